@@ -1,0 +1,12 @@
+export {
+  ConvergenceError,
+  DataError,
+  InputError,
+  KettlefinError,
+  NoSolutionError,
+  OutOfModelError,
+  requireFinite,
+  requireNonNegative,
+  requirePositive,
+  requireWithin,
+} from './errors.ts';
