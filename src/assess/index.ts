@@ -1,0 +1,15 @@
+export type {
+  Assessment,
+  AssumptionLeft,
+  BandWithUnit,
+  HeatFlows,
+  Influence,
+  LoopPoint,
+  LossPath,
+  MonthAnswer,
+  OperatingAnswer,
+  ScenarioAccount,
+  SizingAnswer,
+  Standing,
+  TankAnswer,
+} from './assessment.ts';
