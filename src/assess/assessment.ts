@@ -47,6 +47,19 @@ export interface LoopPoint {
   readonly quality: number | null;
 }
 
+/** How far the operating point is from one limit of the machine, at the coldest spell. */
+export interface LimitMargin {
+  /** 'evaporatingHighest', 'evaporatingLowest', 'condensingContinuous', 'dischargeHighest', 'pressureRatioHighest', … */
+  readonly limit: string;
+  readonly label: string;
+  readonly quantity: string;
+  readonly value: number;
+  readonly bound: number;
+  /** Distance left, in the quantity's own difference (K, or ratio); negative once passed. */
+  readonly margin: number;
+  readonly passed: boolean;
+}
+
 export interface OperatingAnswer {
   readonly refrigerant: string;
   readonly sourceTemperature: number;
@@ -61,8 +74,8 @@ export interface OperatingAnswer {
   readonly volumetricEfficiency: BandWithUnit;
   readonly overallEfficiency: BandWithUnit;
   readonly points: readonly LoopPoint[];
-  /** What the refrigerant, suction and model limits allow; null where nothing was met. */
-  readonly firstLimit: Finding | null;
+  /** Every limit of the machine with its margin, the one met first (smallest margin) at the front. */
+  readonly limits: readonly LimitMargin[];
 }
 
 /** The size that the assumed approach temperatures imply. */

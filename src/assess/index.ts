@@ -4,6 +4,7 @@ export type {
   BandWithUnit,
   HeatFlows,
   Influence,
+  LimitMargin,
   LoopPoint,
   LossPath,
   MonthAnswer,
