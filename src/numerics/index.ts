@@ -10,3 +10,4 @@ export {
   requirePositive,
   requireWithin,
 } from './errors.ts';
+export { findRoot, type Root, type RootOptions } from './root.ts';
