@@ -1,0 +1,104 @@
+// Doubt: how far each uncertain input alone moves each result, combined by the root-sum-square rule.
+// Source: JCGM 100:2008 (GUM) 5.1.2, with each contribution found by moving the input to its own ends instead of by a
+// derivative (5.1.3, note 2); upward and downward moves are kept apart so that lopsided ranges stay lopsided.
+// Leaves out: correlation between inputs, and curvature beyond what the two ends show.
+
+import { KettlefinError } from '../numerics/index.ts';
+import type { Band, Estimate } from '../quantities/index.ts';
+
+/** An input of the design whose ends differ. */
+export interface DoubtfulInput {
+  readonly path: string;
+  readonly label: string;
+  readonly estimate: Estimate;
+}
+
+/** Results of the engine by name, at one set of plain inputs. */
+export type ResultValues = Readonly<Record<string, number>>;
+
+/** What one input alone does to every result. */
+export interface Move {
+  readonly path: string;
+  readonly label: string;
+  /** Result minus the likely result, with the input at its low end. Undefined where the engine found no answer there. */
+  readonly atLow: ResultValues | undefined;
+  readonly atHigh: ResultValues | undefined;
+}
+
+/** An end of a range at which the engine has no answer: said, never dropped. */
+export interface UnansweredEnd {
+  readonly path: string;
+  readonly label: string;
+  readonly end: 'low' | 'high';
+  readonly value: number;
+  readonly message: string;
+}
+
+export interface Doubt {
+  readonly bands: Readonly<Record<string, Band>>;
+  readonly moves: readonly Move[];
+  readonly unanswered: readonly UnansweredEnd[];
+}
+
+/**
+ * Bands of every result from one-at-a-time variation.
+ *     high = y + sqrt(Σ up_i²),  low = y − sqrt(Σ down_i²)
+ * @param likely    results y with every input at its likely value
+ * @param inputs    the inputs to vary
+ * @param evaluate  results with one input at another value; may throw a KettlefinError, which is reported
+ * For a model linear in its inputs with symmetric ranges the band is exact under JCGM 100.
+ * Source: JCGM 100:2008, 5.1.2, equation (10).
+ */
+export function doubt(
+  likely: ResultValues,
+  inputs: readonly DoubtfulInput[],
+  evaluate: (path: string, value: number) => ResultValues,
+): Doubt {
+  const unanswered: UnansweredEnd[] = [];
+  const moves = inputs.map(({ path, label, estimate }): Move => {
+    const moveTo = (end: 'low' | 'high'): ResultValues | undefined => {
+      if (estimate[end] === estimate.likely) return zeros(likely);
+      try {
+        return difference(evaluate(path, estimate[end]), likely);
+      } catch (error) {
+        if (!(error instanceof KettlefinError)) throw error;
+        unanswered.push({ path, label, end, value: estimate[end], message: error.message });
+        return undefined;
+      }
+    };
+    return { path, label, atLow: moveTo('low'), atHigh: moveTo('high') };
+  });
+  const bands: Record<string, Band> = {};
+  for (const name of Object.keys(likely)) bands[name] = combinedBand(likely[name]!, name, moves);
+  return { bands, moves, unanswered };
+}
+
+/** Share of the variance of `result` that each move explains; sums to 1 unless nothing moves it. */
+export function varianceShares(moves: readonly Move[], result: string): ReadonlyMap<string, number> {
+  const squares = moves.map((move) => [move.path, largestMove(move, result) ** 2] as const);
+  const total = squares.reduce((sum, [, square]) => sum + square, 0);
+  return new Map(squares.map(([path, square]) => [path, total === 0 ? 0 : square / total]));
+}
+
+function combinedBand(likely: number, name: string, moves: readonly Move[]): Band {
+  let up = 0;
+  let down = 0;
+  for (const move of moves) {
+    const ends = [move.atLow?.[name] ?? 0, move.atHigh?.[name] ?? 0];
+    up += Math.max(0, ...ends) ** 2;
+    down += Math.min(0, ...ends) ** 2;
+  }
+  return { low: likely - Math.sqrt(down), likely, high: likely + Math.sqrt(up) };
+}
+
+function largestMove(move: Move, result: string): number {
+  return Math.max(Math.abs(move.atLow?.[result] ?? 0), Math.abs(move.atHigh?.[result] ?? 0));
+}
+
+function difference(values: ResultValues, likely: ResultValues): ResultValues {
+  return Object.fromEntries(Object.keys(likely).map((name) => [name, values[name]! - likely[name]!]));
+}
+
+function zeros(likely: ResultValues): ResultValues {
+  return Object.fromEntries(Object.keys(likely).map((name) => [name, 0]));
+}
