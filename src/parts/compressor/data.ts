@@ -1,0 +1,220 @@
+// Loads data/compressors.json: checks every range, name and reference to a source once, when the module loads,
+// and gives the rest of the folder plain typed records. A broken file is a DataError that names the place.
+
+import file from '../../../data/compressors.json';
+import { DataError } from '../../numerics/index.ts';
+import type { Estimate } from '../../quantities/index.ts';
+
+/** Back pressure a machine is made for: the level of suction pressure its motor and displacement were matched to. */
+export type Application = 'low' | 'medium' | 'high';
+
+export const applications: readonly Application[] = ['low', 'medium', 'high'];
+
+/** A range out of the data file with the words of its source. */
+export interface SourcedEstimate extends Estimate {
+  readonly source: string;
+}
+
+const fileName = 'data/compressors.json';
+
+interface RawRange {
+  readonly low: number;
+  readonly likely: number;
+  readonly high: number;
+  readonly source: string;
+}
+
+/** The words that stand behind a source key of the file. @throws DataError if the key is not in the bibliography. */
+export function sourceWords(path: string, key: string): string {
+  const words = (file.sources as Readonly<Record<string, string>>)[key];
+  if (words === undefined) throw new DataError(fileName, path, `source "${key}" is not in the list of sources`);
+  return words;
+}
+
+/** A range of the file as an assumed estimate. @throws DataError unless `low` ≤ `likely` ≤ `high` within `limits`. */
+function rangeFrom(path: string, raw: RawRange, limits: readonly [number, number]): SourcedEstimate {
+  const { low, likely, high } = raw;
+  const ordered = [low, likely, high].every(Number.isFinite) && low <= likely && likely <= high;
+  if (!ordered) throw new DataError(fileName, path, 'needs finite numbers with low ≤ likely ≤ high');
+  if (low < limits[0] || high > limits[1]) {
+    throw new DataError(fileName, path, `leaves ${limits[0]} to ${limits[1]}`);
+  }
+  return { low, likely, high, origin: 'assumed', source: sourceWords(path, raw.source) };
+}
+
+/** An application's name from the file. @throws DataError for any other word. */
+function applicationFrom(path: string, word: string): Application {
+  const found = applications.find((application) => application === word);
+  if (found === undefined) throw new DataError(fileName, path, `"${word}" is not low, medium or high`);
+  return found;
+}
+
+/** What is assumed of a machine whose make and size are unknown, each a range. Units as in CompressorModel. */
+export interface MechanismRanges {
+  readonly speed: SourcedEstimate;
+  readonly clearanceRatio: SourcedEstimate;
+  readonly reexpansionExponent: SourcedEstimate;
+  readonly fillingFactor: SourcedEstimate;
+  readonly compressionEfficiency: SourcedEstimate;
+  readonly shellHeatShare: SourcedEstimate;
+}
+
+export interface Mechanism extends MechanismRanges {
+  readonly title: string;
+  /** Friction mean effective pressure [Pa] by the fluid the machine was made for. */
+  readonly frictionPressure: ReadonlyMap<string, SourcedEstimate>;
+}
+
+function mechanismsFromFile(): ReadonlyMap<string, Mechanism> {
+  const result = new Map<string, Mechanism>();
+  for (const [key, raw] of Object.entries(file.mechanisms)) {
+    const path = `mechanisms.${key}`;
+    const friction = new Map<string, SourcedEstimate>();
+    for (const [fluid, range] of Object.entries(raw.frictionPressure)) {
+      friction.set(fluid, rangeFrom(`${path}.frictionPressure.${fluid}`, range, [0, 1e6]));
+    }
+    result.set(key, {
+      title: raw.title,
+      speed: rangeFrom(`${path}.speed`, raw.speed, [1, 200]),
+      clearanceRatio: rangeFrom(`${path}.clearanceRatio`, raw.clearanceRatio, [0, 0.5]),
+      reexpansionExponent: rangeFrom(`${path}.reexpansionExponent`, raw.reexpansionExponent, [1, 2]),
+      fillingFactor: rangeFrom(`${path}.fillingFactor`, raw.fillingFactor, [0.1, 1]),
+      compressionEfficiency: rangeFrom(`${path}.compressionEfficiency`, raw.compressionEfficiency, [0.1, 1]),
+      shellHeatShare: rangeFrom(`${path}.shellHeatShare`, raw.shellHeatShare, [0, 0.95]),
+      frictionPressure: friction,
+    });
+  }
+  return result;
+}
+
+const mechanisms = mechanismsFromFile();
+
+function mechanismNamed(path: string, key: string): Mechanism {
+  const found = mechanisms.get(key);
+  if (found === undefined) throw new DataError(fileName, path, `mechanism "${key}" does not exist`);
+  return found;
+}
+
+/** What differs with the fluid a machine was made for. */
+export interface MadeForRanges {
+  /** Displacement per revolution [m³]. */
+  readonly displacement: SourcedEstimate;
+  /** Charge of the whole appliance [kg], as built by its maker. */
+  readonly charge: SourcedEstimate;
+  readonly oil: string;
+  readonly oilSource: string;
+}
+
+export interface ApplianceRecord {
+  readonly name: string;
+  readonly title: string;
+  readonly note: string;
+  readonly application: Application;
+  readonly mechanism: Mechanism;
+  readonly madeFor: ReadonlyMap<string, MadeForRanges>;
+}
+
+interface RawMadeFor {
+  readonly displacement: RawRange;
+  readonly charge: RawRange;
+  readonly oil: string;
+  readonly oilSource: string;
+}
+
+function appliancesFromFile(): readonly ApplianceRecord[] {
+  return file.appliances.map((raw, index) => {
+    const path = `appliances.${index}`;
+    const madeFor = new Map<string, MadeForRanges>();
+    for (const [fluid, entry] of Object.entries(raw.madeFor) as [string, RawMadeFor | undefined][]) {
+      if (entry === undefined) continue;
+      const place = `${path}.madeFor.${fluid}`;
+      madeFor.set(fluid, {
+        displacement: rangeFrom(`${place}.displacement`, entry.displacement, [1e-6, 1e-4]),
+        charge: rangeFrom(`${place}.charge`, entry.charge, [0.005, 2]),
+        oil: entry.oil,
+        oilSource: sourceWords(place, entry.oilSource),
+      });
+    }
+    if (madeFor.size === 0) throw new DataError(fileName, path, 'needs at least one fluid it was made for');
+    return {
+      name: raw.name,
+      title: raw.title,
+      note: raw.note,
+      application: applicationFrom(`${path}.application`, raw.application),
+      mechanism: mechanismNamed(`${path}.mechanism`, raw.mechanism),
+      madeFor,
+    };
+  });
+}
+
+export const applianceRecords: readonly ApplianceRecord[] = appliancesFromFile();
+
+function genericFromFile(): ReadonlyMap<Application, Mechanism> {
+  const result = new Map<Application, Mechanism>();
+  for (const [index, raw] of file.generic.entries()) {
+    const path = `generic.${index}`;
+    result.set(applicationFrom(path, raw.application), mechanismNamed(path, raw.mechanism));
+  }
+  for (const application of applications) {
+    if (!result.has(application)) throw new DataError(fileName, 'generic', `has no entry for ${application}`);
+  }
+  return result;
+}
+
+export const genericMechanisms: ReadonlyMap<Application, Mechanism> = genericFromFile();
+
+/** Speed [1/s] of a two-pole induction motor by mains frequency, keyed '50' and '60'. */
+export const speedsByMains: { readonly 50: SourcedEstimate; readonly 60: SourcedEstimate } = {
+  50: rangeFrom('speedByMains.50', file.speedByMains['50'], [1, 200]),
+  60: rangeFrom('speedByMains.60', file.speedByMains['60'], [1, 200]),
+};
+
+export interface LimitRecord {
+  readonly application: Application;
+  readonly evaporating: { readonly lowest: number; readonly highest: number };
+  readonly condensing: { readonly continuous: number; readonly peak: number };
+  readonly discharge: { readonly caution: number; readonly highest: number };
+  readonly pressureRatio: { readonly caution: number; readonly highest: number };
+  readonly source: string;
+}
+
+export const limitRecords: readonly LimitRecord[] = file.applicationLimits.map((raw, index) => {
+  const path = `applicationLimits.${index}`;
+  const pairs = [
+    [raw.evaporating.lowest, raw.evaporating.highest],
+    [raw.condensing.continuous, raw.condensing.peak],
+    [raw.discharge.caution, raw.discharge.highest],
+    [raw.pressureRatio.caution, raw.pressureRatio.highest],
+  ] as const;
+  if (pairs.some(([low, high]) => !(low > 0 && low < high))) {
+    throw new DataError(fileName, path, 'needs positive limits, the lower one first');
+  }
+  return {
+    ...raw,
+    application: applicationFrom(`${path}.application`, raw.application),
+    source: sourceWords(path, raw.source),
+  };
+});
+
+export interface RatingPointRecord {
+  readonly name: string;
+  readonly title: string;
+  readonly application: Application;
+  readonly evaporating: number;
+  readonly condensing: number;
+  readonly returnGas: number | null;
+  readonly liquid: number;
+  readonly confirmed: boolean;
+  readonly status: string;
+}
+
+export const ratingPointRecords: readonly RatingPointRecord[] = file.ratingPoints.map((raw, index) => {
+  const path = `ratingPoints.${index}`;
+  if (!(raw.evaporating > 0 && raw.evaporating < raw.condensing && raw.liquid <= raw.condensing)) {
+    throw new DataError(fileName, path, 'needs evaporating below condensing and liquid not above condensing');
+  }
+  if (raw.confirmed && raw.returnGas === null) {
+    throw new DataError(fileName, path, 'cannot be confirmed while its return gas is not known');
+  }
+  return { ...raw, application: applicationFrom(`${path}.application`, raw.application) };
+});
