@@ -1,0 +1,10 @@
+export type { Material, MaterialRange, MaterialUse, MaterialValue, SheetPoint } from './materials.ts';
+export {
+  insulationNames,
+  layerConductivity,
+  lidMaterialNames,
+  material,
+  materialNames,
+  readMaterials,
+  wallMaterialNames,
+} from './materials.ts';

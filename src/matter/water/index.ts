@@ -1,0 +1,11 @@
+export { waterFormulas } from './formulas.ts';
+export {
+  latentHeat,
+  vapourPressureFactor,
+  waterConductivity,
+  waterDensity,
+  waterExpansion,
+  waterHeatCapacity,
+  waterValidity,
+  waterViscosity,
+} from './properties.ts';
