@@ -1,0 +1,14 @@
+// Everything that needs no browser. The browser tests have their own configuration in tests/browser/.
+
+import { defineConfig } from 'vitest/config';
+
+export default defineConfig({
+  test: {
+    include: ['tests/**/*.test.ts', 'tests/**/*.test.tsx'],
+    exclude: ['tests/browser/**', 'tests/bench/**'],
+    environment: 'node',
+    env: { TZ: 'UTC' },
+    testTimeout: 60_000,
+    hookTimeout: 60_000,
+  },
+});
