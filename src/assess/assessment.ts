@@ -122,6 +122,10 @@ export interface MonthAnswer {
   readonly electricity: number;
   readonly backup: number;
   readonly runFraction: number;
+  readonly heatTaken: number;
+  /** Net sensible heat into the tank's room; negative is heat taken out of it. */
+  readonly roomHeat: number;
+  /** Share of the month in which the room is heated. */
   readonly heated: number;
 }
 
@@ -134,6 +138,8 @@ export interface ScenarioAccount {
   /** Positive: heat given to the room in heated months, worth money. Negative: heat taken from it. */
   readonly roomHeat: BandWithUnit;
   readonly roomCredit: BandWithUnit;
+  /** Cost of cooling the room in summer; zero unless the room is cooled, negative where the scenario cools it itself. */
+  readonly coolingCost: BandWithUnit;
   readonly annualCost: BandWithUnit;
   readonly purchase: number;
   /** Running plus purchase spread over its life, per year. */
