@@ -1,0 +1,100 @@
+// The year's energies of each scenario, tank and room together: a plain heater, this loop, a complete certified heat
+// pump of a typed-in coefficient of performance. Zero point of the room's part: the same room without a tank.
+// Electricity of the tank's own pump and light is the same in every scenario and is not in any of them.
+
+import { InputError, requireFinite, requirePositive } from '../numerics/index.ts';
+import type { MonthResult, Year } from '../year/index.ts';
+
+export type ScenarioId = 'plainHeater' | 'thisLoop' | 'certifiedHeatPump';
+
+/** What a scenario takes from the socket and does to the tank's room in a year [J]. */
+export interface ScenarioEnergies {
+  readonly scenario: ScenarioId;
+  readonly heatToWater: number;
+  readonly electricity: number;
+  /** Net sensible heat into the tank's room in its heated months; negative is heat taken out of it. */
+  readonly roomHeatHeated: number;
+  /** The same in summer. */
+  readonly roomHeatSummer: number;
+}
+
+/** A resistance heater: every joule of electricity becomes heat in the water (coefficient of performance 1). */
+export function plainHeaterEnergies(year: Year): ScenarioEnergies {
+  return {
+    scenario: 'plainHeater',
+    heatToWater: year.energies.heatNeeded,
+    electricity: year.energies.heatNeeded,
+    roomHeatHeated: overMonths(year, (month) => month.conditions.heatedShare * month.energies.tankSensible),
+    roomHeatSummer: overMonths(year, (month) => month.conditions.summerShare * month.energies.tankSensible),
+  };
+}
+
+/** This loop with its backup heater, as the year found it. */
+export function thisLoopEnergies(year: Year): ScenarioEnergies {
+  return {
+    scenario: 'thisLoop',
+    heatToWater: year.energies.heatFromMachine + year.energies.backupHeat,
+    electricity: year.energies.electricity.total,
+    roomHeatHeated: year.roomHeatHeated,
+    roomHeatSummer: year.roomHeatSummer,
+  };
+}
+
+/**
+ * A complete certified heat pump that carries the whole load all year with one season coefficient of performance.
+ * Taken from the same source as this loop: where that is the tank's room, the room is debited all of the heat taken.
+ * All its electricity is taken to end in the water: `heatTakenAtCop` of every month's heat comes from the source.
+ * @param cop               season coefficient of performance, pumps, fans and standby included, ≥ 1
+ * @param sourceIsTankRoom  true when the source is the air of the tank's own room
+ * @throws InputError for a coefficient below 1 or not finite
+ */
+export function certifiedHeatPumpEnergies(year: Year, cop: number, sourceIsTankRoom: boolean): ScenarioEnergies {
+  const roomHeat = (month: MonthResult) =>
+    month.energies.tankSensible - (sourceIsTankRoom ? heatTakenAtCop(month.energies.heatNeeded, cop) : 0);
+  return {
+    scenario: 'certifiedHeatPump',
+    heatToWater: year.energies.heatNeeded,
+    electricity: electricityAtCop(year.energies.heatNeeded, cop),
+    roomHeatHeated: overMonths(year, (month) => month.conditions.heatedShare * roomHeat(month)),
+    roomHeatSummer: overMonths(year, (month) => month.conditions.summerShare * roomHeat(month)),
+  };
+}
+
+/**
+ * Electricity for a heat at a coefficient of performance.
+ *     E = Q / COP
+ * @param heat  Q [J]
+ * @param cop   COP [-], ≥ 1
+ * @returns     E [J]
+ * @throws InputError outside these ranges
+ * Source: definition. Worked value: 6e9 J at 4 → 1.5e9 J.
+ */
+export function electricityAtCop(heat: number, cop: number): number {
+  requireFinite('heat', heat);
+  requireCop(cop);
+  return heat / cop;
+}
+
+/**
+ * Heat taken from the source when all electricity ends in the heat delivered.
+ *     Q_src = Q (1 − 1/COP)
+ * @param heat  Q [J], heat delivered
+ * @param cop   COP [-], ≥ 1
+ * @returns     Q_src [J]
+ * @throws InputError outside these ranges
+ * Source: energy balance. Worked value: 6e9 J at 4 → 4.5e9 J.
+ */
+export function heatTakenAtCop(heat: number, cop: number): number {
+  requireFinite('heat', heat);
+  requireCop(cop);
+  return heat * (1 - 1 / cop);
+}
+
+function requireCop(cop: number): void {
+  requirePositive('cop', cop);
+  if (cop < 1) throw new InputError('cop', cop, 'a coefficient of performance of 1 or more');
+}
+
+function overMonths(year: Year, read: (month: MonthResult) => number): number {
+  return year.months.reduce((total, month) => total + read(month), 0);
+}

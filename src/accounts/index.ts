@@ -1,0 +1,26 @@
+export type { Account, AccountPrices, Comparison, ComparisonRow } from './account.ts';
+export {
+  account,
+  annualisedCost,
+  assumedRoomCoolingCop,
+  compareAccounts,
+  energyCost,
+  roomCoolingCost,
+  yearlyRunningCost,
+} from './account.ts';
+export type { ScenarioEnergies, ScenarioId } from './energies.ts';
+export {
+  certifiedHeatPumpEnergies,
+  electricityAtCop,
+  heatTakenAtCop,
+  plainHeaterEnergies,
+  thisLoopEnergies,
+} from './energies.ts';
+export { accountsFormulas, accountWorking } from './formulas.ts';
+export {
+  annuityFactor,
+  capitalRecoveryFactor,
+  discountedPayback,
+  isPaidBack,
+  netPresentValue,
+} from './present-value.ts';

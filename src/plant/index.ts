@@ -1,0 +1,14 @@
+export { accountTolerance, closeAccount, EnergyAccountError } from './account.ts';
+export { backupHeat, heatReachingWater, roomNetHeat, runFraction, systemCop } from './delivery.ts';
+export type { PlantOrigins } from './formulas.ts';
+export { plantFormulas, plantWorking } from './formulas.ts';
+export type {
+  MachineState,
+  PlantElectricity,
+  PlantHardware,
+  PlantState,
+  RoomHeat,
+  ShellPlace,
+  TankHeat,
+} from './state.ts';
+export { plantState } from './state.ts';

@@ -1,0 +1,228 @@
+// One steady state of tank, room and loop together: how long the machine runs, where every watt of electricity goes,
+// what is taken from the source, what the tank's room gains or loses, and what a backup heater must add.
+// Method: energy balances on time means; both accounts (machine alone, whole plant) must close to 1e-9.
+// Left out: losses at starts, heat lost by the pipes of an intermediate loop, the fan's warming of the source air before
+// the evaporator, and any change of room temperature by the machine itself.
+
+import { InputError, requireFinite, requireNonNegative, requireWithin } from '../numerics/index.ts';
+import { closeAccount } from './account.ts';
+import { backupHeat, heatReachingWater, roomNetHeat, runFraction, systemCop } from './delivery.ts';
+
+/** What the tank asks for and gives away [W], from the tank's own model. */
+export interface TankHeat {
+  /** Net heat needed to hold the water's temperature; negative when pumps and lights already give too much. */
+  readonly load: number;
+  /** Sensible heat that leaves the tank into its room. */
+  readonly sensibleToRoom: number;
+  /** Heat that leaves as vapour. Warms the room only where it condenses; never credited. */
+  readonly latentToRoom: number;
+}
+
+/** The loop while it runs [W]. Must close: heatTaken + compressorPower = condenserHeat + shellHeat. */
+export interface MachineState {
+  /** Heat leaving the refrigerant on the tank side. */
+  readonly condenserHeat: number;
+  /** Heat taken from the source by the evaporator. */
+  readonly heatTaken: number;
+  readonly compressorPower: number;
+  /** Heat that the compressor's shell gives off to what surrounds it. */
+  readonly shellHeat: number;
+}
+
+export type ShellPlace = 'tankRoom' | 'sourceRoom' | 'outdoors';
+
+export interface PlantHardware {
+  /** True when the source is the air of the tank's own room. */
+  readonly sourceIsTankRoom: boolean;
+  readonly shellPlace: ShellPlace;
+  readonly fanPower: number;
+  readonly loopPumpPower: number;
+  /** Share of the loop pump's electricity that ends in the tank water, 0 to 1. */
+  readonly loopPumpShareToWater: number;
+  /** Controls draw this all the time, running or not; their heat enters the tank's room. */
+  readonly controlsPower: number;
+  /** Sensible share of the heat taken from the source, 0 to 1. 1 means a dry evaporator: the room is debited all of it. */
+  readonly sensibleShareOfHeatTaken: number;
+}
+
+/** Electricity by part, mean over time [W]. */
+export interface PlantElectricity {
+  readonly compressor: number;
+  readonly fan: number;
+  readonly loopPump: number;
+  readonly controls: number;
+  readonly backupHeater: number;
+  readonly total: number;
+}
+
+/** Sensible heat into the tank's room by cause, mean over time [W]; negative is heat taken out of it. */
+export interface RoomHeat {
+  readonly fromTank: number;
+  readonly fromShell: number;
+  readonly fromFan: number;
+  readonly fromLoopPump: number;
+  readonly fromControls: number;
+  readonly takenBySource: number;
+  readonly net: number;
+}
+
+/** All flows are means over time [W] unless they say "running". */
+export interface PlantState {
+  readonly runFraction: number;
+  /** False where no operating point exists; then the backup heater does everything. */
+  readonly machineRuns: boolean;
+  readonly heatNeeded: number;
+  /** Heat that pumps and lights give beyond what the tank loses at its set temperature: the water will stand warmer. */
+  readonly surplusHeat: number;
+  readonly heatFromMachine: number;
+  readonly backupHeat: number;
+  /** Heat reaching the water while the machine runs; null where it cannot run. */
+  readonly heatReachingWaterRunning: number | null;
+  readonly electricity: PlantElectricity;
+  /** Electricity while the machine runs, without backup; null where it cannot run. */
+  readonly systemPowerRunning: number | null;
+  readonly heatTakenFromSource: number;
+  /** Shell heat by the place the shell stands in. */
+  readonly shellHeat: Readonly<Record<ShellPlace, number>>;
+  readonly roomHeat: RoomHeat;
+  readonly latentToRoom: number;
+  /** Heat reaching the water over compressor, fan, pump and controls while running; null where it cannot run. */
+  readonly systemCop: number | null;
+  /** All heat to the water over all electricity, standby and backup included; null without electricity. */
+  readonly seasonCop: number | null;
+  /** Relative residuals of the two energy accounts. */
+  readonly closure: { readonly machine: number; readonly plant: number };
+}
+
+/**
+ * The steady state.
+ * @param tank      heat the tank needs and gives away [W]
+ * @param machine   the loop while running [W], or null where it has no operating point
+ * @param hardware  fan, pump, controls, and where things stand
+ * @throws InputError naming the impossible input; EnergyAccountError if an account does not close to 1e-9
+ * Source: energy balances only.
+ */
+export function plantState(tank: TankHeat, machine: MachineState | null, hardware: PlantHardware): PlantState {
+  requireTank(tank);
+  requireHardware(hardware);
+  const machineClosure = machine === null ? 0 : closeMachine(machine);
+  const reaching = machine === null ? 0 : deliveredBy(machine, hardware);
+  const share = reaching > 0 ? runFraction(tank.load, reaching) : 0;
+  const backup = backupHeat(Math.max(0, tank.load), reaching);
+  const heatFromMachine = share * reaching;
+  const electricity = electricityOf(machine, hardware, share, backup);
+  const heatTakenFromSource = share * (machine?.heatTaken ?? 0);
+  const shell = share * (machine?.shellHeat ?? 0);
+  const roomHeat = roomHeatOf(tank, machine, hardware, share);
+  const heatNeeded = Math.max(0, tank.load);
+  const pumpHeatElsewhere = share * hardware.loopPumpPower * (1 - hardware.loopPumpShareToWater);
+  const plantClosure = closeAccount(
+    'the whole plant',
+    [electricity.total, heatTakenFromSource],
+    [heatNeeded, shell, electricity.fan, pumpHeatElsewhere, electricity.controls],
+  );
+  return {
+    runFraction: share,
+    machineRuns: machine !== null,
+    heatNeeded,
+    surplusHeat: Math.max(0, -tank.load),
+    heatFromMachine,
+    backupHeat: backup,
+    heatReachingWaterRunning: machine === null ? null : reaching,
+    electricity,
+    systemPowerRunning:
+      machine === null
+        ? null
+        : machine.compressorPower + hardware.fanPower + hardware.loopPumpPower + hardware.controlsPower,
+    heatTakenFromSource,
+    shellHeat: shellHeatByPlace(hardware.shellPlace, shell),
+    roomHeat,
+    latentToRoom: tank.latentToRoom,
+    systemCop:
+      machine === null
+        ? null
+        : systemCop(
+            reaching,
+            machine.compressorPower,
+            hardware.fanPower,
+            hardware.loopPumpPower,
+            hardware.controlsPower,
+          ),
+    seasonCop: electricity.total > 0 ? (heatFromMachine + backup) / electricity.total : null,
+    closure: { machine: machineClosure, plant: plantClosure },
+  };
+}
+
+/** True when heat given off or taken in "the source's room" belongs to the tank's room. */
+function shellHeatsTankRoom(hardware: PlantHardware): boolean {
+  return hardware.shellPlace === 'tankRoom' || (hardware.shellPlace === 'sourceRoom' && hardware.sourceIsTankRoom);
+}
+
+function deliveredBy(machine: MachineState, hardware: PlantHardware): number {
+  return heatReachingWater(machine.condenserHeat, hardware.loopPumpPower, hardware.loopPumpShareToWater);
+}
+
+function closeMachine(machine: MachineState): number {
+  requireNonNegative('machine.condenserHeat', machine.condenserHeat);
+  requireNonNegative('machine.heatTaken', machine.heatTaken);
+  requireNonNegative('machine.shellHeat', machine.shellHeat);
+  if (!(Number.isFinite(machine.compressorPower) && machine.compressorPower > 0)) {
+    throw new InputError('machine.compressorPower', machine.compressorPower, 'a finite number above 0');
+  }
+  return closeAccount(
+    'the machine',
+    [machine.heatTaken, machine.compressorPower],
+    [machine.condenserHeat, machine.shellHeat],
+  );
+}
+
+function electricityOf(
+  machine: MachineState | null,
+  hardware: PlantHardware,
+  share: number,
+  backup: number,
+): PlantElectricity {
+  const compressor = share * (machine?.compressorPower ?? 0);
+  const fan = share * hardware.fanPower;
+  const loopPump = share * hardware.loopPumpPower;
+  const controls = hardware.controlsPower;
+  const total = compressor + fan + loopPump + controls + backup;
+  return { compressor, fan, loopPump, controls, backupHeater: backup, total };
+}
+
+function roomHeatOf(tank: TankHeat, machine: MachineState | null, hardware: PlantHardware, share: number): RoomHeat {
+  const shell = shellHeatsTankRoom(hardware) ? (machine?.shellHeat ?? 0) : 0;
+  const fan = hardware.sourceIsTankRoom ? hardware.fanPower : 0;
+  const pump = hardware.loopPumpPower * (1 - hardware.loopPumpShareToWater);
+  const taken = hardware.sourceIsTankRoom ? hardware.sensibleShareOfHeatTaken * (machine?.heatTaken ?? 0) : 0;
+  return {
+    fromTank: tank.sensibleToRoom,
+    fromShell: share * shell,
+    fromFan: share * fan,
+    fromLoopPump: share * pump,
+    fromControls: hardware.controlsPower,
+    takenBySource: -share * taken,
+    net: roomNetHeat(tank.sensibleToRoom, share, shell, fan, pump, taken, hardware.controlsPower),
+  };
+}
+
+function shellHeatByPlace(place: ShellPlace, heat: number): Readonly<Record<ShellPlace, number>> {
+  return { tankRoom: 0, sourceRoom: 0, outdoors: 0, [place]: heat };
+}
+
+function requireTank(tank: TankHeat): void {
+  requireFinite('tank.load', tank.load);
+  requireFinite('tank.sensibleToRoom', tank.sensibleToRoom);
+  requireFinite('tank.latentToRoom', tank.latentToRoom);
+}
+
+function requireHardware(hardware: PlantHardware): void {
+  requireNonNegative('hardware.fanPower', hardware.fanPower);
+  requireNonNegative('hardware.loopPumpPower', hardware.loopPumpPower);
+  requireWithin('hardware.loopPumpShareToWater', hardware.loopPumpShareToWater, 0, 1);
+  requireNonNegative('hardware.controlsPower', hardware.controlsPower);
+  requireWithin('hardware.sensibleShareOfHeatTaken', hardware.sensibleShareOfHeatTaken, 0, 1);
+  if (!['tankRoom', 'sourceRoom', 'outdoors'].includes(hardware.shellPlace)) {
+    throw new InputError('hardware.shellPlace', hardware.shellPlace, 'tankRoom, sourceRoom or outdoors');
+  }
+}

@@ -1,0 +1,18 @@
+export type { ColdestSpell, MonthConditions, RoomClimate, SourceClimate } from './climate.ts';
+export {
+  coldestSpell,
+  monthlyConditions,
+  roomMonthTemperature,
+  seasonalTemperature,
+  summerDistance,
+} from './climate.ts';
+export { surroundingsFormulas } from './formulas.ts';
+export type { MonthName } from './months.ts';
+export {
+  heatedShare,
+  monthDuration,
+  monthNames,
+  monthsAtSameDistance,
+  monthsCloser,
+  monthsFromColdest,
+} from './months.ts';

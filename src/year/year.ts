@@ -1,0 +1,163 @@
+// A year as twelve monthly steady states: energies per month and per year of one plant.
+// It is given functions that say what the tank needs and what the machine does under a month's conditions, so it knows
+// no design. Left out: weather within a month, the thermostat's band, and anything that is not at rest.
+
+import { InputError, requireFinite, requirePositive, requireWithin } from '../numerics/index.ts';
+import type { MachineState, PlantElectricity, PlantHardware, PlantState, TankHeat } from '../plant/index.ts';
+import { plantState } from '../plant/index.ts';
+import type { MonthConditions } from '../surroundings/index.ts';
+
+export interface YearInput {
+  /** Usually twelve; any number from one up is accepted, for a part of a year. */
+  readonly months: readonly MonthConditions[];
+  readonly loadAt: (conditions: MonthConditions) => TankHeat;
+  /** The loop while running, or null where it has no operating point. Asked only in months that need heat. */
+  readonly machineAt: (conditions: MonthConditions) => MachineState | null;
+  readonly hardware: PlantHardware;
+}
+
+/** Energies [J] of a month or a year. */
+export interface Energies {
+  readonly heatNeeded: number;
+  readonly heatFromMachine: number;
+  readonly backupHeat: number;
+  readonly surplusHeat: number;
+  readonly electricity: PlantElectricity;
+  readonly heatTakenFromSource: number;
+  /** Sensible loss of the tank into its room. */
+  readonly tankSensible: number;
+  /** Heat that left the tank as vapour; never credited. */
+  readonly tankLatent: number;
+  /** Net sensible heat of tank and machine into the tank's room; negative chills it. */
+  readonly roomHeat: number;
+}
+
+export interface MonthResult {
+  readonly conditions: MonthConditions;
+  readonly state: PlantState;
+  readonly energies: Energies;
+  readonly runFraction: number;
+  readonly seasonCop: number | null;
+}
+
+export interface Year {
+  readonly months: readonly MonthResult[];
+  readonly energies: Energies;
+  /** `roomHeat` of the heated part of the year, and of the summer part [J]. */
+  readonly roomHeatHeated: number;
+  readonly roomHeatSummer: number;
+  /** All heat to the water over all electricity, standby and backup included; null without electricity. */
+  readonly seasonCop: number | null;
+  /** Share of the year's time the machine runs. */
+  readonly runFraction: number;
+  /** Share of the heat that the backup heater gives; 0 when no heat is needed. */
+  readonly backupShare: number;
+  /** Months that need heat and in which the machine has no operating point. */
+  readonly monthsWithoutMachine: readonly string[];
+}
+
+/**
+ * The year.
+ * @throws InputError for impossible months; whatever `loadAt`, `machineAt` or the plant throw
+ * Source: energy balances, month by month; accuracy is that of monthly means (loads close to linear in temperature).
+ */
+export function yearOfMonths(input: YearInput): Year {
+  if (input.months.length === 0) throw new InputError('months', 0, 'at least one month');
+  const months = input.months.map((conditions) => monthResult(conditions, input));
+  const energies = addEnergies(months.map((month) => month.energies));
+  const duration = months.reduce((total, month) => total + month.conditions.duration, 0);
+  const running = months.reduce((total, month) => total + month.runFraction * month.conditions.duration, 0);
+  return {
+    months,
+    energies,
+    roomHeatHeated: weighted(months, (month) => month.conditions.heatedShare),
+    roomHeatSummer: weighted(months, (month) => month.conditions.summerShare),
+    seasonCop: seasonCopOf(energies),
+    runFraction: running / duration,
+    backupShare: energies.heatNeeded > 0 ? energies.backupHeat / energies.heatNeeded : 0,
+    monthsWithoutMachine: months
+      .filter((month) => month.state.heatNeeded > 0 && !month.state.machineRuns)
+      .map((month) => month.conditions.month),
+  };
+}
+
+/**
+ * Season coefficient of performance.
+ *     COP_season = (Q_m + Q_b) / E
+ * @param heatFromMachine  Q_m [J], heat the machine brought to the water
+ * @param backupHeat       Q_b [J], resistance heat
+ * @param electricity      E [J], all electricity: machine, fan, pump, controls in standby too, backup
+ * @returns                COP_season [-]
+ * @throws InputError outside these ranges
+ * Source: definition of this project. Worked value: 1.8e9, 0.2e9, 0.8e9 → 2.5.
+ */
+export function seasonCop(heatFromMachine: number, backupHeat: number, electricity: number): number {
+  requireFinite('heatFromMachine', heatFromMachine);
+  requireFinite('backupHeat', backupHeat);
+  requirePositive('electricity', electricity);
+  return (heatFromMachine + backupHeat) / electricity;
+}
+
+function monthResult(conditions: MonthConditions, input: YearInput): MonthResult {
+  requirePositive(`months.${conditions.month}.duration`, conditions.duration);
+  requireWithin(`months.${conditions.month}.heatedShare`, conditions.heatedShare, 0, 1);
+  requireWithin(`months.${conditions.month}.summerShare`, conditions.summerShare, 0, 1);
+  const tank = input.loadAt(conditions);
+  const machine = tank.load > 0 ? input.machineAt(conditions) : null;
+  const state = plantState(tank, machine, input.hardware);
+  const energies = energiesOf(state, conditions.duration);
+  return { conditions, state, energies, runFraction: state.runFraction, seasonCop: state.seasonCop };
+}
+
+function energiesOf(state: PlantState, duration: number): Energies {
+  const { electricity } = state;
+  return {
+    heatNeeded: state.heatNeeded * duration,
+    heatFromMachine: state.heatFromMachine * duration,
+    backupHeat: state.backupHeat * duration,
+    surplusHeat: state.surplusHeat * duration,
+    electricity: {
+      compressor: electricity.compressor * duration,
+      fan: electricity.fan * duration,
+      loopPump: electricity.loopPump * duration,
+      controls: electricity.controls * duration,
+      backupHeater: electricity.backupHeater * duration,
+      total: electricity.total * duration,
+    },
+    heatTakenFromSource: state.heatTakenFromSource * duration,
+    tankSensible: state.roomHeat.fromTank * duration,
+    tankLatent: state.latentToRoom * duration,
+    roomHeat: state.roomHeat.net * duration,
+  };
+}
+
+function addEnergies(parts: readonly Energies[]): Energies {
+  const sum = (read: (energies: Energies) => number) => parts.reduce((total, part) => total + read(part), 0);
+  return {
+    heatNeeded: sum((e) => e.heatNeeded),
+    heatFromMachine: sum((e) => e.heatFromMachine),
+    backupHeat: sum((e) => e.backupHeat),
+    surplusHeat: sum((e) => e.surplusHeat),
+    electricity: {
+      compressor: sum((e) => e.electricity.compressor),
+      fan: sum((e) => e.electricity.fan),
+      loopPump: sum((e) => e.electricity.loopPump),
+      controls: sum((e) => e.electricity.controls),
+      backupHeater: sum((e) => e.electricity.backupHeater),
+      total: sum((e) => e.electricity.total),
+    },
+    heatTakenFromSource: sum((e) => e.heatTakenFromSource),
+    tankSensible: sum((e) => e.tankSensible),
+    tankLatent: sum((e) => e.tankLatent),
+    roomHeat: sum((e) => e.roomHeat),
+  };
+}
+
+function weighted(months: readonly MonthResult[], share: (month: MonthResult) => number): number {
+  return months.reduce((total, month) => total + share(month) * month.energies.roomHeat, 0);
+}
+
+function seasonCopOf(energies: Energies): number | null {
+  const { total } = energies.electricity;
+  return total > 0 ? seasonCop(energies.heatFromMachine, energies.backupHeat, total) : null;
+}
