@@ -1,0 +1,109 @@
+// Opens the built workbench in a browser and collects everything that must not happen: errors, faults against the
+// content security policy, and requests to any other place than its own server (refused, and counted).
+
+import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
+import { afterAll, beforeAll, expect, inject } from 'vitest';
+import { startBrowser } from './browser.mjs';
+
+declare module 'vitest' {
+  interface ProvidedContext {
+    /** Where the built workbench is served. */
+    workbenchAddress: string;
+  }
+}
+
+export interface Complaints {
+  readonly consoleErrors: string[];
+  readonly pageErrors: string[];
+  readonly policyViolations: string[];
+  readonly outsideRequests: string[];
+}
+
+export interface OpenWorkbench {
+  readonly page: Page;
+  readonly complaints: Complaints;
+  /** Fails the test if anything that must not happen has happened so far. */
+  readonly expectNoComplaints: () => void;
+  readonly close: () => Promise<void>;
+}
+
+export interface OpeningOptions extends BrowserContextOptions {
+  /** What follows the address: '#…' or '?…'. */
+  readonly path?: string;
+}
+
+/** Sizes the workbench is looked at in. */
+export const screens = {
+  wide: { width: 1440, height: 900 },
+  laptop: { width: 1024, height: 768 },
+  phone: { width: 390, height: 844 },
+} as const;
+
+let browser: Browser | undefined;
+
+/** Call once at the top of a test file: starts the browser before its tests and ends it after them. */
+export function startBrowserForThisFile(): void {
+  beforeAll(async () => {
+    browser = await startBrowser();
+  });
+  afterAll(async () => {
+    await browser?.close();
+    browser = undefined;
+  });
+}
+
+/** A fresh visitor: empty storage, nothing cached. Does not wait for the first answer: see `openWorkbench`. */
+export async function openPage(address: string, options: OpeningOptions = {}): Promise<OpenWorkbench> {
+  if (browser === undefined)
+    throw new Error('startBrowserForThisFile() has not been called at the top of this test file');
+  const { path = '', ...contextOptions } = options;
+  const context = await browser.newContext({
+    viewport: screens.wide,
+    locale: 'en-US',
+    timezoneId: 'UTC',
+    ...contextOptions,
+  });
+  const complaints: Complaints = { consoleErrors: [], pageErrors: [], policyViolations: [], outsideRequests: [] };
+  const home = new URL(address).origin;
+  await context.route(
+    (url) => url.origin !== home,
+    (route) => {
+      complaints.outsideRequests.push(route.request().url());
+      return route.abort();
+    },
+  );
+  await context.routeWebSocket(/.*/, (socket) => {
+    complaints.outsideRequests.push(socket.url());
+    return socket.close();
+  });
+  await context.exposeBinding('reportPolicyViolation', (_source, words: string) => {
+    complaints.policyViolations.push(words);
+  });
+  await context.addInitScript(reportViolations);
+  const page = await context.newPage();
+  page.on('console', (message) => {
+    if (message.type() === 'error') complaints.consoleErrors.push(message.text());
+  });
+  page.on('pageerror', (error) => complaints.pageErrors.push(String(error)));
+  await page.goto(address + path);
+  return {
+    page,
+    complaints,
+    expectNoComplaints: () =>
+      expect(complaints).toEqual({ consoleErrors: [], pageErrors: [], policyViolations: [], outsideRequests: [] }),
+    close: () => context.close(),
+  };
+}
+
+/** The built workbench as a fresh visitor sees it. */
+export function openWorkbench(options: OpeningOptions = {}): Promise<OpenWorkbench> {
+  return openPage(inject('workbenchAddress'), options);
+}
+
+/** Runs inside the page, before its own scripts. */
+function reportViolations(): void {
+  document.addEventListener('securitypolicyviolation', (event) => {
+    const report = (globalThis as { reportPolicyViolation?: (words: string) => void }).reportPolicyViolation;
+    report?.(`${event.violatedDirective}: ${event.blockedURI} ${event.sample}`.trim());
+  });
+}
