@@ -1,0 +1,39 @@
+// Short makers of the facts a finding carries: a number with the quantity it is of, or a word of the trade.
+
+import type { Fact, Finding } from '../quantities/index.ts';
+import type { CautionCode } from './codes.ts';
+import type { OperatingFacts } from './facts.ts';
+
+/** A finding whose code is one of ours. */
+export type CautionFinding = Finding & { readonly code: CautionCode };
+
+/** A rule: what it finds in the facts, or nothing. */
+export type CautionRule<Facts> = (facts: Facts) => CautionFinding | undefined;
+
+export function word(value: string): Fact {
+  return { word: value };
+}
+
+export function quantity(value: number, name: string): Fact {
+  return { value, quantity: name };
+}
+
+export const temperature = (value: number) => quantity(value, 'temperature');
+export const temperatureDifference = (value: number) => quantity(value, 'temperatureDifference');
+export const pressure = (value: number) => quantity(value, 'pressure');
+export const mass = (value: number) => quantity(value, 'mass');
+export const volume = (value: number) => quantity(value, 'volume');
+export const ratio = (value: number) => quantity(value, 'ratio');
+export const power = (value: number) => quantity(value, 'power');
+export const duration = (value: number) => quantity(value, 'duration');
+export const massConcentration = (value: number) => quantity(value, 'massConcentration');
+
+/** The state in which `read` is largest. */
+export function highestBy(states: readonly OperatingFacts[], read: (state: OperatingFacts) => number): OperatingFacts {
+  return states.reduce((worst, state) => (read(state) > read(worst) ? state : worst));
+}
+
+/** The state in which `read` is smallest. */
+export function lowestBy(states: readonly OperatingFacts[], read: (state: OperatingFacts) => number): OperatingFacts {
+  return states.reduce((worst, state) => (read(state) < read(worst) ? state : worst));
+}

@@ -1,0 +1,95 @@
+// What the rules of caution look at: plain data, in base SI, gathered by whoever has assessed a design.
+// Words are the words of the design document.
+
+import type { Band } from '../quantities/index.ts';
+
+/** What the catalogue says of a fluid. */
+export interface CautionFluid {
+  readonly name: string;
+  /** Class of ISO 817 and ASHRAE 34: 'A1', 'A2L', 'A2', 'A3', 'B1', … */
+  readonly safetyClass: string;
+  /** Lower flammability limit [kg/m³]; null for a fluid without one. Where sources differ, the lower. */
+  readonly lowerFlammabilityLimit: number | null;
+  /** Practical limit of EN 378 [kg/m³]; null where unknown. */
+  readonly practicalLimit: number | null;
+  readonly ozoneDepletionPotential: number;
+  /** Relative to carbon dioxide over 100 years; null where unknown. */
+  readonly globalWarmingPotential: number | null;
+  readonly usualOils: readonly string[];
+}
+
+export type OperatingMoment = 'coldestSpell' | 'usual' | 'warmestMonth';
+
+/** The loop at rest under one set of conditions; likely values. */
+export interface OperatingFacts {
+  readonly when: OperatingMoment;
+  readonly sourceTemperature: number;
+  /** Dew point of the source air [K]; null where it is not known. */
+  readonly sourceDewPoint: number | null;
+  /** Dew temperatures [K]. */
+  readonly evaporatingTemperature: number;
+  readonly condensingTemperature: number;
+  /** Absolute pressures [Pa]. */
+  readonly evaporatingPressure: number;
+  readonly condensingPressure: number;
+  readonly dischargeTemperature: number;
+  /** Heat reaching the water while the machine runs [W]. */
+  readonly heatDelivered: number;
+  /** Heat the tank needs [W]. */
+  readonly load: number;
+}
+
+/** Where the dome was built to run; from its application or its own data sheet. */
+export interface MachineLimits {
+  readonly evaporating: { readonly lowest: number; readonly highest: number };
+  readonly condensing: { readonly continuous: number; readonly peak: number };
+  readonly discharge: { readonly caution: number; readonly highest: number };
+  readonly pressureRatio: { readonly caution: number; readonly highest: number };
+  /** Where these limits were read: decides nothing, is shown. */
+  readonly source: string;
+}
+
+export type Enclosure =
+  | { readonly kind: 'openRoom' }
+  | { readonly kind: 'closedCabinet'; readonly volume: number }
+  | { readonly kind: 'hood'; readonly volume: number };
+
+export type YesNoUnknown = 'yes' | 'no' | 'unknown';
+export type CondenserArrangement = 'intermediateLoop' | 'coilInTank';
+export type WettedMetal = 'titanium' | 'stainless316' | 'copper' | 'cupronickel' | 'polymer' | 'unknown';
+export type Livestock = 'fish' | 'invertebrates' | 'plantsOnly' | 'unknown';
+export type OverTemperatureCutOut = 'independent' | 'none' | 'unknown';
+
+export interface CautionFacts {
+  /** The fluid it would run on. */
+  readonly fluid: CautionFluid;
+  /** The fluid its compressor was made for. */
+  readonly madeFor: CautionFluid;
+  readonly application: 'low' | 'medium' | 'high';
+  readonly limits: MachineLimits;
+  /** At least one; the coldest spell should be among them. */
+  readonly operating: readonly OperatingFacts[];
+  readonly forFlammables: YesNoUnknown;
+  /** Charge of the circuit [kg]. */
+  readonly charge: Band;
+  readonly enclosure: Enclosure;
+  /** Volume of the tank's room [m³]. */
+  readonly roomVolume: number;
+  /** True when the source is the air of the tank's own room; else part of the circuit stands in another room. */
+  readonly sourceIsTankRoom: boolean;
+  readonly atmosphericPressure: number;
+  readonly condenserArrangement: CondenserArrangement;
+  readonly wettedMetal: WettedMetal;
+  readonly water: 'fresh' | 'sea';
+  readonly livestock: Livestock;
+  readonly waterTemperature: number;
+  /** Heat capacity of the water [J/K]. */
+  readonly tankHeatCapacity: number;
+  readonly overTemperatureCutOut: OverTemperatureCutOut;
+  readonly residualCurrentProtection: YesNoUnknown;
+}
+
+/** True for every class that ISO 817 calls flammable: 2L, 2 and 3. */
+export function isFlammable(fluid: CautionFluid): boolean {
+  return /^[AB](2L|2|3)$/.test(fluid.safetyClass);
+}

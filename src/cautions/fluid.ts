@@ -1,0 +1,147 @@
+// Rules about the fluid itself: whether it burns and in what equipment, whether the compressor and its oil were made for
+// it, and what the law says of opening a circuit that holds it.
+
+import type { CautionFinding } from './fact.ts';
+import { quantity, word } from './fact.ts';
+import type { CautionFacts } from './facts.ts';
+import { isFlammable } from './facts.ts';
+
+const classes = 'safety classes of ISO 817 and ASHRAE 34 as given in EN 378-1:2016 Annex E';
+const law =
+  'USA: 40 CFR 82 subpart F; EU: regulations (EU) 2024/573 and 2024/590; other countries have their own: check locally';
+
+export type FluidFacts = Pick<CautionFacts, 'fluid' | 'madeFor' | 'forFlammables'>;
+
+/**
+ * A fluid that burns, in equipment said not to be made for it; or equipment nobody knows of, around a compressor that
+ * itself was made for a fluid that does not burn.
+ */
+export function flammableFluidInUnsuitableEquipment(facts: FluidFacts): CautionFinding | undefined {
+  if (!isFlammable(facts.fluid) || !isEquipmentUnsuitable(facts)) return undefined;
+  return {
+    code: 'flammableFluidInUnsuitableEquipment',
+    severity: 'stop',
+    subject: 'person',
+    facts: { fluid: word(facts.fluid.name), safetyClass: word(facts.fluid.safetyClass) },
+    source: classes,
+    remedy:
+      'Choose a fluid that does not burn, or a complete certified appliance whose fan, relay, thermostat and overload protector were made for this fluid.',
+    needsLicensedPerson: true,
+  };
+}
+
+/** A fluid that burns, in a compressor made for such fluids, and nobody has said that the rest of the equipment is. */
+export function flammableFluidEquipmentUnconfirmed(facts: FluidFacts): CautionFinding | undefined {
+  const open = facts.forFlammables === 'unknown' && isFlammable(facts.madeFor);
+  if (!isFlammable(facts.fluid) || !open) return undefined;
+  return {
+    code: 'flammableFluidEquipmentUnconfirmed',
+    severity: 'look',
+    subject: 'person',
+    facts: { fluid: word(facts.fluid.name), safetyClass: word(facts.fluid.safetyClass) },
+    source: classes,
+    remedy:
+      'Have a licensed technician confirm that every switch, relay, fan, thermostat and lamp near the circuit is made for a flammable fluid.',
+    needsLicensedPerson: true,
+  };
+}
+
+/** Any fluid that burns. */
+export function flammableFluid(facts: FluidFacts): CautionFinding | undefined {
+  if (!isFlammable(facts.fluid)) return undefined;
+  return {
+    code: 'flammableFluid',
+    severity: 'note',
+    subject: 'house',
+    facts: { fluid: word(facts.fluid.name), safetyClass: word(facts.fluid.safetyClass) },
+    source: classes,
+    remedy:
+      'No flame, spark or hot surface near the circuit, and none on it even after it has been emptied: the oil goes on giving off gas.',
+    needsLicensedPerson: false,
+  };
+}
+
+/** A fluid the compressor was not made for: shown for study only. */
+export function notForThisMachine(facts: FluidFacts): CautionFinding | undefined {
+  if (facts.fluid.name === facts.madeFor.name) return undefined;
+  return {
+    code: 'notForThisMachine',
+    severity: 'stop',
+    subject: 'machine',
+    facts: { fluid: word(facts.fluid.name), madeFor: word(facts.madeFor.name) },
+    source: 'a compressor is released by its maker for the fluids on its nameplate only; common practice, no source',
+    remedy:
+      'Study it on the fluid its nameplate names, or choose a compressor made for the fluid you have in mind; changing the fluid of a circuit is work for a licensed technician with the maker’s release.',
+    needsLicensedPerson: true,
+  };
+}
+
+/** The oil usual with the compressor's own fluid is none of those usual with this one. */
+export function oilNotForThisFluid(facts: FluidFacts): CautionFinding | undefined {
+  if (facts.fluid.name === facts.madeFor.name) return undefined;
+  if (facts.fluid.usualOils.some((oil) => facts.madeFor.usualOils.includes(oil))) return undefined;
+  return {
+    code: 'oilNotForThisFluid',
+    severity: 'look',
+    subject: 'machine',
+    facts: {
+      fluid: word(facts.fluid.name),
+      madeFor: word(facts.madeFor.name),
+      oilsForFluid: word(facts.fluid.usualOils.join(', ')),
+      oilsInMachine: word(facts.madeFor.usualOils.join(', ')),
+    },
+    source: 'usual pairs of fluid and oil in refrigeration handbooks, from memory',
+    remedy: 'An oil that does not mix with the fluid stays in the evaporator; keep to the fluid on the nameplate.',
+    needsLicensedPerson: true,
+  };
+}
+
+/** A fluid that depletes the ozone layer. */
+export function ozoneDepletingFluid(facts: FluidFacts): CautionFinding | undefined {
+  if (!(facts.fluid.ozoneDepletionPotential > 0)) return undefined;
+  return {
+    code: 'ozoneDepletingFluid',
+    severity: 'look',
+    subject: 'person',
+    facts: {
+      fluid: word(facts.fluid.name),
+      ozoneDepletionPotential: quantity(facts.fluid.ozoneDepletionPotential, 'ratio'),
+    },
+    source: `Montreal Protocol; ${law}; details from memory`,
+    remedy:
+      'Buying it, putting it into a circuit or letting it out is restricted or forbidden in most countries. A circuit that still holds it goes, closed, to a certified person for recovery.',
+    needsLicensedPerson: true,
+  };
+}
+
+/** Letting the fluid out, or opening its circuit without a certificate, is against the law in most places. */
+export function openingNeedsLicence(facts: FluidFacts): CautionFinding | undefined {
+  const { fluid } = facts;
+  const harmless =
+    !isFlammable(fluid) &&
+    fluid.ozoneDepletionPotential === 0 &&
+    fluid.globalWarmingPotential !== null &&
+    fluid.globalWarmingPotential <= 1;
+  if (harmless) return undefined;
+  return {
+    code: 'openingNeedsLicence',
+    severity: 'note',
+    subject: 'person',
+    facts: { fluid: word(fluid.name) },
+    source: law,
+    remedy:
+      'Recovery, opening, charging and leak testing are for certified or licensed people; ask before you touch it.',
+    needsLicensedPerson: true,
+  };
+}
+
+function isEquipmentUnsuitable(facts: FluidFacts): boolean {
+  switch (facts.forFlammables) {
+    case 'yes':
+      return false;
+    case 'no':
+      return true;
+    case 'unknown':
+      return !isFlammable(facts.madeFor);
+  }
+}

@@ -1,0 +1,28 @@
+export { caution, machineCautions } from './caution.ts';
+export type { CautionCode } from './codes.ts';
+export { cautionCodes } from './codes.ts';
+export type { CautionFinding, CautionRule } from './fact.ts';
+export type {
+  CautionFacts,
+  CautionFluid,
+  CondenserArrangement,
+  Enclosure,
+  Livestock,
+  MachineLimits,
+  OperatingFacts,
+  OperatingMoment,
+  OverTemperatureCutOut,
+  WettedMetal,
+  YesNoUnknown,
+} from './facts.ts';
+export { isFlammable } from './facts.ts';
+export {
+  householdFlammableCharge,
+  leakConcentration,
+  leakFormulas as cautionsFormulas,
+  leakLimit,
+  shareOfFlammabilityLimit,
+} from './leak.ts';
+export { farAboveApplication, lowestUsualPressureRatio } from './operation.ts';
+export { cautionRules, findCautions } from './rules.ts';
+export { highestUsualWater, lowestUsualWater } from './water.ts';

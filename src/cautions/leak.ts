@@ -1,0 +1,235 @@
+// Rules about a leak: what concentration the whole charge would make, evenly mixed, in the enclosure around the circuit
+// and in the room. The upper end of the charge's range counts. A real leak is not evenly mixed: heavy gas lies on the floor.
+// Product standards do not apply to a home-made machine; their figures are comparisons, nothing more.
+
+import { InputError, requireNonNegative, requirePositive } from '../numerics/index.ts';
+import type { Formula } from '../quantities/index.ts';
+import type { CautionFinding } from './fact.ts';
+import { mass, massConcentration, volume, word } from './fact.ts';
+import type { CautionFacts, CautionFluid } from './facts.ts';
+import { isFlammable } from './facts.ts';
+
+export type LeakFacts = Pick<CautionFacts, 'fluid' | 'charge' | 'enclosure' | 'roomVolume' | 'sourceIsTankRoom'>;
+
+/** Share of the lower flammability limit that a leak should stay below: EN 378-1 takes 20 %. */
+export const shareOfFlammabilityLimit = 0.2;
+
+/** Flammable charge of a household appliance's circuit [kg], IEC 60335-2-24, from memory. */
+export const householdFlammableCharge = 0.15;
+
+const limits =
+  'lower flammability and practical limits: EN 378-1:2016+A1:2020 Annex E, the lower where sources differ; 20 % of the limit: EN 378-1';
+
+/**
+ * Concentration c of a whole charge evenly mixed into a closed volume.
+ *     c = m / V
+ * @param charge  m [kg], ≥ 0
+ * @param space   V [m³], free volume of the space, > 0
+ * @returns       c [kg/m³]
+ * Pitfall: gas heavier than air lies on the floor; the true concentration there is higher.
+ * @throws InputError outside these ranges
+ * Source: definition. Worked value: 0.0114 kg in 0.3 m³ → 0.038 kg/m³.
+ */
+export function leakConcentration(charge: number, space: number): number {
+  requireNonNegative('charge', charge);
+  requirePositive('space', space);
+  return charge / space;
+}
+
+/**
+ * Concentration a leak should stay below, c_max: the smaller of the practical limit and 20 % of the flammability limit.
+ *     c_max = min(PL, 0.2 LFL)
+ * @returns c_max [kg/m³], or null where neither limit is known
+ * Source: EN 378-1:2016 for both. Worked value: R290, LFL 0.038, PL 0.008 → 0.0076.
+ */
+export function leakLimit(fluid: CautionFluid): number | null {
+  const candidates: number[] = [];
+  if (fluid.practicalLimit !== null) candidates.push(fluid.practicalLimit);
+  if (fluid.lowerFlammabilityLimit !== null) candidates.push(shareOfFlammabilityLimit * fluid.lowerFlammabilityLimit);
+  return candidates.length === 0 ? null : Math.min(...candidates);
+}
+
+/** The whole charge would make the air in a closed cabinet or hood flammable. */
+export function leakFlammableInEnclosure(facts: LeakFacts): CautionFinding | undefined {
+  const leak = enclosureLeak(facts);
+  if (leak === undefined || leak.concentration < leak.flammabilityLimit) return undefined;
+  return {
+    code: 'leakFlammableInEnclosure',
+    severity: 'stop',
+    subject: 'house',
+    facts: leak.facts,
+    source: limits,
+    remedy: 'Take the circuit out of the enclosure, or choose a fluid that does not burn.',
+    needsLicensedPerson: true,
+  };
+}
+
+/** The charge would come above a fifth of the flammability limit in the enclosure. */
+export function leakNearFlammableInEnclosure(facts: LeakFacts): CautionFinding | undefined {
+  const leak = enclosureLeak(facts);
+  if (leak === undefined || leak.concentration >= leak.flammabilityLimit) return undefined;
+  if (leak.concentration <= leak.limit) return undefined;
+  return {
+    code: 'leakNearFlammableInEnclosure',
+    severity: 'look',
+    subject: 'house',
+    facts: leak.facts,
+    source: limits,
+    remedy: 'Open the enclosure to the room, or choose a fluid that does not burn.',
+    needsLicensedPerson: true,
+  };
+}
+
+/** The whole charge would make the air of the room flammable. */
+export function leakFlammableInRoom(facts: LeakFacts): CautionFinding | undefined {
+  const leak = roomLeak(facts);
+  if (leak === undefined || leak.concentration < leak.flammabilityLimit) return undefined;
+  return {
+    code: 'leakFlammableInRoom',
+    severity: 'stop',
+    subject: 'house',
+    facts: leak.facts,
+    source: limits,
+    remedy: 'This charge does not belong in a room of this size: choose a fluid that does not burn.',
+    needsLicensedPerson: true,
+  };
+}
+
+/** The charge would come above a fifth of the flammability limit in the room. */
+export function leakNearFlammableInRoom(facts: LeakFacts): CautionFinding | undefined {
+  const leak = roomLeak(facts);
+  if (leak === undefined || leak.concentration >= leak.flammabilityLimit) return undefined;
+  if (leak.concentration <= leak.limit) return undefined;
+  return {
+    code: 'leakNearFlammableInRoom',
+    severity: 'look',
+    subject: 'house',
+    facts: leak.facts,
+    source: limits,
+    remedy: 'A larger room, a smaller charge or a fluid that does not burn.',
+    needsLicensedPerson: true,
+  };
+}
+
+/** A fluid that does not burn would come above its practical limit, set for breathing, in the room. */
+export function leakAbovePracticalLimitInRoom(facts: LeakFacts): CautionFinding | undefined {
+  const { fluid, charge, roomVolume } = facts;
+  if (isFlammable(fluid) || fluid.practicalLimit === null) return undefined;
+  const concentration = leakConcentration(charge.high, roomVolume);
+  if (concentration <= fluid.practicalLimit) return undefined;
+  return {
+    code: 'leakAbovePracticalLimitInRoom',
+    severity: 'look',
+    subject: 'person',
+    facts: {
+      fluid: word(fluid.name),
+      charge: mass(charge.high),
+      volume: volume(roomVolume),
+      concentration: massConcentration(concentration),
+      limit: massConcentration(fluid.practicalLimit),
+    },
+    source: limits,
+    remedy: 'A larger room or a smaller charge; a leak of this size takes the air one breathes.',
+    needsLicensedPerson: true,
+  };
+}
+
+/** A fluid that burns, and part of the circuit in another room whose size was not asked. */
+export function flammableFluidInOtherRoom(facts: LeakFacts): CautionFinding | undefined {
+  if (facts.sourceIsTankRoom || !isFlammable(facts.fluid)) return undefined;
+  return {
+    code: 'flammableFluidInOtherRoom',
+    severity: 'look',
+    subject: 'house',
+    facts: { fluid: word(facts.fluid.name), charge: mass(facts.charge.high) },
+    source: 'EN 378-1:2016 Annex C treats each room, and rooms below ground with a lower limit (from memory)',
+    remedy:
+      'The other room was not judged. A cellar holds a heavy gas like a basin, and boilers, dryers and switches light it: ask a licensed technician.',
+    needsLicensedPerson: true,
+  };
+}
+
+/** More flammable charge than one circuit of a household appliance holds. */
+export function flammableChargeLarge(facts: LeakFacts): CautionFinding | undefined {
+  if (!isFlammable(facts.fluid) || facts.charge.high <= householdFlammableCharge) return undefined;
+  return {
+    code: 'flammableChargeLarge',
+    severity: 'look',
+    subject: 'house',
+    facts: {
+      fluid: word(facts.fluid.name),
+      charge: mass(facts.charge.high),
+      householdCharge: mass(householdFlammableCharge),
+    },
+    source: 'IEC 60335-2-24 (household appliances), from memory; it does not cover a home-made machine',
+    remedy: 'A smaller circuit needs less; above this charge makers build to stricter standards.',
+    needsLicensedPerson: true,
+  };
+}
+
+/** Formula records of this file. */
+export const leakFormulas: readonly Formula[] = [
+  {
+    id: 'cautions.leakConcentration',
+    title: 'Concentration of a whole charge in a closed space',
+    result: { symbol: 'c', meaning: 'concentration, evenly mixed', unit: 'kg/m³' },
+    expression: 'm / V',
+    symbols: {
+      m: { meaning: 'charge of the circuit', unit: 'kg' },
+      V: { meaning: 'volume of the space', unit: 'm³' },
+    },
+    source: 'definition',
+    validity: 'evenly mixed; heavy gas collects lower down',
+    file: 'src/cautions/leak.ts',
+    compute: (v) => leakConcentration(v.m!, v.V!),
+    examples: [
+      { m: 0.062, V: 0.31 },
+      { m: 0.148, V: 38 },
+    ],
+  },
+];
+
+interface Leak {
+  readonly concentration: number;
+  readonly limit: number;
+  readonly flammabilityLimit: number;
+  readonly facts: CautionFinding['facts'];
+}
+
+function enclosureLeak(facts: LeakFacts): Leak | undefined {
+  if (facts.enclosure.kind === 'openRoom') return undefined;
+  const leak = flammableLeak(facts, facts.enclosure.volume);
+  if (leak === undefined) return undefined;
+  return { ...leak, facts: { ...leak.facts, enclosure: word(facts.enclosure.kind) } };
+}
+
+function roomLeak(facts: LeakFacts): Leak | undefined {
+  return flammableLeak(facts, facts.roomVolume);
+}
+
+function flammableLeak(facts: LeakFacts, space: number): Leak | undefined {
+  const { fluid, charge } = facts;
+  if (!isFlammable(fluid)) return undefined;
+  if (fluid.lowerFlammabilityLimit === null) {
+    throw new InputError(
+      'fluid.lowerFlammabilityLimit',
+      null,
+      `a limit in kg/m³ for ${fluid.name}, class ${fluid.safetyClass}`,
+    );
+  }
+  const concentration = leakConcentration(charge.high, space);
+  const limit = leakLimit(fluid) ?? shareOfFlammabilityLimit * fluid.lowerFlammabilityLimit;
+  return {
+    concentration,
+    limit,
+    flammabilityLimit: fluid.lowerFlammabilityLimit,
+    facts: {
+      fluid: word(fluid.name),
+      charge: mass(charge.high),
+      volume: volume(space),
+      concentration: massConcentration(concentration),
+      limit: massConcentration(limit),
+      flammabilityLimit: massConcentration(fluid.lowerFlammabilityLimit),
+    },
+  };
+}
