@@ -133,6 +133,7 @@ export function waterConductivity(temperature: number, salinity: number): number
   requireValid(temperature, salinity);
   const T = temperature;
   const s = salinity * 1000;
+  // biome-ignore lint/suspicious/noApproximativeNumericConstant: the fit's own constant, not log10(e)
   const exponent = 0.434 * (2.3 - (343.5 + 0.037 * s) / T) * (1 - T / (647 + 0.03 * s)) ** 0.333;
   return ((240 + 0.0002 * s) * 10 ** exponent) / 1000;
 }

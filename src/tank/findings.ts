@@ -1,0 +1,142 @@
+// What the tank model leaves out or doubts, as findings: every simplification is named where the result is seen.
+
+import type { Fact, Finding } from '../quantities/index.ts';
+import type { MeasuredTank, RectangularTank } from './description.ts';
+import type { RectangularIntermediates } from './load.ts';
+
+/** Every code this folder can report. */
+export const tankFindingCodes = [
+  'tankSimplifications',
+  'tankBottomFacesRoomAir',
+  'evaporationMethodsDiffer',
+  'lidCondensateReturns',
+  'looseLidAsOpenShare',
+  'condensationOnWater',
+  'tankNeedsNoHeat',
+  'measuredLoadScaled',
+  'measuredDifferenceSmall',
+] as const;
+
+export type TankFindingCode = (typeof tankFindingCodes)[number];
+
+/** Below this measured difference of temperature a few tenths of a kelvin spoil the scaling, K. */
+const SMALL_MEASURED_DIFFERENCE = 3;
+
+export function rectangularFindings(
+  tank: RectangularTank,
+  intermediates: RectangularIntermediates,
+  evaporation: number,
+  range: { readonly low: number; readonly high: number },
+  load: number,
+): readonly Finding[] {
+  const { surface, lid } = intermediates;
+  const found = [
+    note(
+      'tankSimplifications',
+      {},
+      'ISO 6946 surface resistances; own simplification',
+      'Water surface as warm as the bulk, room surfaces as warm as the air, make-up water at room temperature, corners flat.',
+    ),
+    note(
+      'tankBottomFacesRoomAir',
+      {},
+      'ISO 6946, heat flow downwards',
+      'The bottom is taken as open to room air; a closed stand or a solid top loses less.',
+    ),
+  ];
+  if (surface !== undefined) {
+    const facts = {
+      surface: word(tank.surface),
+      low: value(range.low, 'massFlow'),
+      likely: value(evaporation, 'massFlow'),
+      high: value(range.high, 'massFlow'),
+    };
+    found.push(
+      note(
+        'evaporationMethodsDiffer',
+        facts,
+        'Shah 2014 for quiet water, ASHRAE Handbook HVAC Applications for active water',
+        'Measure the water lost in a few days without top-up; it settles this.',
+      ),
+    );
+  }
+  if (lid !== undefined) {
+    found.push(
+      note(
+        'lidCondensateReturns',
+        { lidTemperature: value(lid.innerTemperature, 'temperature') },
+        'Hollands, Raithby & Konicek 1975; Sherwood analogy',
+        'All that condenses on the lid is taken to run back into the tank.',
+      ),
+    );
+  }
+  if (tank.lid === 'loose' && surface !== undefined) {
+    found.push(
+      note(
+        'looseLidAsOpenShare',
+        { openShare: value(surface.openShare, 'fraction') },
+        'own simplification, no source',
+        'A loose lid is computed as a tight one with this share of the surface open; measure the gaps.',
+      ),
+    );
+  }
+  if (evaporation < 0) {
+    found.push(
+      look(
+        'condensationOnWater',
+        { condensing: value(-evaporation, 'massFlow') },
+        'vapour pressure of the room above that of the water',
+        'The room is so humid that it condenses on the water; check the relative humidity.',
+      ),
+    );
+  }
+  return load < 0 ? [...found, noHeatNeeded(load)] : found;
+}
+
+export function measuredFindings(tank: MeasuredTank, load: number): readonly Finding[] {
+  const found = [
+    note(
+      'measuredLoadScaled',
+      { evaporationShare: value(tank.evaporationShare, 'fraction') },
+      'own simplification, no source',
+      'Scaled from the measured days: warmth with the temperature difference, vapour with the vapour pressure difference at the room humidity given here.',
+    ),
+  ];
+  const difference = tank.waterTemperature - tank.roomTemperature;
+  if (difference < SMALL_MEASURED_DIFFERENCE) {
+    found.push(
+      look(
+        'measuredDifferenceSmall',
+        { difference: value(difference, 'temperatureDifference') },
+        'own judgement',
+        'Measure again when the room is colder: with so small a difference a thermometer error of 0.5 K spoils the result.',
+      ),
+    );
+  }
+  return load < 0 ? [...found, noHeatNeeded(load)] : found;
+}
+
+function noHeatNeeded(load: number): Finding {
+  return note(
+    'tankNeedsNoHeat',
+    { surplus: value(-load, 'power') },
+    'energy balance of the tank',
+    'Pumps and lights alone would hold it warmer than asked; it would have to be cooled.',
+  );
+}
+
+function value(number: number, quantity: string): Fact {
+  return { value: number, quantity };
+}
+
+function word(text: string): Fact {
+  return { word: text };
+}
+
+function note(code: TankFindingCode, facts: Readonly<Record<string, Fact>>, source: string, remedy: string): Finding {
+  return { code, severity: 'note', subject: 'model', facts, source, remedy, needsLicensedPerson: false };
+}
+
+function look(code: TankFindingCode, facts: Readonly<Record<string, Fact>>, source: string, remedy: string): Finding {
+  return { ...note(code, facts, source, remedy), severity: 'look' };
+}

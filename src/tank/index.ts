@@ -1,0 +1,28 @@
+export type {
+  Layer,
+  Lid,
+  LidLayer,
+  MeasuredTank,
+  RectangularTank,
+  Surface,
+  TankConditions,
+  TankDescription,
+} from './description.ts';
+export { tankValidity } from './description.ts';
+export type { TankFindingCode } from './findings.ts';
+export { tankFindingCodes } from './findings.ts';
+export type {
+  AirState,
+  HeatPath,
+  LidState,
+  MeasuredIntermediates,
+  PaneState,
+  PathName,
+  RectangularIntermediates,
+  SurfaceState,
+  TankAreas,
+  TankLoad,
+} from './load.ts';
+export { LOOSE_LID_OPEN_SHARE, OUTER_EMISSIVITY } from './rectangular.ts';
+export { surfaceMethods } from './surface.ts';
+export { tankLoad } from './tankLoad.ts';

@@ -1,0 +1,182 @@
+// What the tank model answers: watts by path, the net load, water lost, what the room receives, and the numbers on the way.
+
+import type { Finding } from '../quantities/index.ts';
+import type { RectangularTank } from './description.ts';
+import type { OuterSurface } from './films.ts';
+import type { HeadspaceFlux } from './headspace.ts';
+
+export type PathName =
+  | 'evaporation'
+  | 'surfaceConvection'
+  | 'surfaceRadiation'
+  | 'lid'
+  | 'freeboard'
+  | 'front'
+  | 'back'
+  | 'sides'
+  | 'bottom'
+  | 'makeUpWater'
+  | 'airStonesVapour'
+  | 'airStones'
+  | 'wallsAndSurface';
+
+/** One way by which heat leaves the water. */
+export interface HeatPath {
+  readonly path: PathName;
+  /** [W], positive out of the water. */
+  readonly heat: number;
+  readonly kind: 'sensible' | 'latent';
+}
+
+/** Air and vapour at the conditions. */
+export interface AirState {
+  /** p_ws [Pa] of pure water at T_w and at T_r. */
+  readonly saturationWater: number;
+  readonly saturationRoom: number;
+  /** Lowering by salt [-]. */
+  readonly vapourPressureFactor: number;
+  /** p_w [Pa] over the water, p_r [Pa] in the room. */
+  readonly waterVapour: number;
+  readonly roomVapour: number;
+  /** h_fg [J/kg] at T_w. */
+  readonly latentHeat: number;
+}
+
+/** One face of the tank: from the water (or the inner face above it) through pane and wrapping to the room. */
+export interface PaneState {
+  readonly area: number;
+  /** Temperature on the inside [K]: water, or the damp inner face above the water. */
+  readonly inside: number;
+  /** 0 where no water touches the face. */
+  readonly waterFilmResistance: number;
+  readonly paneResistance: number;
+  readonly insulationResistance: number;
+  /** All three. */
+  readonly innerResistance: number;
+  readonly outer: OuterSurface;
+  /** U = 1/(R_inner + R_s) [W/(m² K)]. */
+  readonly transmittance: number;
+  readonly heat: number;
+}
+
+export type WetFace = 'front' | 'back' | 'sides' | 'bottom';
+export type DryFace = 'front' | 'back' | 'sides';
+
+/** The open part of the water surface; absent under a tight lid. */
+export interface SurfaceState {
+  /** Share of the surface that is open: 1 without a lid. */
+  readonly openShare: number;
+  readonly area: number;
+  readonly roomDryAirDensity: number;
+  readonly waterDryAirDensity: number;
+  readonly quietCoefficient: number;
+  readonly activeCoefficient: number;
+  readonly activeShare: number;
+  readonly factor: number;
+  readonly coefficient: number;
+  readonly evaporation: number;
+  readonly convectionCoefficient: number;
+}
+
+/** The covered part of the surface; absent without a lid. */
+export interface LidState {
+  readonly coveredShare: number;
+  /** Covered water surface [m²] (the lid's own area too). */
+  readonly area: number;
+  readonly gap: number;
+  /** Inner faces of lid and panes above the water [K]. */
+  readonly innerTemperature: number;
+  readonly iterations: number;
+  /** [W], what the lid and the panes above the water give away less what crosses the headspace: ~0. */
+  readonly residual: number;
+  /** Absent where the lid lies on the water. */
+  readonly headspace: HeadspaceFlux | undefined;
+  readonly lid: PaneState;
+  readonly freeboard: Readonly<Record<DryFace, PaneState>> | undefined;
+}
+
+export interface RectangularIntermediates {
+  readonly kind: 'rectangular';
+  readonly air: AirState;
+  readonly panes: Readonly<Record<WetFace, PaneState>>;
+  readonly surface: SurfaceState | undefined;
+  readonly lid: LidState | undefined;
+  readonly airStones: { readonly dryAirFlow: number; readonly evaporation: number } | undefined;
+  /** c_p [J/(kg K)] of the make-up water (fresh), which comes at room temperature. */
+  readonly makeUpHeatCapacity: number;
+}
+
+export interface MeasuredIntermediates {
+  readonly kind: 'measured';
+  readonly air: AirState;
+  readonly meanPower: number;
+  /** Whole loss while it was measured [W]: heater, pumps and lights. */
+  readonly measuredLoss: number;
+  readonly measuredLatent: number;
+  readonly measuredSensible: number;
+  /** T_w − T_r [K] and p_w − p_r [Pa] while it was measured. */
+  readonly measuredTemperatureDifference: number;
+  readonly measuredVapourDifference: number;
+}
+
+export interface TankAreas {
+  readonly waterSurface: number;
+  readonly front: number;
+  readonly back: number;
+  /** Both ends together. */
+  readonly sides: number;
+  readonly bottom: number;
+  /** Panes above the water line, all four. */
+  readonly freeboard: number;
+}
+
+export interface TankLoad {
+  readonly kind: 'rectangular' | 'measured';
+  /** Heat leaving the water by all paths [W]. */
+  readonly loss: number;
+  readonly gains: { readonly pump: number; readonly light: number };
+  /** Net heating needed [W] = loss − gains; negative where the tank would have to be cooled. */
+  readonly load: number;
+  readonly paths: readonly HeatPath[];
+  /** Water lost as vapour [kg/s]. */
+  readonly evaporation: number;
+  /** The same with the evaporation factor at the ends of its surface's range [kg/s]. */
+  readonly evaporationRange: { readonly low: number; readonly high: number };
+  /** What the room receives as warmth and as vapour [W]. */
+  readonly sensibleToRoom: number;
+  readonly latentToRoom: number;
+  /** [m²]; absent for a measured tank. */
+  readonly areas: TankAreas | undefined;
+  /** [m³], [kg], [J/K]. */
+  readonly waterVolume: number;
+  readonly waterMass: number;
+  readonly heatCapacity: number;
+  /** Change of the loss per kelvin of water temperature, here [W/K]. */
+  readonly conductance: number;
+  readonly intermediates: RectangularIntermediates | MeasuredIntermediates;
+  readonly warnings: readonly Finding[];
+}
+
+/** Sum of the paths' heat [W]. */
+export function sumOfPaths(paths: readonly HeatPath[]): number {
+  return paths.reduce((sum, path) => sum + path.heat, 0);
+}
+
+/** The range of the evaporation of the surface alone, for a factor range, signed. */
+export function scaledRange(value: number, low: number, high: number): { low: number; high: number } {
+  const ends = [value * low, value * high];
+  return { low: Math.min(...ends), high: Math.max(...ends) };
+}
+
+/** Geometry of a rectangular tank; inner dimensions, corners counted once. */
+export function tankAreas(tank: RectangularTank): TankAreas {
+  const { length, width, height, waterDepth } = tank;
+  return {
+    waterSurface: length * width,
+    front: length * waterDepth,
+    back: length * waterDepth,
+    sides: 2 * width * waterDepth,
+    bottom: length * width,
+    freeboard: 2 * (length + width) * (height - waterDepth),
+  };
+}

@@ -1,0 +1,119 @@
+// A tank known by what its heater used: the mean power is the load at the measured temperatures. Elsewhere the sensible
+// share of the loss is scaled with the temperature difference and the vapour share with the vapour pressure difference,
+// pump and light heat staying as they were. Simplification, named in the result: the room's relative humidity during the
+// measurement is taken as the one asked for, and coefficients do not change with the difference.
+
+import { waterDensity, waterHeatCapacity } from '../matter/water/index.ts';
+import { InputError } from '../numerics/index.ts';
+import type { MeasuredTank, TankConditions } from './description.ts';
+import { measuredFindings } from './findings.ts';
+import type { HeatPath, MeasuredIntermediates, TankLoad } from './load.ts';
+import { airState } from './vapour.ts';
+
+/**
+ * Heat of one share of a measured loss at other conditions.
+ *     Q = Q_measured Δ / Δ_measured
+ * @param measured            Q_measured [W]
+ * @param difference          Δ, of temperature [K] or vapour pressure [Pa]
+ * @param measuredDifference  Δ_measured, the same while it was measured
+ * @returns                   Q [W]
+ * Source: own simplification. Worked value: 100 W, 9 K, 7 K → 128.6 W.
+ */
+export function scaledHeat(measured: number, difference: number, measuredDifference: number): number {
+  return (measured * difference) / measuredDifference;
+}
+
+/**
+ * Mean power of a heater from its energy.
+ *     P = E / t
+ * @param energy    E [J]
+ * @param duration  t [s]
+ * @returns         P [W]
+ * Source: definition. Worked value: 38 kWh in 7 days → 226.2 W.
+ */
+export function meanPower(energy: number, duration: number): number {
+  return energy / duration;
+}
+
+/** Load of a measured tank; input checked by the caller. */
+export function measuredLoad(tank: MeasuredTank, conditions: TankConditions): TankLoad {
+  const intermediates = measuredIntermediates(tank, conditions);
+  const paths = measuredPaths(tank, conditions, intermediates);
+  const [latent, sensible] = paths.map((path) => path.heat) as [number, number];
+  const loss = latent + sensible;
+  const evaporation = latent / intermediates.air.latentHeat;
+  const density = waterDensity(conditions.waterTemperature, tank.salinity);
+  return {
+    kind: 'measured',
+    loss,
+    gains: { pump: tank.pumpHeat, light: tank.lightHeat },
+    load: loss - tank.pumpHeat - tank.lightHeat,
+    paths,
+    evaporation,
+    evaporationRange: { low: evaporation, high: evaporation },
+    sensibleToRoom: sensible,
+    latentToRoom: latent,
+    areas: undefined,
+    waterVolume: tank.volume,
+    waterMass: tank.volume * density,
+    heatCapacity: tank.volume * density * waterHeatCapacity(conditions.waterTemperature, tank.salinity),
+    conductance: measuredConductance(tank, conditions),
+    intermediates,
+    warnings: measuredFindings(tank, loss - tank.pumpHeat - tank.lightHeat),
+  };
+}
+
+function measuredIntermediates(tank: MeasuredTank, conditions: TankConditions): MeasuredIntermediates {
+  const air = airState(conditions, tank.salinity);
+  const then = airState(
+    { ...conditions, waterTemperature: tank.waterTemperature, roomTemperature: tank.roomTemperature },
+    tank.salinity,
+  );
+  const measuredVapourDifference = then.waterVapour - then.roomVapour;
+  if (tank.evaporationShare > 0 && !(measuredVapourDifference > 0)) {
+    throw new InputError(
+      'tank.load.evaporationShare',
+      tank.evaporationShare,
+      '0 where the measured room was so humid that nothing can have evaporated',
+      'measuredRoomTooHumid',
+    );
+  }
+  const power = meanPower(tank.energy, tank.duration);
+  const measuredLoss = power + tank.pumpHeat + tank.lightHeat;
+  const measuredLatent = tank.evaporationShare * measuredLoss;
+  return {
+    kind: 'measured',
+    air,
+    meanPower: power,
+    measuredLoss,
+    measuredLatent,
+    measuredSensible: measuredLoss - measuredLatent,
+    measuredTemperatureDifference: tank.waterTemperature - tank.roomTemperature,
+    measuredVapourDifference,
+  };
+}
+
+function measuredPaths(tank: MeasuredTank, conditions: TankConditions, known: MeasuredIntermediates): HeatPath[] {
+  const vapourDifference = known.air.waterVapour - known.air.roomVapour;
+  const temperatureDifference = conditions.waterTemperature - conditions.roomTemperature;
+  const latent =
+    tank.evaporationShare === 0
+      ? 0
+      : scaledHeat(known.measuredLatent, vapourDifference, known.measuredVapourDifference);
+  const sensible = scaledHeat(known.measuredSensible, temperatureDifference, known.measuredTemperatureDifference);
+  return [
+    { path: 'evaporation', heat: latent, kind: 'latent' },
+    { path: 'wallsAndSurface', heat: sensible, kind: 'sensible' },
+  ];
+}
+
+function measuredConductance(tank: MeasuredTank, conditions: TankConditions): number {
+  const lossAt = (waterTemperature: number) => {
+    const at = { ...conditions, waterTemperature };
+    const paths = measuredPaths(tank, at, measuredIntermediates(tank, at));
+    return paths.reduce((sum: number, path) => sum + path.heat, 0);
+  };
+  const low = Math.max(273.15, conditions.waterTemperature - 0.25);
+  const high = conditions.waterTemperature + 0.25;
+  return (lossAt(high) - lossAt(low)) / (high - low);
+}

@@ -1,0 +1,294 @@
+// A rectangular tank from its geometry: wet panes and bottom as layers, the open surface, or a lid over trapped air, make-up
+// water and air stones. Steady state. Named simplifications: inner dimensions, flat corners; the bottom faces room air; the
+// whole room is as warm as its air; a loose lid is a tight one with a share of the surface open; make-up water comes at room
+// temperature.
+
+import { dryAirDensity, humidityRatio } from '../matter/air/index.ts';
+import { waterDensity, waterHeatCapacity } from '../matter/water/index.ts';
+import { findRoot } from '../numerics/index.ts';
+import type { Layer, LidLayer, RectangularTank, TankConditions } from './description.ts';
+import { airStoneEvaporation, airStoneHeat, makeUpHeat } from './exchange.ts';
+import { type HeatFlow, layerResistance, outerSurface, paneHeat, WATER_FILM_COEFFICIENT } from './films.ts';
+import { rectangularFindings } from './findings.ts';
+import { headspaceFlux } from './headspace.ts';
+import {
+  type AirState,
+  type DryFace,
+  type HeatPath,
+  type LidState,
+  type PaneState,
+  type RectangularIntermediates,
+  type SurfaceState,
+  scaledRange,
+  sumOfPaths,
+  type TankAreas,
+  type TankLoad,
+  tankAreas,
+  type WetFace,
+} from './load.ts';
+import {
+  activeCoefficientAshrae,
+  evaporationRate,
+  INDOOR_AIR_SPEED,
+  quietCoefficientShah2014,
+  surfaceCoefficient,
+  surfaceConvectionCoefficient,
+  surfaceMethods,
+  surfaceRadiation,
+} from './surface.ts';
+import { airState } from './vapour.ts';
+
+/** Share of the surface that a loosely laid lid leaves open where nobody says better: own assumption, 0.05 to 0.3. */
+export const LOOSE_LID_OPEN_SHARE = 0.15;
+/** Emissivity of wrapping and of a lid whose own is not given (foam, paint, plastics 0.9, from memory). */
+export const OUTER_EMISSIVITY = 0.9;
+/** Half the step of water temperature over which `conductance` is taken, K. */
+const CONDUCTANCE_STEP = 0.25;
+
+interface Losses {
+  readonly paths: readonly HeatPath[];
+  readonly evaporation: number;
+  readonly intermediates: RectangularIntermediates;
+}
+
+/** Load of a rectangular tank; input checked by the caller. */
+export function rectangularLoad(tank: RectangularTank, conditions: TankConditions): TankLoad {
+  const areas = tankAreas(tank);
+  const losses = rectangularLosses(tank, areas, conditions);
+  const { paths, evaporation, intermediates } = losses;
+  const loss = sumOfPaths(paths);
+  const sensible = paths.filter((path) => path.kind === 'sensible' && path.path !== 'makeUpWater');
+  const latent = paths.filter((path) => path.kind === 'latent');
+  const density = waterDensity(conditions.waterTemperature, tank.salinity);
+  const waterVolume = areas.bottom * tank.waterDepth;
+  const range = evaporationRange(tank, evaporation, intermediates.surface);
+  return {
+    kind: 'rectangular',
+    loss,
+    gains: { pump: tank.pumpHeat, light: tank.lightHeat },
+    load: loss - tank.pumpHeat - tank.lightHeat,
+    paths,
+    evaporation,
+    evaporationRange: range,
+    sensibleToRoom: sumOfPaths(sensible),
+    latentToRoom: sumOfPaths(latent),
+    areas,
+    waterVolume,
+    waterMass: waterVolume * density,
+    heatCapacity: waterVolume * density * waterHeatCapacity(conditions.waterTemperature, tank.salinity),
+    conductance: rectangularConductance(tank, areas, conditions),
+    intermediates,
+    warnings: rectangularFindings(tank, intermediates, evaporation, range, loss - tank.pumpHeat - tank.lightHeat),
+  };
+}
+
+function rectangularConductance(tank: RectangularTank, areas: TankAreas, conditions: TankConditions): number {
+  const high = conditions.waterTemperature + CONDUCTANCE_STEP;
+  const low = Math.max(273.15, conditions.waterTemperature - CONDUCTANCE_STEP);
+  const lossAt = (waterTemperature: number) =>
+    sumOfPaths(rectangularLosses(tank, areas, { ...conditions, waterTemperature }).paths);
+  return (lossAt(high) - lossAt(low)) / (high - low);
+}
+
+function rectangularLosses(tank: RectangularTank, areas: TankAreas, conditions: TankConditions): Losses {
+  const air = airState(conditions, tank.salinity);
+  const panes = wetPanes(tank, areas, conditions);
+  const openShare = openShareOf(tank);
+  const surface =
+    openShare > 0 ? openSurface(tank, openShare * areas.waterSurface, openShare, air, conditions) : undefined;
+  const lid = openShare < 1 ? coveredSurface(tank, 1 - openShare, areas, air, conditions) : undefined;
+  const airStones = blownAir(tank, air, conditions);
+  const evaporation = (surface?.evaporation ?? 0) + (airStones?.evaporation ?? 0);
+  const makeUpHeatCapacity = waterHeatCapacity(conditions.waterTemperature, 0);
+  const paths: HeatPath[] = [];
+  const add = (path: HeatPath['path'], heat: number, kind: HeatPath['kind'] = 'sensible') =>
+    paths.push({ path, heat, kind });
+
+  if (surface !== undefined) {
+    const difference = conditions.waterTemperature - conditions.roomTemperature;
+    add('evaporation', surface.evaporation * air.latentHeat, 'latent');
+    add('surfaceConvection', surface.convectionCoefficient * surface.area * difference);
+    add('surfaceRadiation', surfaceRadiation(surface.area, conditions.waterTemperature, conditions.roomTemperature));
+  }
+  if (lid !== undefined) {
+    add('lid', lid.lid.heat);
+    if (lid.freeboard !== undefined) {
+      add('freeboard', lid.freeboard.front.heat + lid.freeboard.back.heat + lid.freeboard.sides.heat);
+    }
+  }
+  for (const face of ['front', 'back', 'sides', 'bottom'] as const) add(face, panes[face].heat);
+  if (airStones !== undefined) {
+    add('airStonesVapour', airStones.evaporation * air.latentHeat, 'latent');
+    add('airStones', airStoneHeat(airStones.dryAirFlow, roomHumidity(air, conditions), conditions));
+  }
+  if (evaporation > 0) {
+    add(
+      'makeUpWater',
+      makeUpHeat(evaporation, makeUpHeatCapacity, conditions.waterTemperature, conditions.roomTemperature),
+    );
+  }
+  const intermediates = { kind: 'rectangular' as const, air, panes, surface, lid, airStones, makeUpHeatCapacity };
+  return { paths, evaporation, intermediates };
+}
+
+/** Share of the water surface that is open to the room. */
+function openShareOf(tank: RectangularTank): number {
+  if (tank.lid === 'none') return 1;
+  return tank.lid === 'tight' ? 0 : (tank.lidOpenShare ?? LOOSE_LID_OPEN_SHARE);
+}
+
+function wetPanes(tank: RectangularTank, areas: TankAreas, conditions: TankConditions): Record<WetFace, PaneState> {
+  const { waterTemperature, roomTemperature } = conditions;
+  const face = (area: number, flow: HeatFlow, insulation: Layer | undefined) =>
+    pane(area, waterTemperature, roomTemperature, 1 / WATER_FILM_COEFFICIENT, tank.wall, insulation, flow);
+  return {
+    front: face(areas.front, 'horizontal', undefined),
+    back: face(areas.back, 'horizontal', tank.insulation.back),
+    sides: face(areas.sides, 'horizontal', tank.insulation.sides),
+    bottom: face(areas.bottom, waterTemperature >= roomTemperature ? 'down' : 'up', tank.insulation.bottom),
+  };
+}
+
+/** One face, from its inside temperature to the room. */
+function pane(
+  area: number,
+  inside: number,
+  room: number,
+  waterFilmResistance: number,
+  sheet: LidLayer,
+  insulation: Layer | undefined,
+  flow: HeatFlow,
+): PaneState {
+  const paneResistance =
+    'conductance' in sheet ? 1 / sheet.conductance : layerResistance(sheet.thickness, sheet.conductivity);
+  const insulationResistance =
+    insulation === undefined ? 0 : layerResistance(insulation.thickness, insulation.conductivity);
+  const innerResistance = waterFilmResistance + paneResistance + insulationResistance;
+  const emissivity = insulation === undefined ? (sheet.emissivity ?? OUTER_EMISSIVITY) : OUTER_EMISSIVITY;
+  const outer = outerSurface(inside, room, innerResistance, flow, emissivity);
+  return {
+    area,
+    inside,
+    waterFilmResistance,
+    paneResistance,
+    insulationResistance,
+    innerResistance,
+    outer,
+    transmittance: 1 / (innerResistance + outer.resistance),
+    heat: paneHeat(area, inside, room, innerResistance, outer.resistance),
+  };
+}
+
+function openSurface(
+  tank: RectangularTank,
+  area: number,
+  openShare: number,
+  air: AirState,
+  conditions: TankConditions,
+): SurfaceState {
+  const { waterTemperature, roomTemperature, atmosphericPressure } = conditions;
+  const quietCoefficient = quietCoefficientShah2014(
+    waterTemperature,
+    air.waterVapour,
+    roomTemperature,
+    air.roomVapour,
+    atmosphericPressure,
+  );
+  const activeCoefficient = activeCoefficientAshrae(INDOOR_AIR_SPEED, air.latentHeat);
+  const { activeShare } = surfaceMethods[tank.surface];
+  const factor = tank.evaporationFactor ?? 1;
+  const coefficient = surfaceCoefficient(quietCoefficient, activeCoefficient, activeShare, factor);
+  return {
+    openShare,
+    area,
+    roomDryAirDensity: dryAirDensity(roomTemperature, air.roomVapour, atmosphericPressure),
+    waterDryAirDensity: dryAirDensity(waterTemperature, air.waterVapour, atmosphericPressure),
+    quietCoefficient,
+    activeCoefficient,
+    activeShare,
+    factor,
+    coefficient,
+    evaporation: evaporationRate(coefficient, area, air.waterVapour, air.roomVapour),
+    convectionCoefficient: surfaceConvectionCoefficient(coefficient, atmosphericPressure),
+  };
+}
+
+/** The covered share: one temperature for the damp inner faces of lid and panes above the water, found by balance. */
+function coveredSurface(
+  tank: RectangularTank,
+  coveredShare: number,
+  areas: TankAreas,
+  air: AirState,
+  conditions: TankConditions,
+): LidState {
+  const { waterTemperature, roomTemperature, atmosphericPressure } = conditions;
+  const area = coveredShare * areas.waterSurface;
+  const gap = tank.height - tank.waterDepth;
+  const flow = waterTemperature >= roomTemperature ? 'up' : 'down';
+  const lidAt = (inner: number) => pane(area, inner, roomTemperature, 0, tank.lidLayer!, undefined, flow);
+  const freeboardAt = (inner: number) => dryPanes(tank, coveredShare, gap, inner, roomTemperature);
+  if (gap === 0) {
+    const lid = lidAt(waterTemperature);
+    const nothing = { iterations: 0, residual: 0, headspace: undefined, freeboard: undefined };
+    return { coveredShare, area, gap, innerTemperature: waterTemperature, lid, ...nothing };
+  }
+  const crossing = (inner: number) => headspaceFlux(waterTemperature, air.waterVapour, inner, gap, atmosphericPressure);
+  const imbalance = (inner: number) => {
+    const { front, back, sides } = freeboardAt(inner);
+    return lidAt(inner).heat + front.heat + back.heat + sides.heat - area * crossing(inner).heatFlux;
+  };
+  const settled =
+    waterTemperature === roomTemperature
+      ? { root: waterTemperature, iterations: 0, residual: 0 }
+      : findRoot(imbalance, roomTemperature, waterTemperature, { absoluteTolerance: 1e-9, what: 'lid temperature' });
+  return {
+    coveredShare,
+    area,
+    gap,
+    innerTemperature: settled.root,
+    iterations: settled.iterations,
+    residual: settled.residual,
+    headspace: crossing(settled.root),
+    lid: lidAt(settled.root),
+    freeboard: freeboardAt(settled.root),
+  };
+}
+
+/** Panes above the water line; insulation covers them as it covers the wet part. */
+function dryPanes(
+  tank: RectangularTank,
+  share: number,
+  gap: number,
+  inner: number,
+  room: number,
+): Record<DryFace, PaneState> {
+  const face = (width: number, insulation: Layer | undefined) =>
+    pane(share * width * gap, inner, room, 0, tank.wall, insulation, 'horizontal');
+  return {
+    front: face(tank.length, undefined),
+    back: face(tank.length, tank.insulation.back),
+    sides: face(2 * tank.width, tank.insulation.sides),
+  };
+}
+
+function roomHumidity(air: AirState, conditions: TankConditions): number {
+  return humidityRatio(air.roomVapour, conditions.atmosphericPressure);
+}
+
+/** Room air blown through the water leaves at its temperature, saturated. */
+function blownAir(tank: RectangularTank, air: AirState, conditions: TankConditions) {
+  const flow = tank.airFlow ?? 0;
+  if (flow === 0) return undefined;
+  const { roomTemperature, atmosphericPressure } = conditions;
+  const dryAirFlow = flow * dryAirDensity(roomTemperature, air.roomVapour, atmosphericPressure);
+  const saturated = humidityRatio(air.waterVapour, atmosphericPressure);
+  return { dryAirFlow, evaporation: airStoneEvaporation(dryAirFlow, saturated, roomHumidity(air, conditions)) };
+}
+
+function evaporationRange(tank: RectangularTank, evaporation: number, surface: SurfaceState | undefined) {
+  if (surface === undefined) return { low: evaporation, high: evaporation };
+  const { low, high } = surfaceMethods[tank.surface].factor;
+  const rest = evaporation - surface.evaporation;
+  const range = scaledRange(surface.evaporation / surface.factor, low, high);
+  return { low: rest + range.low, high: rest + range.high };
+}
