@@ -9,9 +9,16 @@ export {
 } from './classes.ts';
 export type { Application, SourcedEstimate } from './data.ts';
 export { applications } from './data.ts';
+export { compressorFormulas } from './formulas.ts';
 export type { ApplicationLimits } from './limits.ts';
 export { applicationLimits } from './limits.ts';
 export type { CompressorModel } from './model.ts';
 export { requireCompressorModel } from './model.ts';
+export type { CompressorPoint, CompressorWarning } from './point.ts';
+export { compressorPoint, littleFlowVolumetricEfficiency, volumetricEfficiency } from './point.ts';
+export type { RatedMachine, RatingRequest, RatingWarning } from './rating.ts';
+export { identifiableDisplacement, modelFromRating, usualOverallEfficiency } from './rating.ts';
 export type { RatingConditions, RatingPoint } from './rating-points.ts';
 export { ratingConditions, ratingPoint, ratingPointNames, ratingPoints } from './rating-points.ts';
+export type { CompressorOrigins } from './working.ts';
+export { compressorWorking } from './working.ts';
