@@ -1,0 +1,110 @@
+// The cycle as it runs through the property diagrams: four processes as polylines that follow the real curves, as pure
+// data. Isobars in the exchangers with the corners at the dome, isenthalpic expansion, compression between its ends.
+
+import {
+  type ReferenceStateName,
+  type Refrigerant,
+  referenceOffset,
+  type State,
+  saturationAtPressure,
+  stateAt,
+} from '../matter/refrigerants/index.ts';
+import { InputError } from '../numerics/index.ts';
+
+export type Process = 'compression' | 'condensation' | 'expansion' | 'evaporation';
+
+/** The part of a state that a diagram needs. */
+export type DiagramState = Pick<State, 'temperature' | 'pressure' | 'enthalpy' | 'entropy'>;
+
+/** One vertex of the path; h and s on the reference state of the cycle's own points. */
+export interface PathPoint extends DiagramState {
+  readonly process: Process;
+}
+
+/** Vertices of a process away from the dome, and of a short single-phase stretch beside it. */
+const longStretch = 16;
+const shortStretch = 8;
+
+/**
+ * The path of a cycle through its four processes, closed (the last vertex is the first state again).
+ * @param fluid           the refrigerant of the cycle
+ * @param points          the states of a textbook cycle or an operating point, by their names
+ * @param referenceState  of those points; 'iir' where absent
+ * @returns               vertices in the order of flow, about sixty
+ * Pitfall: inside a compressor the true path is unknown; it is drawn with entropy going evenly with log pressure between
+ *          the two ends, which is the polytropic path of a perfect gas.
+ */
+export function cyclePath(
+  fluid: Refrigerant,
+  points: readonly (DiagramState & { readonly name: string })[],
+  referenceState: ReferenceStateName = 'iir',
+): readonly PathPoint[] {
+  const offset = referenceOffset(fluid, referenceState);
+  const named = (name: string): DiagramState => {
+    const point = points.find((candidate) => candidate.name === name);
+    if (point === undefined) throw new InputError('points', 'no such point', `a point named ${name}`);
+    return { ...point, enthalpy: point.enthalpy - offset.enthalpy, entropy: point.entropy - offset.entropy };
+  };
+  const inlet = named('compressorInlet');
+  const outlet = named('compressorOutlet');
+  const liquid = named('condenserOutlet');
+  const expanded = named('evaporatorInlet');
+  const path: PathPoint[] = [];
+  const add = (process: Process, states: readonly DiagramState[]) => {
+    for (const { temperature, pressure, enthalpy, entropy } of states) {
+      const shifted = { enthalpy: enthalpy + offset.enthalpy, entropy: entropy + offset.entropy };
+      path.push({ process, temperature, pressure, ...shifted });
+    }
+  };
+  add('compression', compression(fluid, inlet, outlet));
+  add('condensation', isobar(fluid, outlet, liquid));
+  add('expansion', expansion(fluid, liquid, expanded));
+  add('evaporation', isobar(fluid, expanded, inlet));
+  return path;
+}
+
+function compression(fluid: Refrigerant, inlet: DiagramState, outlet: DiagramState): DiagramState[] {
+  const states = between(longStretch).map((share) => {
+    const pressure = inlet.pressure * (outlet.pressure / inlet.pressure) ** share;
+    return stateAt(fluid, { pressure, entropy: inlet.entropy + share * (outlet.entropy - inlet.entropy) });
+  });
+  return [inlet, ...states, outlet];
+}
+
+function expansion(fluid: Refrigerant, liquid: DiagramState, expanded: DiagramState): DiagramState[] {
+  const states = between(longStretch).map((share) => {
+    const pressure = liquid.pressure * (expanded.pressure / liquid.pressure) ** share;
+    return stateAt(fluid, { pressure, enthalpy: liquid.enthalpy });
+  });
+  return [liquid, ...states, expanded];
+}
+
+/** At constant pressure from one state to another, with a vertex at each side of the dome that lies between. */
+function isobar(fluid: Refrigerant, from: DiagramState, to: DiagramState): DiagramState[] {
+  const pressure = from.pressure;
+  const { liquid, vapour } = saturationAtPressure(fluid, pressure);
+  const low = Math.min(from.enthalpy, to.enthalpy);
+  const high = Math.max(from.enthalpy, to.enthalpy);
+  const corners = [liquid, vapour].filter((corner) => corner.enthalpy > low && corner.enthalpy < high);
+  if (from.enthalpy > to.enthalpy) corners.reverse();
+  const stops = [from, ...corners, to];
+  const states: DiagramState[] = [from];
+  for (let stop = 1; stop < stops.length; stop++) {
+    const start = stops[stop - 1]!;
+    const end = stops[stop]!;
+    // Inside the dome the isobar is straight in both diagrams.
+    const middle = (start.enthalpy + end.enthalpy) / 2;
+    const isInside = middle > liquid.enthalpy && middle < vapour.enthalpy;
+    for (const share of isInside ? [] : between(shortStretch)) {
+      const enthalpy = start.enthalpy + share * (end.enthalpy - start.enthalpy);
+      states.push(stateAt(fluid, { pressure, enthalpy }));
+    }
+    states.push(end);
+  }
+  return states;
+}
+
+/** Even shares strictly between 0 and 1, for `count` stretches. */
+function between(count: number): number[] {
+  return Array.from({ length: count - 1 }, (_, index) => (index + 1) / count);
+}

@@ -1,0 +1,51 @@
+export { cyclePath, type DiagramState, type PathPoint, type Process } from './cycle-path.ts';
+export type { TextbookCycleRequest } from './cycle-request.ts';
+export { usualDeadState } from './cycle-request.ts';
+export {
+  type DiagramKind,
+  type DiagramLine,
+  type DiagramRegion,
+  diagramRegion,
+  type LineKind,
+  type PropertyDiagram,
+  propertyDiagram,
+} from './diagram.ts';
+export {
+  carnotHeatingCop,
+  coefficientOfPerformance,
+  energyAccountResidual,
+  enthalpyDifference,
+  isentropicEfficiency,
+  meanTemperatureLorenz,
+  outletEnthalpyFromEfficiency,
+  pressureRatio,
+  streamPower,
+  volumetricHeatingCapacity,
+} from './energy.ts';
+export {
+  type ExergyDestruction,
+  exergyAccount,
+  exergyDestroyedAdiabatic,
+  exergyDestroyedWithHeat,
+  minimumWork,
+  secondLawEfficiency,
+} from './exergy.ts';
+export { loopFormulas } from './formulas.ts';
+export {
+  condensingTemperature,
+  evaporatingTemperature,
+  type OperatingPoint,
+  type OperatingPointInput,
+  type OperatingWarning,
+  operatingPoint,
+  smallLift,
+} from './operating-point.ts';
+export {
+  type CyclePoint,
+  type CyclePointName,
+  type CycleWarning,
+  type ExergyBasis,
+  type TextbookCycle,
+  textbookCycle,
+} from './textbook-cycle.ts';
+export { type OperatingOrigins, operatingPointWorking, textbookCycleWorking } from './working.ts';

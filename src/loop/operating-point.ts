@@ -1,0 +1,201 @@
+// Where a loop of a given compressor settles when both exchangers hold a stated approach: evaporating and condensing from
+// source and water temperature, the compressor's running point, five states, heats, and an energy account that must close.
+// Leaves out: pressure drop, exchangers of given size (approaches are inputs), metering device, charge, transients.
+
+import {
+  type Refrigerant,
+  type Saturation,
+  type State,
+  saturationAtTemperature,
+  stateAt,
+} from '../matter/refrigerants/index.ts';
+import {
+  ConvergenceError,
+  InputError,
+  NoSolutionError,
+  OutOfModelError,
+  requireNonNegative,
+  requirePositive,
+} from '../numerics/index.ts';
+import {
+  type CompressorModel,
+  type CompressorPoint,
+  type CompressorWarning,
+  compressorPoint,
+} from '../parts/compressor/index.ts';
+import { coefficientOfPerformance, energyAccountResidual, streamPower } from './energy.ts';
+import type { CyclePoint, CyclePointName } from './textbook-cycle.ts';
+
+/** Temperatures in K, differences in K. */
+export interface OperatingPointInput {
+  readonly fluid: Refrigerant;
+  readonly compressor: CompressorModel;
+  /** T_source, of the air or water the evaporator takes heat from, where it enters. */
+  readonly sourceTemperature: number;
+  /** T_water, of the water that is to be kept warm. */
+  readonly waterTemperature: number;
+  /** Source minus evaporating dew temperature. */
+  readonly evaporatorApproach: number;
+  /** Condensing dew minus water temperature. */
+  readonly condenserApproach: number;
+  /** Gas at the compressor inlet above the evaporating dew temperature, gained usefully in the evaporator. */
+  readonly superheat: number;
+  /** Liquid below the condensing bubble temperature. */
+  readonly subcooling: number;
+}
+
+/** `smallLift`: condensing is less than 15 K above evaporating, where small machines and metering devices are not described. */
+export type OperatingWarning = CompressorWarning | 'smallLift';
+
+/** Below this lift the point carries the warning `smallLift` [K]; common practice, no source. */
+export const smallLift = 15;
+
+export interface OperatingPoint {
+  /** Dew temperature [K] and pressure [Pa]. */
+  readonly evaporating: { readonly temperature: number; readonly pressure: number };
+  readonly condensing: { readonly temperature: number; readonly pressure: number };
+  /** The five states, in the order of CyclePointName; the compressor outlet is the real one. */
+  readonly points: readonly [CyclePoint, CyclePoint, CyclePoint, CyclePoint, CyclePoint];
+  /** ṁ [kg/s]. */
+  readonly massFlow: number;
+  /** W, electricity into the compressor [W]. */
+  readonly compressorPower: number;
+  /** Q_shell, from the shell to where it stands [W]. */
+  readonly shellHeat: number;
+  /** Q_c, out of the refrigerant in the condenser [W]. */
+  readonly heatDelivered: number;
+  /** Q_e, into the refrigerant in the evaporator [W]. */
+  readonly heatTaken: number;
+  /** Q_c / W. */
+  readonly compressorCop: number;
+  readonly volumetricEfficiency: number;
+  /** Isentropic power over electric power. */
+  readonly overallEfficiency: number;
+  readonly pressureRatio: number;
+  /** Condensing minus evaporating temperature [K]. */
+  readonly lift: number;
+  readonly dischargeTemperature: number;
+  /** (Q_e + W − Q_c − Q_shell) / Q_c; below 1e-9 or there is no result. */
+  readonly energyAccountResidual: number;
+  readonly compressor: CompressorPoint;
+  readonly warnings: readonly OperatingWarning[];
+}
+
+/**
+ * Operating point of a loop at stated approach temperatures.
+ *     T_e = T_source − ΔT_e,  T_c = T_water + ΔT_c,  Q_c = m (h2 − h3),  Q_e = m (h1 − h4),  h2 = h1 + (W − Q_shell)/m
+ * @param input  see OperatingPointInput; approaches above 0, superheat and subcooling 0 or above
+ * @returns      temperatures, pressures, states, flow, heats, power and how well the account closes
+ * @throws InputError naming the field; NoSolutionError 'noLift' where condensing is not above evaporating, 'noHeat' where
+ *         the shell loses so much that the condenser gives none; OutOfModelError 'condensingAboveCritical'; the compressor's
+ *         own errors; ConvergenceError if the energy account does not close to 1e-9.
+ * Pitfall: the approaches are taken as constant; in truth they grow with the heat exchanged.
+ * Source: steady-flow energy equation of each part; the compressor's model states its own.
+ */
+export function operatingPoint(input: OperatingPointInput): OperatingPoint {
+  const { fluid, compressor: model } = input;
+  const { evaporating, condensing } = levelsFromApproaches(input);
+  const suction = suctionGas(fluid, evaporating, input.superheat);
+  const liquid = condenserLiquid(fluid, condensing, input.subcooling);
+  const dischargePressure = condensing.pressure;
+  const compressor = compressorPoint(model, fluid, { suction, dischargePressure });
+  const { massFlow, power, shellHeat, discharge } = compressor;
+  const expanded = stateAt(fluid, { pressure: evaporating.pressure, enthalpy: liquid.enthalpy });
+
+  if (!(discharge.enthalpy > liquid.enthalpy)) {
+    const message = 'The shell loses so much heat that nothing is left for the condenser.';
+    throw new NoSolutionError(message, `discharge enthalpy ${discharge.enthalpy} J/kg`, 'noHeat');
+  }
+  const heatDelivered = streamPower(massFlow, discharge.enthalpy, liquid.enthalpy);
+  const heatTaken = streamPower(massFlow, suction.enthalpy, expanded.enthalpy);
+  const residual = energyAccountResidual(heatTaken, power, heatDelivered, shellHeat);
+  if (!(Math.abs(residual) < 1e-9)) {
+    throw new ConvergenceError('energy account of the operating point', 1, [heatTaken, power], residual);
+  }
+  const lift = condensing.vapour.temperature - evaporating.vapour.temperature;
+  const isentropic = stateAt(fluid, { pressure: dischargePressure, entropy: suction.entropy });
+  return {
+    evaporating: { temperature: evaporating.vapour.temperature, pressure: evaporating.pressure },
+    condensing: { temperature: condensing.vapour.temperature, pressure: condensing.pressure },
+    points: [
+      named('compressorInlet', suction),
+      named('compressorOutletIsentropic', isentropic),
+      named('compressorOutlet', discharge),
+      named('condenserOutlet', liquid),
+      named('evaporatorInlet', expanded),
+    ],
+    massFlow,
+    compressorPower: power,
+    shellHeat,
+    heatDelivered,
+    heatTaken,
+    compressorCop: coefficientOfPerformance(heatDelivered, power),
+    volumetricEfficiency: compressor.volumetricEfficiency,
+    overallEfficiency: compressor.overallEfficiency,
+    pressureRatio: compressor.pressureRatio,
+    lift,
+    dischargeTemperature: discharge.temperature,
+    energyAccountResidual: residual,
+    compressor,
+    warnings: lift < smallLift ? [...compressor.warnings, 'smallLift'] : compressor.warnings,
+  };
+}
+
+/** T_e = T_source − ΔT_e [K], of a source at T_source [K] and an approach ΔT_e [K]. Source: definition of the approach. */
+export function evaporatingTemperature(sourceTemperature: number, approach: number): number {
+  requirePositive('sourceTemperature', sourceTemperature);
+  requirePositive('evaporatorApproach', approach);
+  return sourceTemperature - approach;
+}
+
+/** T_c = T_water + ΔT_c [K], of water at T_water [K] and an approach ΔT_c [K]. Source: definition of the approach. */
+export function condensingTemperature(waterTemperature: number, approach: number): number {
+  requirePositive('waterTemperature', waterTemperature);
+  requirePositive('condenserApproach', approach);
+  return waterTemperature + approach;
+}
+
+function levelsFromApproaches(input: OperatingPointInput): { evaporating: Saturation; condensing: Saturation } {
+  const { fluid, superheat, subcooling } = input;
+  requireNonNegative('superheat', superheat);
+  requireNonNegative('subcooling', subcooling);
+  const evaporating = evaporatingTemperature(input.sourceTemperature, input.evaporatorApproach);
+  const condensing = condensingTemperature(input.waterTemperature, input.condenserApproach);
+  const { temperatureMin } = fluid.limits;
+  if (!(evaporating >= temperatureMin)) {
+    throw new OutOfModelError('evaporating temperature', evaporating, 'K', temperatureMin, fluid.critical.temperature);
+  }
+  if (!(condensing < fluid.critical.temperature)) {
+    const high = fluid.critical.temperature;
+    const code = 'condensingAboveCritical';
+    throw new OutOfModelError('condensing temperature', condensing, 'K', temperatureMin, high, code);
+  }
+  if (!(condensing > evaporating)) {
+    const message = `Condensing at ${condensing} K is not above evaporating at ${evaporating} K: nothing to pump.`;
+    throw new NoSolutionError(message, 'condensing above evaporating temperature', 'noLift');
+  }
+  return {
+    evaporating: saturationAtTemperature(fluid, evaporating),
+    condensing: saturationAtTemperature(fluid, condensing),
+  };
+}
+
+function suctionGas(fluid: Refrigerant, evaporating: Saturation, superheat: number): State {
+  if (superheat === 0) return evaporating.vapour;
+  const temperature = evaporating.vapour.temperature + superheat;
+  return stateAt(fluid, { temperature, pressure: evaporating.pressure });
+}
+
+function condenserLiquid(fluid: Refrigerant, condensing: Saturation, subcooling: number): State {
+  if (subcooling === 0) return condensing.liquid;
+  const temperature = condensing.liquid.temperature - subcooling;
+  if (!(temperature >= fluid.limits.temperatureMin)) {
+    const expected = `at most ${condensing.liquid.temperature - fluid.limits.temperatureMin} K here`;
+    throw new InputError('subcooling', subcooling, expected);
+  }
+  return stateAt(fluid, { temperature, pressure: condensing.pressure });
+}
+
+function named(name: CyclePointName, state: State): CyclePoint {
+  return { name, ...state };
+}

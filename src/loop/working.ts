@@ -1,0 +1,180 @@
+// The working of a textbook cycle and of an operating point: each number of the result with its formula, the numbers put
+// in and where they came from. Names follow the result object; states are named as 'points.compressorInlet.enthalpy'.
+
+import { type CompressorOrigins, compressorWorking } from '../parts/compressor/index.ts';
+import type { FormulaValues, WorkingStep } from '../quantities/index.ts';
+import type { OperatingPoint, OperatingPointInput } from './operating-point.ts';
+import type { CyclePoint, TextbookCycle } from './textbook-cycle.ts';
+
+/** A number put in, and the design path, step or state it came from. */
+type Origin = readonly [value: number, from: string];
+
+/** Where the inputs of an operating point came from: design paths or names of other steps. */
+export interface OperatingOrigins {
+  readonly sourceTemperature: string;
+  readonly waterTemperature: string;
+  readonly evaporatorApproach: string;
+  readonly condenserApproach: string;
+  readonly model: CompressorOrigins['model'];
+}
+
+/**
+ * Steps of a textbook cycle in the order of computing.
+ * @param prefix  put before every name: 'cycle' gives 'cycle.specificWork'
+ */
+export function textbookCycleWorking(cycle: TextbookCycle, prefix = 'cycle'): readonly WorkingStep[] {
+  const [inlet, isentropic, outlet, liquid, expanded] = cycle.points;
+  const own = (name: string) => `${prefix}.${name}`;
+  const h = (point: CyclePoint): Origin => [point.enthalpy, own(`points.${point.name}.enthalpy`)];
+  const s = (point: CyclePoint): Origin => [point.entropy, own(`points.${point.name}.entropy`)];
+  const work: Origin = [cycle.specificWork, own('specificWork')];
+  const delivered: Origin = [cycle.heatDelivered, own('heatDelivered')];
+  const taken: Origin = [cycle.heatTaken, own('heatTaken')];
+  const { exergyBasis: basis, exergyDestruction: lost } = cycle;
+  const T_0: Origin = [basis.deadState, own('exergyBasis.deadState')];
+  const sink: Origin = [basis.sinkTemperature, own('exergyBasis.sinkTemperature')];
+  const source: Origin = [basis.sourceTemperature, own('exergyBasis.sourceTemperature')];
+  const least: Origin = [basis.minimumWork, own('exergyBasis.minimumWork')];
+  const minusTaken: Origin = [-cycle.heatTaken, own('heatTaken')];
+  return [
+    step(own('pressureRatio'), 'loop.pressureRatio', cycle.pressureRatio, {
+      p_d: [cycle.condensing.pressure, own('condensing.pressure')],
+      p_s: [cycle.evaporating.pressure, own('evaporating.pressure')],
+    }),
+    compressionStep(cycle, own, h(inlet), h(isentropic), h(outlet)),
+    step(own('specificWork'), 'loop.specificWork', cycle.specificWork, { h_2: h(outlet), h_1: h(inlet) }),
+    step(own('heatDelivered'), 'loop.heatDeliveredPerMass', cycle.heatDelivered, { h_2: h(outlet), h_3: h(liquid) }),
+    step(own('heatTaken'), 'loop.heatTakenPerMass', cycle.heatTaken, { h_1: h(inlet), h_4: h(expanded) }),
+    step(own('heatingCop'), 'loop.heatingCop', cycle.heatingCop, { q_H: delivered, w: work }),
+    step(own('coolingCop'), 'loop.coolingCop', cycle.coolingCop, { q_L: taken, w: work }),
+    step(own('carnotHeatingCop'), 'loop.carnotHeatingCop', cycle.carnotHeatingCop, {
+      T_h: [cycle.condensing.temperature, own('condensing.temperature')],
+      T_c: [cycle.evaporating.temperature, own('evaporating.temperature')],
+    }),
+    step(own('volumetricHeatingCapacity'), 'loop.volumetricHeatingCapacity', cycle.volumetricHeatingCapacity, {
+      q_H: delivered,
+      rho_1: [inlet.density, own('points.compressorInlet.density')],
+    }),
+    step(own('exergyDestruction.compressor'), 'loop.exergyDestroyedAdiabatic', lost.compressor, {
+      T_0,
+      s_in: s(inlet),
+      s_out: s(outlet),
+    }),
+    step(own('exergyDestruction.condenser'), 'loop.exergyDestroyedWithHeat', lost.condenser, {
+      T_0,
+      s_in: s(outlet),
+      s_out: s(liquid),
+      q: delivered,
+      T_body: sink,
+    }),
+    step(own('exergyDestruction.expansion'), 'loop.exergyDestroyedAdiabatic', lost.expansion, {
+      T_0,
+      s_in: s(liquid),
+      s_out: s(expanded),
+    }),
+    step(own('exergyDestruction.evaporator'), 'loop.exergyDestroyedWithHeat', lost.evaporator, {
+      T_0,
+      s_in: s(expanded),
+      s_out: s(inlet),
+      q: minusTaken,
+      T_body: source,
+    }),
+    step(own('exergyBasis.minimumWork'), 'loop.minimumWork', basis.minimumWork, {
+      q_H: delivered,
+      q_L: taken,
+      T_0,
+      T_H: sink,
+      T_L: source,
+    }),
+    step(own('exergyDestruction.total'), 'loop.exergyDestruction', lost.total, { w: work, w_min: least }),
+    step(own('exergyBasis.secondLawEfficiency'), 'loop.secondLawEfficiency', basis.secondLawEfficiency, {
+      w_min: least,
+      w: work,
+    }),
+  ];
+}
+
+/** The efficiency gave the outlet, or the outlet's temperature gave the efficiency. */
+function compressionStep(
+  cycle: TextbookCycle,
+  own: (name: string) => string,
+  h_1: Origin,
+  h_2s: Origin,
+  h_2: Origin,
+): WorkingStep {
+  if (cycle.compressionGiven === 'dischargeTemperature') {
+    const efficiency = cycle.isentropicEfficiency;
+    return step(own('isentropicEfficiency'), 'loop.isentropicEfficiency', efficiency, { h_1, h_2s, h_2 });
+  }
+  const eta_s: Origin = [cycle.isentropicEfficiency, own('isentropicEfficiency')];
+  return step(own('points.compressorOutlet.enthalpy'), 'loop.outletEnthalpy', h_2[0], { h_1, h_2s, eta_s });
+}
+
+/**
+ * Steps of an operating point in the order of computing, the compressor's own among them.
+ * @param origins  where the inputs came from
+ * @param prefix   path of the point in the caller's result: 'operating' gives 'operating.heatDelivered'
+ */
+export function operatingPointWorking(
+  input: OperatingPointInput,
+  result: OperatingPoint,
+  origins: OperatingOrigins,
+  prefix = 'operating',
+): readonly WorkingStep[] {
+  const [inlet, isentropic, outlet, liquid, expanded] = result.points;
+  const own = (name: string) => `${prefix}.${name}`;
+  const compressor = own('compressor');
+  const h = (point: CyclePoint): Origin => [point.enthalpy, own(`points.${point.name}.enthalpy`)];
+  const flow: Origin = [result.massFlow, `${compressor}.massFlow`];
+  const power: Origin = [result.compressorPower, `${compressor}.power`];
+  const shell: Origin = [result.shellHeat, `${compressor}.shellHeat`];
+  return [
+    step(own('evaporatingTemperature'), 'loop.evaporatingTemperature', result.evaporating.temperature, {
+      T_source: [input.sourceTemperature, origins.sourceTemperature],
+      dT_e: [input.evaporatorApproach, origins.evaporatorApproach],
+    }),
+    step(own('condensingTemperature'), 'loop.condensingTemperature', result.condensing.temperature, {
+      T_water: [input.waterTemperature, origins.waterTemperature],
+      dT_c: [input.condenserApproach, origins.condenserApproach],
+    }),
+    ...compressorWorking(
+      input.compressor,
+      result.compressor,
+      {
+        model: origins.model,
+        suctionPressure: own('evaporatingPressure'),
+        suctionDensity: own(`points.${inlet.name}.density`),
+        suctionEnthalpy: own(`points.${inlet.name}.enthalpy`),
+        dischargePressure: own('condensingPressure'),
+        isentropicDischargeEnthalpy: own(`points.${isentropic.name}.enthalpy`),
+      },
+      compressor,
+    ),
+    step(own('heatDelivered'), 'loop.heatDelivered', result.heatDelivered, {
+      m: flow,
+      h_2: [outlet.enthalpy, `${compressor}.dischargeEnthalpy`],
+      h_3: h(liquid),
+    }),
+    step(own('heatTaken'), 'loop.heatTaken', result.heatTaken, { m: flow, h_1: h(inlet), h_4: h(expanded) }),
+    step(own('compressorCop'), 'loop.compressorCop', result.compressorCop, {
+      Q_c: [result.heatDelivered, own('heatDelivered')],
+      W: power,
+    }),
+    step(own('energyAccountResidual'), 'loop.energyAccountResidual', result.energyAccountResidual, {
+      Q_e: [result.heatTaken, own('heatTaken')],
+      W: power,
+      Q_c: [result.heatDelivered, own('heatDelivered')],
+      Q_shell: shell,
+    }),
+  ];
+}
+
+function step(result: string, formula: string, value: number, origins: Readonly<Record<string, Origin>>): WorkingStep {
+  const inputs: Record<string, number> = {};
+  const from: Record<string, string> = {};
+  for (const [symbol, [number, origin]] of Object.entries(origins)) {
+    inputs[symbol] = number;
+    from[symbol] = origin;
+  }
+  return { result, formula, inputs: inputs satisfies FormulaValues, from, value };
+}
