@@ -1,0 +1,166 @@
+// The workbench's budgets, measured on the built page in a browser: first load to a solved demo, edit to verdict, size of
+// the first load's JavaScript without the chart library, memory of the page's process.
+
+import { readFile, rm } from 'node:fs/promises';
+import { join } from 'node:path';
+import { gzipSync } from 'node:zlib';
+import { buildWorkbench, serveWorkbench } from '../../src/app/serve/serve.mjs';
+import { root } from '../../src/cli/build.mjs';
+import { startBrowser } from '../browser/browser.mjs';
+
+const loads = 8;
+const edits = 40;
+const titles = {
+  'workbench.firstLoad': 'first load to a solved demo, local',
+  'workbench.edit': 'edit to verdict in the browser, 95th percentile',
+  'workbench.size': 'first-load JavaScript without the chart library, gzip',
+  'workbench.memory': 'memory of the tab',
+};
+
+/**
+ * @param {(id: string) => boolean} isWanted
+ * @returns {Promise<import('./engine.ts').BenchRow[]>}
+ */
+export async function measureWorkbench(isWanted) {
+  if (!Object.keys(titles).some(isWanted)) return [];
+  const folder = join('dist', `bench-app-${process.pid}`);
+  await buildWorkbench(folder);
+  const { address, close } = await serveWorkbench(folder, 4600);
+  const browser = await startBrowser();
+  try {
+    const rows = [];
+    if (isWanted('workbench.firstLoad')) rows.push(await firstLoad(browser, address));
+    if (isWanted('workbench.edit')) rows.push(await editToVerdict(browser, address));
+    if (isWanted('workbench.size')) rows.push(await size(browser, address, folder));
+    if (isWanted('workbench.memory')) rows.push(await memory(browser, address));
+    return rows;
+  } finally {
+    await browser.close();
+    await close();
+    await rm(join(root, folder), { recursive: true, force: true });
+  }
+}
+
+/**
+ * @param {keyof typeof titles} id
+ * @param {'s' | 'byte'} unit
+ * @param {number} budget
+ * @param {number[] | string} values  or why there are none
+ * @param {number} [judgedShare]      percentile held against the budget
+ * @returns {import('./engine.ts').BenchRow}
+ */
+function row(id, unit, budget, values, judgedShare = 0.5) {
+  const common = { id, title: titles[id], unit, budget };
+  if (typeof values === 'string') return { ...common, measured: undefined, missing: values };
+  const sorted = [...values].sort((a, b) => a - b);
+  /** @param {number} share */
+  const at = (share) => sorted[Math.round(share * (sorted.length - 1))] ?? Number.NaN;
+  const median = at(0.5);
+  const spread = (at(0.9) - at(0.1)) / 2 / median;
+  const measured = { median, minimum: at(0), spread, runs: sorted.length, judged: at(judgedShare) };
+  return { ...common, measured, missing: undefined };
+}
+
+/** @param {import('playwright-core').Browser} browser @param {string} address */
+async function freshPage(browser, address) {
+  const context = await browser.newContext({ viewport: { width: 1440, height: 900 } });
+  const page = await context.newPage();
+  await page.goto(address);
+  await page.waitForSelector('[data-standing]');
+  return { page, context };
+}
+
+/** @param {import('playwright-core').Browser} browser @param {string} address */
+async function firstLoad(browser, address) {
+  const seconds = [];
+  for (let i = 0; i < loads; i++) {
+    const { page, context } = await freshPage(browser, address);
+    // From the page's own clock, which starts with the navigation, to the frame that shows the verdict.
+    seconds.push(
+      await page.evaluate(() => new Promise((show) => requestAnimationFrame(() => show(performance.now() / 1000)))),
+    );
+    await context.close();
+  }
+  return row('workbench.firstLoad', 's', 1.5, /** @type {number[]} */ (seconds));
+}
+
+/** @param {import('playwright-core').Browser} browser @param {string} address */
+async function editToVerdict(browser, address) {
+  const { page, context } = await freshPage(browser, address);
+  const field = page.locator('[data-field="tank.waterTemperature"] input').first();
+  if ((await field.count()) === 0) return row('workbench.edit', 's', 0.15, 'no field to edit was found');
+  await page.waitForLoadState('networkidle');
+  const seconds = [];
+  for (let i = 0; i < edits; i++) {
+    const value = `${(24 + (i % 20) / 10).toFixed(1)} °C`;
+    seconds.push(await field.evaluate(timeOneEdit, value));
+  }
+  await context.close();
+  return row('workbench.edit', 's', 0.15, seconds, 0.95);
+}
+
+/**
+ * Runs inside the page: types a value and waits until the verdict has been written anew and a frame has shown it.
+ * @param {Element} element
+ * @param {string} value
+ * @returns {Promise<number>} seconds
+ */
+function timeOneEdit(element, value) {
+  return new Promise((resolve, reject) => {
+    const verdict = document.querySelector('[data-verdict]');
+    if (!(element instanceof HTMLInputElement) || verdict === null) return reject(new Error('no field or no verdict'));
+    const giveUp = setTimeout(() => reject(new Error('the verdict was not written anew')), 10_000);
+    const start = performance.now();
+    new MutationObserver((_changes, observer) => {
+      observer.disconnect();
+      clearTimeout(giveUp);
+      requestAnimationFrame(() => setTimeout(() => resolve((performance.now() - start) / 1000)));
+    }).observe(verdict, { subtree: true, childList: true, characterData: true, attributes: true });
+    const setter = Object.getOwnPropertyDescriptor(HTMLInputElement.prototype, 'value')?.set;
+    setter?.call(element, value);
+    element.dispatchEvent(new Event('input', { bubbles: true }));
+    element.dispatchEvent(new Event('change', { bubbles: true }));
+  });
+}
+
+/** @param {import('playwright-core').Browser} browser @param {string} address @param {string} folder */
+async function size(browser, address, folder) {
+  const context = await browser.newContext({ viewport: { width: 1440, height: 900 } });
+  const page = await context.newPage();
+  /** @type {Set<string>} */
+  const scripts = new Set();
+  page.on('request', (request) => {
+    const { pathname } = new URL(request.url());
+    if (pathname.endsWith('.js')) scripts.add(pathname);
+  });
+  await page.goto(address);
+  await page.waitForSelector('[data-standing]');
+  await page.waitForLoadState('networkidle');
+  await context.close();
+  let bytes = 0;
+  for (const name of scripts) {
+    if (/plotly/i.test(name)) continue;
+    bytes += gzipSync(await readFile(join(root, folder, name)), { level: 9 }).length;
+  }
+  return row('workbench.size', 'byte', 250e3, [bytes]);
+}
+
+/** @param {import('playwright-core').Browser} browser @param {string} address */
+async function memory(browser, address) {
+  const { page, context } = await freshPage(browser, address);
+  await page.waitForLoadState('networkidle');
+  await page.waitForTimeout(1000);
+  const session = await browser.newBrowserCDPSession();
+  const { processInfo } = await session.send('SystemInfo.getProcessInfo');
+  const sizes = [];
+  for (const { type, id } of processInfo) {
+    if (type !== 'renderer') continue;
+    const status = await readFile(`/proc/${id}/status`, 'utf8').catch(() => '');
+    // Own pages only: the program's file is shared by all of the browser's processes.
+    const own = /^RssAnon:\s+(\d+) kB/m.exec(status)?.[1];
+    if (own !== undefined) sizes.push(Number(own) * 1024);
+  }
+  await context.close();
+  if (sizes.length === 0) return row('workbench.memory', 'byte', 250e6, 'not measurable on this system');
+  return row('workbench.memory', 'byte', 250e6, [Math.max(...sizes)]);
+}
