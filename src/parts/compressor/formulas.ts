@@ -5,7 +5,10 @@ import {
   compressorMassFlow,
   compressorPower,
   dischargeEnthalpy,
+  isentropicWorkOf,
   overallEfficiency,
+  pressureRatioOf,
+  shellHeatOf,
   volumetricEfficiency,
 } from './point.ts';
 import { compressionEfficiencyFromPower, displacementFromFlow, massFlowFromCapacity } from './rating.ts';
@@ -38,7 +41,7 @@ export const compressorFormulas: readonly Formula[] = [
     source: 'definition',
     validity: 'absolute pressures',
     file: pointFile,
-    compute: ({ p_d, p_s }) => p_d! / p_s!,
+    compute: ({ p_d, p_s }) => pressureRatioOf(p_d!, p_s!),
     examples: [
       { p_d: 1.4e6, p_s: 1.2e5 },
       { p_d: 5.3e5, p_s: 7.1e4 },
@@ -91,7 +94,7 @@ export const compressorFormulas: readonly Formula[] = [
     source: 'definition',
     validity: 'both enthalpies with the same reference state',
     file: pointFile,
-    compute: ({ h_2s, h_1 }) => h_2s! - h_1!,
+    compute: ({ h_2s, h_1 }) => isentropicWorkOf(h_2s!, h_1!),
     examples: [
       { h_2s: 4.98e5, h_1: 4.3e5 },
       { h_2s: 7.05e5, h_1: 6.1e5 },
@@ -137,7 +140,7 @@ export const compressorFormulas: readonly Formula[] = [
     source: 'share by class of machine: typical range, from memory',
     validity: 'steady running',
     file: pointFile,
-    compute: ({ f_s, W }) => f_s! * W!,
+    compute: ({ f_s, W }) => shellHeatOf(f_s!, W!),
     examples: [
       { f_s: 0.45, W: 155 },
       { f_s: 0.1, W: 620 },

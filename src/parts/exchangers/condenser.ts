@@ -20,6 +20,7 @@ import {
 } from './films.ts';
 import type { LoopFlow, RefrigerantToLoop } from './loop-water.ts';
 import { loopFlow, refrigerantToLoop } from './loop-water.ts';
+import { areaForDuty, filmCoefficient, insideFilmResistance, tubeCoefficient, tubeLength } from './relations.ts';
 import type { WaterFilmProperties } from './water-film.ts';
 import { waterFilmProperties } from './water-film.ts';
 
@@ -167,7 +168,7 @@ function sizeTankCoil(request: CondenserRequest, meanDifference: number, insideF
   const { duty, waterTemperature, salinity, tube, assumed } = request;
   const innerDiameter = tube.outerDiameter - 2 * tube.wallThickness;
   const wallResistance = tubeWallResistance(tube.outerDiameter, innerDiameter, tube.wallConductivity);
-  const insideResistance = tube.outerDiameter / (innerDiameter * insideFilm);
+  const insideResistance = insideFilmResistance(tube.outerDiameter, innerDiameter, insideFilm);
   const behindSurface = assumed.fouling + wallResistance + insideResistance;
   const filmAt = (difference: number) => waterFilm(waterTemperature, salinity, tube.outerDiameter, difference);
   const excess = (difference: number) =>
@@ -176,27 +177,29 @@ function sizeTankCoil(request: CondenserRequest, meanDifference: number, insideF
     what: 'surface temperature of the coil in the tank',
   });
   const film = filmAt(root);
-  const overallCoefficient = 1 / (1 / film.waterFilm + behindSurface);
-  const area = duty / (overallCoefficient * meanDifference);
+  const overallCoefficient = tubeCoefficient(film.waterFilm, assumed.fouling, wallResistance, insideResistance);
+  const area = areaForDuty(duty, overallCoefficient, meanDifference);
   const inRange =
     film.rayleigh >= xinEbadian1996Validity.rayleigh.min && film.rayleigh <= xinEbadian1996Validity.rayleigh.max;
   return {
     meanDifference,
     area,
-    length: area / (Math.PI * tube.outerDiameter),
+    length: tubeLength(area, tube.outerDiameter),
     overallCoefficient,
     conductance: overallCoefficient * area,
     surfaceDifference: root,
     ...film,
-    waterFilmSecondOpinion: inRange
-      ? (nusseltImmersedCoilXinEbadian1996(film.rayleigh, 'vertical') * film.water.conductivity) / tube.outerDiameter
-      : null,
+    waterFilmSecondOpinion: inRange ? secondOpinion(film.rayleigh, film.water.conductivity, tube.outerDiameter) : null,
     fouling: assumed.fouling,
     wallResistance,
     insideFilm,
     insideResistance,
     iterations,
   };
+}
+
+function secondOpinion(rayleigh: number, conductivity: number, outerDiameter: number): number {
+  return filmCoefficient(nusseltImmersedCoilXinEbadian1996(rayleigh, 'vertical'), conductivity, outerDiameter);
 }
 
 /** Free convection of tank water at a tube whose surface is `difference` above the bulk; properties at the mean of the two. */
@@ -213,7 +216,7 @@ export function waterFilm(waterTemperature: number, salinity: number, outerDiame
     conductivity,
   );
   const waterNusselt = nusseltHorizontalCylinderChurchillChu1975(rayleigh, prandtl);
-  return { water, rayleigh, waterNusselt, waterFilm: (waterNusselt * conductivity) / outerDiameter };
+  return { water, rayleigh, waterNusselt, waterFilm: filmCoefficient(waterNusselt, conductivity, outerDiameter) };
 }
 
 function requireRequest(request: CondenserRequest): void {

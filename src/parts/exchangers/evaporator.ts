@@ -12,6 +12,7 @@ import {
 import { NoSolutionError, requireFinite, requirePositive, requireWithin } from '../../numerics/index.ts';
 import { exchangerAssumptions } from './assumptions.ts';
 import { transferUnitsIsothermal } from './effectiveness.ts';
+import { airCapacityFlow, airVolumeFlow, conductanceFor, faceAreaFor } from './relations.ts';
 
 /** What the person seldom knows; exchangerAssumptions holds ranges. */
 export interface EvaporatorAssumptions {
@@ -102,21 +103,20 @@ export function evaporatorFace(request: EvaporatorRequest): EvaporatorFace {
   const partialPressure = vapourPressure(airTemperature, relativeHumidity);
   const ratio = humidityRatio(partialPressure, pressure);
   const density = dryAirDensity(airTemperature, partialPressure, pressure);
-  const heatCapacity = DRY_AIR_HEAT_CAPACITY + ratio * VAPOUR_HEAT_CAPACITY;
+  const heatCapacity = moistHeatCapacity(ratio);
   const transferUnits = transferUnitsIsothermal(assumed.effectiveness);
-  const capacityFlow = duty / (assumed.effectiveness * approach);
-  const dryAirFlow = capacityFlow / heatCapacity;
-  const volumeFlow = dryAirFlow / density;
-  const conductance = transferUnits * capacityFlow;
+  const capacityFlow = airCapacityFlow(duty, assumed.effectiveness, approach);
+  const volumeFlow = airVolumeFlow(capacityFlow, density, heatCapacity);
+  const conductance = conductanceFor(transferUnits, capacityFlow);
   const dew = partialPressure > 0 ? dewPoint(airTemperature, partialPressure) : null;
   return {
     approach,
     airTemperatureDrop: assumed.effectiveness * approach,
     airOutletTemperature: airTemperature - assumed.effectiveness * approach,
     capacityFlow,
-    dryAirFlow,
+    dryAirFlow: capacityFlow / heatCapacity,
     volumeFlow,
-    faceArea: volumeFlow / faceVelocity,
+    faceArea: faceAreaFor(volumeFlow, faceVelocity),
     effectiveness: assumed.effectiveness,
     transferUnits,
     conductance,
@@ -128,6 +128,11 @@ export function evaporatorFace(request: EvaporatorRequest): EvaporatorFace {
     warnings: warningsOf(evaporatingTemperature, dew),
     leavesOut: evaporatorLeavesOut,
   };
+}
+
+/** Specific heat of moist air per kg of dry air [J/(kg K)] from its humidity ratio [kg/kg]. */
+export function moistHeatCapacity(ratio: number): number {
+  return DRY_AIR_HEAT_CAPACITY + ratio * VAPOUR_HEAT_CAPACITY;
 }
 
 function warningsOf(evaporatingTemperature: number, dew: number | null): readonly EvaporatorWarning[] {

@@ -7,6 +7,7 @@ import {
   logarithmicMean,
   transferUnitsIsothermal,
 } from './effectiveness.ts';
+import { moistHeatCapacity } from './evaporator.ts';
 import {
   frictionFactorChurchill1977,
   nusseltHorizontalCylinderChurchillChu1975,
@@ -15,12 +16,22 @@ import {
   rayleighNumber,
   tubeWallResistance,
 } from './films.ts';
+import {
+  airCapacityFlow,
+  airVolumeFlow,
+  areaForDuty,
+  conductanceFor,
+  faceAreaFor,
+  filmCoefficient,
+  insideFilmResistance,
+  tubeCoefficient,
+  tubeLength,
+  twoFilmCoefficient,
+} from './relations.ts';
 
 const filmFile = 'src/parts/exchangers/films.ts';
 const effectivenessFile = 'src/parts/exchangers/effectiveness.ts';
-const condenserFile = 'src/parts/exchangers/condenser.ts';
-const evaporatorFile = 'src/parts/exchangers/evaporator.ts';
-const loopFile = 'src/parts/exchangers/loop-water.ts';
+const relationFile = 'src/parts/exchangers/relations.ts';
 
 const s = (meaning: string, unit: string): FormulaSymbol => ({ meaning, unit });
 const r = (symbol: string, meaning: string, unit: string) => ({ symbol, meaning, unit });
@@ -127,8 +138,8 @@ const filmFormulas: readonly Formula[] = [
     symbols: { Nu: s('Nusselt number', '1'), k: conductivity, D: s('diameter the Nusselt number is built on', 'm') },
     source: 'definition',
     validity: 'any',
-    file: condenserFile,
-    compute: (v) => (v.Nu! * v.k!) / v.D!,
+    file: relationFile,
+    compute: (v) => filmCoefficient(v.Nu!, v.k!, v.D!),
     examples: [
       { Nu: 9.1, k: 0.61, D: 0.0095 },
       { Nu: 72, k: 0.615, D: 0.0083 },
@@ -167,8 +178,8 @@ const resistanceFormulas: readonly Formula[] = [
     },
     source: 'resistances in series',
     validity: 'any',
-    file: condenserFile,
-    compute: (v) => 1 / (1 / v.h_w! + v.R_f! + v.R_w! + v.D_o! / (v.D_i! * v.h_i!)),
+    file: relationFile,
+    compute: (v) => tubeCoefficient(v.h_w!, v.R_f!, v.R_w!, insideFilmResistance(v.D_o!, v.D_i!, v.h_i!)),
     examples: [
       { h_w: 579, R_f: 1.5e-4, R_w: 4e-5, D_o: 0.0095, D_i: 0.0083, h_i: 1500 },
       { h_w: 640, R_f: 1e-4, R_w: 2.7e-3, D_o: 0.0127, D_i: 0.0107, h_i: 4200 },
@@ -186,8 +197,8 @@ const resistanceFormulas: readonly Formula[] = [
     },
     source: 'resistances in series, wall left out; both films assumed',
     validity: 'any',
-    file: loopFile,
-    compute: (v) => 1 / (1 / v.h_r! + v.R_f! + 1 / v.h_l!),
+    file: relationFile,
+    compute: (v) => twoFilmCoefficient(v.h_r!, v.R_f!, v.h_l!),
     examples: [
       { h_r: 1500, R_f: 1.5e-4, h_l: 2000 },
       { h_r: 900, R_f: 1e-4, h_l: 3300 },
@@ -201,8 +212,8 @@ const resistanceFormulas: readonly Formula[] = [
     symbols: { Q: duty, U: overall, dT_m: meanDifference },
     source: 'definition of the overall coefficient',
     validity: 'any',
-    file: condenserFile,
-    compute: (v) => v.Q! / (v.U! * v.dT_m!),
+    file: relationFile,
+    compute: (v) => areaForDuty(v.Q!, v.U!, v.dT_m!),
     examples: [
       { Q: 410, U: 310, dT_m: 6 },
       { Q: 650, U: 352, dT_m: 5.8 },
@@ -216,8 +227,8 @@ const resistanceFormulas: readonly Formula[] = [
     symbols: { A: s('outer area', 'm²'), D_o: outer },
     source: 'geometry',
     validity: 'any',
-    file: condenserFile,
-    compute: (v) => v.A! / (Math.PI * v.D_o!),
+    file: relationFile,
+    compute: (v) => tubeLength(v.A!, v.D_o!),
     examples: [
       { A: 0.22, D_o: 0.0095 },
       { A: 0.31, D_o: 0.0127 },
@@ -291,8 +302,8 @@ const airFormulas: readonly Formula[] = [
     symbols: { Q: duty, eps: effectiveness, dT: s('air at the inlet minus evaporating temperature', 'K') },
     source: 'definition of effectiveness, one side isothermal',
     validity: 'dry coil',
-    file: evaporatorFile,
-    compute: (v) => v.Q! / (v.eps! * v.dT!),
+    file: relationFile,
+    compute: (v) => airCapacityFlow(v.Q!, v.eps!, v.dT!),
     examples: [
       { Q: 260, eps: 0.6, dT: 10 },
       { Q: 430, eps: 0.5, dT: 12 },
@@ -310,8 +321,8 @@ const airFormulas: readonly Formula[] = [
     },
     source: 'ASHRAE Handbook Fundamentals, moist air: 1006 and 1860 J/(kg K)',
     validity: 'near room temperature',
-    file: evaporatorFile,
-    compute: (v) => v.C! / (v.rho_da! * (1006 + 1860 * v.W!)),
+    file: relationFile,
+    compute: (v) => airVolumeFlow(v.C!, v.rho_da!, moistHeatCapacity(v.W!)),
     examples: [
       { C: 43, rho_da: 1.19, W: 0.0072 },
       { C: 71, rho_da: 1.05, W: 0.0041 },
@@ -325,8 +336,8 @@ const airFormulas: readonly Formula[] = [
     symbols: { V: s('volume flow at the inlet', 'm³/s'), w: s('air speed before the face', 'm/s') },
     source: 'continuity',
     validity: 'any',
-    file: evaporatorFile,
-    compute: (v) => v.V! / v.w!,
+    file: relationFile,
+    compute: (v) => faceAreaFor(v.V!, v.w!),
     examples: [
       { V: 0.036, w: 1.5 },
       { V: 0.07, w: 1.2 },
@@ -340,8 +351,8 @@ const airFormulas: readonly Formula[] = [
     symbols: { NTU: units, C: capacityFlow },
     source: 'definition of transfer units',
     validity: 'any',
-    file: evaporatorFile,
-    compute: (v) => v.NTU! * v.C!,
+    file: relationFile,
+    compute: (v) => conductanceFor(v.NTU!, v.C!),
     examples: [
       { NTU: 0.92, C: 43 },
       { NTU: 1.4, C: 71 },

@@ -4,6 +4,7 @@
 import { NoSolutionError, requirePositive, requireWithin } from '../../numerics/index.ts';
 import { logarithmicMean } from './effectiveness.ts';
 import { frictionFactorChurchill1977, nusseltInsideTube } from './films.ts';
+import { areaForDuty, filmCoefficient, twoFilmCoefficient } from './relations.ts';
 import { waterFilmProperties } from './water-film.ts';
 
 export interface LoopFlow {
@@ -20,6 +21,8 @@ export interface LoopFlow {
   readonly velocity: number;
   readonly reynolds: number;
   readonly prandtl: number;
+  /** k [W/(m K)]. */
+  readonly conductivity: number;
   readonly nusselt: number;
   /** Film inside the tank coil, on inner area [W/(m² K)]. */
   readonly film: number;
@@ -85,7 +88,8 @@ export function loopFlow(request: LoopRequest): Omit<LoopFlow, 'pressureDrop' | 
     reynolds,
     prandtl: water.prandtl,
     nusselt,
-    film: (nusselt * water.conductivity) / innerDiameter,
+    film: filmCoefficient(nusselt, water.conductivity, innerDiameter),
+    conductivity: water.conductivity,
     frictionFactor,
     pressureGradient: (frictionFactor * water.density * velocity ** 2) / (2 * innerDiameter),
     meanDifferenceToTank: logarithmicMean(tankCoilInlet - waterTemperature, tankCoilOutlet - waterTemperature),
@@ -121,7 +125,12 @@ export function refrigerantToLoop(request: {
 }): RefrigerantToLoop {
   const { duty, meanDifference, refrigerantFilm, loopSideFilm, fouling } = request;
   requirePositive('assumed.loopSideFilm', loopSideFilm);
-  const overallCoefficient = 1 / (1 / refrigerantFilm + fouling + 1 / loopSideFilm);
+  const overallCoefficient = twoFilmCoefficient(refrigerantFilm, fouling, loopSideFilm);
   const conductance = duty / meanDifference;
-  return { meanDifference, overallCoefficient, conductance, area: conductance / overallCoefficient };
+  return {
+    meanDifference,
+    overallCoefficient,
+    conductance,
+    area: areaForDuty(duty, overallCoefficient, meanDifference),
+  };
 }

@@ -142,7 +142,7 @@ function loopSteps(
       'loopFilm',
       'exchanger.film',
       loop.film,
-      { Nu: loop.nusselt, k: (loop.film * loop.innerDiameter) / loop.nusselt, D: loop.innerDiameter },
+      { Nu: loop.nusselt, k: loop.conductivity, D: loop.innerDiameter },
       [own('loopNusselt'), toTank, origins.tubeDiameter],
     ],
     [
