@@ -1,7 +1,18 @@
-// What passes in and out with air and water: air blown through the tank and make-up water. Both small, both signed.
+// What passes in and out with vapour, air and water: latent heat, air blown through the tank, make-up water. All signed.
 
 import { DRY_AIR_HEAT_CAPACITY, VAPOUR_HEAT_CAPACITY } from '../matter/air/index.ts';
-import type { TankConditions } from './description.ts';
+
+/**
+ * Heat Q_e that vapour takes from the water.
+ *     Q_e = m_e h_fg
+ * @param evaporation  m_e [kg/s]
+ * @param latentHeat   h_fg [J/kg], at the water temperature
+ * @returns            Q_e [W]
+ * Source: definition. Worked value: 5e-5 kg/s, 2.4394e6 J/kg → 122 W.
+ */
+export function evaporationHeat(evaporation: number, latentHeat: number): number {
+  return evaporation * latentHeat;
+}
 
 /**
  * Evaporation m_b into air blown through the water, which leaves saturated.
@@ -21,13 +32,14 @@ export function airStoneEvaporation(dryAirFlow: number, saturated: number, room:
  *     Q_b = m_da (1006 + 1860 W_r) (T_w − T_r)
  * @param dryAirFlow  m_da [kg/s]
  * @param room        W_r [kg/kg]
- * @param conditions  T_w, T_r [K]
+ * @param water       T_w [K]
+ * @param air         T_r [K]
  * @returns           Q_b [W]
  * Source: energy balance. Worked value: 10 L/min, 4 K → 0.80 W.
  */
-export function airStoneHeat(dryAirFlow: number, room: number, conditions: TankConditions): number {
+export function airStoneHeat(dryAirFlow: number, room: number, water: number, air: number): number {
   const heatCapacity = DRY_AIR_HEAT_CAPACITY + VAPOUR_HEAT_CAPACITY * room;
-  return dryAirFlow * heatCapacity * (conditions.waterTemperature - conditions.roomTemperature);
+  return dryAirFlow * heatCapacity * (water - air);
 }
 
 /**

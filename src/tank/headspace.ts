@@ -183,3 +183,17 @@ export function headspaceConvection(
 ): number {
   return ((nusselt * conductivity) / gap) * (water - lid);
 }
+
+/**
+ * Temperature T_l of the damp inner faces of lid and panes above the water: what reaches them leaves through them.
+ *     T_l = T_r + A q / H
+ * @param room         T_r [K]
+ * @param area         A [m²], covered water surface
+ * @param flux         q [W/m²], across the headspace
+ * @param transmission H [W/K], sum of area times transmittance of the lid and the panes above the water
+ * @returns            T_l [K]
+ * Source: heat balance. Worked value: 292.15, 0.75 m², 42.3 W/m², 8.16 W/K → 296.04 K.
+ */
+export function lidTemperature(room: number, area: number, flux: number, transmission: number): number {
+  return room + (area * flux) / transmission;
+}

@@ -7,7 +7,7 @@ import { waterDensity, waterHeatCapacity } from '../matter/water/index.ts';
 import { InputError } from '../numerics/index.ts';
 import type { MeasuredTank, TankConditions } from './description.ts';
 import { measuredFindings } from './findings.ts';
-import type { HeatPath, MeasuredIntermediates, TankLoad } from './load.ts';
+import { type HeatPath, heatCapacity, type MeasuredIntermediates, netLoad, type TankLoad } from './load.ts';
 import { airState } from './vapour.ts';
 
 /**
@@ -35,19 +35,35 @@ export function meanPower(energy: number, duration: number): number {
   return energy / duration;
 }
 
+/**
+ * One share of the whole loss while it was measured: heater, pumps and lights together kept the water warm.
+ *     Q_then = s (P + Q_pump + Q_light)
+ * @param share  s [-]
+ * @param power  P [W], mean of the heater
+ * @param pump   Q_pump [W]
+ * @param light  Q_light [W]
+ * @returns      Q_then [W]
+ * Source: energy balance. Worked value: 0.35, 226.2, 9, 0 → 82.3 W.
+ */
+export function shareOfLoss(share: number, power: number, pump: number, light: number): number {
+  return share * (power + pump + light);
+}
+
 /** Load of a measured tank; input checked by the caller. */
 export function measuredLoad(tank: MeasuredTank, conditions: TankConditions): TankLoad {
   const intermediates = measuredIntermediates(tank, conditions);
   const paths = measuredPaths(tank, conditions, intermediates);
   const [latent, sensible] = paths.map((path) => path.heat) as [number, number];
   const loss = latent + sensible;
+  const load = netLoad(loss, tank.pumpHeat, tank.lightHeat);
   const evaporation = latent / intermediates.air.latentHeat;
+  const specificHeat = waterHeatCapacity(conditions.waterTemperature, tank.salinity);
   const density = waterDensity(conditions.waterTemperature, tank.salinity);
   return {
     kind: 'measured',
     loss,
     gains: { pump: tank.pumpHeat, light: tank.lightHeat },
-    load: loss - tank.pumpHeat - tank.lightHeat,
+    load,
     paths,
     evaporation,
     evaporationRange: { low: evaporation, high: evaporation },
@@ -56,10 +72,10 @@ export function measuredLoad(tank: MeasuredTank, conditions: TankConditions): Ta
     areas: undefined,
     waterVolume: tank.volume,
     waterMass: tank.volume * density,
-    heatCapacity: tank.volume * density * waterHeatCapacity(conditions.waterTemperature, tank.salinity),
+    heatCapacity: heatCapacity(tank.volume, density, specificHeat),
     conductance: measuredConductance(tank, conditions),
     intermediates,
-    warnings: measuredFindings(tank, loss - tank.pumpHeat - tank.lightHeat),
+    warnings: measuredFindings(tank, load),
   };
 }
 
@@ -79,15 +95,14 @@ function measuredIntermediates(tank: MeasuredTank, conditions: TankConditions): 
     );
   }
   const power = meanPower(tank.energy, tank.duration);
-  const measuredLoss = power + tank.pumpHeat + tank.lightHeat;
-  const measuredLatent = tank.evaporationShare * measuredLoss;
+  const shareThen = (share: number) => shareOfLoss(share, power, tank.pumpHeat, tank.lightHeat);
   return {
     kind: 'measured',
     air,
     meanPower: power,
-    measuredLoss,
-    measuredLatent,
-    measuredSensible: measuredLoss - measuredLatent,
+    measuredLoss: shareThen(1),
+    measuredLatent: shareThen(tank.evaporationShare),
+    measuredSensible: shareThen(1 - tank.evaporationShare),
     measuredTemperatureDifference: tank.waterTemperature - tank.roomTemperature,
     measuredVapourDifference,
   };

@@ -7,15 +7,24 @@ import { dryAirDensity, humidityRatio } from '../matter/air/index.ts';
 import { waterDensity, waterHeatCapacity } from '../matter/water/index.ts';
 import { findRoot } from '../numerics/index.ts';
 import type { Layer, LidLayer, RectangularTank, TankConditions } from './description.ts';
-import { airStoneEvaporation, airStoneHeat, makeUpHeat } from './exchange.ts';
-import { type HeatFlow, layerResistance, outerSurface, paneHeat, WATER_FILM_COEFFICIENT } from './films.ts';
+import { airStoneEvaporation, airStoneHeat, evaporationHeat, makeUpHeat } from './exchange.ts';
+import {
+  type HeatFlow,
+  innerResistance,
+  layerResistance,
+  outerSurface,
+  paneHeat,
+  WATER_FILM_COEFFICIENT,
+} from './films.ts';
 import { rectangularFindings } from './findings.ts';
-import { headspaceFlux } from './headspace.ts';
+import { headspaceFlux, lidTemperature } from './headspace.ts';
 import {
   type AirState,
   type DryFace,
   type HeatPath,
+  heatCapacity,
   type LidState,
+  netLoad,
   type PaneState,
   type RectangularIntermediates,
   type SurfaceState,
@@ -25,6 +34,7 @@ import {
   type TankLoad,
   tankAreas,
   type WetFace,
+  waterVolume,
 } from './load.ts';
 import {
   activeCoefficientAshrae,
@@ -32,6 +42,7 @@ import {
   INDOOR_AIR_SPEED,
   quietCoefficientShah2014,
   surfaceCoefficient,
+  surfaceConvection,
   surfaceConvectionCoefficient,
   surfaceMethods,
   surfaceRadiation,
@@ -57,28 +68,30 @@ export function rectangularLoad(tank: RectangularTank, conditions: TankCondition
   const losses = rectangularLosses(tank, areas, conditions);
   const { paths, evaporation, intermediates } = losses;
   const loss = sumOfPaths(paths);
+  const load = netLoad(loss, tank.pumpHeat, tank.lightHeat);
   const sensible = paths.filter((path) => path.kind === 'sensible' && path.path !== 'makeUpWater');
   const latent = paths.filter((path) => path.kind === 'latent');
   const density = waterDensity(conditions.waterTemperature, tank.salinity);
-  const waterVolume = areas.bottom * tank.waterDepth;
+  const volume = waterVolume(tank.length, tank.width, tank.waterDepth);
+  const specificHeat = waterHeatCapacity(conditions.waterTemperature, tank.salinity);
   const range = evaporationRange(tank, evaporation, intermediates.surface);
   return {
     kind: 'rectangular',
     loss,
     gains: { pump: tank.pumpHeat, light: tank.lightHeat },
-    load: loss - tank.pumpHeat - tank.lightHeat,
+    load,
     paths,
     evaporation,
     evaporationRange: range,
     sensibleToRoom: sumOfPaths(sensible),
     latentToRoom: sumOfPaths(latent),
     areas,
-    waterVolume,
-    waterMass: waterVolume * density,
-    heatCapacity: waterVolume * density * waterHeatCapacity(conditions.waterTemperature, tank.salinity),
+    waterVolume: volume,
+    waterMass: volume * density,
+    heatCapacity: heatCapacity(volume, density, specificHeat),
     conductance: rectangularConductance(tank, areas, conditions),
     intermediates,
-    warnings: rectangularFindings(tank, intermediates, evaporation, range, loss - tank.pumpHeat - tank.lightHeat),
+    warnings: rectangularFindings(tank, intermediates, evaporation, range, load),
   };
 }
 
@@ -91,6 +104,7 @@ function rectangularConductance(tank: RectangularTank, areas: TankAreas, conditi
 }
 
 function rectangularLosses(tank: RectangularTank, areas: TankAreas, conditions: TankConditions): Losses {
+  const { waterTemperature, roomTemperature } = conditions;
   const air = airState(conditions, tank.salinity);
   const panes = wetPanes(tank, areas, conditions);
   const openShare = openShareOf(tank);
@@ -99,16 +113,16 @@ function rectangularLosses(tank: RectangularTank, areas: TankAreas, conditions: 
   const lid = openShare < 1 ? coveredSurface(tank, 1 - openShare, areas, air, conditions) : undefined;
   const airStones = blownAir(tank, air, conditions);
   const evaporation = (surface?.evaporation ?? 0) + (airStones?.evaporation ?? 0);
-  const makeUpHeatCapacity = waterHeatCapacity(conditions.waterTemperature, 0);
+  const makeUpHeatCapacity = waterHeatCapacity(waterTemperature, 0);
   const paths: HeatPath[] = [];
   const add = (path: HeatPath['path'], heat: number, kind: HeatPath['kind'] = 'sensible') =>
     paths.push({ path, heat, kind });
 
   if (surface !== undefined) {
-    const difference = conditions.waterTemperature - conditions.roomTemperature;
-    add('evaporation', surface.evaporation * air.latentHeat, 'latent');
-    add('surfaceConvection', surface.convectionCoefficient * surface.area * difference);
-    add('surfaceRadiation', surfaceRadiation(surface.area, conditions.waterTemperature, conditions.roomTemperature));
+    const { area, convectionCoefficient } = surface;
+    add('evaporation', evaporationHeat(surface.evaporation, air.latentHeat), 'latent');
+    add('surfaceConvection', surfaceConvection(convectionCoefficient, area, waterTemperature, roomTemperature));
+    add('surfaceRadiation', surfaceRadiation(area, waterTemperature, roomTemperature));
   }
   if (lid !== undefined) {
     add('lid', lid.lid.heat);
@@ -118,14 +132,14 @@ function rectangularLosses(tank: RectangularTank, areas: TankAreas, conditions: 
   }
   for (const face of ['front', 'back', 'sides', 'bottom'] as const) add(face, panes[face].heat);
   if (airStones !== undefined) {
-    add('airStonesVapour', airStones.evaporation * air.latentHeat, 'latent');
-    add('airStones', airStoneHeat(airStones.dryAirFlow, roomHumidity(air, conditions), conditions));
+    add('airStonesVapour', evaporationHeat(airStones.evaporation, air.latentHeat), 'latent');
+    add(
+      'airStones',
+      airStoneHeat(airStones.dryAirFlow, roomHumidity(air, conditions), waterTemperature, roomTemperature),
+    );
   }
   if (evaporation > 0) {
-    add(
-      'makeUpWater',
-      makeUpHeat(evaporation, makeUpHeatCapacity, conditions.waterTemperature, conditions.roomTemperature),
-    );
+    add('makeUpWater', makeUpHeat(evaporation, makeUpHeatCapacity, waterTemperature, roomTemperature));
   }
   const intermediates = { kind: 'rectangular' as const, air, panes, surface, lid, airStones, makeUpHeatCapacity };
   return { paths, evaporation, intermediates };
@@ -163,19 +177,19 @@ function pane(
     'conductance' in sheet ? 1 / sheet.conductance : layerResistance(sheet.thickness, sheet.conductivity);
   const insulationResistance =
     insulation === undefined ? 0 : layerResistance(insulation.thickness, insulation.conductivity);
-  const innerResistance = waterFilmResistance + paneResistance + insulationResistance;
+  const inner = innerResistance(waterFilmResistance, paneResistance, insulationResistance);
   const emissivity = insulation === undefined ? (sheet.emissivity ?? OUTER_EMISSIVITY) : OUTER_EMISSIVITY;
-  const outer = outerSurface(inside, room, innerResistance, flow, emissivity);
+  const outer = outerSurface(inside, room, inner, flow, emissivity);
   return {
     area,
     inside,
     waterFilmResistance,
     paneResistance,
     insulationResistance,
-    innerResistance,
+    innerResistance: inner,
     outer,
-    transmittance: 1 / (innerResistance + outer.resistance),
-    heat: paneHeat(area, inside, room, innerResistance, outer.resistance),
+    transmittance: 1 / (inner + outer.resistance),
+    heat: paneHeat(area, inside, room, inner, outer.resistance),
   };
 }
 
@@ -234,8 +248,9 @@ function coveredSurface(
   }
   const crossing = (inner: number) => headspaceFlux(waterTemperature, air.waterVapour, inner, gap, atmosphericPressure);
   const imbalance = (inner: number) => {
-    const { front, back, sides } = freeboardAt(inner);
-    return lidAt(inner).heat + front.heat + back.heat + sides.heat - area * crossing(inner).heatFlux;
+    const faces = [lidAt(inner), ...Object.values(freeboardAt(inner))];
+    const transmission = faces.reduce((sum, face) => sum + face.area * face.transmittance, 0);
+    return inner - lidTemperature(roomTemperature, area, crossing(inner).heatFlux, transmission);
   };
   const settled =
     waterTemperature === roomTemperature

@@ -111,6 +111,25 @@ export function surfaceConvectionCoefficient(coefficient: number, pressure: numb
 }
 
 /**
+ * Convection Q_c from the open surface.
+ *     Q_c = h_c A (T_w − T_r)
+ * @param coefficient       h_c [W/(m² K)]
+ * @param area              A [m²]
+ * @param waterTemperature  T_w [K]
+ * @param roomTemperature   T_r [K]
+ * @returns                 Q_c [W]
+ * Source: definition of h_c. Worked value: 5.24, 0.75 m², 4 K → 15.7 W.
+ */
+export function surfaceConvection(
+  coefficient: number,
+  area: number,
+  waterTemperature: number,
+  roomTemperature: number,
+): number {
+  return coefficient * area * (waterTemperature - roomTemperature);
+}
+
+/**
  * Net long-wave radiation Q_r from the water to the room.
  *     Q_r = ε σ A (T_w⁴ − T_r⁴)
  * @param area              A [m²]

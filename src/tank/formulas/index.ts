@@ -1,0 +1,14 @@
+// All formula records of the tank, in the order in which the working uses them.
+
+import type { Formula } from '../../quantities/index.ts';
+import { headspaceFormulas } from './headspace.ts';
+import { surfaceFormulas } from './surface.ts';
+import { totalFormulas } from './totals.ts';
+import { wallFormulas } from './walls.ts';
+
+export const tankFormulas: readonly Formula[] = [
+  ...wallFormulas,
+  ...surfaceFormulas,
+  ...headspaceFormulas,
+  ...totalFormulas,
+];
