@@ -1,3 +1,22 @@
 export type { Band, Estimate, Origin } from './estimate.ts';
 export type { Fact, Finding, Severity, Subject } from './finding.ts';
 export type { Formula, FormulaSymbol, FormulaValues, WorkingStep } from './formula.ts';
+export { nearestWord } from './nearest.ts';
+export {
+  acceptedWords,
+  type QuantityContext,
+  type QuantityProblem,
+  type QuantityProblemCode,
+  type ReadResult,
+  readQuantity,
+} from './read.ts';
+export {
+  isQuantityName,
+  type QuantityName,
+  type QuantityRecord,
+  quantityRecord,
+  quantityRecords,
+  type UnitView,
+} from './records.ts';
+export { formatNumber, fromView, quantityUnit, sayBand, sayQuantity, sayRange, toView } from './say.ts';
+export { secondsPerYear } from './units.ts';
