@@ -1,0 +1,85 @@
+// Facts of a design in which no rule but the standing ones speaks; each test changes what it is about.
+// Fluid figures: EN 378-1:2016+A1:2020 Annex E; pressures of R134a rounded from published saturation tables.
+
+import type { CautionFacts, CautionFluid, OperatingFacts } from '../../src/cautions/index.ts';
+
+export const r134a: CautionFluid = {
+  name: 'R134a',
+  safetyClass: 'A1',
+  lowerFlammabilityLimit: null,
+  practicalLimit: 0.25,
+  ozoneDepletionPotential: 0,
+  globalWarmingPotential: 1430,
+  usualOils: ['POE'],
+};
+export const r290: CautionFluid = {
+  ...r134a,
+  name: 'R290',
+  safetyClass: 'A3',
+  lowerFlammabilityLimit: 0.038,
+  practicalLimit: 0.008,
+  globalWarmingPotential: 3,
+  usualOils: ['MO', 'AB', 'POE'],
+};
+export const r600a: CautionFluid = {
+  ...r290,
+  name: 'R600a',
+  lowerFlammabilityLimit: 0.038,
+  practicalLimit: 0.011,
+  usualOils: ['MO', 'AB'],
+};
+export const r12: CautionFluid = {
+  ...r134a,
+  name: 'R12',
+  practicalLimit: 0.5,
+  ozoneDepletionPotential: 1,
+  globalWarmingPotential: 10900,
+  usualOils: ['MO', 'AB'],
+};
+export const carbonDioxide: CautionFluid = { ...r134a, name: 'R744', practicalLimit: 0.1, globalWarmingPotential: 1 };
+
+export const state: OperatingFacts = {
+  when: 'coldestSpell',
+  sourceTemperature: 291.15,
+  sourceDewPoint: 280.15,
+  evaporatingTemperature: 281.15,
+  condensingTemperature: 309.15,
+  evaporatingPressure: 3.9e5,
+  condensingPressure: 9.1e5,
+  dischargeTemperature: 333.15,
+  heatDelivered: 400,
+  load: 250,
+};
+
+export const quiet: CautionFacts = {
+  fluid: r134a,
+  madeFor: r134a,
+  application: 'high',
+  limits: {
+    evaporating: { lowest: 258.15, highest: 288.15 },
+    condensing: { continuous: 338.15, peak: 343.15 },
+    discharge: { caution: 393.15, highest: 403.15 },
+    pressureRatio: { caution: 10, highest: 12 },
+    source: 'typical application guides, from memory',
+  },
+  operating: [state],
+  forFlammables: 'no',
+  charge: { low: 0.1, likely: 0.15, high: 0.2 },
+  enclosure: { kind: 'openRoom' },
+  roomVolume: 40,
+  sourceIsTankRoom: true,
+  atmosphericPressure: 101325,
+  condenserArrangement: 'intermediateLoop',
+  wettedMetal: 'titanium',
+  water: 'fresh',
+  livestock: 'fish',
+  waterTemperature: 299.15,
+  tankHeatCapacity: 1.2e6,
+  overTemperatureCutOut: 'independent',
+  residualCurrentProtection: 'yes',
+};
+
+/** The quiet facts with one state changed. */
+export function running(change: Partial<OperatingFacts>): CautionFacts {
+  return { ...quiet, operating: [{ ...state, ...change }] };
+}
