@@ -1,0 +1,90 @@
+// Makes states out of densities and temperatures: one phase, one side of the dome, or a mixture of both sides.
+
+import { mixed } from './relations.ts';
+import type { Equilibrium } from './saturation.ts';
+import { surfaceTensionMulero2012 } from './surface-tension.ts';
+import type { Phase, Refrigerant, Saturation, State } from './types.ts';
+
+/**
+ * Name of a single phase. Above both critical values: supercritical; above the critical pressure only: liquid; above the
+ * critical temperature only: vapour; below both: by the side of the dome.
+ */
+function phaseName(fluid: Refrigerant, temperature: number, pressure: number, density: number): Phase {
+  const { critical } = fluid;
+  if (pressure > critical.pressure) return temperature > critical.temperature ? 'supercritical' : 'liquid';
+  if (temperature > critical.temperature) return 'vapour';
+  return density > critical.density ? 'liquid' : 'vapour';
+}
+
+/** A state of one phase; `pressure` is the one asked for, which the density meets to rounding. */
+export function singlePhaseState(fluid: Refrigerant, temperature: number, density: number, pressure: number): State {
+  const equation = fluid.equation.at(temperature, density);
+  const { enthalpy } = equation;
+  return {
+    temperature,
+    pressure,
+    density,
+    enthalpy,
+    entropy: equation.entropy,
+    internalEnergy: enthalpy - pressure / density,
+    cp: equation.cp,
+    cv: equation.cv,
+    soundSpeed: equation.soundSpeed,
+    viscosity: null,
+    conductivity: null,
+    surfaceTension: null,
+    quality: null,
+    phase: phaseName(fluid, temperature, pressure, density),
+  };
+}
+
+/** One side of the dome: counted as two-phase, with the values of that side. */
+export function saturatedState(fluid: Refrigerant, equilibrium: Equilibrium, side: 'liquid' | 'vapour'): State {
+  const { temperature, pressure } = equilibrium;
+  const density = side === 'liquid' ? equilibrium.liquidDensity : equilibrium.vapourDensity;
+  return {
+    ...singlePhaseState(fluid, temperature, density, pressure),
+    surfaceTension: surfaceTensionMulero2012(fluid, temperature),
+    quality: side === 'liquid' ? 0 : 1,
+    phase: 'twoPhase',
+  };
+}
+
+export function saturation(fluid: Refrigerant, equilibrium: Equilibrium): Saturation {
+  return {
+    temperature: equilibrium.temperature,
+    pressure: equilibrium.pressure,
+    liquid: saturatedState(fluid, equilibrium, 'liquid'),
+    vapour: saturatedState(fluid, equilibrium, 'vapour'),
+  };
+}
+
+/** A mixture of both sides: h, s, u and 1/ρ are linear in the quality; x at 0 or 1 gives that side. */
+export function mixedState(fluid: Refrigerant, equilibrium: Equilibrium, quality: number): State {
+  if (quality === 0) return saturatedState(fluid, equilibrium, 'liquid');
+  if (quality === 1) return saturatedState(fluid, equilibrium, 'vapour');
+  const { temperature, pressure, liquidDensity, vapourDensity } = equilibrium;
+  const { equation } = fluid;
+  equation.at(temperature, liquidDensity);
+  const liquidEnthalpy = equation.enthalpy;
+  const liquidEntropy = equation.entropy;
+  equation.at(temperature, vapourDensity);
+  const enthalpy = mixed(liquidEnthalpy, equation.enthalpy, quality);
+  const volume = mixed(1 / liquidDensity, 1 / vapourDensity, quality);
+  return {
+    temperature,
+    pressure,
+    density: 1 / volume,
+    enthalpy,
+    entropy: mixed(liquidEntropy, equation.entropy, quality),
+    internalEnergy: enthalpy - pressure * volume,
+    cp: null,
+    cv: null,
+    soundSpeed: null,
+    viscosity: null,
+    conductivity: null,
+    surfaceTension: surfaceTensionMulero2012(fluid, temperature),
+    quality,
+    phase: 'twoPhase',
+  };
+}

@@ -1,0 +1,194 @@
+// States from pressure and enthalpy, or pressure and entropy. The values at saturation decide the phase; in a single phase
+// Newton's method on temperature and density together is started from the nearest known state, and its answer is accepted
+// only on the stable side. Otherwise a bracketed search along the isobar, on which enthalpy and entropy rise with
+// temperature, finds the state or shows that the value lies outside the equation's range.
+
+import { ConvergenceError, OutOfModelError } from '../../numerics/index.ts';
+import { mixedState, saturatedState, singlePhaseState } from './assemble.ts';
+import { densityBesideDome, densityOnBranch } from './density.ts';
+import { type Equilibrium, equilibriumAtPressure, equilibriumAtTemperature } from './saturation.ts';
+import type { Refrigerant, State } from './types.ts';
+
+export type Caloric = 'enthalpy' | 'entropy';
+
+/** A value this close to one side of the dome counts as on it: as a share of R T for enthalpy, of R for entropy. */
+const ON_THE_LINE = 1e-9;
+const NEWTON_STEPS = 20;
+const LAST_STEP = 1e-9;
+const LARGEST_STEP = 0.25;
+
+/** Part of an isobar in one phase: from `cold` to `warm`, each with density where it is known (at the dome). */
+interface IsobarPart {
+  readonly cold: number;
+  readonly warm: number;
+  readonly side: 'liquid' | 'vapour' | 'any';
+  readonly dome: Equilibrium | undefined;
+}
+
+interface Point {
+  readonly temperature: number;
+  readonly density: number;
+}
+
+const units = { enthalpy: 'J/kg', entropy: 'J/(kg K)' } as const;
+
+/**
+ * The stable state at pressure p and enthalpy h or entropy s.
+ * @param fluid     the fluid
+ * @param pressure  p [Pa], checked by the caller against the limits
+ * @param kind      which of the two is given
+ * @param value     h [J/kg] or s [J/(kg K)], finite
+ * @returns         the state
+ * @throws OutOfModelError with the lowest and highest value the equation covers at this pressure
+ */
+export function caloricState(fluid: Refrigerant, pressure: number, kind: Caloric, value: number): State {
+  const { limits, critical, triplePoint, equation, gasConstant } = fluid;
+  const whole = { cold: limits.temperatureMin, warm: limits.temperatureMax };
+  if (pressure >= critical.pressure) {
+    return stateOnIsobar(fluid, pressure, kind, value, { ...whole, side: 'any', dome: undefined });
+  }
+  if (pressure < triplePoint.pressure) {
+    return stateOnIsobar(fluid, pressure, kind, value, { ...whole, side: 'vapour', dome: undefined });
+  }
+  const dome = equilibriumAtPressure(fluid, pressure);
+  const liquid = equation.at(dome.temperature, dome.liquidDensity)[kind];
+  const vapour = equation.at(dome.temperature, dome.vapourDensity)[kind];
+  const close = ON_THE_LINE * gasConstant * (kind === 'enthalpy' ? dome.temperature : 1);
+  if (Math.abs(value - liquid) <= close) return saturatedState(fluid, dome, 'liquid');
+  if (Math.abs(value - vapour) <= close) return saturatedState(fluid, dome, 'vapour');
+  if (value > liquid && value < vapour) return mixedState(fluid, dome, (value - liquid) / (vapour - liquid));
+  if (value < liquid) {
+    return stateOnIsobar(fluid, pressure, kind, value, { ...whole, warm: dome.temperature, side: 'liquid', dome });
+  }
+  return stateOnIsobar(fluid, pressure, kind, value, { ...whole, cold: dome.temperature, side: 'vapour', dome });
+}
+
+function stateOnIsobar(fluid: Refrigerant, pressure: number, kind: Caloric, value: number, part: IsobarPart): State {
+  const start = startPoint(fluid, pressure, kind, value, part);
+  const point =
+    newton(fluid, pressure, kind, value, part, start) ?? searchAlongIsobar(fluid, pressure, kind, value, part);
+  return singlePhaseState(fluid, point.temperature, point.density, pressure);
+}
+
+/** From the dome, or from the cold end of the isobar, along the isobar with the heat capacity there. */
+function startPoint(fluid: Refrigerant, pressure: number, kind: Caloric, value: number, part: IsobarPart): Point {
+  const { equation, critical, gasConstant } = fluid;
+  const { dome, side, cold, warm } = part;
+  let temperature = dome?.temperature ?? cold;
+  let density = pressure / (gasConstant * temperature);
+  if (dome !== undefined) density = side === 'liquid' ? dome.liquidDensity : dome.vapourDensity;
+  if (side === 'any') {
+    temperature = critical.temperature;
+    density = critical.density;
+  }
+  equation.at(temperature, density);
+  const heatCapacity = side === 'any' ? 3 * equation.cv : equation.cp;
+  const gap = value - equation[kind];
+  const warmed =
+    kind === 'enthalpy' ? temperature + gap / heatCapacity : temperature * Math.exp(Math.min(gap / heatCapacity, 2));
+  const bounded = Math.min(Math.max(warmed, cold), warm);
+  const ratio = bounded / temperature;
+  if (side === 'liquid') {
+    const expansion = equation.pressureByTemperature / (density * equation.pressureByDensity);
+    return { temperature: bounded, density: density * Math.exp(Math.min(expansion * (temperature - bounded), 0.5)) };
+  }
+  return { temperature: bounded, density: density / ratio };
+}
+
+function newton(
+  fluid: Refrigerant,
+  pressure: number,
+  kind: Caloric,
+  value: number,
+  part: IsobarPart,
+  start: Point,
+): Point | undefined {
+  const { equation } = fluid;
+  let { temperature, density } = start;
+  let before = Number.POSITIVE_INFINITY;
+  for (let step = 0; step < NEWTON_STEPS; step++) {
+    equation.at(temperature, density);
+    const a = density * equation.pressureByDensity;
+    const b = temperature * equation.pressureByTemperature;
+    const c = density * (kind === 'enthalpy' ? equation.enthalpyByDensity : equation.entropyByDensity);
+    const d = temperature * (kind === 'enthalpy' ? equation.enthalpyByTemperature : equation.cv / temperature);
+    const pressureGap = pressure - equation.pressure;
+    const valueGap = value - equation[kind];
+    const determinant = a * d - b * c;
+    const densityStep = (d * pressureGap - b * valueGap) / determinant;
+    const temperatureStep = (a * valueGap - c * pressureGap) / determinant;
+    const size = Math.max(Math.abs(densityStep), Math.abs(temperatureStep));
+    if (!Number.isFinite(size)) return undefined;
+    const share = size > LARGEST_STEP ? LARGEST_STEP / size : 1;
+    temperature *= 1 + share * temperatureStep;
+    density *= 1 + share * densityStep;
+    if (size < LAST_STEP || (size < 1e-6 && size >= before)) {
+      const point = { temperature, density };
+      return isStable(fluid, part, point) ? point : undefined;
+    }
+    before = size;
+  }
+  return undefined;
+}
+
+/** Whether a solution of both conditions lies in the phase asked for, on the side where it is stable. */
+function isStable(fluid: Refrigerant, part: IsobarPart, { temperature, density }: Point): boolean {
+  const { equation, critical, limits } = fluid;
+  if (!(temperature >= part.cold && temperature <= part.warm)) return false;
+  if (!(density > 0 && density <= limits.densityMax)) return false;
+  if (!(equation.stiffness > 0)) return false;
+  // Above the critical pressure a cold state is a liquid; what lies far inside the dome's densities is no state at all.
+  if (part.side === 'any') {
+    return temperature >= critical.temperature || density > 0.95 * fluid.guess.liquidDensity(temperature);
+  }
+  if (part.dome === undefined) return density < fluid.guess.vapourDensity(limits.temperatureMin);
+  // A liquid is a little denser than at the dome when colder (water, with its anomaly, by less than this margin thinner).
+  return part.side === 'liquid' ? density >= 0.999 * part.dome.liquidDensity : density <= part.dome.vapourDensity;
+}
+
+/** Density on the isobar at T, in the phase of the part. */
+function densityAt(fluid: Refrigerant, pressure: number, part: IsobarPart, temperature: number): number {
+  const { critical, limits, gasConstant } = fluid;
+  const { dome } = part;
+  if (dome !== undefined && temperature === dome.temperature) {
+    return part.side === 'liquid' ? dome.liquidDensity : dome.vapourDensity;
+  }
+  if (temperature >= critical.temperature) {
+    const start = pressure / (gasConstant * temperature);
+    return densityOnBranch(fluid, temperature, pressure, 0, limits.densityMax, start);
+  }
+  return densityBesideDome(fluid, equilibriumAtTemperature(fluid, temperature), pressure);
+}
+
+/** Newton's method in temperature along the isobar, halved into a bracket that shrinks at each step. */
+function searchAlongIsobar(
+  fluid: Refrigerant,
+  pressure: number,
+  kind: Caloric,
+  value: number,
+  part: IsobarPart,
+): Point {
+  const { equation } = fluid;
+  const valueAt = (temperature: number, density: number): number => equation.at(temperature, density)[kind];
+  const lowest = valueAt(part.cold, densityAt(fluid, pressure, part, part.cold));
+  const highest = valueAt(part.warm, densityAt(fluid, pressure, part, part.warm));
+  if (!(value >= lowest && value <= highest)) {
+    throw new OutOfModelError(kind, value, units[kind], lowest, highest);
+  }
+  let below = part.cold;
+  let above = part.warm;
+  let temperature = below + ((above - below) * (value - lowest)) / (highest - lowest || 1);
+  for (let step = 0; step < 200; step++) {
+    const density = densityAt(fluid, pressure, part, temperature);
+    const gap = valueAt(temperature, density) - value;
+    const slope = kind === 'enthalpy' ? equation.cp : equation.cp / temperature;
+    if (gap < 0) below = temperature;
+    else above = temperature;
+    let next = temperature - gap / slope;
+    if (!(next > below && next < above)) next = (below + above) / 2;
+    const size = Math.abs(next - temperature);
+    if (gap === 0 || size <= 1e-15 * temperature || above - below <= 2e-16 * above) return { temperature, density };
+    temperature = next;
+  }
+  throw new ConvergenceError(`state from pressure and ${kind}`, 200, [pressure, value], above - below, [below, above]);
+}

@@ -1,0 +1,166 @@
+// From any supported pair of properties to the state: decides the phase from the saturation values at the given pressure
+// or temperature, then solves on that branch only, so that no metastable state is ever returned.
+// Pairs: (T,p) (p,h) (p,s) (T,x) (p,x) (ρ,T). The pairs with p and a caloric property are solved in caloric-flash.ts.
+
+import { InputError, OutOfModelError } from '../../numerics/index.ts';
+import { mixedState, saturatedState, saturation, singlePhaseState } from './assemble.ts';
+import { caloricState } from './caloric-flash.ts';
+import { densityBesideDome, densityOnBranch } from './density.ts';
+import { type Equilibrium, equilibriumAtPressure, equilibriumAtTemperature } from './saturation.ts';
+import type { Refrigerant, Saturation, State, StateInput } from './types.ts';
+
+/** A pressure this close to saturation, relative, does not tell liquid from vapour: (T,p) is then no pair. */
+export const SATURATED_PAIR = 1e-8;
+/** A density this close to one side of the dome, relative, counts as on it. */
+const ON_THE_LINE = 1e-10;
+
+const pairs = [
+  ['temperature', 'pressure'],
+  ['pressure', 'enthalpy'],
+  ['pressure', 'entropy'],
+  ['temperature', 'quality'],
+  ['pressure', 'quality'],
+  ['density', 'temperature'],
+] as const;
+/** The pairs in words, for messages. */
+export const supportedPairs: readonly string[] = pairs.map(([first, second]) => `${first} and ${second}`);
+
+/**
+ * The state of a fluid from two properties.
+ * @param fluid  the fluid, from refrigerant(name)
+ * @param given  one supported pair, base SI: T [K], p [Pa], ρ [kg/m³], h [J/kg], s [J/(kg K)], x [-]; h and s count from
+ *               200 kJ/kg and 1 kJ/(kg K) in the saturated liquid at 0 °C
+ * @returns      the complete stable state
+ * Validity: the limits of the fluid's equation. Accuracy: that of the equation; the solution is exact to rounding.
+ * @throws InputError: not a supported pair ('unsupportedPair'), not finite, (T,p) on the saturation line
+ *         ('saturatedPair'); OutOfModelError naming the limit passed
+ * Source: the equation in fluid.citations.
+ * Worked value: R134a, 265 K and 0.2 MPa → 9.9171 kg/m³ (Tillner-Roth & Baehr 1994, Table 9).
+ */
+export function stateAt(fluid: Refrigerant, given: StateInput): State {
+  const values = checkedPair(given);
+  if ('quality' in values) {
+    if (!(values.quality >= 0 && values.quality <= 1)) {
+      throw new InputError('given.quality', values.quality, 'a number from 0 to 1');
+    }
+    const equilibrium =
+      'temperature' in values
+        ? saturatedAtTemperature(fluid, values.temperature)
+        : saturatedAtPressure(fluid, values.pressure);
+    return mixedState(fluid, equilibrium, values.quality);
+  }
+  if ('density' in values) return stateAtDensity(fluid, values.density, values.temperature);
+  requirePressure(fluid, values.pressure);
+  if ('enthalpy' in values) return caloricState(fluid, values.pressure, 'enthalpy', values.enthalpy);
+  if ('entropy' in values) return caloricState(fluid, values.pressure, 'entropy', values.entropy);
+  return stateAtTemperatureAndPressure(fluid, values.temperature, values.pressure);
+}
+
+/**
+ * Both sides of the dome at a temperature T [K], from the triple point to below the critical temperature.
+ * @throws InputError, OutOfModelError ('noSaturation'). Method and worked value: see equilibriumAtTemperature.
+ */
+export function saturationAtTemperature(fluid: Refrigerant, temperature: number): Saturation {
+  return saturation(fluid, saturatedAtTemperature(fluid, temperature));
+}
+
+/**
+ * Both sides of the dome at a pressure p [Pa], from the triple point to below the critical pressure.
+ * @throws InputError, OutOfModelError ('noSaturation'). Method and worked value: see equilibriumAtPressure.
+ */
+export function saturationAtPressure(fluid: Refrigerant, pressure: number): Saturation {
+  return saturation(fluid, saturatedAtPressure(fluid, pressure));
+}
+
+function saturatedAtTemperature(fluid: Refrigerant, temperature: number): Equilibrium {
+  requireFiniteAndPositive('given.temperature', temperature);
+  return equilibriumAtTemperature(fluid, temperature);
+}
+
+function saturatedAtPressure(fluid: Refrigerant, pressure: number): Equilibrium {
+  requireFiniteAndPositive('given.pressure', pressure);
+  return equilibriumAtPressure(fluid, pressure);
+}
+
+function stateAtTemperatureAndPressure(fluid: Refrigerant, temperature: number, pressure: number): State {
+  requireTemperature(fluid, temperature);
+  const density = stableDensity(fluid, temperature, pressure);
+  return singlePhaseState(fluid, temperature, density, pressure);
+}
+
+/** Density of the stable phase at T and p. @throws InputError 'saturatedPair' on the saturation line */
+function stableDensity(fluid: Refrigerant, temperature: number, pressure: number): number {
+  if (temperature >= fluid.critical.temperature) {
+    const start = pressure / (fluid.gasConstant * temperature);
+    return densityOnBranch(fluid, temperature, pressure, 0, fluid.limits.densityMax, start);
+  }
+  const equilibrium = equilibriumAtTemperature(fluid, temperature);
+  const excess = pressure / equilibrium.pressure - 1;
+  if (Math.abs(excess) <= SATURATED_PAIR) {
+    throw new InputError(
+      'given',
+      `${temperature} K and ${pressure} Pa`,
+      'temperature and quality (or pressure and quality): this pressure is the saturation pressure at this temperature',
+      'saturatedPair',
+    );
+  }
+  return densityBesideDome(fluid, equilibrium, pressure);
+}
+
+function stateAtDensity(fluid: Refrigerant, density: number, temperature: number): State {
+  requireTemperature(fluid, temperature);
+  const { limits, critical } = fluid;
+  if (!(density > 0)) throw new InputError('given.density', density, 'a finite number above 0');
+  if (density > limits.densityMax * (1 + ON_THE_LINE)) {
+    throw new OutOfModelError('density', density, 'kg/m³', 0, limits.densityMax);
+  }
+  if (temperature < critical.temperature) {
+    const equilibrium = equilibriumAtTemperature(fluid, temperature);
+    const { liquidDensity, vapourDensity } = equilibrium;
+    if (Math.abs(density / liquidDensity - 1) <= ON_THE_LINE) return saturatedState(fluid, equilibrium, 'liquid');
+    if (Math.abs(density / vapourDensity - 1) <= ON_THE_LINE) return saturatedState(fluid, equilibrium, 'vapour');
+    if (density < liquidDensity && density > vapourDensity) {
+      const quality = (1 / density - 1 / liquidDensity) / (1 / vapourDensity - 1 / liquidDensity);
+      return mixedState(fluid, equilibrium, quality);
+    }
+  }
+  const { pressure } = fluid.equation.residualAt(temperature, density);
+  if (!(pressure <= limits.pressureMax * (1 + ON_THE_LINE))) {
+    throw new OutOfModelError('pressure', pressure, 'Pa', 0, limits.pressureMax);
+  }
+  return singlePhaseState(fluid, temperature, density, pressure);
+}
+
+function requireTemperature(fluid: Refrigerant, temperature: number): void {
+  requireFiniteAndPositive('given.temperature', temperature);
+  const { temperatureMin, temperatureMax } = fluid.limits;
+  if (temperature < temperatureMin || temperature > temperatureMax) {
+    throw new OutOfModelError('temperature', temperature, 'K', temperatureMin, temperatureMax);
+  }
+}
+
+function requirePressure(fluid: Refrigerant, pressure: number): void {
+  requireFiniteAndPositive('given.pressure', pressure);
+  if (pressure > fluid.limits.pressureMax) {
+    throw new OutOfModelError('pressure', pressure, 'Pa', 0, fluid.limits.pressureMax);
+  }
+}
+
+function requireFiniteAndPositive(path: string, value: number): void {
+  if (!(Number.isFinite(value) && value > 0)) throw new InputError(path, value, 'a finite number above 0');
+}
+
+/** The pair if it is a supported one and both values are finite. */
+function checkedPair(given: StateInput): StateInput {
+  const keys = typeof given === 'object' && given !== null ? Object.keys(given) : [];
+  const known = pairs.some((pair) => keys.length === 2 && pair.every((key) => keys.includes(key)));
+  if (!known) {
+    throw new InputError('given', keys.join(' and ') || given, supportedPairs.join('; '), 'unsupportedPair');
+  }
+  for (const [key, value] of Object.entries(given)) {
+    if (typeof value !== 'number' || !Number.isFinite(value)) {
+      throw new InputError(`given.${key}`, value, 'a finite number');
+    }
+  }
+  return given;
+}

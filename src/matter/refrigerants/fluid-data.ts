@@ -1,0 +1,301 @@
+// The form of a coefficient file (data/refrigerants/<name>.json) and its complete check when it is loaded: every key is
+// known, every number finite and of the right sign, columns of one length, every kind of term one that the program has.
+// A broken file is a DataError that names the place; nothing is guessed or left out.
+
+import { DataError } from '../../numerics/index.ts';
+
+export interface PowerTermData {
+  readonly n: readonly number[];
+  readonly d: readonly number[];
+  readonly t: readonly number[];
+  readonly l: readonly number[];
+}
+export interface GaussianTermData {
+  readonly n: readonly number[];
+  readonly d: readonly number[];
+  readonly t: readonly number[];
+  readonly eta: readonly number[];
+  readonly epsilon: readonly number[];
+  readonly beta: readonly number[];
+  readonly gamma: readonly number[];
+}
+export interface DoubleExponentialTermData extends PowerTermData {
+  readonly m: readonly number[];
+}
+export interface SecondGaussianTermData extends GaussianTermData {
+  readonly b: readonly number[];
+}
+export interface NonAnalyticTermData {
+  readonly n: readonly number[];
+  readonly a: readonly number[];
+  readonly b: readonly number[];
+  readonly beta: readonly number[];
+  readonly A: readonly number[];
+  readonly B: readonly number[];
+  readonly C: readonly number[];
+  readonly D: readonly number[];
+}
+export type ResidualTermData =
+  | ({ readonly type: 'power' } & PowerTermData)
+  | ({ readonly type: 'gaussian' } & GaussianTermData)
+  | ({ readonly type: 'doubleExponential' } & DoubleExponentialTermData)
+  | ({ readonly type: 'secondGaussian' } & SecondGaussianTermData)
+  | ({ readonly type: 'nonAnalytic' } & NonAnalyticTermData);
+
+export interface LinearTermData {
+  readonly constant: number;
+  readonly slope: number;
+}
+export interface LogTermData {
+  readonly factor: number;
+}
+export interface IdealPowerTermData {
+  readonly n: readonly number[];
+  readonly t: readonly number[];
+}
+export interface PlanckEinsteinTermData {
+  readonly n: readonly number[];
+  readonly theta: readonly number[];
+}
+export interface ConstantHeatCapacityData {
+  /** c⁰p/R. */
+  readonly heatCapacity: number;
+  readonly startTemperature: number;
+  readonly scalingTemperature: number;
+}
+export interface PolynomialHeatCapacityData {
+  readonly c: readonly number[];
+  readonly t: readonly number[];
+  readonly startTemperature: number;
+  readonly scalingTemperature: number;
+}
+export type IdealTermData =
+  | ({ readonly type: 'lead' | 'offset' } & LinearTermData)
+  | ({ readonly type: 'logTau' } & LogTermData)
+  | ({ readonly type: 'power' } & IdealPowerTermData)
+  | ({ readonly type: 'planckEinstein' } & PlanckEinsteinTermData)
+  | ({ readonly type: 'constantHeatCapacity' } & ConstantHeatCapacityData)
+  | ({ readonly type: 'polynomialHeatCapacity' } & PolynomialHeatCapacityData);
+
+/** With θ = 1 − T/T_r: sum: v_r (1 + Σ n θ^t); exponential: v_r exp(Σ n θ^t); exponentialTau: v_r exp(T_r/T Σ n θ^t). */
+export interface GuessCurve {
+  readonly form: 'sum' | 'exponential' | 'exponentialTau';
+  readonly reducingTemperature: number;
+  readonly reducingValue: number;
+  readonly n: readonly number[];
+  readonly t: readonly number[];
+}
+
+/** ln |ρ − ρc| = Σ cᵢ (ln Θ)^i with Θ = 1 − T/Tc ≤ distanceMax, ρ molar. */
+export interface NearCriticalGuess {
+  readonly distanceMax: number;
+  readonly liquid: readonly number[];
+  readonly vapour: readonly number[];
+}
+
+export interface FluidData {
+  readonly name: string;
+  readonly aliases: readonly string[];
+  readonly source: Readonly<Record<string, string>>;
+  readonly citations: { readonly equation: string; readonly surfaceTension: string };
+  /** M [kg/mol] of the paper. */
+  readonly molarMass: number;
+  /** R [J/(mol K)] of the paper. */
+  readonly gasConstant: number;
+  /** The paper's own reducing point [K, mol/m³]. */
+  readonly reducing: { readonly temperature: number; readonly molarDensity: number };
+  /** Where the equation itself has its critical point [K, Pa, mol/m³]. */
+  readonly critical: { readonly temperature: number; readonly pressure: number; readonly molarDensity: number };
+  readonly triplePoint: { readonly temperature: number };
+  readonly limits: { readonly temperatureMin: number; readonly temperatureMax: number; readonly pressureMax: number };
+  readonly ideal: readonly IdealTermData[];
+  readonly residual: readonly ResidualTermData[];
+  readonly firstGuess: {
+    readonly pressure: GuessCurve;
+    readonly liquidMolarDensity: GuessCurve;
+    readonly vapourMolarDensity: GuessCurve;
+    readonly nearCritical: NearCriticalGuess;
+  };
+  /** σ = Σ a (1 − T/Tc)^n [N/m]. */
+  readonly surfaceTension: {
+    readonly criticalTemperature: number;
+    readonly a: readonly number[];
+    readonly n: readonly number[];
+  };
+}
+
+type Check = (value: unknown, path: string, file: string) => void;
+type Shape = Readonly<Record<string, Check>>;
+
+function broken(file: string, path: string, rule: string): never {
+  throw new DataError(file, path, rule);
+}
+
+const finite: Check = (value, path, file) => {
+  if (typeof value !== 'number' || !Number.isFinite(value)) broken(file, path, 'must be a finite number');
+};
+const positive: Check = (value, path, file) => {
+  finite(value, path, file);
+  if ((value as number) <= 0) broken(file, path, 'must be above 0');
+};
+const words: Check = (value, path, file) => {
+  if (typeof value !== 'string' || value.trim() === '') broken(file, path, 'must be a text that is not empty');
+};
+const textMap: Check = (value, path, file) => {
+  for (const [key, entry] of Object.entries(asRecord(value, path, file))) words(entry, `${path}.${key}`, file);
+};
+
+function oneOf(...accepted: readonly string[]): Check {
+  return (value, path, file) => {
+    if (!accepted.includes(value as string)) broken(file, path, `must be one of ${accepted.join(', ')}`);
+  };
+}
+function listOf(check: Check, atLeast = 1): Check {
+  return (value, path, file) => {
+    if (!Array.isArray(value)) broken(file, path, 'must be a list');
+    if (value.length < atLeast) broken(file, path, `must have at least ${atLeast} entries`);
+    value.forEach((entry, index) => {
+      check(entry, `${path}[${index}]`, file);
+    });
+  };
+}
+/** Whole powers up to 50: the shared tables of powers of δ hold no others. */
+function wholeFrom(lowest: number): Check {
+  return (value, path, file) => {
+    if (!Number.isInteger(value) || (value as number) < lowest || (value as number) > 50) {
+      broken(file, path, `must be a whole number from ${lowest} to 50`);
+    }
+  };
+}
+function shaped(shape: Shape): Check {
+  return (value, path, file) => {
+    const record = asRecord(value, path, file);
+    for (const key of Object.keys(record)) {
+      if (!(key in shape)) broken(file, `${path}.${key}`, `is not a known key; known are ${Object.keys(shape)}`);
+    }
+    for (const [key, check] of Object.entries(shape)) {
+      if (!(key in record)) broken(file, `${path}.${key}`, 'is missing');
+      check(record[key], `${path}.${key}`, file);
+    }
+  };
+}
+/** A record whose list-valued entries must be of one length. */
+function columns(shape: Shape): Check {
+  const check = shaped(shape);
+  return (value, path, file) => {
+    check(value, path, file);
+    const lists = Object.entries(value as object).filter(([, entry]) => Array.isArray(entry));
+    const lengths = new Set(lists.map(([, entry]) => (entry as unknown[]).length));
+    if (lengths.size > 1) broken(file, path, `columns ${lists.map(([key]) => key)} must be of one length`);
+  };
+}
+function byType(kinds: Readonly<Record<string, Shape>>): Check {
+  return (value, path, file) => {
+    const kind = asRecord(value, path, file).type;
+    const shape = typeof kind === 'string' && Object.hasOwn(kinds, kind) ? kinds[kind] : undefined;
+    if (shape === undefined) broken(file, `${path}.type`, `unknown kind of term; known are ${Object.keys(kinds)}`);
+    columns({ type: words, ...shape })(value, path, file);
+  };
+}
+function asRecord(value: unknown, path: string, file: string): Record<string, unknown> {
+  if (typeof value !== 'object' || value === null || Array.isArray(value)) broken(file, path, 'must be an object');
+  return value as Record<string, unknown>;
+}
+
+const numbers = listOf(finite);
+const positives = listOf(positive);
+const powers = listOf(wholeFrom(0));
+const powersFromOne = listOf(wholeFrom(1));
+const curve = columns({
+  form: oneOf('sum', 'exponential', 'exponentialTau'),
+  reducingTemperature: positive,
+  reducingValue: positive,
+  n: numbers,
+  t: positives,
+});
+const line: Shape = { constant: finite, slope: finite };
+const bell: Shape = {
+  n: numbers,
+  d: powersFromOne,
+  t: numbers,
+  eta: numbers,
+  epsilon: numbers,
+  beta: numbers,
+  gamma: numbers,
+};
+
+const fluid = shaped({
+  name: words,
+  aliases: listOf(words, 0),
+  source: textMap,
+  citations: shaped({ equation: words, surfaceTension: words }),
+  molarMass: positive,
+  gasConstant: positive,
+  reducing: shaped({ temperature: positive, molarDensity: positive }),
+  critical: shaped({ temperature: positive, pressure: positive, molarDensity: positive }),
+  triplePoint: shaped({ temperature: positive }),
+  limits: shaped({ temperatureMin: positive, temperatureMax: positive, pressureMax: positive }),
+  ideal: listOf(
+    byType({
+      lead: line,
+      offset: line,
+      logTau: { factor: finite },
+      power: { n: numbers, t: numbers },
+      planckEinstein: { n: numbers, theta: positives },
+      constantHeatCapacity: { heatCapacity: finite, startTemperature: positive, scalingTemperature: positive },
+      polynomialHeatCapacity: { c: numbers, t: numbers, startTemperature: positive, scalingTemperature: positive },
+    }),
+  ),
+  residual: listOf(
+    byType({
+      power: { n: numbers, d: powersFromOne, t: numbers, l: powers },
+      gaussian: bell,
+      doubleExponential: { n: numbers, d: powersFromOne, t: numbers, l: powers, m: listOf(finite) },
+      secondGaussian: { ...bell, b: positives },
+      nonAnalytic: {
+        n: numbers,
+        a: positives,
+        b: positives,
+        beta: positives,
+        A: numbers,
+        B: numbers,
+        C: numbers,
+        D: numbers,
+      },
+    }),
+  ),
+  firstGuess: shaped({
+    pressure: curve,
+    liquidMolarDensity: curve,
+    vapourMolarDensity: curve,
+    nearCritical: shaped({ distanceMax: positive, liquid: numbers, vapour: numbers }),
+  }),
+  surfaceTension: columns({ criticalTemperature: positive, a: numbers, n: positives }),
+});
+
+/**
+ * The coefficient file, checked from end to end.
+ * @param data  the parsed JSON
+ * @param file  its name, for the error
+ * @returns     the same object, typed
+ * @throws DataError naming file, path inside it, and the rule broken
+ */
+export function checkedFluidData(data: unknown, file: string): FluidData {
+  fluid(data, 'fluid', file);
+  const checked = data as FluidData;
+  const { critical, limits, reducing } = checked;
+  if (limits.temperatureMin >= critical.temperature) {
+    broken(file, 'fluid.limits.temperatureMin', 'must lie below the critical temperature');
+  }
+  if (limits.temperatureMax <= critical.temperature) {
+    broken(file, 'fluid.limits.temperatureMax', 'must lie above the critical temperature');
+  }
+  if (limits.pressureMax <= critical.pressure) {
+    broken(file, 'fluid.limits.pressureMax', 'must lie above the critical pressure');
+  }
+  // The paper's reducing point is the critical point or close by; a slip of a column or a unit is not.
+  if (Math.abs(reducing.temperature / critical.temperature - 1) > 0.05) {
+    broken(file, 'fluid.reducing.temperature', 'must lie within 5 % of the critical temperature');
+  }
+  return checked;
+}

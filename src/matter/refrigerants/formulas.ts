@@ -1,0 +1,195 @@
+// Formula records of the refrigerant engine. States come out of iterations on an equation with some twenty terms; what can
+// be shown with numbers put in are the relations between the derivatives of that equation and the properties, and the
+// rules inside the dome. Those stand here.
+
+import type { Formula, FormulaSymbol } from '../../quantities/index.ts';
+import {
+  enthalpyOf,
+  entropyOf,
+  heatCapacityAtConstantPressure,
+  heatCapacityAtConstantVolume,
+  mixed,
+  pressureOf,
+  soundSpeedOf,
+  stiffnessOf,
+  thermalPushOf,
+} from './relations.ts';
+import { surfaceTensionOf } from './surface-tension.ts';
+
+const T: FormulaSymbol = { meaning: 'temperature', unit: 'K' };
+const rho: FormulaSymbol = { meaning: 'density', unit: 'kg/m³' };
+const R: FormulaSymbol = { meaning: 'specific gas constant of the fluid', unit: 'J/(kg K)' };
+const phi: FormulaSymbol = { meaning: 'reduced Helmholtz energy of both parts, φ⁰ + φʳ', unit: '1' };
+const phi_d: FormulaSymbol = { meaning: 'density derivative of the residual part, δ φʳ_δ', unit: '1' };
+const phi_dd: FormulaSymbol = { meaning: 'second density derivative of the residual part, δ² φʳ_δδ', unit: '1' };
+const phi_dt: FormulaSymbol = { meaning: 'mixed derivative of the residual part, δ τ φʳ_δτ', unit: '1' };
+const phi_t: FormulaSymbol = { meaning: 'temperature derivative of both parts, τ (φ⁰_τ + φʳ_τ)', unit: '1' };
+const phi_tt: FormulaSymbol = { meaning: 'second temperature derivative of both parts, τ² (φ⁰_ττ + φʳ_ττ)', unit: '1' };
+const K: FormulaSymbol = { meaning: 'stiffness, slope of pressure over density by R T', unit: '1' };
+const P: FormulaSymbol = { meaning: 'thermal push, slope of pressure over temperature by ρ R', unit: '1' };
+
+/** What all relations of the equation share. */
+const ofTheEquation = {
+  source: 'R. Span (2000), Multiparameter Equations of State, chapter 3; the derivatives from the fluid’s own equation',
+  validity: 'limits of the fluid’s equation, one phase',
+  file: 'src/matter/refrigerants/relations.ts',
+} as const;
+
+export const refrigerantFormulas: readonly Formula[] = [
+  {
+    id: 'refrigerants.pressure',
+    title: 'Pressure of a refrigerant',
+    result: { symbol: 'p', meaning: 'pressure', unit: 'Pa' },
+    expression: 'rho * R * T * (1 + phi_d)',
+    symbols: { rho, R, T, phi_d },
+    ...ofTheEquation,
+    compute: (v) => pressureOf(v.rho!, v.R!, v.T!, v.phi_d!),
+    examples: [
+      { rho: 17.6, R: 188.56, T: 300, phi_d: -0.151 },
+      { rho: 520, R: 188.56, T: 280, phi_d: -0.978 },
+    ],
+  },
+  {
+    id: 'refrigerants.stiffness',
+    title: 'Slope of pressure over density',
+    result: { symbol: 'K', ...K },
+    expression: '1 + 2 * phi_d + phi_dd',
+    symbols: { phi_d, phi_dd },
+    ...ofTheEquation,
+    compute: (v) => stiffnessOf(v.phi_d!, v.phi_dd!),
+    examples: [
+      { phi_d: -0.151, phi_dd: 0.004 },
+      { phi_d: -0.978, phi_dd: 12.4 },
+    ],
+  },
+  {
+    id: 'refrigerants.thermalPush',
+    title: 'Slope of pressure over temperature',
+    result: { symbol: 'P', ...P },
+    expression: '1 + phi_d - phi_dt',
+    symbols: { phi_d, phi_dt },
+    ...ofTheEquation,
+    compute: (v) => thermalPushOf(v.phi_d!, v.phi_dt!),
+    examples: [
+      { phi_d: -0.151, phi_dt: -0.31 },
+      { phi_d: -0.978, phi_dt: -9.2 },
+    ],
+  },
+  {
+    id: 'refrigerants.enthalpy',
+    title: 'Enthalpy of a refrigerant',
+    result: { symbol: 'h', meaning: 'enthalpy', unit: 'J/kg' },
+    expression: 'R * T * (1 + phi_d + phi_t) + h_zero',
+    symbols: {
+      R,
+      T,
+      phi_d,
+      phi_t,
+      h_zero: { meaning: 'shift to 200 kJ/kg in the saturated liquid at 0 °C', unit: 'J/kg' },
+    },
+    ...ofTheEquation,
+    compute: (v) => enthalpyOf(v.R!, v.T!, v.phi_d!, v.phi_t!, v.h_zero!),
+    examples: [
+      { R: 188.56, T: 300, phi_d: -0.151, phi_t: 4.2, h_zero: 9700 },
+      { R: 81.49, T: 280, phi_d: -0.978, phi_t: -1.7, h_zero: -2500 },
+    ],
+  },
+  {
+    id: 'refrigerants.entropy',
+    title: 'Entropy of a refrigerant',
+    result: { symbol: 's', meaning: 'entropy', unit: 'J/(kg K)' },
+    expression: 'R * (phi_t - phi) + s_zero',
+    symbols: {
+      R,
+      phi_t,
+      phi,
+      s_zero: { meaning: 'shift to 1 kJ/(kg K) in the saturated liquid at 0 °C', unit: 'J/(kg K)' },
+    },
+    ...ofTheEquation,
+    compute: (v) => entropyOf(v.R!, v.phi_t!, v.phi!, v.s_zero!),
+    examples: [
+      { R: 188.56, phi_t: 4.2, phi: -7.9, s_zero: 31 },
+      { R: 81.49, phi_t: -1.7, phi: -9.4, s_zero: -12 },
+    ],
+  },
+  {
+    id: 'refrigerants.heatCapacityAtConstantVolume',
+    title: 'Heat capacity at constant volume',
+    result: { symbol: 'cv', meaning: 'heat capacity at constant volume', unit: 'J/(kg K)' },
+    expression: '-R * phi_tt',
+    symbols: { R, phi_tt },
+    ...ofTheEquation,
+    compute: (v) => heatCapacityAtConstantVolume(v.R!, v.phi_tt!),
+    examples: [
+      { R: 188.56, phi_tt: -8.3 },
+      { R: 81.49, phi_tt: -10.9 },
+    ],
+  },
+  {
+    id: 'refrigerants.heatCapacityAtConstantPressure',
+    title: 'Heat capacity at constant pressure',
+    result: { symbol: 'cp', meaning: 'heat capacity at constant pressure', unit: 'J/(kg K)' },
+    expression: 'R * (-phi_tt + P^2 / K)',
+    symbols: { R, phi_tt, P, K },
+    ...ofTheEquation,
+    compute: (v) => heatCapacityAtConstantPressure(v.R!, v.phi_tt!, v.P!, v.K!),
+    examples: [
+      { R: 188.56, phi_tt: -8.3, P: 1.159, K: 0.702 },
+      { R: 81.49, phi_tt: -10.9, P: 8.244, K: 11.444 },
+    ],
+  },
+  {
+    id: 'refrigerants.soundSpeed',
+    title: 'Speed of sound in a refrigerant',
+    result: { symbol: 'w', meaning: 'speed of sound', unit: 'm/s' },
+    expression: 'sqrt(R * T * (K - P^2 / phi_tt))',
+    symbols: { R, T, K, P, phi_tt },
+    ...ofTheEquation,
+    compute: (v) => soundSpeedOf(v.R!, v.T!, v.phi_tt!, v.P!, v.K!),
+    examples: [
+      { R: 188.56, T: 300, phi_tt: -8.3, P: 1.159, K: 0.702 },
+      { R: 81.49, T: 280, phi_tt: -10.9, P: 8.244, K: 11.444 },
+    ],
+  },
+  {
+    id: 'refrigerants.mixture',
+    title: 'Property per mass inside the dome',
+    result: { symbol: 'y', meaning: 'enthalpy, entropy, internal energy or volume per mass', unit: 'its own' },
+    expression: '(1 - x) * y_liquid + x * y_vapour',
+    symbols: {
+      x: { meaning: 'quality, mass of vapour by mass', unit: '1' },
+      y_liquid: { meaning: 'value of the saturated liquid', unit: 'its own' },
+      y_vapour: { meaning: 'value of the saturated vapour', unit: 'its own' },
+    },
+    source: 'definition of quality',
+    validity: 'quality 0 to 1, both phases in equilibrium',
+    file: 'src/matter/refrigerants/relations.ts',
+    compute: (v) => mixed(v.y_liquid!, v.y_vapour!, v.x!),
+    examples: [
+      { x: 0.27, y_liquid: 256e3, y_vapour: 398e3 },
+      { x: 0.81, y_liquid: 0.00085, y_vapour: 0.0691 },
+    ],
+  },
+  {
+    id: 'refrigerants.surfaceTension',
+    title: 'Surface tension, fit of two terms',
+    result: { symbol: 'sigma', meaning: 'surface tension', unit: 'N/m' },
+    expression: 'a1 * (1 - T / Tc)^n1 + a2 * (1 - T / Tc)^n2',
+    symbols: {
+      T,
+      Tc: { meaning: 'critical temperature of the fit', unit: 'K' },
+      a1: { meaning: 'first factor', unit: 'N/m' },
+      a2: { meaning: 'second factor', unit: 'N/m' },
+      n1: { meaning: 'first exponent', unit: '1' },
+      n2: { meaning: 'second exponent', unit: '1' },
+    },
+    source: 'A. Mulero, I. Cachadina, M. I. Parra (2012), J. Phys. Chem. Ref. Data 41, 043105',
+    validity: 'triple point to critical point, on the saturation line',
+    file: 'src/matter/refrigerants/surface-tension.ts',
+    compute: (v) => surfaceTensionOf({ criticalTemperature: v.Tc!, a: [v.a1!, v.a2!], n: [v.n1!, v.n2!] }, v.T!),
+    examples: [
+      { T: 300, Tc: 369.89, a1: 0.05334, a2: -0.01748, n1: 1.235, n2: 4.404 },
+      { T: 273.15, Tc: 385.12, a1: -0.000124, a2: 0.05662, n1: 0.4318, n2: 1.263 },
+    ],
+  },
+];

@@ -1,0 +1,14 @@
+export {
+  type CatalogueEntry,
+  type CatalogueField,
+  catalogueEntry,
+  type FieldSource,
+  type Oil,
+  type SafetyClass,
+} from './catalogue.ts';
+export { saturationAtPressure, saturationAtTemperature, stateAt, supportedPairs } from './flash.ts';
+export { refrigerantFormulas } from './formulas.ts';
+export { refrigerant, refrigerantNames } from './library.ts';
+export { type ReferenceState, type ReferenceStateName, referenceOffset, referenceStates } from './reference-states.ts';
+export { surfaceTensionMulero2012 } from './surface-tension.ts';
+export type { Phase, Refrigerant, Saturation, State, StateInput } from './types.ts';

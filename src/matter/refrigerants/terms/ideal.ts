@@ -1,0 +1,86 @@
+// The kinds of terms of the ideal-gas part φ⁰ (without ln δ, which the equation adds itself):
+//     lead and offset a₁ + a₂ τ · log a ln τ · power n τ^t · Planck-Einstein n ln(1 − exp(−θ τ))
+//     constant and polynomial heat capacity c⁰p/R = c T^t, integrated from a start temperature T₀.
+// All depend on τ alone, so the equation evaluates them once per temperature.
+
+import type {
+  IdealPowerTermData,
+  LinearTermData,
+  LogTermData,
+  PlanckEinsteinTermData,
+  PolynomialHeatCapacityData,
+} from '../fluid-data.ts';
+import type { IdealTerms } from './term.ts';
+
+export function linearTerms({ constant, slope }: LinearTermData): IdealTerms {
+  return (tau, _lnTau, sums) => {
+    sums[0]! += constant + slope * tau;
+    sums[1]! += slope * tau;
+  };
+}
+
+export function logTauTerms({ factor }: LogTermData): IdealTerms {
+  return (_tau, lnTau, sums) => {
+    sums[0]! += factor * lnTau;
+    sums[1]! += factor;
+    sums[2]! -= factor;
+  };
+}
+
+export function idealPowerTerms({ n, t }: IdealPowerTermData): IdealTerms {
+  return (_tau, lnTau, sums) => {
+    for (let k = 0; k < n.length; k++) {
+      const value = n[k]! * Math.exp(t[k]! * lnTau);
+      sums[0]! += value;
+      sums[1]! += value * t[k]!;
+      sums[2]! += value * t[k]! * (t[k]! - 1);
+    }
+  };
+}
+
+/** With x = θτ and y = 1/(exp x − 1): τ φ_τ = n x y, τ² φ_ττ = −n x² y (1 + y). */
+export function planckEinsteinTerms({ n, theta }: PlanckEinsteinTermData): IdealTerms {
+  return (tau, _lnTau, sums) => {
+    for (let k = 0; k < n.length; k++) {
+      const x = theta[k]! * tau;
+      const y = 1 / Math.expm1(x);
+      sums[0]! -= n[k]! * Math.log1p(y);
+      sums[1]! += n[k]! * x * y;
+      sums[2]! -= n[k]! * x * x * y * (1 + y);
+    }
+  };
+}
+
+/**
+ * c⁰p/R = Σ c T^t from T₀, with T = Tc/τ:
+ *     t = 0:   c (1 − τ/τ₀ + ln(τ/τ₀))
+ *     t = −1:  (c/Tc) (τ ln(τ₀/τ) + τ − τ₀)
+ *     else:    −c T^t/(t (t + 1)) − c T₀^(t+1) τ/(Tc (t + 1)) + c T₀^t/t
+ */
+export function polynomialHeatCapacityTerms(data: PolynomialHeatCapacityData): IdealTerms {
+  const { c, t, startTemperature, scalingTemperature } = data;
+  const tauStart = scalingTemperature / startTemperature;
+  return (tau, _lnTau, sums) => {
+    for (let k = 0; k < c.length; k++) {
+      const exponent = t[k]!;
+      if (exponent === 0) {
+        sums[0]! += c[k]! * (1 - tau / tauStart + Math.log(tau / tauStart));
+        sums[1]! += c[k]! * (1 - tau / tauStart);
+        sums[2]! -= c[k]!;
+      } else if (exponent === -1) {
+        const scale = c[k]! / scalingTemperature;
+        const logRatio = Math.log(tauStart / tau);
+        sums[0]! += scale * (tau * logRatio + tau - tauStart);
+        sums[1]! += scale * tau * logRatio;
+        sums[2]! -= scale * tau;
+      } else {
+        const value = c[k]! * (scalingTemperature / tau) ** exponent;
+        const start = c[k]! * startTemperature ** exponent;
+        const line = (start * tau) / (tauStart * (exponent + 1));
+        sums[0]! += start / exponent - value / (exponent * (exponent + 1)) - line;
+        sums[1]! += value / (exponent + 1) - line;
+        sums[2]! -= value;
+      }
+    }
+  };
+}

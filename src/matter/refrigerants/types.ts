@@ -1,0 +1,80 @@
+// The public types of the refrigerant engine: a fluid, what a state may be given by, and what a state is.
+// Base SI on mass basis throughout; enthalpy and entropy count from 200 kJ/kg and 1 kJ/(kg K) in the liquid at 0 °C.
+
+import type { HelmholtzEquation } from './equation.ts';
+import type { GuessTable } from './first-guess.ts';
+import type { FluidData } from './fluid-data.ts';
+
+export interface Refrigerant {
+  /** Name by ISO 817 / ASHRAE 34: 'R290'. */
+  readonly name: string;
+  readonly aliases: readonly string[];
+  readonly citations: FluidData['citations'];
+  /** M [kg/mol]. */
+  readonly molarMass: number;
+  /** Specific gas constant R [J/(kg K)], from the molar constant and the molar mass of the paper. */
+  readonly gasConstant: number;
+  /** Critical point of the equation itself [K, Pa, kg/m³]. */
+  readonly critical: { readonly temperature: number; readonly pressure: number; readonly density: number };
+  /** The lowest point of the saturation line [K, Pa]. */
+  readonly triplePoint: { readonly temperature: number; readonly pressure: number };
+  /** The range of the equation [K, Pa, kg/m³]; the largest density is that at the lowest temperature and largest pressure. */
+  readonly limits: {
+    readonly temperatureMin: number;
+    readonly temperatureMax: number;
+    readonly pressureMax: number;
+    readonly densityMax: number;
+  };
+  readonly surfaceTension: FluidData['surfaceTension'];
+  readonly equation: HelmholtzEquation;
+  readonly guess: GuessTable;
+}
+
+export type Phase = 'liquid' | 'vapour' | 'twoPhase' | 'supercritical';
+
+/** A supported pair: temperature [K], pressure [Pa], density [kg/m³], enthalpy [J/kg], entropy [J/(kg K)], quality [-]. */
+export type StateInput =
+  | { readonly temperature: number; readonly pressure: number }
+  | { readonly pressure: number; readonly enthalpy: number }
+  | { readonly pressure: number; readonly entropy: number }
+  | { readonly temperature: number; readonly quality: number }
+  | { readonly pressure: number; readonly quality: number }
+  | { readonly density: number; readonly temperature: number };
+
+export interface State {
+  /** T [K]. */
+  readonly temperature: number;
+  /** p [Pa]. */
+  readonly pressure: number;
+  /** ρ [kg/m³]. */
+  readonly density: number;
+  /** h [J/kg]. */
+  readonly enthalpy: number;
+  /** s [J/(kg K)]. */
+  readonly entropy: number;
+  /** u [J/kg]. */
+  readonly internalEnergy: number;
+  /** c_p [J/(kg K)]; null inside the dome. */
+  readonly cp: number | null;
+  /** c_v [J/(kg K)]; null inside the dome. */
+  readonly cv: number | null;
+  /** w [m/s]; null inside the dome. */
+  readonly soundSpeed: number | null;
+  /** η [Pa s]; null: transport properties are not in this version. */
+  readonly viscosity: number | null;
+  /** λ [W/(m K)]; null: transport properties are not in this version. */
+  readonly conductivity: number | null;
+  /** σ [N/m]; on and inside the dome only. */
+  readonly surfaceTension: number | null;
+  /** x [-]: mass of vapour by mass; on and inside the dome only. */
+  readonly quality: number | null;
+  readonly phase: Phase;
+}
+
+/** Both sides of the dome at one temperature and pressure. */
+export interface Saturation {
+  readonly temperature: number;
+  readonly pressure: number;
+  readonly liquid: State;
+  readonly vapour: State;
+}
