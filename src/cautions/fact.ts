@@ -26,7 +26,7 @@ export const volume = (value: number) => quantity(value, 'volume');
 export const ratio = (value: number) => quantity(value, 'ratio');
 export const power = (value: number) => quantity(value, 'power');
 export const duration = (value: number) => quantity(value, 'duration');
-export const massConcentration = (value: number) => quantity(value, 'massConcentration');
+export const chargeDensity = (value: number) => quantity(value, 'chargeDensity');
 
 /** The state in which `read` is largest. */
 export function highestBy(states: readonly OperatingFacts[], read: (state: OperatingFacts) => number): OperatingFacts {

@@ -5,7 +5,7 @@
 import { InputError, requireNonNegative, requirePositive } from '../numerics/index.ts';
 import type { Formula } from '../quantities/index.ts';
 import type { CautionFinding } from './fact.ts';
-import { mass, massConcentration, volume, word } from './fact.ts';
+import { chargeDensity, mass, volume, word } from './fact.ts';
 import type { CautionFacts, CautionFluid } from './facts.ts';
 import { isFlammable } from './facts.ts';
 
@@ -125,8 +125,8 @@ export function leakAbovePracticalLimitInRoom(facts: LeakFacts): CautionFinding 
       fluid: word(fluid.name),
       charge: mass(charge.high),
       volume: volume(roomVolume),
-      concentration: massConcentration(concentration),
-      limit: massConcentration(fluid.practicalLimit),
+      concentration: chargeDensity(concentration),
+      limit: chargeDensity(fluid.practicalLimit),
     },
     source: limits,
     remedy: 'A larger room or a smaller charge; a leak of this size takes the air one breathes.',
@@ -227,9 +227,9 @@ function flammableLeak(facts: LeakFacts, space: number): Leak | undefined {
       fluid: word(fluid.name),
       charge: mass(charge.high),
       volume: volume(space),
-      concentration: massConcentration(concentration),
-      limit: massConcentration(limit),
-      flammabilityLimit: massConcentration(fluid.lowerFlammabilityLimit),
+      concentration: chargeDensity(concentration),
+      limit: chargeDensity(limit),
+      flammabilityLimit: chargeDensity(fluid.lowerFlammabilityLimit),
     },
   };
 }

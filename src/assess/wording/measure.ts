@@ -1,0 +1,44 @@
+// "Measure this next": how a person could settle an uncertain input, with the circuit closed and nothing live opened.
+
+/** Advice by the longest matching path; every uncertain input of the design has one, or the general advice. */
+const adviceByPath: readonly (readonly [string, string])[] = [
+  [
+    'tank.load.',
+    'put a plug-in energy meter on the heater for a week and note water and room temperature; that reading replaces the sizes',
+  ],
+  ['tank.load.energy', 'let the plug-in energy meter run a second week, in colder weather'],
+  ['tank.load.duration', 'note the hour at which the meter was started and read'],
+  ['tank.load.roomTemperature', 'note the room’s temperature each morning and evening while the meter runs'],
+  ['tank.load.waterTemperature', 'check the tank’s thermometer against a second one while the meter runs'],
+  ['tank.load.evaporationShare', 'mark the water level and measure how many litres a day must be topped up'],
+  ['tank.load.evaporationFactor', 'mark the water level and measure how many litres a day must be topped up'],
+  ['tank.load.pump', 'read the pump’s power with a plug-in meter'],
+  ['tank.load.light', 'read the light’s power with a plug-in meter'],
+  ['tank.waterTemperature', 'check the tank’s thermometer against a second one'],
+  ['room.coldest', 'leave a minimum-maximum thermometer beside the tank through the coldest weeks'],
+  ['room.temperature', 'leave a thermometer that records beside the tank for a week'],
+  ['room.relativeHumidity', 'leave a hygrometer in the room for a week'],
+  ['room.', 'look at last winter’s bills and thermostat settings'],
+  ['source.', 'leave a minimum-maximum thermometer where the heat would come from, through the coldest weeks'],
+  [
+    'machine.compressor.',
+    'read the rating plate and look up the published capacity and power of that compressor at a named rating point',
+  ],
+  ['machine.charge', 'read the charge printed on the appliance’s rating plate'],
+  [
+    'exchangers.',
+    'this follows from the size of the exchangers you choose: compare the coil length and face area printed beside it',
+  ],
+  ['power.', 'read it with a plug-in meter, or from the rating plate'],
+  ['prices.', 'take it from the last bill or a written offer'],
+  ['place.', 'look up the altitude of the place'],
+];
+
+const generalAdvice = 'replace the assumption by a number of your own';
+
+/** How the person could replace the range of the input at `path` by a narrower one. */
+export function howToMeasure(path: string): string {
+  const matching = adviceByPath.filter(([prefix]) => path.startsWith(prefix));
+  const longest = matching.sort(([left], [right]) => right.length - left.length)[0];
+  return longest?.[1] ?? generalAdvice;
+}
