@@ -83,7 +83,7 @@ export interface TextbookCycle {
   readonly heatTaken: number;
   readonly heatingCop: number;
   readonly coolingCop: number;
-  /** Of a reversible cycle between the evaporating and the condensing dew temperature. */
+  /** Of a reversible cycle between the two dew temperatures; no bound where much heat leaves subcooled liquid. */
   readonly carnotHeatingCop: number;
   /** q_H · ρ1 [J/m³]. */
   readonly volumetricHeatingCapacity: number;

@@ -1,0 +1,223 @@
+// Laws the textbook cycle obeys whatever the fluid: both accounts close, numbers that mean something do not depend on the
+// zero of enthalpy, partner keys lead to the same cycle, and it is worse than Carnot's. Random cycles are seeded.
+
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { type TextbookCycle, type TextbookCycleRequest, textbookCycle } from '../../src/loop/index.ts';
+import { referenceStates, refrigerantNames } from '../../src/matter/refrigerants/index.ts';
+
+interface Conditions {
+  readonly refrigerant: string;
+  readonly evaporating: number;
+  readonly condensing: number;
+  readonly superheat: number;
+  readonly subcooling: number;
+  readonly isentropicEfficiency: number;
+}
+
+/** Cycles as a small heat pump could see them. */
+const anyCycle: fc.Arbitrary<Conditions> = fc
+  .record({
+    refrigerant: fc.constantFrom(...refrigerantNames),
+    evaporating: fc.double({ min: 240, max: 290, noNaN: true }),
+    lift: fc.double({ min: 3, max: 50, noNaN: true }),
+    superheat: fc.double({ min: 0.01, max: 40, noNaN: true }),
+    subcooling: fc.double({ min: 0.01, max: 20, noNaN: true }),
+    isentropicEfficiency: fc.double({ min: 0.3, max: 1, noNaN: true }),
+  })
+  .map(({ lift, ...rest }) => ({ ...rest, condensing: rest.evaporating + lift }));
+
+function relative(a: number, b: number): number {
+  return Math.abs(a - b) / Math.max(Math.abs(a), Math.abs(b));
+}
+
+describe('laws of the textbook cycle', () => {
+  it('first law: heat delivered = heat taken + work; heating COP = cooling COP + 1 (seed 1101)', () => {
+    fc.assert(
+      fc.property(anyCycle, (conditions) => {
+        const cycle = textbookCycle(conditions);
+        expect(relative(cycle.heatTaken + cycle.specificWork, cycle.heatDelivered)).toBeLessThan(1e-12);
+        expect(relative(cycle.coolingCop + 1, cycle.heatingCop)).toBeLessThan(1e-12);
+        expect(relative(cycle.points[4].enthalpy, cycle.points[3].enthalpy)).toBeLessThan(1e-12);
+      }),
+      { seed: 1101, numRuns: 300 },
+    );
+  });
+
+  it('second law: parts add up to work minus minimum work to 1e-9, none is negative (seed 1102)', () => {
+    const bodies = fc.record({
+      above: fc.double({ min: 0, max: 0.9, noNaN: true }),
+      below: fc.double({ min: 0, max: 5, noNaN: true }),
+    });
+    const deadStates = fc.double({ min: 250, max: 320, noNaN: true });
+    fc.assert(
+      fc.property(anyCycle, bodies, deadStates, (conditions, { above, below }, deadState) => {
+        const sinkTemperature = conditions.condensing - conditions.subcooling - below;
+        const sourceTemperature = conditions.evaporating + above * conditions.superheat + 40;
+        const cycle = textbookCycle({ ...conditions, deadState, sinkTemperature, sourceTemperature });
+        const { compressor, condenser, expansion, evaporator, total } = cycle.exergyDestruction;
+        const least = cycle.exergyBasis.minimumWork;
+        const closure = cycle.specificWork - least - (compressor + condenser + expansion + evaporator);
+        expect(Math.abs(closure)).toBeLessThan(1e-9 * cycle.specificWork);
+        expect(total).toBeCloseTo(compressor + condenser + expansion + evaporator, 6);
+        // Rounding of entropies: about 1e-9 J/(kg K) times the dead state.
+        for (const part of [compressor, condenser, expansion, evaporator]) expect(part).toBeGreaterThan(-1e-5);
+      }),
+      { seed: 1102, numRuns: 300 },
+    );
+  });
+
+  it('saturated cycles are worse than the reversible one between the same temperatures (seed 1106)', () => {
+    // Not a law with subcooling: that heat leaves below the condensing temperature.
+    fc.assert(
+      fc.property(anyCycle, (conditions) => {
+        const cycle = textbookCycle({ ...conditions, superheat: 0, subcooling: 0 });
+        expect(cycle.heatingCop).toBeLessThan(cycle.carnotHeatingCop);
+      }),
+      { seed: 1106, numRuns: 200 },
+    );
+  });
+
+  it('without bodies the parts add up to the work itself (seed 1103)', () => {
+    fc.assert(
+      fc.property(anyCycle, (conditions) => {
+        const cycle = textbookCycle({ ...conditions, deadState: 320 });
+        expect(relative(cycle.exergyDestruction.total, cycle.specificWork)).toBeLessThan(1e-9);
+        expect(cycle.exergyBasis.minimumWork).toBe(0);
+      }),
+      { seed: 1103, numRuns: 100 },
+    );
+  });
+
+  it('no number that means something depends on the reference state (seed 1104)', () => {
+    const numbers = (cycle: TextbookCycle) => [
+      cycle.specificWork,
+      cycle.heatDelivered,
+      cycle.heatTaken,
+      cycle.heatingCop,
+      cycle.coolingCop,
+      cycle.volumetricHeatingCapacity,
+      cycle.isentropicEfficiency,
+      cycle.exergyDestruction.compressor + cycle.specificWork,
+      cycle.exergyDestruction.condenser + cycle.specificWork,
+      cycle.exergyDestruction.expansion + cycle.specificWork,
+      cycle.exergyDestruction.evaporator + cycle.specificWork,
+      cycle.exergyBasis.secondLawEfficiency + 1,
+      cycle.points[2].temperature,
+      cycle.points[2].entropy - cycle.points[3].entropy,
+      cycle.points[2].enthalpy - cycle.points[3].enthalpy,
+      cycle.points[0].enthalpy - cycle.points[0].internalEnergy,
+    ];
+    fc.assert(
+      fc.property(anyCycle, (conditions) => {
+        const [first, ...others] = referenceStates.map(({ name: referenceState }) =>
+          textbookCycle({ ...conditions, referenceState, sinkTemperature: 200, sourceTemperature: 345 }),
+        );
+        for (const other of others) {
+          for (const [index, value] of numbers(other).entries()) {
+            expect(relative(value, numbers(first!)[index]!)).toBeLessThan(1e-10);
+          }
+          expect(other.points[0].enthalpy).not.toBe(first!.points[0].enthalpy);
+          expect(other.referenceState).not.toBe(first!.referenceState);
+        }
+      }),
+      { seed: 1104, numRuns: 100 },
+    );
+  });
+
+  it('partner keys lead to the same cycle (seed 1105)', () => {
+    fc.assert(
+      fc.property(anyCycle, (conditions) => {
+        const cycle = textbookCycle(conditions);
+        const { refrigerant } = conditions;
+        const other = textbookCycle({
+          refrigerant,
+          evaporatingPressure: cycle.evaporating.pressure,
+          condensingPressure: cycle.condensing.pressure,
+          suctionTemperature: cycle.points[0].temperature,
+          liquidTemperature: cycle.points[3].temperature,
+          ...(isDry(cycle)
+            ? { dischargeTemperature: cycle.points[2].temperature }
+            : { isentropicEfficiency: conditions.isentropicEfficiency }),
+        });
+        expect(relative(other.heatingCop, cycle.heatingCop)).toBeLessThan(1e-8);
+        expect(relative(other.volumetricHeatingCapacity, cycle.volumetricHeatingCapacity)).toBeLessThan(1e-8);
+        expect(relative(other.isentropicEfficiency, conditions.isentropicEfficiency)).toBeLessThan(1e-7);
+        expect(Math.abs(other.superheat - conditions.superheat)).toBeLessThan(1e-8);
+        expect(Math.abs(other.subcooling - conditions.subcooling)).toBeLessThan(1e-8);
+      }),
+      { seed: 1105, numRuns: 200 },
+    );
+  });
+
+  it.each(refrigerantNames)('%s: COP falls as the lift grows, and as the efficiency falls', (name) => {
+    const base = { refrigerant: name, superheat: 5, subcooling: 3 };
+    const byLift = [300, 310, 320, 330, 340].map(
+      (condensing) => textbookCycle({ ...base, evaporating: 270, condensing, isentropicEfficiency: 0.7 }).heatingCop,
+    );
+    const byEfficiency = [1, 0.8, 0.6, 0.4].map(
+      (isentropicEfficiency) =>
+        textbookCycle({ ...base, evaporating: 270, condensing: 310, isentropicEfficiency }).heatingCop,
+    );
+    for (const cops of [byLift, byEfficiency]) {
+      expect(cops).toEqual([...cops].sort((a, b) => b - a));
+      expect(new Set(cops).size).toBe(cops.length);
+    }
+  });
+
+  it.each(refrigerantNames)('%s: no superheat and no subcooling are quality 1 and 0', (name) => {
+    const cycle = textbookCycle({
+      refrigerant: name,
+      evaporating: 273.15,
+      condensing: 303.15,
+      superheat: 0,
+      subcooling: 0,
+      isentropicEfficiency: 0.7,
+    });
+    expect(cycle.points[0]).toMatchObject({ name: 'compressorInlet', quality: 1, phase: 'twoPhase' });
+    expect(cycle.points[3]).toMatchObject({ name: 'condenserOutlet', quality: 0, phase: 'twoPhase' });
+    expect([cycle.superheat, cycle.subcooling]).toEqual([0, 0]);
+  });
+
+  it('says so where compression without losses would end wet', () => {
+    // Isobutane: the dew line leans over, so that gas without superheat is compressed into the dome.
+    const request = { refrigerant: 'R600a', evaporating: 280, condensing: 320, superheat: 0, subcooling: 2 };
+    expect(textbookCycle({ ...request, isentropicEfficiency: 0.99 }).warnings).toContainEqual({
+      code: 'wetCompression',
+      part: 'compressor',
+    });
+    expect(textbookCycle({ ...request, superheat: 20, isentropicEfficiency: 0.6 }).warnings).toEqual([]);
+  });
+
+  it('says so where a body at the dead state would have to heat something warmer', () => {
+    const request = { refrigerant: 'R134a', evaporating: 300, condensing: 330, superheat: 5, subcooling: 5 };
+    const cycle = textbookCycle({ ...request, isentropicEfficiency: 0.7 });
+    expect(cycle.warnings).toEqual([{ code: 'negativeExergyDestruction', part: 'evaporator' }]);
+    expect(cycle.exergyDestruction.evaporator).toBeLessThan(0);
+    expect(cycle.exergyBasis.words).toContain('dead state');
+  });
+
+  it('works close to the critical point', () => {
+    for (const refrigerant of refrigerantNames) {
+      const cycle = textbookCycle(nearCritical(refrigerant));
+      expect(cycle.heatingCop).toBeGreaterThan(1);
+      expect(cycle.heatingCop).toBeLessThan(cycle.carnotHeatingCop);
+    }
+  });
+
+  it('isobutane with hot liquid: the valve would give gas hotter in enthalpy than the compressor inlet; refused', () => {
+    expect(() => textbookCycle({ ...nearCritical('R600a'), subcooling: 1 })).toThrowError(
+      expect.objectContaining({ code: 'noCooling', path: 'subcooling' }),
+    );
+  });
+
+  function nearCritical(refrigerant: string): TextbookCycleRequest {
+    const critical = { R134a: 374.21, R600a: 407.81, R290: 369.89, R12: 385.12, R22: 369.295 }[refrigerant] ?? 0;
+    const condensing = critical - 0.05;
+    return { refrigerant, evaporating: 280, condensing, superheat: 5, subcooling: 25, isentropicEfficiency: 0.7 };
+  }
+
+  function isDry(cycle: TextbookCycle): boolean {
+    return cycle.points[2].quality === null;
+  }
+});
