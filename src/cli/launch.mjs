@@ -7,6 +7,7 @@ import { existsSync, readdirSync, statSync } from 'node:fs';
 import { readdir, rm, stat } from 'node:fs/promises';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
+import { stripVTControlCharacters } from 'node:util';
 import { buildForNode, root } from './build.mjs';
 
 const bundles = join(root, 'dist', 'cli');
@@ -29,7 +30,7 @@ async function isBuilt() {
     await removeOldBundles();
     return true;
   } catch (error) {
-    const message = error instanceof Error ? error.message : String(error);
+    const message = stripVTControlCharacters(error instanceof Error ? error.message : String(error));
     process.stderr.write(`The command line could not be built (has "npm ci" been run?):\n${message}\n`);
     process.exitCode = cannotBuild;
     return false;
