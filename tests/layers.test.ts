@@ -129,6 +129,11 @@ describe('planted faults are found', () => {
     ['the own folder', 'src/tank/load.ts', "import { x } from './layers.ts';"],
     ['Node.js at the edge', 'src/cli/check.ts', "import { readFile } from 'node:fs/promises';"],
     [
+      'a parameter that has the name of something impure',
+      'src/tank/load.ts',
+      'export const f = (process: string) => process;',
+    ],
+    [
       'a property that has the name of something impure',
       'src/tank/load.ts',
       'export const f = (o: { document: 1 }) => o.document;',
@@ -219,6 +224,7 @@ function read(file: SourceFile): Reading {
   if (errors.length > 0) throw new Error(`${file.path}: ${errors[0]?.message}`);
   const imports: string[] = [];
   const impure: string[] = [];
+  const declared = new Set<string>();
   let exportsEverything = false;
   walk(program as unknown as SyntaxNode, (node, parent, role) => {
     const source = node.source as { value?: unknown } | null | undefined;
@@ -229,6 +235,7 @@ function read(file: SourceFile): Reading {
       impure.push('an import by a computed name');
     if (node.type === 'TSImportType') imports.push(String((node.source as { value?: unknown })?.value ?? ''));
     if (node.type === 'ExportAllDeclaration' && node.exported == null) exportsEverything = true;
+    for (const name of namesDeclaredBy(node)) declared.add(name);
     if (node.type === 'Identifier' && isReference(parent, role)) {
       const name = String(node.name);
       if (impureNames.test(name) || name === 'Date') impure.push(name);
@@ -237,7 +244,32 @@ function read(file: SourceFile): Reading {
       impure.push('Math.random');
     }
   });
-  return { imports, impure, exportsEverything };
+  return { imports, impure: impure.filter((name) => !declared.has(name)), exportsEverything };
+}
+
+/** Names of the file's own that a node brings in: a variable or parameter called `process` is not Node.js. */
+function namesDeclaredBy(node: SyntaxNode): string[] {
+  if (node.type === 'VariableDeclarator') return namesInPattern(node.id);
+  if (Array.isArray(node.params)) return node.params.flatMap(namesInPattern);
+  return [];
+}
+
+function namesInPattern(pattern: unknown): string[] {
+  const node = (pattern ?? { type: '' }) as SyntaxNode;
+  switch (node.type) {
+    case 'Identifier':
+      return [String(node.name)];
+    case 'ObjectPattern':
+      return (node.properties as SyntaxNode[]).flatMap(({ value, argument }) => namesInPattern(value ?? argument));
+    case 'ArrayPattern':
+      return (node.elements as unknown[]).flatMap(namesInPattern);
+    case 'AssignmentPattern':
+      return namesInPattern(node.left);
+    case 'RestElement':
+      return namesInPattern(node.argument);
+    default:
+      return [];
+  }
 }
 
 /** Whether an identifier in this place reads a variable, instead of naming a property, a key or a type. */
