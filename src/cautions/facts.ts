@@ -1,6 +1,7 @@
 // What the rules of caution look at: plain data, in base SI, gathered by whoever has assessed a design.
 // Words are the words of the design document.
 
+import type { CatalogueEntry } from '../matter/refrigerants/index.ts';
 import type { Band } from '../quantities/index.ts';
 
 /** What the catalogue says of a fluid. */
@@ -12,7 +13,8 @@ export interface CautionFluid {
   readonly lowerFlammabilityLimit: number | null;
   /** Practical limit of EN 378 [kg/m³]; null where unknown. */
   readonly practicalLimit: number | null;
-  readonly ozoneDepletionPotential: number;
+  /** R11 = 1; null where unknown. */
+  readonly ozoneDepletionPotential: number | null;
   /** Relative to carbon dioxide over 100 years; null where unknown. */
   readonly globalWarmingPotential: number | null;
   readonly usualOils: readonly string[];
@@ -87,6 +89,19 @@ export interface CautionFacts {
   readonly tankHeatCapacity: number;
   readonly overTemperatureCutOut: OverTemperatureCutOut;
   readonly residualCurrentProtection: YesNoUnknown;
+}
+
+/** What the rules read of a catalogue entry. */
+export function cautionFluid(entry: CatalogueEntry): CautionFluid {
+  return {
+    name: entry.name,
+    safetyClass: entry.safetyClass,
+    lowerFlammabilityLimit: entry.lowerFlammabilityLimit,
+    practicalLimit: entry.practicalLimit,
+    ozoneDepletionPotential: entry.ozoneDepletionPotential,
+    globalWarmingPotential: entry.globalWarmingPotential.value,
+    usualOils: entry.usualOils,
+  };
 }
 
 /** True for every class that ISO 817 calls flammable: 2L, 2 and 3. */

@@ -87,8 +87,8 @@ export function oilNotForThisFluid(facts: FluidFacts): CautionFinding | undefine
     facts: {
       fluid: word(facts.fluid.name),
       madeFor: word(facts.madeFor.name),
-      oilsForFluid: word(facts.fluid.usualOils.join(', ')),
-      oilsInMachine: word(facts.madeFor.usualOils.join(', ')),
+      oilsForFluid: word(facts.fluid.usualOils.join(' or ')),
+      oilsInMachine: word(facts.madeFor.usualOils.join(' or ')),
     },
     source: 'usual pairs of fluid and oil in refrigeration handbooks, from memory',
     remedy: 'An oil that does not mix with the fluid stays in the evaporator; keep to the fluid on the nameplate.',
@@ -98,14 +98,15 @@ export function oilNotForThisFluid(facts: FluidFacts): CautionFinding | undefine
 
 /** A fluid that depletes the ozone layer. */
 export function ozoneDepletingFluid(facts: FluidFacts): CautionFinding | undefined {
-  if (!(facts.fluid.ozoneDepletionPotential > 0)) return undefined;
+  const potential = facts.fluid.ozoneDepletionPotential;
+  if (potential === null || potential === 0) return undefined;
   return {
     code: 'ozoneDepletingFluid',
     severity: 'look',
     subject: 'person',
     facts: {
       fluid: word(facts.fluid.name),
-      ozoneDepletionPotential: quantity(facts.fluid.ozoneDepletionPotential, 'ratio'),
+      ozoneDepletionPotential: quantity(potential, 'ratio'),
     },
     source: `Montreal Protocol; ${law}; details from memory`,
     remedy:

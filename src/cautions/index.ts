@@ -15,7 +15,7 @@ export type {
   WettedMetal,
   YesNoUnknown,
 } from './facts.ts';
-export { isFlammable } from './facts.ts';
+export { cautionFluid, isFlammable } from './facts.ts';
 export {
   householdFlammableCharge,
   leakConcentration,

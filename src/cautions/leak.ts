@@ -123,7 +123,8 @@ export function leakAbovePracticalLimitInRoom(facts: LeakFacts): CautionFinding 
     subject: 'person',
     facts: {
       fluid: word(fluid.name),
-      charge: mass(charge.high),
+      chargeLow: mass(charge.low),
+      chargeHigh: mass(charge.high),
       volume: volume(roomVolume),
       concentration: chargeDensity(concentration),
       limit: chargeDensity(fluid.practicalLimit),
@@ -141,7 +142,7 @@ export function flammableFluidInOtherRoom(facts: LeakFacts): CautionFinding | un
     code: 'flammableFluidInOtherRoom',
     severity: 'look',
     subject: 'house',
-    facts: { fluid: word(facts.fluid.name), charge: mass(facts.charge.high) },
+    facts: { fluid: word(facts.fluid.name), chargeLow: mass(facts.charge.low), chargeHigh: mass(facts.charge.high) },
     source: 'EN 378-1:2016 Annex C treats each room, and rooms below ground with a lower limit (from memory)',
     remedy:
       'The other room was not judged. A cellar holds a heavy gas like a basin, and boilers, dryers and switches light it: ask a licensed technician.',
@@ -158,7 +159,8 @@ export function flammableChargeLarge(facts: LeakFacts): CautionFinding | undefin
     subject: 'house',
     facts: {
       fluid: word(facts.fluid.name),
-      charge: mass(facts.charge.high),
+      chargeLow: mass(facts.charge.low),
+      chargeHigh: mass(facts.charge.high),
       householdCharge: mass(householdFlammableCharge),
     },
     source: 'IEC 60335-2-24 (household appliances), from memory; it does not cover a home-made machine',
@@ -225,7 +227,8 @@ function flammableLeak(facts: LeakFacts, space: number): Leak | undefined {
     flammabilityLimit: fluid.lowerFlammabilityLimit,
     facts: {
       fluid: word(fluid.name),
-      charge: mass(charge.high),
+      chargeLow: mass(charge.low),
+      chargeHigh: mass(charge.high),
       volume: volume(space),
       concentration: chargeDensity(concentration),
       limit: chargeDensity(limit),

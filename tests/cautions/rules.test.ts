@@ -6,11 +6,14 @@ import { describe, expect, it } from 'vitest';
 import {
   type CautionFacts,
   cautionCodes,
+  cautionFluid,
   cautionRules,
   findCautions,
+  isFlammable,
   leakConcentration,
   leakLimit,
 } from '../../src/cautions/index.ts';
+import { catalogueEntry } from '../../src/matter/refrigerants/index.ts';
 import { InputError } from '../../src/numerics/index.ts';
 import type { Severity } from '../../src/quantities/index.ts';
 import { quiet, r12, r134a, r290, r600a, running, state } from './sample.ts';
@@ -100,3 +103,18 @@ describe('leak figures', () => {
 function rank(severity: Severity): number {
   return ['stop', 'look', 'note'].indexOf(severity);
 }
+
+describe('facts out of the catalogue', () => {
+  it('carry every figure the rules read', () => {
+    for (const name of ['R134a', 'R600a', 'R290', 'R12', 'R22']) {
+      const fluid = cautionFluid(catalogueEntry(name));
+      expect(fluid.name).toBe(name);
+      expect(isFlammable(fluid)).toBe(fluid.lowerFlammabilityLimit !== null);
+    }
+    expect(cautionFluid(catalogueEntry('R600a')).lowerFlammabilityLimit).toBe(0.038);
+    expect(cautionRules.ozoneDepletingFluid({ ...quiet, fluid: cautionFluid(catalogueEntry('R22')) })).toBeDefined();
+    expect(
+      cautionRules.ozoneDepletingFluid({ ...quiet, fluid: { ...r12, ozoneDepletionPotential: null } }),
+    ).toBeUndefined();
+  });
+});

@@ -5,7 +5,7 @@ import type { CautionCode } from '../../cautions/index.ts';
 import { cautionCodes } from '../../cautions/index.ts';
 import { InputError } from '../../numerics/index.ts';
 import type { Finding } from '../../quantities/index.ts';
-import { isQuantityName, sayQuantity, type UnitView } from '../../quantities/index.ts';
+import { isQuantityName, type QuantityName, sayQuantity, type UnitView } from '../../quantities/index.ts';
 
 export interface FindingWords {
   readonly title: string;
@@ -57,7 +57,7 @@ function toldBy(finding: Finding, view: UnitView): Told {
     if (!isQuantityName(fact.quantity)) {
       throw new InputError(`finding.facts.${name}`, fact.quantity, 'a quantity of the table');
     }
-    return sayQuantity(fact.value, fact.quantity, view);
+    return sayQuantity(fact.value, fact.quantity, view, digits[fact.quantity]);
   };
   return Object.assign(tell, {
     has: (name: string) => finding.facts[name] !== undefined,
@@ -65,13 +65,16 @@ function toldBy(finding: Finding, view: UnitView): Told {
   });
 }
 
+/** Two digits where the table would print more: nothing here is known better. */
+const digits: Readonly<Partial<Record<QuantityName, number>>> = { mass: 2, volume: 2, duration: 2 };
+
 const plainWords: Readonly<Record<string, string>> = {
   coldestSpell: 'in the coldest spell',
   usual: 'at usual temperatures',
   warmestMonth: 'in the warmest month',
-  low: 'cold work, as in freezers and refrigerators',
-  medium: 'medium work, as in bottle coolers',
-  high: 'warm work, as in dehumidifiers and air conditioners',
+  low: 'cold work (freezers, refrigerators)',
+  medium: 'medium work (bottle coolers)',
+  high: 'warm work (dehumidifiers, air conditioners)',
   closedCabinet: 'the closed cabinet',
   hood: 'the hood',
   copper: 'copper',
@@ -116,7 +119,7 @@ const phrases: Readonly<Record<CautionCode, Phrase>> = {
   oilNotForThisFluid: {
     title: (t) => `The oil in it does not suit ${t('fluid')}`,
     text: (t) =>
-      `A ${t('madeFor')} compressor usually holds ${t('oilsInMachine')}; ${t('fluid')} usually wants ${t('oilsForFluid')}. Oil that does not mix with the fluid does not come back to the compressor.`,
+      `A compressor for ${t('madeFor')} usually holds ${t('oilsInMachine')} oil; ${t('fluid')} usually wants ${t('oilsForFluid')} oil. Oil that does not mix with the fluid does not come back to the compressor.`,
   },
   ozoneDepletingFluid: {
     title: (t) => `${t('fluid')} depletes the ozone layer`,
@@ -131,37 +134,37 @@ const phrases: Readonly<Record<CautionCode, Phrase>> = {
   leakFlammableInEnclosure: {
     title: (t) => `A leak would make ${t('enclosure')} explosive`,
     text: (t) =>
-      `${t('charge')} of ${t('fluid')} in ${t('volume')} make ${t('concentration')}; it burns from ${t('flammabilityLimit')} on. The compressor, its relay and the fan would be the spark.`,
+      `${charge(t)} of ${t('fluid')} in ${t('volume')} makes up to ${t('concentration')}; it burns from ${t('flammabilityLimit')} on. The compressor, its relay and the fan would be the spark.`,
   },
   leakNearFlammableInEnclosure: {
     title: (t) => `A leak could become flammable in ${t('enclosure')}`,
     text: (t) =>
-      `${t('charge')} of ${t('fluid')} in ${t('volume')} make ${t('concentration')} evenly mixed, above the ${t('limit')} that leaves room for uneven mixing.`,
+      `${charge(t)} of ${t('fluid')} in ${t('volume')} makes up to ${t('concentration')} evenly mixed, above the ${t('limit')} that leaves room for uneven mixing.`,
   },
   leakFlammableInRoom: {
     title: 'A leak would make the room explosive',
     text: (t) =>
-      `${t('charge')} of ${t('fluid')} in a room of ${t('volume')} make ${t('concentration')}; it burns from ${t('flammabilityLimit')} on.`,
+      `${charge(t)} of ${t('fluid')} in a room of ${t('volume')} makes up to ${t('concentration')}; it burns from ${t('flammabilityLimit')} on.`,
   },
   leakNearFlammableInRoom: {
     title: 'A leak could become flammable in the room',
     text: (t) =>
-      `${t('charge')} of ${t('fluid')} in a room of ${t('volume')} make ${t('concentration')} evenly mixed, above the ${t('limit')} that leaves room for gas lying on the floor.`,
+      `${charge(t)} of ${t('fluid')} in a room of ${t('volume')} makes up to ${t('concentration')} evenly mixed, above the ${t('limit')} that leaves room for gas lying on the floor.`,
   },
   leakAbovePracticalLimitInRoom: {
     title: 'A leak would make the air of the room hard to breathe',
     text: (t) =>
-      `${t('charge')} of ${t('fluid')} in a room of ${t('volume')} make ${t('concentration')}, above its practical limit of ${t('limit')}.`,
+      `${charge(t)} of ${t('fluid')} in a room of ${t('volume')} makes up to ${t('concentration')}, above its practical limit of ${t('limit')}.`,
   },
   flammableFluidInOtherRoom: {
     title: (t) => `${t('fluid')} in another room as well`,
     text: (t) =>
-      `Part of the circuit, with up to ${t('charge')} of a fluid that burns, stands in the room the heat comes from. That room was not judged.`,
+      `Part of the circuit, with up to ${t('chargeHigh')} of a fluid that burns, stands in the room the heat comes from. That room was not judged.`,
   },
   flammableChargeLarge: {
     title: 'More flammable fluid than a household appliance holds',
     text: (t) =>
-      `The charge may be up to ${t('charge')}; circuits of household appliances stop at ${t('householdCharge')} of a fluid that burns.`,
+      `The charge may be up to ${t('chargeHigh')}; circuits of household appliances stop at ${t('householdCharge')} of a fluid that burns.`,
   },
   evaporatingFarAboveApplication: {
     title: 'The motor would be overloaded all year',
@@ -231,7 +234,7 @@ const phrases: Readonly<Record<CautionCode, Phrase>> = {
   copperInWater: {
     title: 'Copper in water that must hold none',
     text: (t) =>
-      `The coil that touches the ${t('water')} is of ${t('metal')}. Dissolved copper kills invertebrates at a few millionths of a gram per litre, and sea water eats the coil.`,
+      `The coil that touches the ${t('water')} is of ${t('metal')}. Dissolved copper harms young invertebrates from some 20 millionths of a gram per litre on, and sea water eats the coil.`,
   },
   copperInFreshWater: {
     title: 'Copper in fresh water',
@@ -288,6 +291,11 @@ const phrases: Readonly<Record<CautionCode, Phrase>> = {
       'Nobody has said so; without it, a fault at the tank puts mains voltage into the water and into whoever reaches in.',
   },
 };
+
+/** The charge is a band, never one figure. */
+function charge(told: Told): string {
+  return `A charge of ${told('chargeLow')} to ${told('chargeHigh')}`;
+}
 
 function stuckOn(told: Told): string {
   if (!told.has('timePerKelvin')) return '';
