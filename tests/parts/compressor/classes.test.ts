@@ -1,0 +1,146 @@
+// The classes of appliances: every range is usable, has words for its source, and gives machines whose efficiencies fall
+// into the bands of handbooks (from memory; reported, the gate is only the widest of them).
+
+import { describe, expect, test } from 'vitest';
+import {
+  refrigerant,
+  refrigerantNames,
+  saturationAtTemperature,
+  stateAt,
+} from '../../../src/matter/refrigerants/index.ts';
+import type { Application, CompressorModel, SourcedEstimate } from '../../../src/parts/compressor/index.ts';
+import {
+  applianceClass,
+  applianceClasses,
+  applianceNames,
+  applianceRanges,
+  applicationLimits,
+  applications,
+  compressorPoint,
+  genericRanges,
+  speedForMains,
+} from '../../../src/parts/compressor/index.ts';
+
+const pairs = applianceClasses.flatMap((entry) => entry.fluids.map((fluid) => [entry.name, fluid] as const));
+const typicalConditions: Record<Application, readonly [evaporating: number, condensing: number, gas: number]> = {
+  low: [249.85, 327.55, 305.35],
+  medium: [263.15, 328.15, 305.15],
+  high: [280.35, 327.55, 308.15],
+};
+
+describe('law: ranges', () => {
+  test('there are classes, names are unique, every fluid is one of the engine', () => {
+    expect(applianceNames.length).toBeGreaterThanOrEqual(8);
+    expect(new Set(applianceNames).size).toBe(applianceNames.length);
+    for (const [, fluid] of pairs) expect(refrigerantNames).toContain(fluid);
+  });
+
+  test.each(pairs)('%s for %s: every range is assumed, ordered, and says its source', (name, fluid) => {
+    const { oil, oilSource, ...ranges } = applianceRanges(name, fluid);
+    expect(oil.length).toBeGreaterThan(3);
+    expect(oilSource.length).toBeGreaterThan(3);
+    const entries = Object.values(ranges);
+    expect(entries).toHaveLength(9);
+    for (const range of entries) expectUsable(range);
+  });
+
+  test('generic ranges exist for each application and fluid', () => {
+    for (const application of applications) {
+      for (const fluid of refrigerantNames) {
+        const ranges = Object.values(genericRanges(application, fluid));
+        expect(ranges).toHaveLength(7);
+        for (const range of ranges) expectUsable(range);
+      }
+    }
+  });
+
+  test('machines for R600a are larger than those for R134a in the same appliance: its vapour is thinner', () => {
+    for (const { name, fluids } of applianceClasses) {
+      if (!fluids.includes('R600a') || !fluids.includes('R134a')) continue;
+      const ratio =
+        applianceRanges(name, 'R600a').displacement.likely / applianceRanges(name, 'R134a').displacement.likely;
+      expect(ratio).toBeGreaterThan(1.2);
+      expect(ratio).toBeLessThan(2.1);
+    }
+  });
+
+  test('speed is below the synchronous speed of its mains', () => {
+    expect(speedForMains(50).high).toBeLessThan(50);
+    expect(speedForMains(60).high).toBeLessThan(60);
+  });
+});
+
+describe('what the classes give at the conditions they were rated for', () => {
+  test.each(pairs)('%s for %s: efficiencies inside the widest handbook bands (from memory)', (name, fluidName) => {
+    const point = likelyPoint(name, fluidName);
+    console.log(
+      `${name} ${fluidName}: ${point.power.toFixed(0)} W, η_v ${point.volumetricEfficiency.toFixed(2)}, ` +
+        `η_o ${point.overallEfficiency.toFixed(2)}, discharge ${(point.dischargeTemperature - 273.15).toFixed(0)} °C`,
+    );
+    expect(point.volumetricEfficiency).toBeGreaterThan(0.55);
+    expect(point.volumetricEfficiency).toBeLessThan(0.98);
+    expect(point.overallEfficiency).toBeGreaterThan(0.35);
+    expect(point.overallEfficiency).toBeLessThan(0.72);
+    expect(point.warnings).toEqual([]);
+  });
+});
+
+describe('limits and refusals', () => {
+  test('limits of the applications rise together', () => {
+    const low = applicationLimits('low');
+    const high = applicationLimits('high');
+    expect(low.evaporating.highest).toBeLessThan(high.evaporating.highest);
+    expect(low.source).toContain('from memory');
+  });
+
+  test('unknown appliance, fluid, application, mains', () => {
+    expect(caught(() => applianceClass('toaster'))).toMatchObject({ code: 'unknownAppliance' });
+    expect(caught(() => applianceRanges('toaster', 'R134a'))).toMatchObject({ code: 'unknownAppliance' });
+    expect(caught(() => applianceRanges('householdRefrigerator', 'R22'))).toMatchObject({
+      code: 'fluidNotOfThisClass',
+    });
+    expect(caught(() => genericRanges('low', 'R999'))).toMatchObject({ code: 'fluidWithoutFriction' });
+    expect(caught(() => genericRanges('middling' as Application, 'R134a'))).toMatchObject({ path: 'application' });
+    expect(caught(() => applicationLimits('middling' as Application))).toMatchObject({ path: 'application' });
+    expect(caught(() => speedForMains(16 as 50))).toMatchObject({ path: 'frequency' });
+  });
+});
+
+function likelyPoint(name: string, fluidName: string) {
+  const fluid = refrigerant(fluidName);
+  const ranges = applianceRanges(name, fluidName);
+  const [evaporating, condensing, gas] = typicalConditions[applianceClass(name).application];
+  const model: CompressorModel = {
+    displacement: ranges.displacement.likely,
+    speed: ranges.speed.likely,
+    clearanceRatio: ranges.clearanceRatio.likely,
+    reexpansionExponent: ranges.reexpansionExponent.likely,
+    fillingFactor: ranges.fillingFactor.likely,
+    compressionEfficiency: ranges.compressionEfficiency.likely,
+    frictionPressure: ranges.frictionPressure.likely,
+    shellHeatShare: ranges.shellHeatShare.likely,
+  };
+  const pressure = saturationAtTemperature(fluid, evaporating).vapour.pressure;
+  return compressorPoint(model, fluid, {
+    suction: stateAt(fluid, { temperature: gas, pressure }),
+    dischargePressure: saturationAtTemperature(fluid, condensing).vapour.pressure,
+  });
+}
+
+function expectUsable(range: SourcedEstimate): void {
+  expect(range.origin).toBe('assumed');
+  expect(range.source.length).toBeGreaterThan(5);
+  expect(range.low).toBeLessThanOrEqual(range.likely);
+  expect(range.likely).toBeLessThanOrEqual(range.high);
+  expect(range.low).toBeGreaterThanOrEqual(0);
+  expect(Number.isFinite(range.high)).toBe(true);
+}
+
+function caught(attempt: () => unknown): unknown {
+  try {
+    attempt();
+  } catch (error) {
+    return error;
+  }
+  throw new Error('expected an error');
+}

@@ -1,0 +1,173 @@
+// The compressor against numbers from outside: worked clearance values, the liquid convention of ratings, and a published
+// calorimeter data set. Tolerances: printed digits for worked values; the model's own structure for predicted rows.
+
+import { describe, expect, test } from 'vitest';
+import { refrigerant, saturationAtTemperature, stateAt } from '../../../src/matter/refrigerants/index.ts';
+import type { CompressorModel } from '../../../src/parts/compressor/index.ts';
+import {
+  compressorPoint,
+  modelFromRating,
+  ratingConditions,
+  volumetricEfficiency,
+} from '../../../src/parts/compressor/index.ts';
+import dataSet from '../../reference/parts/compressor-r600a.json';
+import worked from '../../reference/parts/compressor-worked.json';
+
+const kelvin = (celsius: number) => celsius + 273.15;
+
+describe('reference: clearance volumetric efficiency, textbook relation', () => {
+  test.each(worked.clearance.rows as [number, number, number, number][])(
+    'C %d, n %d, ratio %d gives %d',
+    (clearance, exponent, ratio, expected) => {
+      expect(Math.abs(volumetricEfficiency(1, clearance, exponent, ratio) - expected)).toBeLessThanOrEqual(5e-5);
+    },
+  );
+});
+
+describe('reference: how much the liquid temperature of a rating is worth (CoolProp 8.0.0)', () => {
+  test.each(worked.liquidConvention.rows as [string, number][])(
+    '%s at ASHRAE low back pressure: %d',
+    (name, expected) => {
+      const fluid = refrigerant(name);
+      const { evaporating, condensing, returnGas, liquid } = ratingConditions('ashraeLow');
+      const pressure = saturationAtTemperature(fluid, evaporating).vapour.pressure;
+      const gas = stateAt(fluid, { temperature: returnGas, pressure }).enthalpy;
+      const liquidAt = (temperature: number) => saturationAtTemperature(fluid, temperature).liquid.enthalpy;
+      const ratio = (gas - liquidAt(liquid)) / (gas - liquidAt(condensing));
+      expect(Math.abs(ratio - expected)).toBeLessThanOrEqual(5e-4);
+    },
+  );
+});
+
+const fluid = refrigerant(dataSet.refrigerant);
+const condensing = kelvin(dataSet.condensingCelsius);
+const returnGas = kelvin(dataSet.returnGasCelsius);
+const displacement = dataSet.displacementCubicCentimetres * 1e-6;
+const dischargePressure = saturationAtTemperature(fluid, condensing).vapour.pressure;
+
+interface Row {
+  readonly evaporating: number;
+  readonly capacity: number;
+  readonly power: number;
+  readonly massFlow: number;
+}
+const rows: readonly Row[] = dataSet.rows.map((row) => {
+  const [evaporating, capacity, power, perHour] = row as [number, number, number, number];
+  return { evaporating: kelvin(evaporating), capacity, power, massFlow: perHour / 3600 };
+});
+
+function suctionAt(row: Row) {
+  const pressure = saturationAtTemperature(fluid, row.evaporating).vapour.pressure;
+  return stateAt(fluid, { temperature: returnGas, pressure });
+}
+
+/** η_v at 60 revolutions per second and η_o, as the rows imply them. */
+function impliedEfficiencies(row: Row) {
+  const suction = suctionAt(row);
+  const isentropic = stateAt(fluid, { pressure: dischargePressure, entropy: suction.entropy }).enthalpy;
+  return {
+    volumetric: row.massFlow / (suction.density * displacement * 60),
+    overall: (row.massFlow * (isentropic - suction.enthalpy)) / row.power,
+    isentropicPower: row.massFlow * (isentropic - suction.enthalpy),
+    ratio: dischargePressure / suction.pressure,
+  };
+}
+
+describe('reference: R600a calorimeter rows (F. Fortkamp 2022)', () => {
+  test('the liquid temperature that capacity and flow imply is the 32.2 °C of the ASHRAE convention', () => {
+    for (const row of rows) {
+      const enthalpy = suctionAt(row).enthalpy - row.capacity / row.massFlow;
+      const at = (temperature: number) => saturationAtTemperature(fluid, temperature).liquid;
+      const near = at(kelvin(dataSet.liquidCelsius));
+      const slope = (at(kelvin(33)).enthalpy - at(kelvin(31)).enthalpy) / 2;
+      const implied = dataSet.liquidCelsius + (enthalpy - near.enthalpy) / slope;
+      // The printed flow has three digits: half a unit of the last one is up to 0.3 % of 340 kJ/kg, about 0.4 K.
+      expect(Math.abs(implied - dataSet.liquidCelsius)).toBeLessThan(0.4);
+      expect(implied).toBeGreaterThan(32.0);
+      expect(implied).toBeLessThan(32.4);
+    }
+  });
+
+  test('efficiencies that the rows imply agree with those computed with CoolProp 8.0.0', () => {
+    rows.forEach((row, index) => {
+      const implied = impliedEfficiencies(row);
+      expect(Math.abs(implied.volumetric - dataSet.derived.volumetricEfficiencyAt60[index]!)).toBeLessThanOrEqual(6e-4);
+      expect(Math.abs(implied.overall - dataSet.derived.overallEfficiency[index]!)).toBeLessThanOrEqual(6e-4);
+    });
+  });
+
+  test('a model fixed by the two outer rows predicts the two inner ones: flow within 2.5 %, power within 6 %', () => {
+    const model = modelThroughRows(rows[0]!, rows[3]!);
+    const deviations = rows.map((row) => {
+      const point = compressorPoint(model, fluid, { suction: suctionAt(row), dischargePressure });
+      return { flow: point.massFlow / row.massFlow - 1, power: point.power / row.power - 1 };
+    });
+    console.log('R600a rows, model through the outer two:', deviations.map(percent).join('; '));
+    // The rows used are met; the inner ones show what the structure cannot follow (the motor's own curve).
+    for (const index of [0, 3]) {
+      expect(Math.abs(deviations[index]!.flow)).toBeLessThan(1e-9);
+      expect(Math.abs(deviations[index]!.power)).toBeLessThan(1e-9);
+    }
+    for (const index of [1, 2]) {
+      expect(Math.abs(deviations[index]!.flow)).toBeLessThan(0.025);
+      expect(Math.abs(deviations[index]!.power)).toBeLessThan(0.06);
+    }
+  });
+
+  test('one row alone as a rating, with class ranges for the rest, predicts the other rows within 12 % (reported)', () => {
+    const row = rows[1]!;
+    const rated = modelFromRating({
+      fluid,
+      capacity: row.capacity,
+      power: row.power,
+      ratingPoint: { evaporating: row.evaporating, condensing, returnGas, liquid: kelvin(dataSet.liquidCelsius) },
+      assumed: {
+        speed: 58,
+        clearanceRatio: 0.025,
+        reexpansionExponent: 1.1,
+        fillingFactor: 0.89,
+        frictionPressure: 32e3,
+        shellHeatShare: 0.45,
+      },
+    });
+    const deviations = rows.map((other) => {
+      const point = compressorPoint(rated.model, fluid, { suction: suctionAt(other), dischargePressure });
+      return { flow: point.massFlow / other.massFlow - 1, power: point.power / other.power - 1 };
+    });
+    const size = `${(rated.model.displacement * 1e6).toFixed(2)} cm³, sheet ${dataSet.displacementCubicCentimetres} cm³`;
+    console.log(`R600a rows, model from one rating (${size}):`, deviations.map(percent).join('; '));
+    expect(Math.abs(rated.model.displacement / displacement - 1)).toBeLessThan(0.1);
+    for (const deviation of deviations) {
+      expect(Math.abs(deviation.flow)).toBeLessThan(0.12);
+      expect(Math.abs(deviation.power)).toBeLessThan(0.12);
+    }
+  });
+});
+
+/** f, C, η_c and p_f from two rows: two linear equations each, exponent and speed assumed. */
+function modelThroughRows(first: Row, last: Row): CompressorModel {
+  const speed = 57.5;
+  const exponent = 1.1;
+  const [a, b] = [impliedEfficiencies(first), impliedEfficiencies(last)];
+  const slip = 60 / speed;
+  const [ea, eb] = [a.volumetric * slip, b.volumetric * slip];
+  const [xa, xb] = [a.ratio ** (1 / exponent) - 1, b.ratio ** (1 / exponent) - 1];
+  const product = (eb - ea) / (xa - xb);
+  const fillingFactor = ea + product * xa;
+  const proportional = (last.power - first.power) / (b.isentropicPower - a.isentropicPower);
+  const constant = first.power - proportional * a.isentropicPower;
+  return {
+    displacement,
+    speed,
+    clearanceRatio: product / fillingFactor,
+    reexpansionExponent: exponent,
+    fillingFactor,
+    compressionEfficiency: 1 / proportional,
+    frictionPressure: constant / (displacement * speed),
+    shellHeatShare: 0.45,
+  };
+}
+
+function percent(deviation: { readonly flow: number; readonly power: number }): string {
+  return `flow ${(deviation.flow * 100).toFixed(1)} %, power ${(deviation.power * 100).toFixed(1)} %`;
+}

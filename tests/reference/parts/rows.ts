@@ -1,0 +1,75 @@
+// Parts of the loop: films and friction against documented values of open libraries, clearance relation against worked
+// values.
+
+import { volumetricEfficiency } from '../../../src/parts/compressor/index.ts';
+import {
+  effectivenessCounterFlow,
+  effectivenessIsothermal,
+  frictionFactorChurchill1977,
+  nusseltHorizontalCylinderChurchillChu1975,
+  nusseltImmersedCoilXinEbadian1996,
+  nusseltTurbulentGnielinski1976,
+} from '../../../src/parts/exchangers/index.ts';
+import { deviationInPercent, type ValidationRow } from '../validation.ts';
+import worked from './compressor-worked.json';
+import films from './exchanger-films.json';
+
+export function validationRows(): readonly ValidationRow[] {
+  return [...filmRows(), ...frictionRows(), ...effectivenessRows(), ...clearanceRows()];
+}
+
+function row(subject: string, quantity: string, source: string, published: number, ours: number): ValidationRow {
+  const deviation = deviationInPercent(ours, published);
+  return { subject, quantity, source, published, ours, deviation, status: 'reference' };
+}
+
+function filmRows(): readonly ValidationRow[] {
+  const { churchillChu, xinEbadian, gnielinski } = films;
+  const cylinder = nusseltHorizontalCylinderChurchillChu1975(
+    churchillChu.grashof * churchillChu.prandtl,
+    churchillChu.prandtl,
+  );
+  const rayleigh = 2e4 * 0.7;
+  const turbulent = nusseltTurbulentGnielinski1976(gnielinski.reynolds, gnielinski.prandtl, gnielinski.friction);
+  const vertical = nusseltImmersedCoilXinEbadian1996(rayleigh, 'vertical');
+  const horizontal = nusseltImmersedCoilXinEbadian1996(rayleigh, 'horizontal');
+  const subject = 'Films';
+  return [
+    row(subject, 'Nu, horizontal cylinder, Churchill & Chu 1975', churchillChu.source, churchillChu.nusselt, cylinder),
+    row(subject, 'Nu, coil of vertical axis, Xin & Ebadian 1996', xinEbadian.source, xinEbadian.vertical, vertical),
+    row(subject, 'Nu, coil of horizontal axis, Xin & Ebadian 1996', xinEbadian.source, xinEbadian.horizontal, horizontal),
+    row(subject, 'Nu, turbulent tube, Gnielinski 1976', gnielinski.source, gnielinski.nusselt, turbulent),
+  ];
+}
+
+function frictionRows(): readonly ValidationRow[] {
+  const { rows, source } = films.churchillFriction;
+  return (rows as [number, number, number, number][]).map(([reynolds, roughness, published]) =>
+    row('Friction', `Darcy factor, Re ${reynolds}, e/D ${roughness}`, source, published, frictionFactorChurchill1977(reynolds, roughness)),
+  );
+}
+
+function effectivenessRows(): readonly ValidationRow[] {
+  const { counterFlow, isothermal, source } = films.effectiveness;
+  return [
+    ...(counterFlow as [number, number, number][]).map(([units, ratio, published]) =>
+      row('Effectiveness', `counter flow, NTU ${units}, ratio ${ratio}`, source, published, effectivenessCounterFlow(units, ratio)),
+    ),
+    ...(isothermal as [number, number][]).map(([units, published]) =>
+      row('Effectiveness', `one side isothermal, NTU ${units}`, source, published, effectivenessIsothermal(units)),
+    ),
+  ];
+}
+
+function clearanceRows(): readonly ValidationRow[] {
+  const { rows, source } = worked.clearance;
+  return (rows as [number, number, number, number][]).map(([clearance, exponent, ratio, published]) =>
+    row(
+      'Clearance',
+      `volumetric efficiency, C ${clearance}, n ${exponent}, pressure ratio ${ratio}`,
+      source,
+      published,
+      volumetricEfficiency(1, clearance, exponent, ratio),
+    ),
+  );
+}
