@@ -37,7 +37,13 @@ function filmRows(): readonly ValidationRow[] {
   return [
     row(subject, 'Nu, horizontal cylinder, Churchill & Chu 1975', churchillChu.source, churchillChu.nusselt, cylinder),
     row(subject, 'Nu, coil of vertical axis, Xin & Ebadian 1996', xinEbadian.source, xinEbadian.vertical, vertical),
-    row(subject, 'Nu, coil of horizontal axis, Xin & Ebadian 1996', xinEbadian.source, xinEbadian.horizontal, horizontal),
+    row(
+      subject,
+      'Nu, coil of horizontal axis, Xin & Ebadian 1996',
+      xinEbadian.source,
+      xinEbadian.horizontal,
+      horizontal,
+    ),
     row(subject, 'Nu, turbulent tube, Gnielinski 1976', gnielinski.source, gnielinski.nusselt, turbulent),
   ];
 }
@@ -45,7 +51,13 @@ function filmRows(): readonly ValidationRow[] {
 function frictionRows(): readonly ValidationRow[] {
   const { rows, source } = films.churchillFriction;
   return (rows as [number, number, number, number][]).map(([reynolds, roughness, published]) =>
-    row('Friction', `Darcy factor, Re ${reynolds}, e/D ${roughness}`, source, published, frictionFactorChurchill1977(reynolds, roughness)),
+    row(
+      'Friction',
+      `Darcy factor, Re ${reynolds}, e/D ${roughness}`,
+      source,
+      published,
+      frictionFactorChurchill1977(reynolds, roughness),
+    ),
   );
 }
 
@@ -53,7 +65,13 @@ function effectivenessRows(): readonly ValidationRow[] {
   const { counterFlow, isothermal, source } = films.effectiveness;
   return [
     ...(counterFlow as [number, number, number][]).map(([units, ratio, published]) =>
-      row('Effectiveness', `counter flow, NTU ${units}, ratio ${ratio}`, source, published, effectivenessCounterFlow(units, ratio)),
+      row(
+        'Effectiveness',
+        `counter flow, NTU ${units}, ratio ${ratio}`,
+        source,
+        published,
+        effectivenessCounterFlow(units, ratio),
+      ),
     ),
     ...(isothermal as [number, number][]).map(([units, published]) =>
       row('Effectiveness', `one side isothermal, NTU ${units}`, source, published, effectivenessIsothermal(units)),
