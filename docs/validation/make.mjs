@@ -76,5 +76,5 @@ function table(rows) {
 
 /** @param {number} value */
 function write(value) {
-  return Number.isInteger(value) ? String(value) : String(Number(value.toPrecision(7)));
+  return Number.isInteger(value) ? String(value) : String(Number(value.toPrecision(8)));
 }
