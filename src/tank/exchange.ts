@@ -15,6 +15,18 @@ export function evaporationHeat(evaporation: number, latentHeat: number): number
 }
 
 /**
+ * Dry air m_da blown through the water.
+ *     m_da = V ρ_da
+ * @param flow     V [m³/s], at room state
+ * @param density  ρ_da [kg dry air/m³] of the room
+ * @returns        m_da [kg/s]
+ * Source: definition. Worked value: 10 L/min of 22 °C 50 % → 1.968e-4 kg/s.
+ */
+export function blownDryAir(flow: number, density: number): number {
+  return flow * density;
+}
+
+/**
  * Evaporation m_b into air blown through the water, which leaves saturated.
  *     m_b = m_da (W_s − W_r)
  * @param dryAirFlow  m_da [kg/s]

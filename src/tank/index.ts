@@ -11,6 +11,7 @@ export type {
 export { tankValidity } from './description.ts';
 export type { TankFindingCode } from './findings.ts';
 export { tankFindingCodes } from './findings.ts';
+export { tankFormulas } from './formulas/index.ts';
 export type {
   AirState,
   HeatPath,
@@ -26,3 +27,5 @@ export type {
 export { LOOSE_LID_OPEN_SHARE, OUTER_EMISSIVITY } from './rectangular.ts';
 export { surfaceMethods } from './surface.ts';
 export { tankLoad } from './tankLoad.ts';
+export type { ConditionOrigins } from './working/index.ts';
+export { tankLoadWorking } from './working/index.ts';

@@ -207,15 +207,45 @@ export function scaledRange(value: number, low: number, high: number): { low: nu
   return { low: Math.min(...ends), high: Math.max(...ends) };
 }
 
+/**
+ * Area A of n like faces, or of a share of one.
+ *     A = n b h
+ * @param count    n [-], number of faces or share of one
+ * @param breadth  b [m]
+ * @param height   h [m]
+ * @returns        A [m²]
+ * Source: geometry. Worked value: 2, 0.5, 0.57 → 0.57 m².
+ */
+export function faceArea(count: number, breadth: number, height: number): number {
+  return count * breadth * height;
+}
+
+/**
+ * Height d of the air between the water and the rim.
+ *     d = H − D
+ * @param height  H [m], inner
+ * @param depth   D [m], of the water
+ * @returns       d [m]
+ * Source: geometry. Worked value: 0.60, 0.57 → 0.03 m.
+ */
+export function headspaceGap(height: number, depth: number): number {
+  return height - depth;
+}
+
+/** Sum of the heat through the panes above the water [W]. */
+export function freeboardHeat(front: number, back: number, sides: number): number {
+  return front + back + sides;
+}
+
 /** Geometry of a rectangular tank; inner dimensions, corners counted once. */
 export function tankAreas(tank: RectangularTank): TankAreas {
   const { length, width, height, waterDepth } = tank;
   return {
-    waterSurface: length * width,
-    front: length * waterDepth,
-    back: length * waterDepth,
-    sides: 2 * width * waterDepth,
-    bottom: length * width,
-    freeboard: 2 * (length + width) * (height - waterDepth),
+    waterSurface: faceArea(1, length, width),
+    front: faceArea(1, length, waterDepth),
+    back: faceArea(1, length, waterDepth),
+    sides: faceArea(2, width, waterDepth),
+    bottom: faceArea(1, length, width),
+    freeboard: 2 * (length + width) * headspaceGap(height, waterDepth),
   };
 }

@@ -14,13 +14,25 @@ import { airState } from './vapour.ts';
  * Heat of one share of a measured loss at other conditions.
  *     Q = Q_measured Δ / Δ_measured
  * @param measured            Q_measured [W]
- * @param difference          Δ, of temperature [K] or vapour pressure [Pa]
+ * @param now                 Δ, of temperature [K] or vapour pressure [Pa]
  * @param measuredDifference  Δ_measured, the same while it was measured
  * @returns                   Q [W]
  * Source: own simplification. Worked value: 100 W, 9 K, 7 K → 128.6 W.
  */
-export function scaledHeat(measured: number, difference: number, measuredDifference: number): number {
-  return (measured * difference) / measuredDifference;
+export function scaledHeat(measured: number, now: number, measuredDifference: number): number {
+  return (measured * now) / measuredDifference;
+}
+
+/**
+ * Difference between the water and the room, of temperature or of vapour pressure.
+ *     Δ = inside − outside
+ * @param inside   T_w [K] or p_w [Pa]
+ * @param outside  T_r [K] or p_r [Pa]
+ * @returns        Δ [K] or [Pa]
+ * Source: definition. Worked value: 299.15, 292.15 K → 7 K.
+ */
+export function difference(inside: number, outside: number): number {
+  return inside - outside;
 }
 
 /**
@@ -85,7 +97,7 @@ function measuredIntermediates(tank: MeasuredTank, conditions: TankConditions): 
     { ...conditions, waterTemperature: tank.waterTemperature, roomTemperature: tank.roomTemperature },
     tank.salinity,
   );
-  const measuredVapourDifference = then.waterVapour - then.roomVapour;
+  const measuredVapourDifference = difference(then.waterVapour, then.roomVapour);
   if (tank.evaporationShare > 0 && !(measuredVapourDifference > 0)) {
     throw new InputError(
       'tank.load.evaporationShare',
@@ -103,14 +115,14 @@ function measuredIntermediates(tank: MeasuredTank, conditions: TankConditions): 
     measuredLoss: shareThen(1),
     measuredLatent: shareThen(tank.evaporationShare),
     measuredSensible: shareThen(1 - tank.evaporationShare),
-    measuredTemperatureDifference: tank.waterTemperature - tank.roomTemperature,
+    measuredTemperatureDifference: difference(tank.waterTemperature, tank.roomTemperature),
     measuredVapourDifference,
   };
 }
 
 function measuredPaths(tank: MeasuredTank, conditions: TankConditions, known: MeasuredIntermediates): HeatPath[] {
-  const vapourDifference = known.air.waterVapour - known.air.roomVapour;
-  const temperatureDifference = conditions.waterTemperature - conditions.roomTemperature;
+  const vapourDifference = difference(known.air.waterVapour, known.air.roomVapour);
+  const temperatureDifference = difference(conditions.waterTemperature, conditions.roomTemperature);
   const latent =
     tank.evaporationShare === 0
       ? 0

@@ -7,7 +7,7 @@ import { dryAirDensity, humidityRatio } from '../matter/air/index.ts';
 import { waterDensity, waterHeatCapacity } from '../matter/water/index.ts';
 import { findRoot } from '../numerics/index.ts';
 import type { Layer, LidLayer, RectangularTank, TankConditions } from './description.ts';
-import { airStoneEvaporation, airStoneHeat, evaporationHeat, makeUpHeat } from './exchange.ts';
+import { airStoneEvaporation, airStoneHeat, blownDryAir, evaporationHeat, makeUpHeat } from './exchange.ts';
 import {
   type HeatFlow,
   innerResistance,
@@ -21,7 +21,10 @@ import { headspaceFlux, lidTemperature } from './headspace.ts';
 import {
   type AirState,
   type DryFace,
+  faceArea,
+  freeboardHeat,
   type HeatPath,
+  headspaceGap,
   heatCapacity,
   type LidState,
   netLoad,
@@ -108,9 +111,8 @@ function rectangularLosses(tank: RectangularTank, areas: TankAreas, conditions: 
   const air = airState(conditions, tank.salinity);
   const panes = wetPanes(tank, areas, conditions);
   const openShare = openShareOf(tank);
-  const surface =
-    openShare > 0 ? openSurface(tank, openShare * areas.waterSurface, openShare, air, conditions) : undefined;
-  const lid = openShare < 1 ? coveredSurface(tank, 1 - openShare, areas, air, conditions) : undefined;
+  const surface = openShare > 0 ? openSurface(tank, openShare, air, conditions) : undefined;
+  const lid = openShare < 1 ? coveredSurface(tank, 1 - openShare, air, conditions) : undefined;
   const airStones = blownAir(tank, air, conditions);
   const evaporation = (surface?.evaporation ?? 0) + (airStones?.evaporation ?? 0);
   const makeUpHeatCapacity = waterHeatCapacity(waterTemperature, 0);
@@ -127,7 +129,8 @@ function rectangularLosses(tank: RectangularTank, areas: TankAreas, conditions: 
   if (lid !== undefined) {
     add('lid', lid.lid.heat);
     if (lid.freeboard !== undefined) {
-      add('freeboard', lid.freeboard.front.heat + lid.freeboard.back.heat + lid.freeboard.sides.heat);
+      const { front, back, sides } = lid.freeboard;
+      add('freeboard', freeboardHeat(front.heat, back.heat, sides.heat));
     }
   }
   for (const face of ['front', 'back', 'sides', 'bottom'] as const) add(face, panes[face].heat);
@@ -195,7 +198,6 @@ function pane(
 
 function openSurface(
   tank: RectangularTank,
-  area: number,
   openShare: number,
   air: AirState,
   conditions: TankConditions,
@@ -210,6 +212,7 @@ function openSurface(
   );
   const activeCoefficient = activeCoefficientAshrae(INDOOR_AIR_SPEED, air.latentHeat);
   const { activeShare } = surfaceMethods[tank.surface];
+  const area = faceArea(openShare, tank.length, tank.width);
   const factor = tank.evaporationFactor ?? 1;
   const coefficient = surfaceCoefficient(quietCoefficient, activeCoefficient, activeShare, factor);
   return {
@@ -231,13 +234,12 @@ function openSurface(
 function coveredSurface(
   tank: RectangularTank,
   coveredShare: number,
-  areas: TankAreas,
   air: AirState,
   conditions: TankConditions,
 ): LidState {
   const { waterTemperature, roomTemperature, atmosphericPressure } = conditions;
-  const area = coveredShare * areas.waterSurface;
-  const gap = tank.height - tank.waterDepth;
+  const area = faceArea(coveredShare, tank.length, tank.width);
+  const gap = headspaceGap(tank.height, tank.waterDepth);
   const flow = waterTemperature >= roomTemperature ? 'up' : 'down';
   const lidAt = (inner: number) => pane(area, inner, roomTemperature, 0, tank.lidLayer!, undefined, flow);
   const freeboardAt = (inner: number) => dryPanes(tank, coveredShare, gap, inner, roomTemperature);
@@ -277,12 +279,12 @@ function dryPanes(
   inner: number,
   room: number,
 ): Record<DryFace, PaneState> {
-  const face = (width: number, insulation: Layer | undefined) =>
-    pane(share * width * gap, inner, room, 0, tank.wall, insulation, 'horizontal');
+  const face = (count: number, breadth: number, insulation: Layer | undefined) =>
+    pane(faceArea(count * share, breadth, gap), inner, room, 0, tank.wall, insulation, 'horizontal');
   return {
-    front: face(tank.length, undefined),
-    back: face(tank.length, tank.insulation.back),
-    sides: face(2 * tank.width, tank.insulation.sides),
+    front: face(1, tank.length, undefined),
+    back: face(1, tank.length, tank.insulation.back),
+    sides: face(2, tank.width, tank.insulation.sides),
   };
 }
 
@@ -295,7 +297,7 @@ function blownAir(tank: RectangularTank, air: AirState, conditions: TankConditio
   const flow = tank.airFlow ?? 0;
   if (flow === 0) return undefined;
   const { roomTemperature, atmosphericPressure } = conditions;
-  const dryAirFlow = flow * dryAirDensity(roomTemperature, air.roomVapour, atmosphericPressure);
+  const dryAirFlow = blownDryAir(flow, dryAirDensity(roomTemperature, air.roomVapour, atmosphericPressure));
   const saturated = humidityRatio(air.waterVapour, atmosphericPressure);
   return { dryAirFlow, evaporation: airStoneEvaporation(dryAirFlow, saturated, roomHumidity(air, conditions)) };
 }

@@ -5,6 +5,18 @@ import { latentHeat, vapourPressureFactor } from '../matter/water/index.ts';
 import type { TankConditions } from './description.ts';
 import type { AirState } from './load.ts';
 
+/**
+ * Vapour pressure p_w over fresh or salt water.
+ *     p_w = a_w p_ws
+ * @param factor      a_w [-], lowering by salt
+ * @param saturation  p_ws [Pa], of pure water at the water temperature
+ * @returns           p_w [Pa]
+ * Source: definition of the activity of water. Worked value: 0.97962, 3363.13 → 3294.6 Pa.
+ */
+export function waterVapourPressure(factor: number, saturation: number): number {
+  return factor * saturation;
+}
+
 /** Vapour pressures and latent heat at the conditions. */
 export function airState(conditions: TankConditions, salinity: number): AirState {
   const saturationWater = saturationVapourPressure(conditions.waterTemperature);
@@ -14,7 +26,7 @@ export function airState(conditions: TankConditions, salinity: number): AirState
     saturationWater,
     saturationRoom,
     vapourPressureFactor: factor,
-    waterVapour: factor * saturationWater,
+    waterVapour: waterVapourPressure(factor, saturationWater),
     roomVapour: vapourPressureFromSaturation(conditions.roomRelativeHumidity, saturationRoom),
     latentHeat: latentHeat(conditions.waterTemperature),
   };

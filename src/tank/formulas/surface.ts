@@ -1,7 +1,7 @@
 // The formula records of the open water surface, make-up water and air stones.
 
 import type { Formula, FormulaSymbol } from '../../quantities/index.ts';
-import { airStoneEvaporation, airStoneHeat, evaporationHeat, makeUpHeat } from '../exchange.ts';
+import { airStoneEvaporation, airStoneHeat, blownDryAir, evaporationHeat, makeUpHeat } from '../exchange.ts';
 import {
   activeCoefficientAshrae,
   evaporationRate,
@@ -11,6 +11,7 @@ import {
   surfaceConvectionCoefficient,
   surfaceRadiation,
 } from '../surface.ts';
+import { waterVapourPressure } from '../vapour.ts';
 
 const file = 'src/tank/surface.ts';
 const exchangeFile = 'src/tank/exchange.ts';
@@ -31,6 +32,24 @@ const rho_w = '((p - p_w) / (287.042 * T_w))';
 const rho_r = '((p - p_r) / (287.042 * T_r))';
 
 export const surfaceFormulas: readonly Formula[] = [
+  {
+    id: 'tank.waterVapour',
+    title: 'Vapour pressure over the water',
+    result: { symbol: 'p_w', ...p_w },
+    expression: 'a_w * p_ws',
+    symbols: {
+      a_w: { meaning: 'lowering by salt', unit: '1' },
+      p_ws: { meaning: 'saturation vapour pressure of pure water', unit: 'Pa' },
+    },
+    source: 'definition of the activity of water',
+    validity: 'surface as warm as the bulk',
+    file: 'src/tank/vapour.ts',
+    compute: (v) => waterVapourPressure(v.a_w!, v.p_ws!),
+    examples: [
+      { a_w: 0.97962, p_ws: 3363.13 },
+      { a_w: 0.99, p_ws: 3170.2 },
+    ],
+  },
   {
     id: 'tank.quietCoefficient',
     title: 'Evaporation coefficient of undisturbed water (Shah)',
@@ -175,6 +194,24 @@ export const surfaceFormulas: readonly Formula[] = [
     examples: [
       { m_e: 4.9e-5, c_p: 4181, T_w: 299.15, T_m: 292.4 },
       { m_e: 1.7e-5, c_p: 4185, T_w: 298.2, T_m: 288.3 },
+    ],
+  },
+  {
+    id: 'tank.blownDryAir',
+    title: 'Dry air blown through the water',
+    result: { symbol: 'm_da', ...m_da },
+    expression: 'V * rho_da',
+    symbols: {
+      V: { meaning: 'air flow at room state', unit: 'm³/s' },
+      rho_da: { meaning: 'dry air per volume in the room', unit: 'kg/m³' },
+    },
+    source: 'definition',
+    validity: 'air drawn from the room',
+    file: exchangeFile,
+    compute: (v) => blownDryAir(v.V!, v.rho_da!),
+    examples: [
+      { V: 1.667e-4, rho_da: 1.1803 },
+      { V: 4.2e-5, rho_da: 1.193 },
     ],
   },
   {

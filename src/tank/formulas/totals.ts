@@ -1,8 +1,18 @@
 // The formula records of geometry, sums, the net load and a measured tank.
 
 import type { Formula, FormulaSymbol } from '../../quantities/index.ts';
-import { type HeatPath, heatCapacity, netLoad, type PathName, sumOfPaths, waterVolume } from '../load.ts';
-import { meanPower, scaledHeat, shareOfLoss } from '../measured.ts';
+import {
+  faceArea,
+  freeboardHeat,
+  type HeatPath,
+  headspaceGap,
+  heatCapacity,
+  netLoad,
+  type PathName,
+  sumOfPaths,
+  waterVolume,
+} from '../load.ts';
+import { difference, meanPower, scaledHeat, shareOfLoss } from '../measured.ts';
 
 const file = 'src/tank/load.ts';
 const measuredFile = 'src/tank/measured.ts';
@@ -28,6 +38,59 @@ export const pathSymbols: Readonly<Record<PathName, readonly [string, string]>> 
 const symbolPairs = Object.values(pathSymbols);
 
 export const totalFormulas: readonly Formula[] = [
+  {
+    id: 'tank.faceArea',
+    title: 'Area of a face, of two like ones, or of a share of one',
+    result: { symbol: 'A', meaning: 'area', unit: 'm²' },
+    expression: 'n * b * h',
+    symbols: {
+      n: { meaning: 'number of faces, or share of one', unit: '1' },
+      b: { meaning: 'breadth', unit: 'm' },
+      h: { meaning: 'height, or the other breadth', unit: 'm' },
+    },
+    source: 'geometry',
+    validity: 'inner dimensions, flat corners',
+    file,
+    compute: (v) => faceArea(v.n!, v.b!, v.h!),
+    examples: [
+      { n: 2, b: 0.5, h: 0.57 },
+      { n: 0.85, b: 1.5, h: 0.5 },
+    ],
+  },
+  {
+    id: 'tank.headspaceGap',
+    title: 'Height of the air between water and rim',
+    result: { symbol: 'd', meaning: 'height of the trapped air', unit: 'm' },
+    expression: 'H - D',
+    symbols: { H: { meaning: 'inner height', unit: 'm' }, D: { meaning: 'depth of the water', unit: 'm' } },
+    source: 'geometry',
+    validity: 'lid at the rim',
+    file,
+    compute: (v) => headspaceGap(v.H!, v.D!),
+    examples: [
+      { H: 0.6, D: 0.57 },
+      { H: 0.45, D: 0.4 },
+    ],
+  },
+  {
+    id: 'tank.freeboardHeat',
+    title: 'Heat through the panes above the water, under a lid',
+    result: { symbol: 'Q_freeboard', ...watts('heat out of the tank') },
+    expression: 'Q_front + Q_back + Q_sides',
+    symbols: {
+      Q_front: watts('front pane above the water'),
+      Q_back: watts('back pane above the water'),
+      Q_sides: watts('both ends above the water'),
+    },
+    source: 'energy balance',
+    validity: 'under a lid; counted as room air without one',
+    file,
+    compute: (v) => freeboardHeat(v.Q_front!, v.Q_back!, v.Q_sides!),
+    examples: [
+      { Q_front: 1.2, Q_back: 0.4, Q_sides: 0.9 },
+      { Q_front: 2.1, Q_back: 2.1, Q_sides: 1.3 },
+    ],
+  },
   {
     id: 'tank.waterVolume',
     title: 'Water in a rectangular tank',
@@ -130,6 +193,24 @@ export const totalFormulas: readonly Formula[] = [
     examples: [
       { s: 0.35, P: 226.2, Q_pump: 9, Q_light: 4 },
       { s: 0.6, P: 118, Q_pump: 6, Q_light: 2.5 },
+    ],
+  },
+  {
+    id: 'tank.difference',
+    title: 'Difference between the water and the room',
+    result: { symbol: 'difference', meaning: 'difference of temperature or vapour pressure', unit: 'K or Pa' },
+    expression: 'inside - outside',
+    symbols: {
+      inside: { meaning: 'of the water', unit: 'K or Pa' },
+      outside: { meaning: 'of the room', unit: 'K or Pa' },
+    },
+    source: 'definition',
+    validity: 'any',
+    file: measuredFile,
+    compute: (v) => difference(v.inside!, v.outside!),
+    examples: [
+      { inside: 299.15, outside: 292.4 },
+      { inside: 3294.6, outside: 1098.1 },
     ],
   },
   {

@@ -1,0 +1,102 @@
+// The working of panes: areas, layers, the outer surface, the heat through each face.
+
+import type { WorkingStep } from '../../quantities/index.ts';
+import type { RectangularTank } from '../description.ts';
+import type { PaneState, RectangularIntermediates, WetFace } from '../load.ts';
+import { type ConditionInputs, type Input, step } from './steps.ts';
+
+/** Origins of a face's layers in the design. */
+export interface FaceSource {
+  readonly name: string;
+  /** n, b, h of the area. */
+  readonly area: Readonly<Record<'n' | 'b' | 'h', Input>>;
+  readonly sheet: Readonly<Record<'k' | 'd', Input>> | undefined;
+  readonly insulation: Readonly<Record<'k' | 'd', Input>> | undefined;
+  readonly inside: Input;
+}
+
+/** One face: its layers, its outer surface as it settles, its heat. */
+export function paneSteps(pane: PaneState, source: FaceSource, room: Input, result: string): WorkingStep[] {
+  const at = `tank.panes.${source.name}`;
+  const { outer } = pane;
+  const layers: WorkingStep[] = [];
+  if (source.sheet !== undefined) {
+    layers.push(step(`${at}.paneResistance`, 'tank.layerResistance', pane.paneResistance, source.sheet));
+  }
+  if (source.insulation !== undefined) {
+    layers.push(
+      step(`${at}.insulationResistance`, 'tank.layerResistance', pane.insulationResistance, source.insulation),
+    );
+  }
+  const ends = {
+    T_i: source.inside,
+    T_r: room,
+    R_inner: [pane.innerResistance, `${at}.innerResistance`] as Input,
+    R_s: [outer.resistance, `${at}.surfaceResistance`] as Input,
+  };
+  return [
+    step(`${at}.area`, 'tank.faceArea', pane.area, source.area),
+    ...layers,
+    step(`${at}.innerResistance`, 'tank.innerResistance', pane.innerResistance, {
+      R_film: [pane.waterFilmResistance],
+      R_pane: [pane.paneResistance, source.sheet === undefined ? 'tank.load.lidMaterial' : `${at}.paneResistance`],
+      R_insulation: source.insulation === undefined ? [0] : [pane.insulationResistance, `${at}.insulationResistance`],
+    }),
+    step(`${at}.outerTemperature`, 'tank.outerTemperature', outer.temperature, ends),
+    step(`${at}.radiativeCoefficient`, 'tank.radiativeCoefficient', outer.radiativeCoefficient, {
+      epsilon: [outer.emissivity],
+      T_m: [(outer.temperature + room[0]) / 2, `${at}.outerTemperature`],
+    }),
+    step(`${at}.surfaceResistance`, 'tank.surfaceResistance', outer.resistance, {
+      h_c: [outer.convectiveCoefficient],
+      h_r: [outer.radiativeCoefficient, `${at}.radiativeCoefficient`],
+    }),
+    step(result, 'tank.paneHeat', pane.heat, { A: [pane.area, `${at}.area`], ...ends }),
+  ];
+}
+
+/** The four faces that water touches. */
+export function wetPaneSteps(
+  tank: RectangularTank,
+  known: RectangularIntermediates,
+  from: ConditionInputs,
+): WorkingStep[] {
+  return (['front', 'back', 'sides', 'bottom'] as const).flatMap((name) => {
+    const insulation = name === 'front' ? undefined : tank.insulation[name];
+    const source: FaceSource = {
+      name,
+      area: wetArea(tank, name),
+      sheet: wallSource(tank),
+      insulation: insulation && layerSource(insulation, `tank.load.insulation.${name}`),
+      inside: from.water,
+    };
+    return paneSteps(known.panes[name], source, from.room, `tank.paths.${name}`);
+  });
+}
+
+/** The pane itself. */
+export function wallSource(tank: RectangularTank) {
+  return layerSource(tank.wall, 'tank.load.wall');
+}
+
+/** A layer's numbers with their design paths. */
+export function layerSource(layer: { conductivity: number; thickness: number }, path: string) {
+  return {
+    d: [layer.thickness, `${path}.thickness`] as Input,
+    k: [layer.conductivity, `${path}.material`] as Input,
+  };
+}
+
+function wetArea(tank: RectangularTank, name: WetFace): FaceSource['area'] {
+  const length: Input = [tank.length, 'tank.load.length'];
+  const width: Input = [tank.width, 'tank.load.width'];
+  const depth: Input = [tank.waterDepth, 'tank.load.waterDepth'];
+  switch (name) {
+    case 'sides':
+      return { n: [2], b: width, h: depth };
+    case 'bottom':
+      return { n: [1], b: length, h: width };
+    default:
+      return { n: [1], b: length, h: depth };
+  }
+}

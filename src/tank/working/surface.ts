@@ -1,0 +1,121 @@
+// The working of what leaves by the open water: evaporation, convection, radiation, air stones, make-up water.
+
+import { dryAirDensity, humidityRatio } from '../../matter/air/index.ts';
+import type { WorkingStep } from '../../quantities/index.ts';
+import type { RectangularTank, TankConditions } from '../description.ts';
+import type { AirState, RectangularIntermediates, SurfaceState, TankLoad } from '../load.ts';
+import { INDOOR_AIR_SPEED } from '../surface.ts';
+import { type ConditionInputs, type Input, step } from './steps.ts';
+import { heatOf } from './totals.ts';
+
+/** Evaporation, convection and radiation of the open surface. */
+export function surfaceSteps(
+  tank: RectangularTank,
+  surface: SurfaceState,
+  air: AirState,
+  load: TankLoad,
+  from: ConditionInputs,
+): WorkingStep[] {
+  const p_w: Input = [air.waterVapour, 'tank.air.waterVapour'];
+  const p_r: Input = [air.roomVapour, 'tank.air.roomVapour'];
+  const h_fg: Input = [air.latentHeat, 'tank.air.latentHeat'];
+  const A: Input = [surface.area, 'tank.surface.area'];
+  const K: Input = [surface.coefficient, 'tank.surface.coefficient'];
+  const water = { T_w: from.water, T_r: from.room };
+  return [
+    step('tank.surface.area', 'tank.faceArea', surface.area, {
+      n: [surface.openShare, 'tank.load.lid'],
+      b: [tank.length, 'tank.load.length'],
+      h: [tank.width, 'tank.load.width'],
+    }),
+    step('tank.surface.quietCoefficient', 'tank.quietCoefficient', surface.quietCoefficient, {
+      ...water,
+      p_w,
+      p_r,
+      p: from.pressure,
+    }),
+    step('tank.surface.activeCoefficient', 'tank.activeCoefficient', surface.activeCoefficient, {
+      v: [INDOOR_AIR_SPEED],
+      h_fg,
+    }),
+    step('tank.surface.coefficient', 'tank.surfaceCoefficient', surface.coefficient, {
+      f: [surface.factor, 'tank.load.evaporationFactor'],
+      K_q: [surface.quietCoefficient, 'tank.surface.quietCoefficient'],
+      K_a: [surface.activeCoefficient, 'tank.surface.activeCoefficient'],
+      a: [surface.activeShare, 'tank.load.surface'],
+    }),
+    step('tank.surface.evaporation', 'tank.evaporationRate', surface.evaporation, { K, A, p_w, p_r }),
+    step('tank.paths.evaporation', 'tank.evaporationHeat', heatOf(load, 'evaporation'), {
+      m_e: [surface.evaporation, 'tank.surface.evaporation'],
+      h_fg,
+    }),
+    step('tank.surface.convectionCoefficient', 'tank.surfaceConvectionCoefficient', surface.convectionCoefficient, {
+      K,
+      p: from.pressure,
+    }),
+    step('tank.paths.surfaceConvection', 'tank.surfaceConvection', heatOf(load, 'surfaceConvection'), {
+      h_c: [surface.convectionCoefficient, 'tank.surface.convectionCoefficient'],
+      A,
+      ...water,
+    }),
+    step('tank.paths.surfaceRadiation', 'tank.surfaceRadiation', heatOf(load, 'surfaceRadiation'), { A, ...water }),
+  ];
+}
+
+/** Air stones. */
+export function airStoneSteps(
+  tank: RectangularTank,
+  conditions: TankConditions,
+  known: RectangularIntermediates,
+  load: TankLoad,
+  from: ConditionInputs,
+): WorkingStep[] {
+  const { airStones, air } = known;
+  const saturated = humidityRatio(air.waterVapour, conditions.atmosphericPressure);
+  const room = humidityRatio(air.roomVapour, conditions.atmosphericPressure);
+  const density = dryAirDensity(conditions.roomTemperature, air.roomVapour, conditions.atmosphericPressure);
+  const p_w: Input = [air.roomVapour, 'tank.air.roomVapour'];
+  const m_da: Input = [airStones!.dryAirFlow, 'tank.airStones.dryAirFlow'];
+  const W_r: Input = [room, 'tank.airStones.roomHumidity'];
+  return [
+    step('tank.airStones.roomDensity', 'air.dryAirDensity', density, { T: from.room, p_w, p: from.pressure }),
+    step('tank.airStones.dryAirFlow', 'tank.blownDryAir', airStones!.dryAirFlow, {
+      V: [tank.airFlow!, 'tank.load.airFlow'],
+      rho_da: [density, 'tank.airStones.roomDensity'],
+    }),
+    step('tank.airStones.roomHumidity', 'air.humidityRatio', room, { p_w, p: from.pressure }),
+    step('tank.airStones.saturated', 'air.humidityRatio', saturated, {
+      p_w: [air.waterVapour, 'tank.air.waterVapour'],
+      p: from.pressure,
+    }),
+    step('tank.airStones.evaporation', 'tank.airStoneEvaporation', airStones!.evaporation, {
+      m_da,
+      W_s: [saturated, 'tank.airStones.saturated'],
+      W_r,
+    }),
+    step('tank.paths.airStonesVapour', 'tank.evaporationHeat', heatOf(load, 'airStonesVapour'), {
+      m_e: [airStones!.evaporation, 'tank.airStones.evaporation'],
+      h_fg: [air.latentHeat, 'tank.air.latentHeat'],
+    }),
+    step('tank.paths.airStones', 'tank.airStoneHeat', heatOf(load, 'airStones'), {
+      m_da,
+      W_r,
+      T_w: from.water,
+      T_r: from.room,
+    }),
+  ];
+}
+
+/** Make-up water. */
+export function makeUpSteps(load: TankLoad, known: RectangularIntermediates, from: ConditionInputs): WorkingStep[] {
+  if (!load.paths.some((path) => path.path === 'makeUpWater')) return [];
+  return [
+    step('tank.makeUpHeatCapacity', 'water.heatCapacity', known.makeUpHeatCapacity, { T: from.water, S: [0] }),
+    step('tank.paths.makeUpWater', 'tank.makeUpHeat', heatOf(load, 'makeUpWater'), {
+      m_e: [load.evaporation, known.surface === undefined ? 'tank.airStones.evaporation' : 'tank.surface.evaporation'],
+      c_p: [known.makeUpHeatCapacity, 'tank.makeUpHeatCapacity'],
+      T_w: from.water,
+      T_m: from.room,
+    }),
+  ];
+}
