@@ -24,7 +24,7 @@ import {
   compressorPoint,
 } from '../parts/compressor/index.ts';
 import { coefficientOfPerformance, energyAccountResidual, streamPower } from './energy.ts';
-import type { CyclePoint, CyclePointName } from './textbook-cycle.ts';
+import { type CyclePoint, type CyclePointName, onTheLine } from './textbook-cycle.ts';
 
 /** Temperatures in K, differences in K. */
 export interface OperatingPointInput {
@@ -38,7 +38,7 @@ export interface OperatingPointInput {
   readonly evaporatorApproach: number;
   /** Condensing dew minus water temperature. */
   readonly condenserApproach: number;
-  /** Gas at the compressor inlet above the evaporating dew temperature, gained usefully in the evaporator. */
+  /** Gas at the compressor inlet above the evaporating dew temperature, gained usefully in the evaporator; 0 is quality 1. */
   readonly superheat: number;
   /** Liquid below the condensing bubble temperature. */
   readonly subcooling: number;
@@ -181,13 +181,13 @@ function levelsFromApproaches(input: OperatingPointInput): { evaporating: Satura
 }
 
 function suctionGas(fluid: Refrigerant, evaporating: Saturation, superheat: number): State {
-  if (superheat === 0) return evaporating.vapour;
+  if (superheat <= onTheLine) return evaporating.vapour;
   const temperature = evaporating.vapour.temperature + superheat;
   return stateAt(fluid, { temperature, pressure: evaporating.pressure });
 }
 
 function condenserLiquid(fluid: Refrigerant, condensing: Saturation, subcooling: number): State {
-  if (subcooling === 0) return condensing.liquid;
+  if (subcooling <= onTheLine) return condensing.liquid;
   const temperature = condensing.liquid.temperature - subcooling;
   if (!(temperature >= fluid.limits.temperatureMin)) {
     const expected = `at most ${condensing.liquid.temperature - fluid.limits.temperatureMin} K here`;

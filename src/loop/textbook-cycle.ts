@@ -96,8 +96,8 @@ export interface TextbookCycle {
   readonly warnings: readonly CycleWarning[];
 }
 
-/** A given temperature this near the saturation line [share] is on it: what remains of writing it in decimal digits. */
-const onTheLine = 1e-12;
+/** Nearer than this to the saturation line [K], temperature and pressure cannot tell the phases apart: it is on the line. */
+export const onTheLine = 1e-6;
 
 /**
  * Computes the textbook cycle.
@@ -199,7 +199,7 @@ function statePoints(fluid: Refrigerant, asked: CheckedCycleRequest, levels: Lev
 function compressorInlet(fluid: Refrigerant, { suction }: CheckedCycleRequest, evaporating: Saturation): State {
   const dew = evaporating.vapour.temperature;
   const temperature = suction.key === 'superheat' ? dew + suction.value : suction.value;
-  if (Math.abs(temperature - dew) <= onTheLine * dew) return evaporating.vapour;
+  if (Math.abs(temperature - dew) <= onTheLine) return evaporating.vapour;
   if (temperature < dew) {
     const expected = `at least the evaporating dew temperature, ${dew} K`;
     throw new InputError(suction.key, suction.value, expected, 'suctionBelowEvaporating');
@@ -210,7 +210,7 @@ function compressorInlet(fluid: Refrigerant, { suction }: CheckedCycleRequest, e
 function condenserOutlet(fluid: Refrigerant, { liquid }: CheckedCycleRequest, condensing: Saturation): State {
   const bubble = condensing.liquid.temperature;
   const temperature = liquid.key === 'subcooling' ? bubble - liquid.value : liquid.value;
-  if (Math.abs(temperature - bubble) <= onTheLine * bubble) return condensing.liquid;
+  if (Math.abs(temperature - bubble) <= onTheLine) return condensing.liquid;
   if (temperature > bubble) {
     const expected = `at most the condensing bubble temperature, ${bubble} K`;
     throw new InputError(liquid.key, liquid.value, expected, 'liquidAboveCondensing');
@@ -230,12 +230,12 @@ function outletFromTemperature(
 ): State {
   const expected = `a gas at least as hot as without losses, ${isentropic.temperature} K`;
   const refuse = () => new InputError('dischargeTemperature', temperature, expected, 'dischargeBelowIsentropic');
-  if (temperature < isentropic.temperature * (1 - onTheLine)) throw refuse();
-  if (Math.abs(temperature - condensing.vapour.temperature) <= onTheLine * temperature) {
+  if (temperature < isentropic.temperature - onTheLine) throw refuse();
+  if (Math.abs(temperature - condensing.vapour.temperature) <= onTheLine) {
     // Wet without losses: the temperature alone does not say how wet the real gas is, unless it is on the line itself.
     throw new InputError('dischargeTemperature', temperature, 'a temperature above the dew line', 'saturatedPair');
   }
-  if (Math.abs(temperature - isentropic.temperature) <= onTheLine * temperature) return isentropic;
+  if (Math.abs(temperature - isentropic.temperature) <= onTheLine) return isentropic;
   const outlet = naming('dischargeTemperature', () => stateAt(fluid, { temperature, pressure: condensing.pressure }));
   if (outlet.enthalpy < isentropic.enthalpy) throw refuse();
   return outlet;
