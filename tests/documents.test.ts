@@ -4,6 +4,7 @@ import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { dirname, join, sep } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, test } from 'vitest';
+import { theoryPages } from '../docs/theory/gather.ts';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 
@@ -35,9 +36,18 @@ describe('documents', () => {
 
   test('every decision and every guide is named in the index', () => {
     const linked = linksIn(read('docs/README.md'));
-    for (const name of documents.filter((document) => /^docs\/(decisions|theory|guide)\//.test(document))) {
+    for (const name of documents.filter((document) => /^docs\/(decisions|guide)\//.test(document))) {
       expect(linked).toContain(name.replace('docs/', ''));
     }
+  });
+
+  test('the pages of theory are those of the present formulas ("npm run theory" writes them)', () => {
+    const pages = theoryPages();
+    expect(pages.length).toBeGreaterThan(5);
+    const stale = pages.filter(
+      ({ name, text }) => !documents.includes(`docs/theory/${name}`) || read(`docs/theory/${name}`) !== text,
+    );
+    expect(stale.map(({ name }) => name)).toEqual([]);
   });
 
   test('npm scripts named in the documents exist', () => {
