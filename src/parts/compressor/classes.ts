@@ -4,7 +4,7 @@
 
 import { InputError } from '../../numerics/index.ts';
 import type { ApplianceRecord, Application, Mechanism, MechanismRanges, SourcedEstimate } from './data.ts';
-import { applianceRecords, applications, genericMechanisms, speedsByMains } from './data.ts';
+import { applications, compressorData } from './data.ts';
 
 /** A kind of appliance whose compressor people salvage. */
 export interface ApplianceClass {
@@ -35,9 +35,9 @@ export interface ApplianceRanges extends CompressorRanges {
   readonly oilSource: string;
 }
 
-export const applianceNames: readonly string[] = applianceRecords.map((record) => record.name);
+export const applianceNames: readonly string[] = compressorData.appliances.map((record) => record.name);
 
-export const applianceClasses: readonly ApplianceClass[] = applianceRecords.map((record) => ({
+export const applianceClasses: readonly ApplianceClass[] = compressorData.appliances.map((record) => ({
   name: record.name,
   title: record.title,
   application: record.application,
@@ -81,14 +81,14 @@ export function applianceRanges(name: string, madeFor: string): ApplianceRanges 
  * @throws InputError for an unknown application, or a fluid without data (code 'fluidWithoutFriction')
  */
 export function genericRanges(application: Application, madeFor: string): CompressorRanges {
-  const mechanism = genericMechanisms.get(application);
+  const mechanism = compressorData.generic.get(application);
   if (mechanism === undefined) throw new InputError('application', application, applications.join(', '));
   return rangesOf(mechanism, madeFor);
 }
 
 /** Speed [1/s] of a two-pole induction motor under load on 50 Hz or 60 Hz mains. Inverter machines differ. */
 export function speedForMains(frequency: 50 | 60): SourcedEstimate {
-  const found = speedsByMains[frequency];
+  const found = compressorData.speedsByMains[frequency];
   if (found === undefined) throw new InputError('frequency', frequency, '50 or 60');
   return found;
 }
@@ -113,7 +113,7 @@ function rangesOf(mechanism: Mechanism, madeFor: string): CompressorRanges {
 }
 
 function recordNamed(name: string): ApplianceRecord {
-  const found = applianceRecords.find((record) => record.name === name);
+  const found = compressorData.appliances.find((record) => record.name === name);
   if (found === undefined) throw unknownAppliance(name);
   return found;
 }

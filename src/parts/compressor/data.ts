@@ -1,7 +1,7 @@
 // Loads data/compressors.json: checks every range, name and reference to a source once, when the module loads,
 // and gives the rest of the folder plain typed records. A broken file is a DataError that names the place.
 
-import file from '../../../data/compressors.json';
+import shipped from '../../../data/compressors.json';
 import { DataError } from '../../numerics/index.ts';
 import type { Estimate } from '../../quantities/index.ts';
 
@@ -17,6 +17,9 @@ export interface SourcedEstimate extends Estimate {
 
 const fileName = 'data/compressors.json';
 
+/** The file's form; tests hand over broken copies. */
+export type CompressorFile = typeof shipped;
+
 interface RawRange {
   readonly low: number;
   readonly likely: number;
@@ -25,21 +28,27 @@ interface RawRange {
 }
 
 /** The words that stand behind a source key of the file. @throws DataError if the key is not in the bibliography. */
-export function sourceWords(path: string, key: string): string {
+function sourceWords(file: CompressorFile, path: string, key: string): string {
   const words = (file.sources as Readonly<Record<string, string>>)[key];
   if (words === undefined) throw new DataError(fileName, path, `source "${key}" is not in the list of sources`);
   return words;
 }
 
 /** A range of the file as an assumed estimate. @throws DataError unless `low` ≤ `likely` ≤ `high` within `limits`. */
-function rangeFrom(path: string, raw: RawRange, limits: readonly [number, number]): SourcedEstimate {
+function rangeFrom(
+  file: CompressorFile,
+  path: string,
+  raw: RawRange | undefined,
+  limits: readonly [number, number],
+): SourcedEstimate {
+  if (raw === undefined) throw new DataError(fileName, path, 'is missing');
   const { low, likely, high } = raw;
   const ordered = [low, likely, high].every(Number.isFinite) && low <= likely && likely <= high;
   if (!ordered) throw new DataError(fileName, path, 'needs finite numbers with low ≤ likely ≤ high');
   if (low < limits[0] || high > limits[1]) {
     throw new DataError(fileName, path, `leaves ${limits[0]} to ${limits[1]}`);
   }
-  return { low, likely, high, origin: 'assumed', source: sourceWords(path, raw.source) };
+  return { low, likely, high, origin: 'assumed', source: sourceWords(file, path, raw.source) };
 }
 
 /** An application's name from the file. @throws DataError for any other word. */
@@ -65,31 +74,29 @@ export interface Mechanism extends MechanismRanges {
   readonly frictionPressure: ReadonlyMap<string, SourcedEstimate>;
 }
 
-function mechanismsFromFile(): ReadonlyMap<string, Mechanism> {
+function mechanismsFrom(file: CompressorFile): ReadonlyMap<string, Mechanism> {
   const result = new Map<string, Mechanism>();
   for (const [key, raw] of Object.entries(file.mechanisms)) {
     const path = `mechanisms.${key}`;
     const friction = new Map<string, SourcedEstimate>();
     for (const [fluid, range] of Object.entries(raw.frictionPressure)) {
-      friction.set(fluid, rangeFrom(`${path}.frictionPressure.${fluid}`, range, [0, 1e6]));
+      friction.set(fluid, rangeFrom(file, `${path}.frictionPressure.${fluid}`, range, [0, 1e6]));
     }
     result.set(key, {
       title: raw.title,
-      speed: rangeFrom(`${path}.speed`, raw.speed, [1, 200]),
-      clearanceRatio: rangeFrom(`${path}.clearanceRatio`, raw.clearanceRatio, [0, 0.5]),
-      reexpansionExponent: rangeFrom(`${path}.reexpansionExponent`, raw.reexpansionExponent, [1, 2]),
-      fillingFactor: rangeFrom(`${path}.fillingFactor`, raw.fillingFactor, [0.1, 1]),
-      compressionEfficiency: rangeFrom(`${path}.compressionEfficiency`, raw.compressionEfficiency, [0.1, 1]),
-      shellHeatShare: rangeFrom(`${path}.shellHeatShare`, raw.shellHeatShare, [0, 0.95]),
+      speed: rangeFrom(file, `${path}.speed`, raw.speed, [1, 200]),
+      clearanceRatio: rangeFrom(file, `${path}.clearanceRatio`, raw.clearanceRatio, [0, 0.5]),
+      reexpansionExponent: rangeFrom(file, `${path}.reexpansionExponent`, raw.reexpansionExponent, [1, 2]),
+      fillingFactor: rangeFrom(file, `${path}.fillingFactor`, raw.fillingFactor, [0.1, 1]),
+      compressionEfficiency: rangeFrom(file, `${path}.compressionEfficiency`, raw.compressionEfficiency, [0.1, 1]),
+      shellHeatShare: rangeFrom(file, `${path}.shellHeatShare`, raw.shellHeatShare, [0, 0.95]),
       frictionPressure: friction,
     });
   }
   return result;
 }
 
-const mechanisms = mechanismsFromFile();
-
-function mechanismNamed(path: string, key: string): Mechanism {
+function mechanismNamed(mechanisms: ReadonlyMap<string, Mechanism>, path: string, key: string): Mechanism {
   const found = mechanisms.get(key);
   if (found === undefined) throw new DataError(fileName, path, `mechanism "${key}" does not exist`);
   return found;
@@ -121,7 +128,7 @@ interface RawMadeFor {
   readonly oilSource: string;
 }
 
-function appliancesFromFile(): readonly ApplianceRecord[] {
+function appliancesFrom(file: CompressorFile, mechanisms: ReadonlyMap<string, Mechanism>): readonly ApplianceRecord[] {
   return file.appliances.map((raw, index) => {
     const path = `appliances.${index}`;
     const madeFor = new Map<string, MadeForRanges>();
@@ -129,10 +136,10 @@ function appliancesFromFile(): readonly ApplianceRecord[] {
       if (entry === undefined) continue;
       const place = `${path}.madeFor.${fluid}`;
       madeFor.set(fluid, {
-        displacement: rangeFrom(`${place}.displacement`, entry.displacement, [1e-6, 1e-4]),
-        charge: rangeFrom(`${place}.charge`, entry.charge, [0.005, 2]),
+        displacement: rangeFrom(file, `${place}.displacement`, entry.displacement, [1e-6, 1e-4]),
+        charge: rangeFrom(file, `${place}.charge`, entry.charge, [0.005, 2]),
         oil: entry.oil,
-        oilSource: sourceWords(place, entry.oilSource),
+        oilSource: sourceWords(file, place, entry.oilSource),
       });
     }
     if (madeFor.size === 0) throw new DataError(fileName, path, 'needs at least one fluid it was made for');
@@ -141,33 +148,26 @@ function appliancesFromFile(): readonly ApplianceRecord[] {
       title: raw.title,
       note: raw.note,
       application: applicationFrom(`${path}.application`, raw.application),
-      mechanism: mechanismNamed(`${path}.mechanism`, raw.mechanism),
+      mechanism: mechanismNamed(mechanisms, `${path}.mechanism`, raw.mechanism),
       madeFor,
     };
   });
 }
 
-export const applianceRecords: readonly ApplianceRecord[] = appliancesFromFile();
-
-function genericFromFile(): ReadonlyMap<Application, Mechanism> {
+function genericFrom(
+  file: CompressorFile,
+  mechanisms: ReadonlyMap<string, Mechanism>,
+): ReadonlyMap<Application, Mechanism> {
   const result = new Map<Application, Mechanism>();
   for (const [index, raw] of file.generic.entries()) {
     const path = `generic.${index}`;
-    result.set(applicationFrom(path, raw.application), mechanismNamed(path, raw.mechanism));
+    result.set(applicationFrom(path, raw.application), mechanismNamed(mechanisms, path, raw.mechanism));
   }
   for (const application of applications) {
     if (!result.has(application)) throw new DataError(fileName, 'generic', `has no entry for ${application}`);
   }
   return result;
 }
-
-export const genericMechanisms: ReadonlyMap<Application, Mechanism> = genericFromFile();
-
-/** Speed [1/s] of a two-pole induction motor by mains frequency, keyed '50' and '60'. */
-export const speedsByMains: { readonly 50: SourcedEstimate; readonly 60: SourcedEstimate } = {
-  50: rangeFrom('speedByMains.50', file.speedByMains['50'], [1, 200]),
-  60: rangeFrom('speedByMains.60', file.speedByMains['60'], [1, 200]),
-};
 
 export interface LimitRecord {
   readonly application: Application;
@@ -178,23 +178,25 @@ export interface LimitRecord {
   readonly source: string;
 }
 
-export const limitRecords: readonly LimitRecord[] = file.applicationLimits.map((raw, index) => {
-  const path = `applicationLimits.${index}`;
-  const pairs = [
-    [raw.evaporating.lowest, raw.evaporating.highest],
-    [raw.condensing.continuous, raw.condensing.peak],
-    [raw.discharge.caution, raw.discharge.highest],
-    [raw.pressureRatio.caution, raw.pressureRatio.highest],
-  ] as const;
-  if (pairs.some(([low, high]) => !(low > 0 && low < high))) {
-    throw new DataError(fileName, path, 'needs positive limits, the lower one first');
-  }
-  return {
-    ...raw,
-    application: applicationFrom(`${path}.application`, raw.application),
-    source: sourceWords(path, raw.source),
-  };
-});
+function limitsFrom(file: CompressorFile): readonly LimitRecord[] {
+  return file.applicationLimits.map((raw, index) => {
+    const path = `applicationLimits.${index}`;
+    const pairs = [
+      [raw.evaporating.lowest, raw.evaporating.highest],
+      [raw.condensing.continuous, raw.condensing.peak],
+      [raw.discharge.caution, raw.discharge.highest],
+      [raw.pressureRatio.caution, raw.pressureRatio.highest],
+    ] as const;
+    if (pairs.some(([low, high]) => !(low > 0 && low < high))) {
+      throw new DataError(fileName, path, 'needs positive limits, the lower one first');
+    }
+    return {
+      ...raw,
+      application: applicationFrom(`${path}.application`, raw.application),
+      source: sourceWords(file, path, raw.source),
+    };
+  });
+}
 
 export interface RatingPointRecord {
   readonly name: string;
@@ -208,13 +210,56 @@ export interface RatingPointRecord {
   readonly status: string;
 }
 
-export const ratingPointRecords: readonly RatingPointRecord[] = file.ratingPoints.map((raw, index) => {
-  const path = `ratingPoints.${index}`;
-  if (!(raw.evaporating > 0 && raw.evaporating < raw.condensing && raw.liquid <= raw.condensing)) {
-    throw new DataError(fileName, path, 'needs evaporating below condensing and liquid not above condensing');
-  }
-  if (raw.confirmed && raw.returnGas === null) {
-    throw new DataError(fileName, path, 'cannot be confirmed while its return gas is not known');
-  }
-  return { ...raw, application: applicationFrom(`${path}.application`, raw.application) };
-});
+function ratingPointsFrom(file: CompressorFile): readonly RatingPointRecord[] {
+  return file.ratingPoints.map((raw, index) => {
+    const path = `ratingPoints.${index}`;
+    if (!(raw.evaporating > 0 && raw.evaporating < raw.condensing && raw.liquid <= raw.condensing)) {
+      throw new DataError(fileName, path, 'needs evaporating below condensing and liquid not above condensing');
+    }
+    if (raw.confirmed && raw.returnGas === null) {
+      throw new DataError(fileName, path, 'cannot be confirmed while its return gas is not known');
+    }
+    return { ...raw, application: applicationFrom(`${path}.application`, raw.application) };
+  });
+}
+
+export interface CompressorData {
+  readonly appliances: readonly ApplianceRecord[];
+  readonly generic: ReadonlyMap<Application, Mechanism>;
+  /** Speed [1/s] of a two-pole induction motor by mains frequency [Hz]. */
+  readonly speedsByMains: { readonly 50: SourcedEstimate; readonly 60: SourcedEstimate };
+  readonly limits: readonly LimitRecord[];
+  readonly ratingPoints: readonly RatingPointRecord[];
+}
+
+/** The whole file as checked records. @throws DataError that names the place and the rule it breaks. */
+export function readCompressors(file: CompressorFile): CompressorData {
+  const mechanisms = mechanismsFrom(file);
+  const data: CompressorData = {
+    appliances: appliancesFrom(file, mechanisms),
+    generic: genericFrom(file, mechanisms),
+    speedsByMains: {
+      50: rangeFrom(file, 'speedByMains.50', file.speedByMains['50'], [1, 50]),
+      60: rangeFrom(file, 'speedByMains.60', file.speedByMains['60'], [1, 60]),
+    },
+    limits: limitsFrom(file),
+    ratingPoints: ratingPointsFrom(file),
+  };
+  requireUnique(
+    'appliances',
+    data.appliances.map((record) => record.name),
+  );
+  requireUnique(
+    'ratingPoints',
+    data.ratingPoints.map((record) => record.name),
+  );
+  return data;
+}
+
+function requireUnique(path: string, names: readonly string[]): void {
+  const twice = names.find((name, index) => names.indexOf(name) !== index);
+  if (twice !== undefined) throw new DataError(fileName, path, `"${twice}" stands twice`);
+}
+
+/** The file that ships with the project, checked once. */
+export const compressorData: CompressorData = readCompressors(shipped);

@@ -3,7 +3,7 @@
 
 import { InputError } from '../../numerics/index.ts';
 import type { Application, LimitRecord } from './data.ts';
-import { applications, limitRecords } from './data.ts';
+import { applications, compressorData } from './data.ts';
 
 /** Limits of one application; temperatures [K] are dew temperatures, discharge is the gas in the discharge line. */
 export type ApplicationLimits = LimitRecord;
@@ -14,7 +14,7 @@ export type ApplicationLimits = LimitRecord;
  * @throws InputError for any other word
  */
 export function applicationLimits(application: Application): ApplicationLimits {
-  const found = limitRecords.find((record) => record.application === application);
+  const found = compressorData.limits.find((record) => record.application === application);
   if (found === undefined) throw new InputError('application', application, applications.join(', '));
   return found;
 }

@@ -3,7 +3,7 @@
 
 import { InputError } from '../../numerics/index.ts';
 import type { RatingPointRecord } from './data.ts';
-import { ratingPointRecords } from './data.ts';
+import { compressorData } from './data.ts';
 
 /** The four temperatures [K] without which a capacity means nothing: dew, dew, gas at the inlet, liquid before the valve. */
 export interface RatingConditions {
@@ -17,16 +17,16 @@ export interface RatingConditions {
 export type RatingPoint = RatingPointRecord;
 
 /** All points, confirmed or not. */
-export const ratingPoints: readonly RatingPoint[] = ratingPointRecords;
+export const ratingPoints: readonly RatingPoint[] = compressorData.ratingPoints;
 
 /** Names of the confirmed points: the only ones modelFromRating accepts by name. */
-export const ratingPointNames: readonly string[] = ratingPointRecords
+export const ratingPointNames: readonly string[] = compressorData.ratingPoints
   .filter((record) => record.confirmed)
   .map((record) => record.name);
 
 /** The point of that name, confirmed or not. @throws InputError 'unknownRatingPoint' that lists the confirmed names. */
 export function ratingPoint(name: string): RatingPoint {
-  const found = ratingPointRecords.find((record) => record.name === name);
+  const found = compressorData.ratingPoints.find((record) => record.name === name);
   if (found === undefined) {
     throw new InputError('ratingPoint', name, `one of ${ratingPointNames.join(', ')}`, 'unknownRatingPoint');
   }
