@@ -22,7 +22,7 @@ try {
     const context = await browser.newContext({ viewport: { width, height }, colorScheme, deviceScaleFactor: 1.5 });
     const page = await context.newPage();
     await page.goto(address);
-    await page.waitForSelector('[data-standing]');
+    await page.waitForSelector('#verdict .verdict-sentence');
     await page.waitForLoadState('networkidle');
     await page.evaluate(() => document.fonts.ready.then(() => undefined));
     await page.screenshot({ path: join(root, 'docs', 'pictures', `${name}.png`), animations: 'disabled' });
