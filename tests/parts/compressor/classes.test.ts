@@ -1,5 +1,5 @@
 // The classes of appliances: every range is usable, has words for its source, and gives machines whose efficiencies fall
-// into the bands of handbooks (from memory; reported, the gate is only the widest of them).
+// into the widest bands of handbooks (from memory: a check of plausibility, not of truth).
 
 import { describe, expect, test } from 'vitest';
 import {
@@ -73,10 +73,6 @@ describe('law: ranges', () => {
 describe('what the classes give at the conditions they were rated for', () => {
   test.each(pairs)('%s for %s: efficiencies inside the widest handbook bands (from memory)', (name, fluidName) => {
     const point = likelyPoint(name, fluidName);
-    console.log(
-      `${name} ${fluidName}: ${point.power.toFixed(0)} W, η_v ${point.volumetricEfficiency.toFixed(2)}, ` +
-        `η_o ${point.overallEfficiency.toFixed(2)}, discharge ${(point.dischargeTemperature - 273.15).toFixed(0)} °C`,
-    );
     expect(point.volumetricEfficiency).toBeGreaterThan(0.55);
     expect(point.volumetricEfficiency).toBeLessThan(0.98);
     expect(point.overallEfficiency).toBeGreaterThan(0.35);

@@ -1,7 +1,7 @@
 // Parts of the loop: films and friction against documented values of open libraries, clearance relation against worked
-// values.
+// values, the compressor model against a published data set.
 
-import { volumetricEfficiency } from '../../../src/parts/compressor/index.ts';
+import { compressorPoint, volumetricEfficiency } from '../../../src/parts/compressor/index.ts';
 import {
   effectivenessCounterFlow,
   effectivenessIsothermal,
@@ -11,11 +11,13 @@ import {
   nusseltTurbulentGnielinski1976,
 } from '../../../src/parts/exchangers/index.ts';
 import { deviationInPercent, type ValidationRow } from '../validation.ts';
+import dataSet from './compressor-r600a.json';
 import worked from './compressor-worked.json';
+import { dischargePressure, fluid, modelThroughRows, rows as measured, suctionAt } from './data-set.ts';
 import films from './exchanger-films.json';
 
 export function validationRows(): readonly ValidationRow[] {
-  return [...filmRows(), ...frictionRows(), ...effectivenessRows(), ...clearanceRows()];
+  return [...filmRows(), ...frictionRows(), ...effectivenessRows(), ...clearanceRows(), ...dataSetRows()];
 }
 
 function row(subject: string, quantity: string, source: string, published: number, ours: number): ValidationRow {
@@ -90,4 +92,19 @@ function clearanceRows(): readonly ValidationRow[] {
       volumetricEfficiency(1, clearance, exponent, ratio),
     ),
   );
+}
+
+/** Rows that the model was not fixed by: the outer two fix it, the inner two are predicted. */
+function dataSetRows(): readonly ValidationRow[] {
+  const model = modelThroughRows(measured[0]!, measured[3]!);
+  const subject = 'R600a compressor, model fixed by the rows at -35 and -10 °C';
+  const reason = 'constant plus proportional losses do not follow the curve of the motor';
+  return [measured[1]!, measured[2]!].flatMap((each): readonly ValidationRow[] => {
+    const point = compressorPoint(model, fluid, { suction: suctionAt(each), dischargePressure });
+    const at = `at ${(each.evaporating - 273.15).toFixed(0)} °C`;
+    return [
+      row(subject, `mass flow ${at} [kg/h]`, dataSet.source, each.massFlow * 3600, point.massFlow * 3600),
+      { ...row(subject, `power ${at} [W]`, dataSet.source, each.power, point.power), reason },
+    ];
+  });
 }
