@@ -1,0 +1,225 @@
+// The workbench: holds the state, keeps it in the browser, asks the engine at every change, and lays out the page.
+
+import { type ReactNode, useEffect, useMemo, useReducer, useState } from 'react';
+import { caution } from '../cautions/index.ts';
+import { type DesignProblem, parseDesign, sayProblem, serialiseDesign, setField } from '../design/index.ts';
+import { HeatPath } from './heat-path/heat-path.tsx';
+import { type Workbench, WorkbenchContext } from './state/context.tsx';
+import { demos } from './state/demos.ts';
+import { fileNameFor, readFileText, saveText } from './state/files.ts';
+import type { Start } from './state/start.ts';
+import type { Keeper } from './state/storage.ts';
+import { useAssessment } from './state/use-assessment.ts';
+import { useStation } from './state/use-station.ts';
+import { reduce, startState } from './state/workbench.ts';
+import { CycleAlone } from './stations/cycle-alone.tsx';
+import { type StationName, stationNames, stationTitles } from './stations/names.ts';
+import { StartMyOwn } from './stations/start-my-own.tsx';
+import type { StationProps } from './stations/station.tsx';
+import { TheMachine } from './stations/the-machine.tsx';
+import { TwoBills } from './stations/two-bills.tsx';
+import { WhatLeaves } from './stations/what-leaves.tsx';
+import { WhereItSettles } from './stations/where-it-settles.tsx';
+import { Assumptions } from './ui/assumptions.tsx';
+import { LightProvider } from './ui/light.tsx';
+import { NoticeBox } from './ui/notice.tsx';
+import { TopBar } from './ui/top-bar.tsx';
+import { Verdict } from './ui/verdict.tsx';
+import type { EngineClient } from './worker/client.ts';
+
+export interface AppProps {
+  readonly engine: EngineClient;
+  readonly keeper: Keeper;
+  readonly start: Start;
+}
+
+export function App({ engine, keeper, start }: AppProps): ReactNode {
+  const [state, dispatch] = useReducer(reduce, start, ({ document, view, light, notice }) => ({
+    ...startState(document, view, light),
+    notice,
+  }));
+  const [station, open] = useStation();
+  const [dialog, setDialog] = useState<'assumptions' | 'start' | undefined>(undefined);
+  const document = state.designs.present;
+  const { working, cancel } = useAssessment(engine, document, state.view, dispatch);
+
+  useEffect(() => {
+    const kept = keeper.write('design', serialiseDesign(document));
+    dispatch({ type: 'keptOrNot', kept });
+  }, [keeper, document]);
+  useEffect(() => {
+    keeper.write('view', state.view);
+    keeper.write('light', state.light);
+  }, [keeper, state.view, state.light]);
+  useUndoKeys(() => dispatch({ type: 'undone' }), () => dispatch({ type: 'redone' }));
+
+  const workbench = useMemo((): Workbench => {
+    const edit = (path: string, text: string): readonly DesignProblem[] => {
+      const outcome = setField(document, path, text);
+      if (!outcome.ok) return outcome.problems;
+      dispatch({ type: 'edited', document: outcome.document, path });
+      return [];
+    };
+    return { state, dispatch, engine, document, edit, open };
+  }, [state, engine, document, open]);
+
+  const openText = (text: string, name: string) => {
+    const outcome = parseDesign(text);
+    if (outcome.ok) return dispatch({ type: 'opened', document: outcome.document });
+    const problems = outcome.problems.map((problem) => ({ path: problem.path, message: sayProblem(problem) }));
+    dispatch({ type: 'noticed', notice: { title: `${name} cannot be used. The open design is unchanged.`, problems } });
+  };
+  const openFile = async (file: File) => {
+    const read = await readFileText(file);
+    if (read.ok) return openText(read.text, read.name);
+    const problems = [{ path: undefined, message: read.message }];
+    dispatch({ type: 'noticed', notice: { title: 'The file was not opened. The open design is unchanged.', problems } });
+  };
+  const openDemo = (file: string) => {
+    const demo = demos.find((candidate) => candidate.file === file);
+    if (demo !== undefined) openText(demo.text, demo.name);
+  };
+  const { answer } = state;
+  const stale = state.answered !== document;
+
+  return (
+    <LightProvider choice={state.light}>
+      <WorkbenchContext value={workbench}>
+        <a className="skip" href="#main" onClick={(event) => (event.preventDefault(), focusMain())}>
+          Skip to the station
+        </a>
+        <TopBar
+          designName={document.name}
+          canUndo={state.designs.past.length > 0}
+          canRedo={state.designs.future.length > 0}
+          undo={() => dispatch({ type: 'undone' })}
+          redo={() => dispatch({ type: 'redone' })}
+          startOwn={() => setDialog('start')}
+          openDemo={openDemo}
+          openFile={(file) => void openFile(file)}
+          saveFile={() => saveText(serialiseDesign(document), fileNameFor(document.name))}
+          view={state.view}
+          chooseView={(view) => dispatch({ type: 'viewChosen', view })}
+          light={state.light}
+          chooseLight={(light) => dispatch({ type: 'lightChosen', light })}
+          kept={state.kept}
+        />
+        <div className="page">
+          <aside className="caution" aria-label="Caution">
+            <span className="hatch-bar" aria-hidden="true" />
+            <p>{caution}</p>
+          </aside>
+          {state.notice !== undefined && (
+            <NoticeBox notice={state.notice} close={() => dispatch({ type: 'noticeClosed' })} />
+          )}
+          {state.refusal !== undefined && stale && !working && (
+            <NoticeBox notice={{ title: 'No answer for the design as it stands', problems: state.refusal }} />
+          )}
+          {answer !== undefined && (
+            <>
+              <HeatPath assessment={answer.assessment} view={state.view} current={station} open={open} />
+              <Verdict
+                answer={answer}
+                view={state.view}
+                stale={stale}
+                openAssumptions={() => setDialog('assumptions')}
+                open={open}
+              />
+            </>
+          )}
+          <p className="working-note quiet" role="status">
+            {working && (
+              <>
+                Working…{' '}
+                <button type="button" className="linkish" onClick={cancel}>
+                  Stop
+                </button>
+              </>
+            )}
+          </p>
+          <StationLinks current={station} open={open} />
+          <main id="main" tabIndex={-1}>
+            {station === 'cycle-alone' ? (
+              <CycleAlone view={state.view} />
+            ) : (
+              answer !== undefined && <OpenStation station={station} answer={answer} view={state.view} />
+            )}
+          </main>
+          <footer className="foot quiet">
+            <p>
+              Everything is computed in this page; nothing is sent anywhere. Ranges are the ends one would be surprised to
+              see passed, about one time in ten.
+            </p>
+          </footer>
+        </div>
+        {dialog === 'assumptions' && answer !== undefined && (
+          <Assumptions answer={answer} view={state.view} close={() => setDialog(undefined)} />
+        )}
+        {dialog === 'start' && (
+          <StartMyOwn
+            close={() => setDialog(undefined)}
+            done={(made) => {
+              dispatch({ type: 'opened', document: made });
+              setDialog(undefined);
+              window.scrollTo({ top: 0 });
+            }}
+          />
+        )}
+      </WorkbenchContext>
+    </LightProvider>
+  );
+}
+
+const views: Readonly<Record<Exclude<StationName, 'cycle-alone'>, (props: StationProps) => ReactNode>> = {
+  'what-leaves': WhatLeaves,
+  'the-machine': TheMachine,
+  'where-it-settles': WhereItSettles,
+  'two-bills': TwoBills,
+};
+
+function OpenStation({ station, ...props }: StationProps & { station: keyof typeof views }): ReactNode {
+  const View = views[station];
+  return <View {...props} />;
+}
+
+function StationLinks({ current, open }: { current: StationName; open: (station: StationName) => void }): ReactNode {
+  return (
+    <nav className="stations" aria-label="Stations">
+      {stationNames.map((name) => (
+        <a
+          key={name}
+          href={`#${name}`}
+          className={name === 'cycle-alone' ? 'paper-link' : undefined}
+          aria-current={name === current ? 'page' : undefined}
+          onClick={(event) => {
+            event.preventDefault();
+            open(name);
+          }}
+        >
+          {stationTitles[name]}
+        </a>
+      ))}
+    </nav>
+  );
+}
+
+function focusMain(): void {
+  document.getElementById('main')?.focus();
+}
+
+/** Undo and redo by keyboard, except where a field has its own. */
+function useUndoKeys(undo: () => void, redo: () => void): void {
+  useEffect(() => {
+    const press = (event: KeyboardEvent) => {
+      if (!(event.ctrlKey || event.metaKey) || event.altKey) return;
+      if (event.target instanceof HTMLInputElement && event.target.type === 'text') return;
+      const key = event.key.toLowerCase();
+      if (key === 'z' && !event.shiftKey) undo();
+      else if (key === 'y' || (key === 'z' && event.shiftKey)) redo();
+      else return;
+      event.preventDefault();
+    };
+    addEventListener('keydown', press);
+    return () => removeEventListener('keydown', press);
+  });
+}

@@ -1,0 +1,93 @@
+// A chart on the page: the picture, drawn when it comes near the view, and under it the table that says the same.
+// Until the drawing library has arrived, and if it never does, the table stands alone.
+
+import { type ReactNode, useEffect, useId, useRef, useState } from 'react';
+import { DataTable } from '../ui/data-table.tsx';
+import { useLight } from '../ui/light.tsx';
+import { saveAddress } from '../state/files.ts';
+import type { ChartSpecification } from './specification.ts';
+
+type Adapter = typeof import('./plotly-adapter.ts');
+
+let adapter: Promise<Adapter> | undefined;
+
+/** The drawing library is fetched once, at the first chart. A failed fetch may be tried again. */
+function loadAdapter(): Promise<Adapter> {
+  adapter ??= import('./plotly-adapter.ts').catch((error: unknown) => {
+    adapter = undefined;
+    throw error;
+  });
+  return adapter;
+}
+
+export function Chart({ chart, tableOpen = false }: { chart: ChartSpecification; tableOpen?: boolean }): ReactNode {
+  const host = useRef<HTMLDivElement>(null);
+  const words = useId();
+  const light = useLight();
+  const [near, setNear] = useState(false);
+  const [state, setState] = useState<'waiting' | 'drawn' | 'failed'>('waiting');
+
+  useEffect(() => {
+    const element = host.current;
+    if (element === null) return;
+    const watch = new IntersectionObserver((entries) => entries.some((entry) => entry.isIntersecting) && setNear(true), {
+      rootMargin: '400px',
+    });
+    watch.observe(element);
+    return () => watch.disconnect();
+  }, []);
+
+  // biome-ignore lint/correctness/useExhaustiveDependencies: the light decides the inks that drawing reads from the page
+  useEffect(() => {
+    const element = host.current;
+    if (!near || element === null) return;
+    let dropped = false;
+    loadAdapter()
+      .then(async ({ drawChart }) => {
+        if (dropped) return;
+        await drawChart(element, chart);
+        setState('drawn');
+      })
+      .catch(() => setState('failed'));
+    return () => {
+      dropped = true;
+    };
+  }, [near, chart, light]);
+
+  useEffect(() => {
+    const element = host.current;
+    return () => {
+      if (element !== null) void adapter?.then(({ eraseChart }) => eraseChart(element));
+    };
+  }, []);
+
+  const save = async () => {
+    const element = host.current;
+    if (element === null) return;
+    const { chartImage } = await loadAdapter();
+    saveAddress(await chartImage(element, chart, 'png'), `${chart.title.toLowerCase().replaceAll(/[^a-z0-9]+/g, '-')}.png`);
+  };
+
+  return (
+    <figure className="chart" aria-describedby={words}>
+      <figcaption>
+        <h3>{chart.title}</h3>
+        <p id={words}>{chart.description}</p>
+      </figcaption>
+      <div className={`chart-picture chart-${state}`} ref={host} style={{ aspectRatio: `1 / ${chart.proportion ?? 0.62}` }} aria-hidden="true" />
+      {state === 'waiting' && <p className="quiet">Drawing…</p>}
+      {state === 'failed' && <p className="quiet">The picture could not be drawn here; the table below says the same.</p>}
+      <div className="chart-foot">
+        {state === 'drawn' && (
+          <button type="button" className="plain" onClick={() => void save()}>
+            Save this picture
+          </button>
+        )}
+        <details open={tableOpen || state === 'failed'}>
+          <summary>Table of this picture</summary>
+          <DataTable table={chart.table} />
+        </details>
+      </div>
+    </figure>
+  );
+}

@@ -1,0 +1,70 @@
+// The year by months: heat the water gets and the electricity paid for it, as a chart specification with its table.
+
+import type { MonthAnswer } from '../../assess/index.ts';
+import { quantityUnit, toView, type UnitView } from '../../quantities/index.ts';
+import type { ChartSpecification } from './specification.ts';
+
+export function monthsChart(year: readonly MonthAnswer[], view: UnitView): ChartSpecification {
+  const energy = (value: number) => toView(value, 'energy', view);
+  const temperature = (value: number) => toView(value, 'temperature', view).toFixed(1);
+  const names = year.map((month) => shortName(month.month));
+  const unit = quantityUnit('energy', view);
+  const degrees = quantityUnit('temperature', view);
+  const hover = (label: string, values: readonly number[]) =>
+    values.map((value, index) => `<b>${year[index]?.month ?? ''}</b><br>${label} ${energy(value).toFixed(1)} ${unit}`);
+  const bars = [
+    { label: 'heat the tank needs', ink: 'leaving', values: year.map((month) => month.heatNeeded), dash: 'solid' },
+    { label: 'heat from the machine', ink: 'intoWater', values: year.map((month) => month.heatDelivered), dash: 'solid' },
+    { label: 'electricity of the machine', ink: 'electricity', values: year.map((month) => month.electricity), dash: 'solid' },
+    { label: 'plain heat still added', ink: 'electricity', values: year.map((month) => month.backup), dash: 'dash' },
+  ] as const;
+  return {
+    title: 'The year by months',
+    description: 'Heat the tank needs beside the heat the machine gives, the electricity it takes and the plain electric heat still added, month by month.',
+    x: { label: 'month', unit: '', names },
+    y: { label: 'energy in the month', unit },
+    series: bars
+      .filter((bar) => bar.dash === 'solid' || bar.values.some((value) => value > 0))
+      .map((bar) => ({
+        label: bar.label,
+        kind: 'bar' as const,
+        ink: bar.ink,
+        dash: bar.dash,
+        x: names,
+        y: bar.values.map(energy),
+        hover: hover(bar.label, bar.values),
+        inLegend: true,
+      })),
+    limits: [],
+    levels: [],
+    notes: [],
+    proportion: 0.5,
+    table: {
+      caption: 'Each month as a steady state at its own room and source temperature.',
+      columns: [
+        { label: 'Month' },
+        { label: 'Room', unit: degrees, numeric: true },
+        { label: 'Source', unit: degrees, numeric: true },
+        { label: 'Heat needed', unit, numeric: true },
+        { label: 'From the machine', unit, numeric: true },
+        { label: 'Electricity', unit, numeric: true },
+        { label: 'Plain heat added', unit, numeric: true },
+        { label: 'Running', unit: '%', numeric: true },
+      ],
+      rows: year.map((month) => [
+        month.month,
+        temperature(month.roomTemperature),
+        temperature(month.sourceTemperature),
+        energy(month.heatNeeded).toFixed(1),
+        energy(month.heatDelivered).toFixed(1),
+        energy(month.electricity).toFixed(1),
+        energy(month.backup).toFixed(1),
+        (100 * month.runFraction).toFixed(0),
+      ]),
+    },
+  };
+}
+
+function shortName(month: string): string {
+  return `${month.charAt(0).toUpperCase()}${month.slice(1, 3)}`;
+}

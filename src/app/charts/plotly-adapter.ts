@@ -1,0 +1,247 @@
+// Draws a chart specification with plotly.js. The only file that knows that library; loaded when a chart comes into view.
+// Inks are read from the page's custom properties at the moment of drawing, so that light and dark both fit.
+// Only kinds that need no WebGL are used, and every way to send a chart elsewhere is switched off.
+
+import Plotly, { type Config, type Data, type Layout } from 'plotly.js-dist-min';
+import { caution } from '../../cautions/index.ts';
+import type { ChartAxis, ChartSeries, ChartSpecification, InkRole } from './specification.ts';
+
+const config: Partial<Config> = {
+  displaylogo: false,
+  showSendToCloud: false,
+  responsive: true,
+  scrollZoom: false,
+  doubleClick: 'reset',
+  modeBarButtonsToRemove: ['select2d', 'lasso2d', 'autoScale2d', 'toImage'],
+} as Partial<Config>;
+
+/** Custom property that holds each ink. */
+const inkProperty: Record<InkRole, string> = {
+  intoWater: '--into-water',
+  fromSource: '--from-source',
+  electricity: '--electricity',
+  leaving: '--leaving',
+  neutral: '--neutral',
+  faint: '--faint',
+  ink: '--ink',
+  doubt: '--doubt',
+  stop: '--stop',
+};
+
+interface Palette {
+  ink(role: InkRole): string;
+  readonly sheet: string;
+  readonly grid: string;
+  readonly rule: string;
+  readonly soft: string;
+  readonly family: string;
+  readonly fontSize: number;
+}
+
+function readPalette(host: HTMLElement): Palette {
+  const probe = document.createElement('span');
+  probe.hidden = true;
+  host.append(probe);
+  const resolve = (property: string) => {
+    probe.style.color = `var(${property})`;
+    return getComputedStyle(probe).color;
+  };
+  const inks = Object.fromEntries(Object.entries(inkProperty).map(([role, property]) => [role, resolve(property)]));
+  const palette: Palette = {
+    ink: (role) => inks[role] ?? 'currentColor',
+    sheet: resolve('--sheet'),
+    grid: resolve('--grid'),
+    rule: resolve('--rule-strong'),
+    soft: resolve('--ink-soft'),
+    family: getComputedStyle(host).fontFamily,
+    fontSize: host.clientWidth < 560 ? 11 : 12.5,
+  };
+  probe.remove();
+  return palette;
+}
+
+/** Draws, or redraws, the chart in `host`. */
+export async function drawChart(host: HTMLElement, chart: ChartSpecification): Promise<void> {
+  const palette = readPalette(host);
+  const narrow = host.clientWidth < 560;
+  await Plotly.react(host, traces(chart, palette), layout(chart, palette, narrow), config);
+}
+
+export function eraseChart(host: HTMLElement): void {
+  Plotly.purge(host);
+}
+
+/** A picture of the chart as a data address, with its title above and the caution under it. */
+export async function chartImage(host: HTMLElement, chart: ChartSpecification, format: 'png' | 'svg'): Promise<string> {
+  const palette = readPalette(host);
+  const width = 1200;
+  const height = 820;
+  const drawn = layout(chart, palette, false);
+  const words = { xref: 'paper', yref: 'paper', x: 0, xanchor: 'left', showarrow: false, align: 'left' };
+  const under = { ...words, y: 0, yanchor: 'top', yshift: -62, text: inLines(caution, 130), font: { color: palette.ink('ink'), size: 13 } };
+  const figure = {
+    data: traces(chart, palette),
+    layout: {
+      ...drawn,
+      width,
+      height,
+      paper_bgcolor: palette.sheet,
+      title: { text: chart.title, font: { color: palette.ink('ink'), size: 18 }, x: 0.04 },
+      margin: { l: 70, r: 30, t: 70, b: 130 },
+      annotations: [...(drawn.annotations ?? []), under],
+    },
+    config,
+  };
+  return Plotly.toImage(figure as unknown as Plotly.PlotlyHTMLElement, { format, width, height });
+}
+
+function inLines(text: string, length: number): string {
+  const lines: string[] = [''];
+  for (const word of text.split(' ')) {
+    const last = lines.at(-1) ?? '';
+    if (last.length + word.length > length) lines.push(word);
+    else lines[lines.length - 1] = last === '' ? word : `${last} ${word}`;
+  }
+  return lines.join('<br>');
+}
+
+function traces(chart: ChartSpecification, palette: Palette): Data[] {
+  return [...chart.limits.map((limit) => limitTrace(chart, limit, palette)), ...chart.series.flatMap((series) => seriesTraces(series, palette))] as Data[];
+}
+
+function seriesTraces(series: ChartSeries, palette: Palette): object[] {
+  const colour = palette.ink(series.ink);
+  const hover = series.silent
+    ? { hoverinfo: 'skip' }
+    : series.hover
+      ? { hovertext: series.hover, hoverinfo: 'text' }
+      : {};
+  const shared = { name: series.label, x: series.x, y: series.y, showlegend: series.inLegend ?? false, ...hover };
+  const line = { color: colour, width: series.width ?? 1.5, dash: series.dash ?? 'solid' };
+  const own = {
+    line: { type: 'scatter', mode: 'lines', line },
+    area: { type: 'scatter', mode: 'lines', line, fill: 'tozeroy' },
+    points: { type: 'scatter', mode: 'markers', marker: { color: colour, size: 8, line: { color: palette.sheet, width: 1.5 } } },
+    bar: {
+      type: 'bar',
+      marker: { color: colour, pattern: series.dash === 'dash' ? { shape: '/', fgcolor: palette.sheet } : undefined },
+    },
+  }[series.kind];
+  const drawn = { ...shared, ...own };
+  return series.written === undefined ? [drawn] : [drawn, writtenTrace(series, series.written, colour, palette)];
+}
+
+function writtenTrace(series: ChartSeries, written: NonNullable<ChartSeries['written']>, colour: string, palette: Palette): object {
+  const place = { above: 'top center', below: 'bottom center', right: 'middle right', left: 'middle left' };
+  return {
+    type: 'scatter',
+    mode: 'text',
+    x: [series.x[written.at]],
+    y: [series.y[written.at]],
+    text: [written.text],
+    textposition: place[written.place ?? 'above'],
+    textfont: { color: colour, size: palette.fontSize - 1.5 },
+    hoverinfo: 'skip',
+    showlegend: false,
+    cliponaxis: false,
+  };
+}
+
+/** The part of the picture beyond a limit, hatched. */
+function limitTrace(chart: ChartSpecification, limit: ChartSpecification['limits'][number], palette: Palette): object {
+  const [x0, x1] = limit.axis === 'x' ? [limit.from, limit.to] : (chart.x.range ?? [0, 1]);
+  const [y0, y1] = limit.axis === 'y' ? [limit.from, limit.to] : (chart.y.range ?? [0, 1]);
+  return {
+    type: 'scatter',
+    mode: 'lines',
+    x: [x0, x1, x1, x0, x0],
+    y: [y0, y0, y1, y1, y0],
+    fill: 'toself',
+    fillcolor: 'rgba(0,0,0,0)',
+    fillpattern: { shape: '/', fgcolor: palette.ink('stop'), bgcolor: 'rgba(0,0,0,0)', size: 9, solidity: 0.12 },
+    line: { color: palette.ink('stop'), width: 1, dash: 'dot' },
+    name: limit.label,
+    hoverinfo: 'skip',
+    showlegend: false,
+  };
+}
+
+function layout(chart: ChartSpecification, palette: Palette, narrow: boolean): Partial<Layout> {
+  const levels = chart.levels.map((level) => ({
+    type: 'line',
+    xref: level.from === undefined ? 'paper' : 'x',
+    yref: 'y',
+    x0: level.from ?? 0,
+    x1: level.to ?? 1,
+    y0: level.y,
+    y1: level.y,
+    line: { color: palette.ink(level.ink), width: 1.5, dash: 'longdash' },
+  }));
+  const levelWords = chart.levels.map((level) => ({
+    xref: 'paper',
+    yref: 'y',
+    x: 1,
+    xanchor: 'right',
+    y: chart.y.logarithmic ? Math.log10(level.y) : level.y,
+    yanchor: 'bottom',
+    text: level.label,
+    showarrow: false,
+    font: { color: palette.ink(level.ink), size: palette.fontSize },
+  }));
+  const notes = chart.notes.map((note) => ({
+    x: chart.x.logarithmic ? Math.log10(note.x) : note.x,
+    y: chart.y.logarithmic ? Math.log10(note.y) : note.y,
+    text: note.text,
+    showarrow: false,
+    xshift: note.place === 'left' ? -10 : note.place === 'right' ? 10 : 0,
+    yshift: note.place === 'above' ? 11 : note.place === 'below' ? -11 : 0,
+    xanchor: note.place === 'left' ? 'right' : note.place === 'right' ? 'left' : 'center',
+    font: { color: palette.ink(note.ink), size: palette.fontSize + 0.5 },
+    bgcolor: palette.sheet,
+    borderpad: 1,
+  }));
+  return {
+    autosize: true,
+    height: undefined,
+    paper_bgcolor: 'rgba(0,0,0,0)',
+    plot_bgcolor: 'rgba(0,0,0,0)',
+    font: { family: palette.family, size: palette.fontSize, color: palette.soft },
+    margin: narrow ? { l: 48, r: 10, t: 14, b: 44 } : { l: 64, r: 18, t: 18, b: 52 },
+    xaxis: axis(chart.x, palette, narrow),
+    yaxis: axis(chart.y, palette, narrow),
+    shapes: levels,
+    annotations: [...levelWords, ...notes],
+    hovermode: 'closest',
+    hoverlabel: {
+      bgcolor: palette.sheet,
+      bordercolor: palette.rule,
+      align: 'left',
+      font: { family: palette.family, size: palette.fontSize, color: palette.ink('ink') },
+    },
+    showlegend: chart.series.some((series) => series.inLegend),
+    legend: { orientation: 'h', x: 0, y: 1.02, yanchor: 'bottom', font: { size: palette.fontSize } },
+    barmode: chart.series.some((series) => series.stacked) ? 'relative' : 'group',
+    bargap: 0.28,
+    dragmode: narrow ? false : 'zoom',
+  } as unknown as Partial<Layout>;
+}
+
+function axis(spec: ChartAxis, palette: Palette, narrow: boolean): object {
+  const range = spec.range && (spec.logarithmic ? spec.range.map((end) => Math.log10(end)) : [...spec.range]);
+  return {
+    title: { text: spec.unit === '' ? spec.label : `${spec.label}, ${spec.unit}`, standoff: narrow ? 6 : 10 },
+    type: spec.names ? 'category' : spec.logarithmic ? 'log' : 'linear',
+    ...(spec.names ? { categoryorder: 'array', categoryarray: spec.names } : {}),
+    ...(range ? { range } : {}),
+    ...(spec.logarithmic ? { dtick: narrow ? 1 : 'D2', tickformat: '~r' } : {}),
+    gridcolor: palette.grid,
+    linecolor: palette.rule,
+    tickcolor: palette.rule,
+    ticks: 'outside',
+    ticklen: 4,
+    zeroline: false,
+    showline: true,
+    fixedrange: narrow,
+    automargin: true,
+  };
+}

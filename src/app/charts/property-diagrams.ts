@@ -1,0 +1,258 @@
+// p-h and T-s pictures of a loop as chart specifications: dome, isotherms or isobars, isentropes, quality lines in
+// neutral greys told apart by dash and written on, the loop in the inks of its heat, source and water as levels.
+
+import { type QuantityName, quantityUnit, sayQuantity, toView, type UnitView } from '../../quantities/index.ts';
+import type { Diagram, DiagramState } from '../worker/diagram.ts';
+import type { ChartSeries, ChartSpecification, Dash, InkRole, LevelLine } from './specification.ts';
+
+type Line = Diagram['pressureEnthalpy']['lines'][number];
+type Plane = 'pressureEnthalpy' | 'temperatureEntropy';
+
+interface LineLook {
+  readonly label: string;
+  readonly dash: Dash;
+  readonly ink: InkRole;
+  readonly width: number;
+}
+
+const lineLooks: Record<Line['kind'], LineLook> = {
+  bubble: { label: 'boiling liquid', dash: 'solid', ink: 'neutral', width: 2 },
+  dew: { label: 'dry vapour', dash: 'solid', ink: 'neutral', width: 2 },
+  isotherm: { label: 'constant temperature', dash: 'dash', ink: 'faint', width: 1 },
+  isobar: { label: 'constant pressure', dash: 'dash', ink: 'faint', width: 1 },
+  isentrope: { label: 'constant entropy', dash: 'dot', ink: 'faint', width: 1 },
+  quality: { label: 'constant quality', dash: 'longdash', ink: 'faint', width: 0.75 },
+};
+
+/** Which ink each process of the loop is drawn in: by where its energy comes from or goes. */
+const processInks = {
+  compression: { ink: 'electricity', label: 'compression' },
+  condensation: { ink: 'intoWater', label: 'heat into the water' },
+  expansion: { ink: 'ink', label: 'expansion' },
+  evaporation: { ink: 'fromSource', label: 'heat from the source' },
+} as const;
+
+const pointWords: Readonly<Record<string, string>> = {
+  compressorInlet: 'into the compressor',
+  compressorOutletIsentropic: 'out of a loss-free compressor',
+  compressorOutlet: 'out of the compressor',
+  condenserOutlet: 'out of the condenser',
+  evaporatorInlet: 'into the evaporator',
+};
+
+/** States in order of flow, numbered as in the picture; the loss-free outlet is numbered 2s. */
+const pointNumbers: Readonly<Record<string, string>> = {
+  compressorInlet: '1',
+  compressorOutletIsentropic: '2s',
+  compressorOutlet: '2',
+  condenserOutlet: '3',
+  evaporatorInlet: '4',
+};
+
+export function pressureEnthalpyChart(diagram: Diagram, view: UnitView): ChartSpecification {
+  return propertyChart(diagram, 'pressureEnthalpy', view);
+}
+
+export function temperatureEntropyChart(diagram: Diagram, view: UnitView): ChartSpecification {
+  return propertyChart(diagram, 'temperatureEntropy', view);
+}
+
+function propertyChart(diagram: Diagram, plane: Plane, view: UnitView): ChartSpecification {
+  const [xQuantity, yQuantity] = planeQuantities[plane];
+  const isPressure = plane === 'pressureEnthalpy';
+  const frame = frameOf(diagram, plane, view);
+  const families = diagram[plane].lines.map((line) => familySeries(line, xQuantity, yQuantity, frame, view));
+  return {
+    title: `${isPressure ? 'Pressure and enthalpy' : 'Temperature and entropy'} of ${diagram.refrigerant}`,
+    description: isPressure
+      ? 'The loop runs anticlockwise: up the compression, left along the heat given to the water, straight down the expansion, right along the heat taken from the source. Broken greys are lines of constant temperature, entropy and quality.'
+      : 'The loop runs clockwise: up the compression, left along the heat given to the water, down the expansion, right along the heat taken from the source. Broken greys are lines of constant pressure and quality.',
+    x: { label: isPressure ? 'specific enthalpy' : 'specific entropy', unit: quantityUnit(xQuantity, view), range: frame.x },
+    y: {
+      label: isPressure ? 'pressure, absolute' : 'temperature',
+      unit: quantityUnit(yQuantity, view),
+      range: frame.y,
+      logarithmic: isPressure,
+    },
+    series: [...families, ...processSeries(diagram, plane, view), pointSeries(diagram, plane, view)],
+    limits: [],
+    levels: levelLines(diagram, plane, view),
+    notes: diagram.points
+      .filter((point) => point.name !== 'compressorOutletIsentropic')
+      .map((point) => ({
+        text: pointNumbers[point.name] ?? point.name,
+        x: toView(valueOn(point, plane, 'x'), xQuantity, view),
+        y: toView(valueOn(point, plane, 'y'), yQuantity, view),
+        ink: 'ink',
+        place: notePlace(point.name, plane),
+      })),
+    table: stateTable(diagram.points, view),
+    proportion: 0.64,
+  };
+}
+
+const planeQuantities = {
+  pressureEnthalpy: ['enthalpy', 'pressure'],
+  temperatureEntropy: ['entropy', 'temperature'],
+} as const;
+
+function valueOn(point: Omit<DiagramState, 'name'>, plane: Plane, axis: 'x' | 'y'): number {
+  if (plane === 'pressureEnthalpy') return axis === 'x' ? point.enthalpy : point.pressure;
+  return axis === 'x' ? point.entropy : point.temperature;
+}
+
+function notePlace(name: string, plane: Plane): 'above' | 'below' | 'left' | 'right' {
+  if (name === 'compressorInlet') return plane === 'pressureEnthalpy' ? 'below' : 'right';
+  if (name === 'compressorOutlet') return plane === 'pressureEnthalpy' ? 'above' : 'right';
+  if (name === 'condenserOutlet') return 'above';
+  return 'below';
+}
+
+interface Frame {
+  readonly x: readonly [number, number];
+  readonly y: readonly [number, number];
+}
+
+/** The part of the plane that shows the dome and the loop, with a margin. */
+function frameOf(diagram: Diagram, plane: Plane, view: UnitView): Frame {
+  const [xQuantity, yQuantity] = planeQuantities[plane];
+  const dome = diagram[plane].lines.filter((line) => line.kind === 'bubble' || line.kind === 'dew');
+  const xs = [...dome.flatMap((line) => line.x), ...diagram.path.map((point) => valueOn(point, plane, 'x'))];
+  const pathYs = diagram.path.map((point) => valueOn(point, plane, 'y'));
+  const top = Math.max(diagram[plane].criticalPoint.y, ...pathYs);
+  const low = Math.min(...pathYs);
+  const [xLow, xHigh] = [Math.min(...xs), Math.max(...xs)].map((x) => toView(x, xQuantity, view)) as [number, number];
+  const x: [number, number] = [xLow - 0.02 * (xHigh - xLow), xHigh + 0.12 * (xHigh - xLow)];
+  if (plane === 'pressureEnthalpy') return { x, y: [toView(low / 1.9, yQuantity, view), toView(top * 1.35, yQuantity, view)] };
+  return { x, y: [toView(low - 18, yQuantity, view), toView(top + 14, yQuantity, view)] };
+}
+
+function familySeries(line: Line, xQuantity: QuantityName, yQuantity: QuantityName, frame: Frame, view: UnitView): ChartSeries {
+  const look = lineLooks[line.kind];
+  const x = line.x.map((value) => toView(value, xQuantity, view));
+  const y = line.y.map((value) => toView(value, yQuantity, view));
+  const words = lineWords(line, view);
+  const at = lastInside(x, y, frame);
+  return {
+    label: look.label,
+    kind: 'line',
+    ink: look.ink,
+    dash: look.dash,
+    width: look.width,
+    x,
+    y,
+    silent: true,
+    ...(words !== undefined && at !== undefined ? { written: { text: words, at, place: 'above' } } : {}),
+  };
+}
+
+/** What stands on a line. Of the quality lines every second one, so that the words keep apart. */
+function lineWords(line: Line, view: UnitView): string | undefined {
+  if (line.kind === 'isotherm') return sayQuantity(line.value, 'temperature', view, 2);
+  if (line.kind === 'isobar') return sayQuantity(line.value, 'pressure', view, 2);
+  if (line.kind === 'isentrope') return `s ${toView(line.value, 'entropy', view).toFixed(2)}`;
+  if (line.kind === 'quality' && Math.round(line.value * 10) % 2 === 0) return `x ${line.value.toFixed(1)}`;
+  return undefined;
+}
+
+/** The vertex furthest along the line that is still well inside the frame. */
+function lastInside(x: readonly number[], y: readonly number[], frame: Frame): number | undefined {
+  const [xLow, xHigh] = frame.x;
+  const [yLow, yHigh] = frame.y;
+  for (let index = x.length - 1; index >= 0; index--) {
+    const here = { x: x[index]!, y: y[index]! };
+    const marginX = 0.05 * (xHigh - xLow);
+    const isInside = here.x > xLow + marginX && here.x < xHigh - marginX && here.y > yLow * 1.04 && here.y < yHigh * 0.94;
+    if (isInside) return index;
+  }
+  return undefined;
+}
+
+function processSeries(diagram: Diagram, plane: Plane, view: UnitView): ChartSeries[] {
+  const [xQuantity, yQuantity] = planeQuantities[plane];
+  return (Object.keys(processInks) as (keyof typeof processInks)[]).map((process) => {
+    const points = diagram.path.filter((point) => point.process === process);
+    const { ink, label } = processInks[process];
+    return {
+      label,
+      kind: 'line',
+      ink,
+      width: 3,
+      inLegend: true,
+      x: points.map((point) => toView(valueOn(point, plane, 'x'), xQuantity, view)),
+      y: points.map((point) => toView(valueOn(point, plane, 'y'), yQuantity, view)),
+      hover: points.map((point) => hoverWords(label, point, view)),
+    };
+  });
+}
+
+function pointSeries(diagram: Diagram, plane: Plane, view: UnitView): ChartSeries {
+  const [xQuantity, yQuantity] = planeQuantities[plane];
+  return {
+    label: 'states',
+    kind: 'points',
+    ink: 'ink',
+    x: diagram.points.map((point) => toView(valueOn(point, plane, 'x'), xQuantity, view)),
+    y: diagram.points.map((point) => toView(valueOn(point, plane, 'y'), yQuantity, view)),
+    hover: diagram.points.map((point) =>
+      hoverWords(`${pointNumbers[point.name] ?? ''} ${pointWords[point.name] ?? point.name}`, point, view),
+    ),
+  };
+}
+
+function hoverWords(title: string, point: Omit<DiagramState, 'name'>, view: UnitView): string {
+  return [
+    `<b>${title}</b>`,
+    `temperature ${sayQuantity(point.temperature, 'temperature', view, 3)}`,
+    `pressure ${sayQuantity(point.pressure, 'pressure', view, 3)}`,
+    `enthalpy ${sayQuantity(point.enthalpy, 'enthalpy', view, 4)}`,
+    `entropy ${sayQuantity(point.entropy, 'entropy', view, 4)}`,
+  ].join('<br>');
+}
+
+function levelLines(diagram: Diagram, plane: Plane, view: UnitView): LevelLine[] {
+  return diagram.levels.flatMap((level): LevelLine[] => {
+    const words = `${level.name === 'source' ? 'source' : 'tank water'} ${sayQuantity(level.temperature, 'temperature', view, 3)}`;
+    const ink = level.name === 'source' ? 'fromSource' : 'intoWater';
+    if (plane === 'temperatureEntropy') return [{ label: words, y: toView(level.temperature, 'temperature', view), ink }];
+    if (level.pressure === undefined) return [];
+    return [{ label: `boils at: ${words}`, y: toView(level.pressure, 'pressure', view), ink }];
+  });
+}
+
+/** States with their properties, in the view's units. */
+export function stateTable(
+  points: readonly (DiagramState & { readonly density?: number; readonly quality?: number | null })[],
+  view: UnitView,
+): ChartSpecification['table'] {
+  const hasMore = points.every((point) => point.density !== undefined);
+  return {
+    caption: 'States of the refrigerant, in order of flow. Enthalpy is 200 kJ/kg and entropy 1 kJ/(kg K) in boiling liquid at 0 °C.',
+    columns: [
+      { label: 'State' },
+      { label: 'Temperature', unit: quantityUnit('temperature', view), numeric: true },
+      { label: 'Pressure, absolute', unit: quantityUnit('pressure', view), numeric: true },
+      { label: 'Enthalpy', unit: quantityUnit('enthalpy', view), numeric: true },
+      { label: 'Entropy', unit: quantityUnit('entropy', view), numeric: true },
+      ...(hasMore
+        ? [
+            { label: 'Density', unit: quantityUnit('density', view), numeric: true },
+            { label: 'Vapour share', numeric: true },
+          ]
+        : []),
+    ],
+    rows: points.map((point) => [
+      `${pointNumbers[point.name] ?? ''} ${pointWords[point.name] ?? point.name}`.trim(),
+      toView(point.temperature, 'temperature', view).toFixed(1),
+      toView(point.pressure, 'pressure', view).toPrecision(4),
+      toView(point.enthalpy, 'enthalpy', view).toFixed(1),
+      toView(point.entropy, 'entropy', view).toFixed(4),
+      ...(hasMore
+        ? [
+            toView(point.density ?? 0, 'density', view).toPrecision(4),
+            point.quality === null || point.quality === undefined ? '–' : point.quality.toFixed(3),
+          ]
+        : []),
+    ]),
+  };
+}

@@ -1,0 +1,89 @@
+// One number and one state for each node of the heat path, and the station it opens.
+
+import type { Assessment } from '../../assess/index.ts';
+import type { Finding, UnitView } from '../../quantities/index.ts';
+import { type StationName, stationTitles } from '../stations/names.ts';
+import { say, sentenceStart } from '../ui/say.ts';
+import type { StateKind } from '../ui/state-mark.tsx';
+import type { HeatPathFlows } from './flows.ts';
+import type { HeatNodeName } from './layout.ts';
+
+export interface NodeWords {
+  readonly name: string;
+  readonly number: string;
+  readonly state: StateKind;
+  readonly stateWord: string;
+  readonly station: StationName;
+  readonly stationTitle: string;
+}
+
+/** A way out is known roughly when its range is wider than this share of its likely value to either side. */
+const roughly = 0.3;
+
+export function wordsOfNodes(
+  assessment: Assessment,
+  path: HeatPathFlows,
+  view: UnitView,
+): ReadonlyMap<HeatNodeName, NodeWords> {
+  const { operating, tank, flows } = assessment;
+  const words = new Map<HeatNodeName, NodeWords>();
+  const add = (name: HeatNodeName, title: string, number: string, station: StationName, state: [StateKind, string]) =>
+    words.set(name, {
+      name: title,
+      number,
+      state: state[0],
+      stateWord: state[1],
+      station,
+      stationTitle: stationTitles[station],
+    });
+  const watts = (value: number) => say(value, 'power', view);
+  add('source', `Source, ${say(operating.sourceTemperature, 'temperature', view)}`, watts(path.heatTaken), 'where-it-settles', sourceState(assessment));
+  add('socket', 'Wall socket', say(path.electricity, 'electricPower', view), 'two-bills', electricityState(assessment));
+  add('machine', 'Machine', `${watts(path.delivered)} to the water`, 'the-machine', worst(machineFindings(assessment)));
+  add('water', `Water, ${say(operating.waterTemperature, 'temperature', view)}`, `${watts(totalOut(path))} leaves`, 'what-leaves', waterState(assessment));
+  add('appliances', 'Pumps, lights', watts(tank.gains.pump + tank.gains.light), 'what-leaves', ['plain', 'counted once']);
+  add('heater', 'Plain heater', watts(flows.backup), 'two-bills', ['look', 'still needed']);
+  add('out.machine', 'Beside the water', watts(path.beside), 'the-machine', ['plain', 'to the room']);
+  for (const way of path.waysOut) {
+    add(`out.${way.path}`, sentenceStart(way.label), watts(way.watts), 'what-leaves', knowledge(assessment, way.path));
+  }
+  return words;
+}
+
+function totalOut(path: HeatPathFlows): number {
+  return path.waysOut.reduce((sum, way) => sum + way.watts, 0);
+}
+
+export function worst(findings: readonly Finding[]): [StateKind, string] {
+  const stops = findings.filter((finding) => finding.severity === 'stop').length;
+  const looks = findings.filter((finding) => finding.severity === 'look').length;
+  if (stops > 0) return ['stop', stops === 1 ? 'stop' : `${stops} stops`];
+  if (looks > 0) return ['look', looks === 1 ? 'look here' : `${looks} to look at`];
+  return ['plain', 'no limit found'];
+}
+
+export function machineFindings(assessment: Assessment): readonly Finding[] {
+  return [...assessment.findings, ...assessment.cautions].filter((finding) => finding.subject === 'machine');
+}
+
+function sourceState(assessment: Assessment): [StateKind, string] {
+  const codes = ['frostOnEvaporator', 'condensateOnEvaporator', 'flammableFluidInOtherRoom'];
+  return worst([...assessment.findings, ...assessment.cautions].filter((finding) => codes.includes(finding.code)));
+}
+
+function electricityState(assessment: Assessment): [StateKind, string] {
+  const own = [...assessment.findings, ...assessment.cautions].filter((finding) => finding.code.startsWith('residualCurrent'));
+  return worst(own);
+}
+
+function waterState(assessment: Assessment): [StateKind, string] {
+  if (assessment.standing === 'fallsShort') return ['look', 'falls short'];
+  return worst([...assessment.findings, ...assessment.cautions].filter((finding) => finding.subject === 'livestock'));
+}
+
+function knowledge(assessment: Assessment, path: string): [StateKind, string] {
+  const heat = assessment.tank.paths.find((way) => way.path === path)?.heat;
+  if (heat === undefined || heat.likely === 0) return ['plain', 'together'];
+  const reach = Math.max(heat.high - heat.likely, heat.likely - heat.low) / Math.abs(heat.likely);
+  return reach > roughly ? ['look', 'known roughly'] : ['plain', 'known well'];
+}

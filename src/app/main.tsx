@@ -1,0 +1,20 @@
+// Entry of the page: styles, the worker, storage, and the workbench itself.
+
+import './styles/tokens.css';
+import './styles/base.css';
+import './styles/layout.css';
+import './styles/heat-path.css';
+import { createRoot } from 'react-dom/client';
+import { App } from './app.tsx';
+import { startFrom } from './state/start.ts';
+import { browserKeeper } from './state/storage.ts';
+import { createEngineClient, type WorkerPort } from './worker/client.ts';
+
+const startWorker = () =>
+  new Worker(new URL('./worker/engine.worker.ts', import.meta.url), { type: 'module' }) as unknown as WorkerPort;
+
+const engine = createEngineClient(startWorker, () => performance.now());
+const keeper = browserKeeper(() => window.localStorage);
+const root = document.getElementById('root');
+if (root === null) throw new Error('The page has no element to draw the workbench in.');
+createRoot(root).render(<App engine={engine} keeper={keeper} start={startFrom(keeper)} />);

@@ -1,0 +1,25 @@
+// What every part of the page may reach: the state, the one way to change it, the engine, and editing a field by path.
+
+import { createContext, type Dispatch, useContext } from 'react';
+import type { DesignDocument, DesignProblem } from '../../design/index.ts';
+import type { StationName } from '../stations/names.ts';
+import type { EngineClient } from '../worker/client.ts';
+import type { WorkbenchAction, WorkbenchState } from './workbench.ts';
+
+export interface Workbench {
+  readonly state: WorkbenchState;
+  readonly dispatch: Dispatch<WorkbenchAction>;
+  readonly engine: EngineClient;
+  readonly document: DesignDocument;
+  /** Writes one field; empty text takes it out, so that its assumption stands again. Answers what was wrong. */
+  readonly edit: (path: string, text: string) => readonly DesignProblem[];
+  readonly open: (station: StationName) => void;
+}
+
+export const WorkbenchContext = createContext<Workbench | undefined>(undefined);
+
+export function useWorkbench(): Workbench {
+  const workbench = useContext(WorkbenchContext);
+  if (workbench === undefined) throw new Error('useWorkbench is used outside the workbench');
+  return workbench;
+}

@@ -1,0 +1,27 @@
+// The diagram data of a loop, asked from the worker; the last one stays while the next is made.
+
+import { useEffect, useState } from 'react';
+import type { Diagram, DiagramRequest } from '../worker/diagram.ts';
+import { useWorkbench } from './context.tsx';
+
+export interface DiagramState {
+  readonly diagram: Diagram | undefined;
+  readonly problem: string | undefined;
+}
+
+export function useDiagram(request: DiagramRequest): DiagramState {
+  const { engine } = useWorkbench();
+  const [state, setState] = useState<DiagramState>({ diagram: undefined, problem: undefined });
+  useEffect(() => {
+    let dropped = false;
+    void engine.ask({ kind: 'diagram', request }).then((outcome) => {
+      if (dropped || outcome.outcome === 'superseded') return;
+      if (outcome.outcome === 'answered') setState({ diagram: outcome.answer, problem: undefined });
+      else setState({ diagram: undefined, problem: outcome.problems.map((problem) => problem.message).join(' ') });
+    });
+    return () => {
+      dropped = true;
+    };
+  }, [engine, request]);
+  return state;
+}

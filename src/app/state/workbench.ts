@@ -1,0 +1,86 @@
+// The state of the workbench and every way it can change, as one pure reducer: the design with its undo history, the
+// last answer of the engine, what was refused, and how it is shown.
+
+import type { DesignDocument } from '../../design/index.ts';
+import type { UnitView } from '../../quantities/index.ts';
+import type { LightChoice } from '../ui/light.tsx';
+import type { AssessAnswer, EngineProblem } from '../worker/messages.ts';
+import { advance, endEdit, type History, redo, startHistory, undo } from './history.ts';
+
+/** Something the person should read; the design is untouched by it. */
+export interface Notice {
+  readonly title: string;
+  readonly problems: readonly { readonly path: string | undefined; readonly message: string }[];
+}
+
+export interface WorkbenchState {
+  readonly designs: History<DesignDocument>;
+  readonly answer: AssessAnswer | undefined;
+  /** The design the answer belongs to; another than the present one while the engine works or after it refused. */
+  readonly answered: DesignDocument | undefined;
+  /** Why the engine gave no answer for the present design. */
+  readonly refusal: readonly EngineProblem[] | undefined;
+  readonly notice: Notice | undefined;
+  readonly view: UnitView;
+  readonly light: LightChoice;
+  /** False once the browser has refused to keep the design. */
+  readonly kept: boolean;
+}
+
+export type WorkbenchAction =
+  | { readonly type: 'opened'; readonly document: DesignDocument }
+  | { readonly type: 'edited'; readonly document: DesignDocument; readonly path: string }
+  | { readonly type: 'editEnded' }
+  | { readonly type: 'undone' }
+  | { readonly type: 'redone' }
+  | { readonly type: 'answered'; readonly document: DesignDocument; readonly answer: AssessAnswer }
+  | { readonly type: 'refused'; readonly document: DesignDocument; readonly problems: readonly EngineProblem[] }
+  | { readonly type: 'noticed'; readonly notice: Notice }
+  | { readonly type: 'noticeClosed' }
+  | { readonly type: 'viewChosen'; readonly view: UnitView }
+  | { readonly type: 'lightChosen'; readonly light: LightChoice }
+  | { readonly type: 'keptOrNot'; readonly kept: boolean };
+
+export function startState(document: DesignDocument, view: UnitView, light: LightChoice): WorkbenchState {
+  return {
+    designs: startHistory(document),
+    answer: undefined,
+    answered: undefined,
+    refusal: undefined,
+    notice: undefined,
+    view,
+    light,
+    kept: true,
+  };
+}
+
+export function reduce(state: WorkbenchState, action: WorkbenchAction): WorkbenchState {
+  switch (action.type) {
+    case 'opened':
+      return { ...state, designs: advance(state.designs, action.document), notice: undefined };
+    case 'edited':
+      return { ...state, designs: advance(state.designs, action.document, action.path), notice: undefined };
+    case 'editEnded':
+      return { ...state, designs: endEdit(state.designs) };
+    case 'undone':
+      return { ...state, designs: undo(state.designs) };
+    case 'redone':
+      return { ...state, designs: redo(state.designs) };
+    case 'answered':
+      if (action.document !== state.designs.present) return state;
+      return { ...state, answer: action.answer, answered: action.document, refusal: undefined };
+    case 'refused':
+      if (action.document !== state.designs.present) return state;
+      return { ...state, refusal: action.problems };
+    case 'noticed':
+      return { ...state, notice: action.notice };
+    case 'noticeClosed':
+      return { ...state, notice: undefined };
+    case 'viewChosen':
+      return { ...state, view: action.view };
+    case 'lightChosen':
+      return { ...state, light: action.light };
+    case 'keptOrNot':
+      return state.kept === action.kept ? state : { ...state, kept: action.kept };
+  }
+}

@@ -1,0 +1,119 @@
+// The machine: what it is, how near its limits it runs, how well it compresses, and what could hurt someone.
+
+import type { ReactNode } from 'react';
+import type { Assessment, LimitMargin } from '../../assess/index.ts';
+import { machineCautions } from '../../cautions/index.ts';
+import { isQuantityName, type QuantityName, type UnitView } from '../../quantities/index.ts';
+import { Findings, saidFindings } from '../ui/findings.tsx';
+import { exactly, NumberItem, Numbers } from '../ui/number.tsx';
+import { say, sentenceStart } from '../ui/say.ts';
+import { StateMark } from '../ui/state-mark.tsx';
+import { Station, type StationProps } from './station.tsx';
+
+export function TheMachine({ answer, view }: StationProps): ReactNode {
+  const { assessment } = answer;
+  const { operating, flows } = assessment;
+  return (
+    <Station
+      name="the-machine"
+      answer={answerSentence(assessment, view)}
+      numbers={
+        <Numbers>
+          <NumberItem label="Heat to the water, running" band={assessment.heatDelivered} quantity="power" view={view} ink="into-water" answer={answer} />
+          <NumberItem label="Electricity of the compressor" band={assessment.compressorPower} quantity="electricPower" view={view} ink="electricity" answer={answer} />
+          <NumberItem label="Shell heat, lost beside the water" band={exactly(flows.shellHeat)} quantity="power" view={view} answer={answer} result="operating.compressor.shellHeat" />
+          <NumberItem label="Volumetric efficiency" band={operating.volumetricEfficiency} quantity="fraction" view={view} answer={answer} />
+          <NumberItem label="Overall efficiency" band={operating.overallEfficiency} quantity="fraction" view={view} answer={answer} />
+          <NumberItem label="Refrigerant flow" band={operating.massFlow} quantity="massFlow" view={view} answer={answer} />
+        </Numbers>
+      }
+      before={<MachineCautions />}
+    >
+      <section className="block">
+        <h3>How near its limits</h3>
+        <p className="quiet">In the coldest spell. The limit met first stands at the top.</p>
+        <LimitTable limits={operating.limits} view={view} />
+      </section>
+      <section className="block" id="findings">
+        <h3>What was found</h3>
+        <p className="quiet">A limit that is not listed was not checked, or not found: neither says that all is well.</p>
+        <Findings said={saidFindings(answer, ['machine', 'person', 'house'])} none="No limit found." />
+      </section>
+    </Station>
+  );
+}
+
+function MachineCautions(): ReactNode {
+  return (
+    <section className="machine-cautions" aria-labelledby="machine-cautions-title">
+      <h3 id="machine-cautions-title">Before anyone touches a machine</h3>
+      <ul>
+        {machineCautions.map((sentence) => (
+          <li key={sentence}>{sentence}</li>
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+function answerSentence({ operating, compressorPower }: Assessment, view: UnitView): string {
+  const first = operating.limits[0];
+  const limit =
+    first === undefined
+      ? ''
+      : first.passed
+        ? ` It is past a limit: ${first.label}.`
+        : ` The limit it would meet first: ${first.label}, ${marginWords(first, view)} left.`;
+  return `On ${operating.refrigerant} it would draw ${say(compressorPower.likely, 'electricPower', view)} in the coldest spell.${limit}`;
+}
+
+function LimitTable({ limits, view }: { limits: readonly LimitMargin[]; view: UnitView }): ReactNode {
+  return (
+    <div className="table-scroll">
+      <table className="data">
+        <caption className="for-reader">Limits of the machine with the distance left</caption>
+        <thead>
+          <tr>
+            <th scope="col">Limit</th>
+            <th scope="col" className="number">
+              Now
+            </th>
+            <th scope="col" className="number">
+              Limit at
+            </th>
+            <th scope="col" className="number">
+              Left
+            </th>
+            <th scope="col">State</th>
+          </tr>
+        </thead>
+        <tbody>
+          {limits.map((limit) => (
+            <tr key={limit.limit}>
+              <th scope="row">{sentenceStart(limit.label)}</th>
+              <td className="number">{sayLimit(limit.value, limit.quantity, view)}</td>
+              <td className="number">{sayLimit(limit.bound, limit.quantity, view)}</td>
+              <td className="number">{marginWords(limit, view)}</td>
+              <td>
+                <StateMark kind={limit.passed ? 'look' : 'plain'} word={limit.passed ? 'passed' : 'not met'} />
+              </td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </div>
+  );
+}
+
+function quantityOf(name: string): QuantityName {
+  return isQuantityName(name) ? name : 'ratio';
+}
+
+function sayLimit(value: number, quantity: string, view: UnitView): string {
+  return say(value, quantityOf(quantity), view);
+}
+
+/** The distance left; that of a temperature level is a difference. */
+function marginWords({ margin, quantity }: LimitMargin, view: UnitView): string {
+  return say(margin, quantity === 'temperature' ? 'temperatureDifference' : quantityOf(quantity), view);
+}

@@ -1,0 +1,155 @@
+// Where it settles: the operating point at the coldest spell, its p-h picture, the exchangers its approaches imply, and
+// which uncertain input moves the verdict most.
+
+import { type ReactNode, useMemo } from 'react';
+import type { Assessment, Influence, SizingAnswer } from '../../assess/index.ts';
+import { sayBand, type UnitView } from '../../quantities/index.ts';
+import { Chart } from '../charts/chart.tsx';
+import { isobarsFor, isothermsFor } from '../charts/families.ts';
+import { pressureEnthalpyChart, stateTable } from '../charts/property-diagrams.ts';
+import { useDiagram } from '../state/use-diagram.ts';
+import { type BarRow, Bars } from '../ui/bars.tsx';
+import { DataTable } from '../ui/data-table.tsx';
+import { Findings, saidFindings } from '../ui/findings.tsx';
+import { NumberItem, Numbers } from '../ui/number.tsx';
+import { say, sentenceStart } from '../ui/say.ts';
+import { Station, type StationProps } from './station.tsx';
+
+export function WhereItSettles({ answer, view }: StationProps): ReactNode {
+  const { assessment } = answer;
+  const { operating } = assessment;
+  const request = useMemo(
+    () => ({
+      refrigerant: operating.refrigerant,
+      points: operating.points,
+      levels: [
+        { name: 'source' as const, temperature: operating.sourceTemperature },
+        { name: 'water' as const, temperature: operating.waterTemperature },
+      ],
+      isotherms: isothermsFor(view),
+      isobars: isobarsFor(view),
+    }),
+    [operating, view],
+  );
+  const { diagram, problem } = useDiagram(request);
+  const chart = useMemo(() => diagram && pressureEnthalpyChart(diagram, view), [diagram, view]);
+  return (
+    <Station
+      name="where-it-settles"
+      answer={answerSentence(assessment, view)}
+      numbers={
+        <Numbers>
+          <NumberItem label="Evaporating" band={operating.evaporatingTemperature} quantity="temperature" view={view} ink="from-source" note={sayBand(operating.evaporatingPressure, 'pressure', view)} answer={answer} />
+          <NumberItem label="Condensing" band={operating.condensingTemperature} quantity="temperature" view={view} ink="into-water" note={sayBand(operating.condensingPressure, 'pressure', view)} answer={answer} />
+          <NumberItem label="Discharge gas" band={operating.dischargeTemperature} quantity="temperature" view={view} answer={answer} />
+          <NumberItem label="Heat to the water" band={assessment.heatDelivered} quantity="power" view={view} ink="into-water" answer={answer} />
+          <NumberItem label="Electricity, all parts" band={assessment.systemPower} quantity="electricPower" view={view} ink="electricity" answer={answer} />
+          <NumberItem label="COP of the compressor alone" band={assessment.compressorCop} quantity="ratio" view={view} answer={answer} />
+          <NumberItem label="COP with fan, pump, controls" band={assessment.systemCop} quantity="ratio" view={view} answer={answer} />
+          {assessment.seasonCop !== null && (<NumberItem label="COP over the year, heater included" band={assessment.seasonCop} quantity="ratio" view={view} answer={answer} />)}
+        </Numbers>
+      }
+    >
+      {chart !== undefined && <Chart chart={chart} />}
+      {problem !== undefined && <p className="quiet">The picture is missing: {problem}</p>}
+      <section className="block">
+        <h3>States of the refrigerant</h3>
+        <DataTable table={stateTable(operating.points, view)} />
+      </section>
+      <Sizes sizing={assessment.sizing} view={view} />
+      <section className="block">
+        <h3>What matters most</h3>
+        <p className="quiet">
+          How much of the doubt between heat delivered and heat needed each uncertain input alone explains, and how one
+          would find out.
+        </p>
+        <Influences influences={assessment.influences} view={view} />
+      </section>
+      <section className="block">
+        <h3>What the model leaves open</h3>
+        <Findings said={saidFindings(answer, ['model'])} none="The model raised no doubt of its own at this point." />
+      </section>
+    </Station>
+  );
+}
+
+function answerSentence({ operating, heatDelivered, tankLoad }: Assessment, view: UnitView): string {
+  const from = say(operating.evaporatingTemperature.likely, 'temperature', view);
+  const to = say(operating.condensingTemperature.likely, 'temperature', view);
+  return `The loop would settle between ${from} and ${to}, and bring ${sayBand(heatDelivered, 'power', view)} into the water. The tank needs ${sayBand(tankLoad, 'power', view)}.`;
+}
+
+function Sizes({ sizing, view }: { sizing: SizingAnswer; view: UnitView }): ReactNode {
+  const { condenser, evaporator } = sizing;
+  return (
+    <section className="block">
+      <h3>What the approach temperatures imply</h3>
+      <p className="quiet">An approach is an assumption about size: a smaller one needs more coil or more air.</p>
+      <div className="table-scroll">
+        <table className="data">
+          <caption className="for-reader">Approach temperatures and the sizes they imply</caption>
+          <thead>
+            <tr>
+              <th scope="col">Exchanger</th>
+              <th scope="col" className="number">
+                Approach
+              </th>
+              <th scope="col">Implies</th>
+              <th scope="col">Left out of this size</th>
+            </tr>
+          </thead>
+          <tbody>
+            <tr>
+              <th scope="row">Into the water</th>
+              <td className="number">{say(condenser.approach, 'temperatureDifference', view)}</td>
+              <td>
+                {sayBand(condenser.coilLength, 'length', view)} of {say(condenser.tubeDiameter, 'length', view)} tube,{' '}
+                {say(condenser.coilArea.likely, 'area', view)} of surface
+              </td>
+              <td>{condenser.leavesOut}</td>
+            </tr>
+            <tr>
+              <th scope="row">Out of the source</th>
+              <td className="number">{say(evaporator.approach, 'temperatureDifference', view)}</td>
+              <td>
+                {sayBand(evaporator.faceArea, 'area', view)} of coil face, {sayBand(evaporator.airFlow, 'volumeFlow', view)} of
+                air
+              </td>
+              <td>{evaporator.leavesOut}</td>
+            </tr>
+          </tbody>
+        </table>
+      </div>
+    </section>
+  );
+}
+
+/** Inputs that explain less than this share of the doubt are not listed. */
+const smallest = 0.005;
+
+function Influences({ influences, view }: { influences: readonly Influence[]; view: UnitView }): ReactNode {
+  const rows = influences
+    .filter((influence) => influence.share >= smallest)
+    .slice(0, 8)
+    .map((influence): BarRow => {
+      const low = Math.min(influence.marginAtLow, influence.marginAtHigh);
+      const high = Math.max(influence.marginAtLow, influence.marginAtHigh);
+      return {
+        key: influence.path,
+        label: sentenceStart(influence.label),
+        note: influence.measure,
+        band: { low: influence.share, likely: influence.share, high: influence.share },
+        likely: say(influence.share, 'fraction', view),
+        range: `${say(low, 'power', view)} to ${say(high, 'power', view)}`,
+        look: 'ink',
+      };
+    });
+  if (rows.length === 0) return <p className="quiet">No input is uncertain enough to move the verdict.</p>;
+  return (
+    <Bars
+      caption="Margin: heat delivered minus heat needed, with this input alone at its ends."
+      heads={['Input, and how to find out', 'Share of the doubt', 'Share', 'Margin runs from']}
+      rows={rows}
+    />
+  );
+}

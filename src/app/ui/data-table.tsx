@@ -1,0 +1,45 @@
+// One table look for the whole page. Scrolls sideways inside itself on a phone, reachable by keyboard.
+
+import { type ReactNode, useId } from 'react';
+import type { ChartTable } from '../charts/specification.ts';
+
+export function DataTable({ table, hiddenCaption = false }: { table: ChartTable; hiddenCaption?: boolean }): ReactNode {
+  const caption = useId();
+  return (
+    // biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls sideways must be reachable by keyboard
+    <section className="table-scroll" tabIndex={0} aria-labelledby={caption}>
+      <table className="data">
+        <caption id={caption} className={hiddenCaption ? 'for-reader' : undefined}>
+          {table.caption}
+        </caption>
+        <thead>
+          <tr>
+            {table.columns.map((column) => (
+              <th key={column.label} scope="col" className={column.numeric ? 'number' : undefined}>
+                {column.label}
+                {column.unit && <span className="unit"> {column.unit}</span>}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {table.rows.map((row) => (
+            <tr key={row.join('|')}>
+              {row.map((cell, index) =>
+                index === 0 ? (
+                  <th key={table.columns[index]?.label} scope="row">
+                    {cell}
+                  </th>
+                ) : (
+                  <td key={table.columns[index]?.label} className={table.columns[index]?.numeric ? 'number' : undefined}>
+                    {cell}
+                  </td>
+                ),
+              )}
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </section>
+  );
+}

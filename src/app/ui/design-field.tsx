@@ -1,0 +1,87 @@
+// A field of the design, made from its record: what it is called, what it takes, what is assumed while it is empty.
+
+import type { ReactNode } from 'react';
+import { type DesignDocument, type FieldRecord, sayProblem, textAt } from '../../design/index.ts';
+import {
+  isQuantityName,
+  type QuantityContext,
+  type QuantityName,
+  readQuantity,
+  sayBand,
+  sayRange,
+  type UnitView,
+} from '../../quantities/index.ts';
+import type { AssumptionLeft } from '../../assess/index.ts';
+import { useWorkbench } from '../state/context.tsx';
+import { ChoiceField, TextField } from './field.tsx';
+
+export function DesignField({ record }: { record: FieldRecord }): ReactNode {
+  const { state, dispatch, document, edit } = useWorkbench();
+  const text = textAt(document, record.path) ?? '';
+  const assumption = state.answer?.assessment.assumptions.find((candidate) => candidate.path === record.path);
+  const assumed = record.optional ? assumedWords(record, assumption, document, state.view) : undefined;
+  const commit = (typed: string): string | undefined => {
+    const problems = edit(record.path, typed);
+    return problems.length === 0 ? undefined : problems.map(sayProblem).join(' ');
+  };
+  if (record.choices !== undefined) {
+    return (
+      <ChoiceField
+        label={record.label}
+        help={record.help}
+        assumed={assumed}
+        value={text}
+        options={record.choices.map(({ name, label }) => ({ value: name, label }))}
+        commit={commit}
+      />
+    );
+  }
+  return (
+    <TextField
+      label={record.label}
+      help={record.help}
+      assumed={assumed}
+      text={text}
+      understood={record.quantity && text !== '' ? understood(text, record.quantity, document, state.view) : undefined}
+      commit={commit}
+      left={() => dispatch({ type: 'editEnded' })}
+    />
+  );
+}
+
+function contextOf(document: DesignDocument): QuantityContext {
+  return { currency: document.prices.currency };
+}
+
+/** The text in the units of the view; a range with its likely value. */
+function understood(text: string, quantity: QuantityName, document: DesignDocument, view: UnitView): string | undefined {
+  const context = contextOf(document);
+  const read = readQuantity(text, quantity, context);
+  return read.ok ? sayBand(read.estimate, quantity, view, context) : undefined;
+}
+
+export function assumedWords(
+  record: FieldRecord,
+  assumption: AssumptionLeft | undefined,
+  document: DesignDocument,
+  view: UnitView,
+): string {
+  if (assumption !== undefined) return `assumed ${assumptionValue(assumption, record, document, view)}`;
+  if (record.default === undefined) return 'not given';
+  return `assumed ${'text' in record.default ? choiceLabel(record, record.default.text) : record.default.rule}`;
+}
+
+export function assumptionValue(
+  { value, quantity }: AssumptionLeft,
+  record: FieldRecord | undefined,
+  document: DesignDocument,
+  view: UnitView,
+): string {
+  if (typeof value === 'string') return choiceLabel(record, value);
+  if (!isQuantityName(quantity)) return `${value.low} to ${value.high}`;
+  return sayRange(value, quantity, view, contextOf(document));
+}
+
+function choiceLabel(record: FieldRecord | undefined, name: string): string {
+  return record?.choices?.find((choice) => choice.name === name)?.label ?? name;
+}

@@ -1,0 +1,40 @@
+// The fields of a station: at most seven to begin with, the rest behind "I know more".
+
+import type { ReactNode } from 'react';
+import { type FieldRecord, fieldsOf } from '../../design/index.ts';
+import { useWorkbench } from '../state/context.tsx';
+import { fieldsOfStation } from '../stations/fields.ts';
+import type { StationName } from '../stations/names.ts';
+import { DesignField } from './design-field.tsx';
+
+export function FieldGroup({ station }: { station: Exclude<StationName, 'cycle-alone'> }): ReactNode {
+  const { document } = useWorkbench();
+  const { shown, more, expert } = fieldsOfStation(station, fieldsOf(document));
+  return (
+    <>
+      <Fields records={shown} />
+      {more.length + expert.length > 0 && (
+        <details className="fields-more">
+          <summary>I know more ({more.length + expert.length})</summary>
+          <Fields records={more} />
+          {expert.length > 0 && (
+            <details className="fields-more">
+              <summary>Rarely known ({expert.length})</summary>
+              <Fields records={expert} />
+            </details>
+          )}
+        </details>
+      )}
+    </>
+  );
+}
+
+function Fields({ records }: { records: readonly FieldRecord[] }): ReactNode {
+  return (
+    <div className="fields">
+      {records.map((record) => (
+        <DesignField key={`${record.path} ${record.label}`} record={record} />
+      ))}
+    </div>
+  );
+}

@@ -1,0 +1,143 @@
+// The one field of the workbench. A text field takes any unit and a range, says what it understood, and keeps what was
+// typed when it could not be used; a choice field is a native select. Both are named, helped and corrected in words.
+
+import { type ReactNode, useEffect, useId, useRef, useState } from 'react';
+import { StateShape } from './state-mark.tsx';
+
+interface FieldWords {
+  readonly label: string;
+  readonly help?: string | undefined;
+  /** What is taken while the field is empty: "assumed 10 K (7 to 15)". */
+  readonly assumed?: string | undefined;
+}
+
+export interface TextFieldProps extends FieldWords {
+  /** What the design holds now; empty where it holds nothing. */
+  readonly text: string;
+  /** The held text in the units of the view. */
+  readonly understood?: string | undefined;
+  /** Uses the text, or says why it cannot be used. */
+  readonly commit: (text: string) => string | undefined;
+  /** Called when the person leaves the field. */
+  readonly left?: (() => void) | undefined;
+}
+
+/** A pause in typing after which the text is used [ms]. */
+const pause = 280;
+
+export function TextField({ label, help, assumed, text, understood, commit, left }: TextFieldProps): ReactNode {
+  const id = useId();
+  const [draft, setDraft] = useState<string | undefined>(undefined);
+  const [error, setError] = useState<string | undefined>(undefined);
+  const timer = useRef<ReturnType<typeof setTimeout>>(undefined);
+  const shown = draft ?? text;
+
+  // biome-ignore lint/correctness/useExhaustiveDependencies: a change of the design from outside replaces what was typed
+  useEffect(() => {
+    if (document.activeElement?.id !== id) {
+      setDraft(undefined);
+      setError(undefined);
+    }
+  }, [text]);
+  useEffect(() => () => clearTimeout(timer.current), []);
+
+  const use = (typed: string) => {
+    clearTimeout(timer.current);
+    if (typed.trim() === text.trim()) return setError(undefined);
+    setError(commit(typed));
+  };
+  const type = (typed: string) => {
+    setDraft(typed);
+    clearTimeout(timer.current);
+    timer.current = setTimeout(() => use(typed), pause);
+  };
+  const leave = () => {
+    if (draft !== undefined) {
+      clearTimeout(timer.current);
+      const problem = draft.trim() === text.trim() ? undefined : commit(draft);
+      setError(problem);
+      if (problem === undefined) setDraft(undefined);
+    }
+    left?.();
+  };
+  const describedBy = [help && `${id}-help`, `${id}-said`, error && `${id}-error`].filter(Boolean).join(' ');
+  return (
+    <div className="field">
+      <label htmlFor={id}>{label}</label>
+      {help && (
+        <p className="field-help" id={`${id}-help`}>
+          {help}
+        </p>
+      )}
+      <input
+        id={id}
+        type="text"
+        autoComplete="off"
+        spellCheck={false}
+        value={shown}
+        placeholder={assumed}
+        aria-invalid={error !== undefined}
+        aria-describedby={describedBy}
+        onChange={(event) => type(event.target.value)}
+        onKeyDown={(event) => event.key === 'Enter' && use(shown)}
+        onBlur={leave}
+      />
+      <p className="field-understood" id={`${id}-said`}>
+        {error === undefined && understood !== undefined && (
+          <>
+            understood: <strong>{understood}</strong>
+          </>
+        )}
+      </p>
+      {error !== undefined && (
+        <p className="field-error" id={`${id}-error`} role="alert">
+          <StateShape kind="stop" />
+          <span>{error} The design is unchanged.</span>
+        </p>
+      )}
+    </div>
+  );
+}
+
+export interface ChoiceFieldProps extends FieldWords {
+  /** Empty where the design holds nothing. */
+  readonly value: string;
+  readonly options: readonly { readonly value: string; readonly label: string }[];
+  readonly commit: (value: string) => string | undefined;
+}
+
+export function ChoiceField({ label, help, assumed, value, options, commit }: ChoiceFieldProps): ReactNode {
+  const id = useId();
+  const [error, setError] = useState<string | undefined>(undefined);
+  const describedBy = [help && `${id}-help`, error && `${id}-error`].filter(Boolean).join(' ');
+  return (
+    <div className="field">
+      <label htmlFor={id}>{label}</label>
+      {help && (
+        <p className="field-help" id={`${id}-help`}>
+          {help}
+        </p>
+      )}
+      <select
+        id={id}
+        value={value}
+        aria-invalid={error !== undefined}
+        aria-describedby={describedBy === '' ? undefined : describedBy}
+        onChange={(event) => setError(commit(event.target.value))}
+      >
+        {(assumed !== undefined || value === '') && <option value="">{assumed ?? 'choose'}</option>}
+        {options.map((option) => (
+          <option key={option.value} value={option.value}>
+            {option.label}
+          </option>
+        ))}
+      </select>
+      {error !== undefined && (
+        <p className="field-error" id={`${id}-error`} role="alert">
+          <StateShape kind="stop" />
+          <span>{error} The design is unchanged.</span>
+        </p>
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,49 @@
+// A headline number: what it is, its likely value, its range, and how it was computed.
+
+import type { ReactNode } from 'react';
+import type { Band, QuantityName, UnitView } from '../../quantities/index.ts';
+import type { AssessAnswer } from '../worker/messages.ts';
+import { HowComputed } from './how-computed.tsx';
+import { sayParts } from './say.ts';
+
+export interface NumberItemProps {
+  readonly label: string;
+  readonly band: Band & { readonly result?: string };
+  readonly quantity: QuantityName;
+  readonly view: UnitView;
+  readonly ink?: 'into-water' | 'from-source' | 'electricity';
+  readonly currency?: string;
+  readonly note?: string;
+  /** The answer whose workings show how the number came about. */
+  readonly answer?: AssessAnswer;
+  /** Name of the result in the workings, where the band does not carry it. */
+  readonly result?: string;
+}
+
+export function NumberItem(props: NumberItemProps): ReactNode {
+  const { label, band, quantity, view, ink, currency, note, answer } = props;
+  const result = props.result ?? band.result;
+  const { likely, range } = sayParts(band, quantity, view, currency);
+  return (
+    <div className="number-item">
+      <dt>{label}</dt>
+      <dd className={`number-value${ink === undefined ? '' : ` ink-${ink}`}`}>{likely}</dd>
+      {range !== undefined && <dd className="number-range">{range}</dd>}
+      {note !== undefined && <dd className="number-range">{note}</dd>}
+      {answer !== undefined && result !== undefined && (
+        <dd>
+          <HowComputed answer={answer} result={result} of={label} />
+        </dd>
+      )}
+    </div>
+  );
+}
+
+/** A number known without a range, as a band of no width. */
+export function exactly(value: number): Band {
+  return { low: value, likely: value, high: value };
+}
+
+export function Numbers({ children }: { children: ReactNode }): ReactNode {
+  return <dl className="numbers">{children}</dl>;
+}

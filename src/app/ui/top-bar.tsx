@@ -1,0 +1,181 @@
+// The top bar: name, the design, undo and redo, designs and files, units and light.
+
+import { type ReactNode, useEffect, useRef } from 'react';
+import { demos } from '../state/demos.ts';
+import type { UnitView } from '../../quantities/index.ts';
+import { Choice } from './choice.tsx';
+import { Brand, RedoSign, UndoSign } from './icons.tsx';
+import type { LightChoice } from './light.tsx';
+
+export interface TopBarProps {
+  readonly designName: string;
+  readonly canUndo: boolean;
+  readonly canRedo: boolean;
+  readonly undo: () => void;
+  readonly redo: () => void;
+  readonly startOwn: () => void;
+  readonly openDemo: (file: string) => void;
+  readonly openFile: (file: File) => void;
+  readonly saveFile: () => void;
+  readonly view: UnitView;
+  readonly chooseView: (view: UnitView) => void;
+  readonly light: LightChoice;
+  readonly chooseLight: (light: LightChoice) => void;
+  readonly kept: boolean;
+}
+
+export function TopBar(props: TopBarProps): ReactNode {
+  return (
+    <header className="top">
+      <div className="top-inner">
+        <h1 className="brand-title">
+          <Brand />
+        </h1>
+        <p className="design-name" title={props.designName}>
+          {props.designName}
+          {!props.kept && ' · not kept by this browser: save it to a file'}
+        </p>
+        <div className="tools">
+          <button type="button" className="plain icon" disabled={!props.canUndo} onClick={props.undo} aria-label="Undo">
+            <UndoSign />
+          </button>
+          <button type="button" className="plain icon" disabled={!props.canRedo} onClick={props.redo} aria-label="Redo">
+            <RedoSign />
+          </button>
+          <button type="button" className="solid strong" onClick={props.startOwn}>
+            Start my own
+          </button>
+          <DesignMenu {...props} />
+          <Menu label="View">
+            <Choice
+              legend="Units shown"
+              value={props.view}
+              options={[
+                ['metric', 'Metric'],
+                ['us', 'US'],
+              ]}
+              choose={props.chooseView}
+            />
+            <Choice
+              legend="Light"
+              value={props.light}
+              options={[
+                ['system', 'As the system'],
+                ['light', 'Light'],
+                ['dark', 'Dark'],
+              ]}
+              choose={props.chooseLight}
+            />
+            <button type="button" className="plain" onClick={() => window.print()}>
+              Print this page
+            </button>
+          </Menu>
+        </div>
+      </div>
+    </header>
+  );
+}
+
+function DesignMenu(props: TopBarProps): ReactNode {
+  const file = useRef<HTMLInputElement>(null);
+  return (
+    <Menu label="Designs">
+      {(close) => (
+        <>
+          <div>
+            <h2>Open an invented example</h2>
+            <ul className="menu-list">
+              {demos.map((demo) => (
+                <li key={demo.file}>
+                  <button
+                    type="button"
+                    onClick={() => {
+                      close();
+                      props.openDemo(demo.file);
+                    }}
+                  >
+                    <span>{demo.name}</span>
+                    {demo.note !== undefined && <span className="quiet">{demo.note}</span>}
+                  </button>
+                </li>
+              ))}
+            </ul>
+          </div>
+          <div className="tools">
+            <input
+              ref={file}
+              type="file"
+              accept=".json,application/json"
+              className="for-reader"
+              tabIndex={-1}
+              aria-label="Design file"
+              onChange={(event) => {
+                const chosen = event.target.files?.[0];
+                event.target.value = '';
+                if (chosen !== undefined) props.openFile(chosen);
+                close();
+              }}
+            />
+            <button type="button" className="plain" onClick={() => file.current?.click()}>
+              Open a file
+            </button>
+            <button
+              type="button"
+              className="plain"
+              onClick={() => {
+                props.saveFile();
+                close();
+              }}
+            >
+              Save to a file
+            </button>
+          </div>
+          <p className="quiet">
+            {props.kept
+              ? 'The open design is also kept in this browser, and nowhere else.'
+              : 'This browser does not keep the design: save it to a file.'}
+          </p>
+        </>
+      )}
+    </Menu>
+  );
+}
+
+interface MenuProps {
+  readonly label: string;
+  readonly children: ReactNode | ((close: () => void) => ReactNode);
+}
+
+/** A disclosure that closes when the person goes elsewhere or presses Escape. */
+function Menu({ label, children }: MenuProps): ReactNode {
+  const menu = useRef<HTMLDetailsElement>(null);
+  const close = () => {
+    if (menu.current !== null) menu.current.open = false;
+  };
+  useEffect(() => {
+    const outside = (event: Event) => {
+      const element = menu.current;
+      if (element?.open && !element.contains(event.target as Node)) element.open = false;
+    };
+    document.addEventListener('pointerdown', outside);
+    document.addEventListener('focusin', outside);
+    return () => {
+      document.removeEventListener('pointerdown', outside);
+      document.removeEventListener('focusin', outside);
+    };
+  }, []);
+  return (
+    <details
+      className="menu"
+      ref={menu}
+      onKeyDown={(event) => {
+        if (event.key !== 'Escape') return;
+        close();
+        menu.current?.querySelector('summary')?.focus();
+      }}
+    >
+      <summary>{label}</summary>
+      <div className="menu-body">{typeof children === 'function' ? children(close) : children}</div>
+    </details>
+  );
+}

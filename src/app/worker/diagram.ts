@@ -1,0 +1,70 @@
+// Everything the p-h and T-s pictures of one loop are made of, gathered from the engine in one answer: line families,
+// the path of the cycle through them, and the pressures that belong to the levels of source and water.
+
+import { cyclePath, type CyclePoint, diagramRegion, type PathPoint, type PropertyDiagram, propertyDiagram } from '../../loop/index.ts';
+import { refrigerant, type State, saturationAtTemperature } from '../../matter/refrigerants/index.ts';
+import { KettlefinError } from '../../numerics/index.ts';
+
+/** A temperature outside the refrigerant that its pictures show as a level. */
+export interface LevelRequest {
+  readonly name: 'source' | 'water';
+  readonly temperature: number;
+}
+
+/** The part of a state that the pictures need. */
+export interface DiagramState {
+  readonly name: string;
+  readonly temperature: number;
+  readonly pressure: number;
+  readonly enthalpy: number;
+  readonly entropy: number;
+}
+
+export interface DiagramRequest {
+  readonly refrigerant: string;
+  readonly points: readonly DiagramState[];
+  readonly levels: readonly LevelRequest[];
+  /** Isotherms and isobars round in the view's own units [K], [Pa]. */
+  readonly isotherms: readonly number[];
+  readonly isobars: readonly number[];
+}
+
+/** A level with the saturation pressure of its temperature; undefined above the critical point. */
+export interface DiagramLevel extends LevelRequest {
+  readonly pressure: number | undefined;
+}
+
+export interface Diagram {
+  readonly refrigerant: string;
+  readonly pressureEnthalpy: PropertyDiagram;
+  readonly temperatureEntropy: PropertyDiagram;
+  readonly path: readonly PathPoint[];
+  readonly points: readonly DiagramState[];
+  readonly levels: readonly DiagramLevel[];
+}
+
+export function makeDiagram(request: DiagramRequest): Diagram {
+  const fluid = refrigerant(request.refrigerant);
+  const region = {
+    ...diagramRegion(fluid, request.points as unknown as readonly State[]),
+    isotherms: request.isotherms,
+    isobars: request.isobars,
+  };
+  return {
+    refrigerant: request.refrigerant,
+    pressureEnthalpy: propertyDiagram(fluid, 'pressureEnthalpy', region),
+    temperatureEntropy: propertyDiagram(fluid, 'temperatureEntropy', region),
+    path: cyclePath(fluid, request.points as unknown as readonly CyclePoint[]),
+    points: request.points,
+    levels: request.levels.map((level) => ({ ...level, pressure: saturationPressure(request.refrigerant, level.temperature) })),
+  };
+}
+
+function saturationPressure(name: string, temperature: number): number | undefined {
+  try {
+    return saturationAtTemperature(refrigerant(name), temperature).pressure;
+  } catch (error) {
+    if (error instanceof KettlefinError) return undefined;
+    throw error;
+  }
+}

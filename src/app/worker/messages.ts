@@ -1,0 +1,78 @@
+// What goes to and comes from the engine's worker: one typed union each way, every message with the id of its request.
+// Errors cross as data. Sentences of findings are made in the worker too, so that the page needs no engine for words.
+
+import type { Assessment } from '../../assess/index.ts';
+import type { UnitView } from '../../quantities/index.ts';
+import type { Diagram, DiagramRequest } from './diagram.ts';
+import type { CycleAnswer, CycleForm } from './cycle.ts';
+
+/** A formula as the page shows it: the record without its function. */
+export interface FormulaText {
+  readonly id: string;
+  readonly title: string;
+  readonly expression: string;
+  readonly result: { readonly symbol: string; readonly meaning: string; readonly unit: string };
+  readonly symbols: Readonly<Record<string, { readonly meaning: string; readonly unit: string }>>;
+  readonly source: string;
+  readonly validity: string;
+  readonly file: string;
+}
+
+export interface AssessRequest {
+  readonly kind: 'assess';
+  /** The design's own text, as it would be saved. */
+  readonly text: string;
+  readonly view: UnitView;
+}
+
+export interface WordsOfFinding {
+  readonly title: string;
+  readonly text: string;
+}
+
+export interface AssessAnswer {
+  readonly assessment: Assessment;
+  /** Words per finding and per caution, in the order of the Assessment, in the view's units. */
+  readonly findingWords: readonly WordsOfFinding[];
+  readonly cautionWords: readonly WordsOfFinding[];
+  readonly formulas: Readonly<Record<string, FormulaText>>;
+  /** How long the engine took [ms]. */
+  readonly took: number;
+}
+
+export interface CycleRequest {
+  readonly kind: 'cycle';
+  readonly form: CycleForm;
+}
+
+export interface DiagramMessage {
+  readonly kind: 'diagram';
+  readonly request: DiagramRequest;
+}
+
+export type EngineRequest = AssessRequest | CycleRequest | DiagramMessage;
+
+/** What each kind of request is answered with. */
+export interface EngineAnswers {
+  readonly assess: AssessAnswer;
+  readonly cycle: CycleAnswer;
+  readonly diagram: Diagram;
+}
+
+/** One thing wrong, with the place in the design where there is one. */
+export interface EngineProblem {
+  readonly code: string;
+  readonly path: string | undefined;
+  readonly message: string;
+}
+
+export interface Numbered<T> {
+  readonly id: number;
+  readonly body: T;
+}
+
+export type EngineReply = {
+  readonly [Kind in keyof EngineAnswers]:
+    | { readonly kind: Kind; readonly id: number; readonly ok: true; readonly answer: EngineAnswers[Kind] }
+    | { readonly kind: Kind; readonly id: number; readonly ok: false; readonly problems: readonly EngineProblem[] };
+}[keyof EngineAnswers];

@@ -1,0 +1,100 @@
+// Answers the page's requests with the engine. No worker in it: the tests call it directly, in Node. One Assessor is
+// kept, so that an edit computes only what depends on it.
+
+import { type AssessOutcome, Assessor, formulaById, sayFinding } from '../../assess/index.ts';
+import { sayProblem } from '../../design/index.ts';
+import { KettlefinError } from '../../numerics/index.ts';
+import type { Finding, UnitView, WorkingStep } from '../../quantities/index.ts';
+import { answerCycle } from './cycle.ts';
+import { makeDiagram } from './diagram.ts';
+import type {
+  AssessAnswer,
+  AssessRequest,
+  EngineProblem,
+  EngineReply,
+  EngineRequest,
+  FormulaText,
+  Numbered,
+  WordsOfFinding,
+} from './messages.ts';
+
+export type Serve = (message: Numbered<EngineRequest>) => EngineReply;
+
+/** @param now  a clock in milliseconds, for telling how long an answer took */
+export function createServe(now: () => number): Serve {
+  const assessor = new Assessor();
+  return ({ id, body }) => {
+    const since = now();
+    try {
+      switch (body.kind) {
+        case 'assess': {
+          const outcome = assess(assessor, body);
+          if (!outcome.ok) return { kind: 'assess', id, ok: false, problems: outcome.problems };
+          return { kind: 'assess', id, ok: true, answer: { ...outcome.answer, took: now() - since } };
+        }
+        case 'cycle':
+          return { kind: 'cycle', id, ok: true, answer: answerCycle(body.form) };
+        case 'diagram':
+          return { kind: 'diagram', id, ok: true, answer: makeDiagram(body.request) };
+      }
+    } catch (error) {
+      return { kind: body.kind, id, ok: false, problems: [problemOf(error)] };
+    }
+  };
+}
+
+type Assessed =
+  | { readonly ok: true; readonly answer: Omit<AssessAnswer, 'took'> }
+  | { readonly ok: false; readonly problems: readonly EngineProblem[] };
+
+function assess(assessor: Assessor, { text, view }: AssessRequest): Assessed {
+  const outcome = assessor.assess(text, view);
+  if (!outcome.ok) return { ok: false, problems: problemsOf(outcome) };
+  const { assessment } = outcome;
+  return {
+    ok: true,
+    answer: {
+      assessment,
+      findingWords: assessment.findings.map((finding) => wordsOf(finding, view)),
+      cautionWords: assessment.cautions.map((finding) => wordsOf(finding, view)),
+      formulas: formulaTexts(assessment.workings),
+    },
+  };
+}
+
+function problemsOf(outcome: Exclude<AssessOutcome, { ok: true }>): readonly EngineProblem[] {
+  if (outcome.kind === 'noSolution') {
+    const { code, message } = outcome.error;
+    return [{ code, path: undefined, message: sentence(message) }];
+  }
+  return outcome.problems.map((problem) => ({ code: problem.code, path: problem.path, message: sayProblem(problem) }));
+}
+
+function wordsOf(finding: Finding, view: UnitView): WordsOfFinding {
+  const { title, text } = sayFinding(finding, view);
+  return { title, text };
+}
+
+/** The formula records behind these steps, without their functions, which cannot be posted. */
+function formulaTexts(steps: readonly WorkingStep[]): Readonly<Record<string, FormulaText>> {
+  const texts: Record<string, FormulaText> = {};
+  for (const { formula: id } of steps) {
+    const formula = formulaById(id);
+    if (formula === undefined || texts[id] !== undefined) continue;
+    const { title, expression, result, symbols, source, validity, file } = formula;
+    texts[id] = { id, title, expression, result, symbols, source, validity, file };
+  }
+  return texts;
+}
+
+/** Typed errors keep their code and words; anything else is a fault of the program and says so. */
+function problemOf(error: unknown): EngineProblem {
+  if (error instanceof KettlefinError) return { code: error.code, path: undefined, message: sentence(error.message) };
+  const words = error instanceof Error ? error.message : String(error);
+  return { code: 'programFault', path: undefined, message: `This is a fault of the program, not of the design: ${words}` };
+}
+
+function sentence(words: string): string {
+  const start = words.charAt(0).toUpperCase() + words.slice(1);
+  return start.endsWith('.') ? start : `${start}.`;
+}
