@@ -92,6 +92,14 @@ const inputs = {
     chart: ['cm', 'in'],
     examples: ['12 mm', '5/8 in'],
   },
+  altitude: {
+    ...of('length', 'z', 'm', 'height above the sea'),
+    metric: ['m'],
+    us: ['ft'],
+    examples: ['200 m', '650 ft'],
+    sign: 'any',
+    digits: 2,
+  },
   area: {
     ...of('area', 'A', 'm²', 'area'),
     metric: ['cm²', 0.01, 'm²'],
@@ -208,6 +216,12 @@ const inputs = {
     metric: ['m² K/W'],
     us: ['R (US)'],
     examples: ['1.1 m2 K/W', 'R-6'],
+    digits: 2,
+  },
+  surfaceResistance: {
+    ...of('thermalResistance', 'R_f', 'm² K/W', 'thermal resistance of a deposit or surface'),
+    metric: ['m² K/W'],
+    examples: ['0.00015 m2 K/W', '0.0001 to 0.0002 m2 K/W'],
     digits: 2,
   },
   heatTransferCoefficient: {

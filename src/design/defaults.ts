@@ -1,0 +1,132 @@
+// Defaults that depend on other fields, as estimates: the coldest room from the usual one, a compressor's numbers from the
+// appliance it came out of. Defaults that are constants stand as text on the schema. Sources in words beside each.
+
+import {
+  type ApplianceRanges,
+  applianceClass,
+  applianceClasses,
+  applianceRanges,
+  type CompressorRanges,
+  genericRanges,
+  ratingPoint,
+  type SourcedEstimate,
+} from '../parts/compressor/index.ts';
+import type { Estimate } from '../quantities/index.ts';
+import { surfaceMethods } from '../tank/index.ts';
+import type { ApplicationName, RefrigerantName } from './plain.ts';
+
+/** An assumed estimate with the words of its source. */
+export interface SourcedDefault {
+  readonly low: number;
+  readonly likely: number;
+  readonly high: number;
+  readonly source: string;
+}
+
+const practice = 'common practice, no source';
+
+/** The estimate moved by a difference with its own range; both ranges add. */
+export function movedBy(from: Estimate, low: number, likely: number, high: number, source: string): SourcedDefault {
+  return { low: from.low + low, likely: from.likely + likely, high: from.high + high, source };
+}
+
+/** The estimate times a factor with its own range. `from` is not negative. */
+export function timesBy(from: Estimate, low: number, likely: number, high: number, source: string): SourcedDefault {
+  return { low: from.low * low, likely: from.likely * likely, high: from.high * high, source };
+}
+
+/** The same range, for a field that follows another. */
+export function sameAs(from: Estimate, source: string): SourcedDefault {
+  return { low: from.low, likely: from.likely, high: from.high, source };
+}
+
+/** Usual summer temperature of the room: 25 °C (23 to 28), and no end below the usual temperature. */
+export function warmestRoom(usual: Estimate): SourcedDefault {
+  const atLeast = (temperature: number) => Math.max(temperature, usual.likely);
+  return { low: atLeast(296.15), likely: atLeast(298.15), high: atLeast(301.15), source: practice };
+}
+
+/** Sea water as the ocean's; fresh water without salt. */
+export function usualSalinity(water: 'fresh' | 'sea'): SourcedDefault {
+  const value = water === 'sea' ? 0.035 : 0;
+  return { low: value, likely: value, high: value, source: water === 'sea' ? 'ocean water' : 'fresh water' };
+}
+
+export function usualLidThickness(material: string): SourcedDefault {
+  return material === 'polycarbonateTwinWall' || material === 'pvcFoamBoard'
+    ? { low: 0.006, likely: 0.01, high: 0.016, source: practice }
+    : { low: 0.003, likely: 0.004, high: 0.006, source: practice };
+}
+
+export function usualEvaporationFactor(surface: 'still' | 'rippled' | 'rough'): SourcedDefault {
+  const { factor } = surfaceMethods[surface];
+  return { ...factor, source: `spread of published evaporation methods for a ${surface} surface` };
+}
+
+export function usualCondenserApproach(arrangement: 'intermediateLoop' | 'coilInTank'): SourcedDefault {
+  return arrangement === 'intermediateLoop'
+    ? { low: 7, likely: 10, high: 14, source: `${practice}, for a water loop between refrigerant and tank` }
+    : { low: 4, likely: 6, high: 9, source: `${practice}, for a coil in the tank` };
+}
+
+export function usualLoopPump(arrangement: 'intermediateLoop' | 'coilInTank'): SourcedDefault {
+  return arrangement === 'intermediateLoop'
+    ? { low: 3, likely: 5, high: 10, source: practice }
+    : { low: 0, likely: 0, high: 0, source: 'a coil in the tank has no loop pump' };
+}
+
+/** What describes a compressor, as far as defaults need it. */
+export type CompressorDescription =
+  | { readonly kind: 'salvaged'; readonly madeFor: RefrigerantName; readonly appliance: string }
+  | { readonly kind: 'displacement'; readonly madeFor: RefrigerantName; readonly application: ApplicationName }
+  | { readonly kind: 'rating'; readonly madeFor: RefrigerantName; readonly ratingPoint: string };
+
+/** The level of suction pressure that such a compressor was made for. */
+export function usualApplication(compressor: CompressorDescription): ApplicationName {
+  switch (compressor.kind) {
+    case 'salvaged':
+      return applianceClass(compressor.appliance).application;
+    case 'displacement':
+      return compressor.application;
+    case 'rating':
+      return ratingPoint(compressor.ratingPoint).application;
+  }
+}
+
+/** Ranges of the machine's numbers; with displacement and charge where the appliance is known. */
+export function usualCompressor(compressor: CompressorDescription): CompressorRanges | ApplianceRanges {
+  return compressor.kind === 'salvaged'
+    ? applianceRanges(compressor.appliance, compressor.madeFor)
+    : genericRanges(usualApplication(compressor), compressor.madeFor);
+}
+
+/** Displacement per revolution of the appliance's compressor [m³]. */
+export function usualDisplacement(appliance: string, madeFor: RefrigerantName): SourcedDefault {
+  return withWords(applianceRanges(appliance, madeFor).displacement, `${applianceClass(appliance).title}, ${madeFor}`);
+}
+
+/**
+ * Refrigerant in the circuit as built [kg]: of the appliance where it is known; else the span over the appliance classes of
+ * that suction pressure level built for that fluid, or over all of them where the level has none.
+ */
+export function usualCharge(compressor: CompressorDescription): SourcedDefault {
+  const { madeFor } = compressor;
+  if (compressor.kind === 'salvaged') {
+    const { charge } = applianceRanges(compressor.appliance, madeFor);
+    return withWords(charge, `${applianceClass(compressor.appliance).title} as built for ${madeFor}`);
+  }
+  const application = usualApplication(compressor);
+  const ofFluid = applianceClasses.filter(({ fluids }) => fluids.includes(madeFor));
+  const ofLevel = ofFluid.filter((entry) => entry.application === application);
+  const charges = (ofLevel.length > 0 ? ofLevel : ofFluid).map(({ name }) => applianceRanges(name, madeFor).charge);
+  return {
+    low: Math.min(...charges.map(({ low }) => low)),
+    likely: charges.reduce((sum, { likely }) => sum + likely, 0) / charges.length,
+    high: Math.max(...charges.map(({ high }) => high)),
+    source: `span of the appliances known here that were built for ${madeFor}: ${charges[0]!.source}`,
+  };
+}
+
+function withWords({ low, likely, high, source }: SourcedEstimate, words: string): SourcedDefault {
+  return { low, likely, high, source: `${words}: ${source}` };
+}

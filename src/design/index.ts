@@ -1,0 +1,36 @@
+export { type EditResult, fieldsOfKind, getField, setField, setKind } from './edit.ts';
+export { type FieldRecord, fieldRecord, fieldRecords, fieldsOf, type UnionKind } from './field-records.ts';
+export { designJsonSchema } from './json-schema.ts';
+export { checkDesign, longestDesignText, parseDesign, serialiseDesign } from './parse.ts';
+export { textAt } from './paths.ts';
+export {
+  type ApplicationName,
+  type Assumption,
+  type DesignOf,
+  type Month,
+  type PlainDesign,
+  plainDesign,
+  type RefrigerantName,
+  type ResolvedDesign,
+  withValue,
+  type YesNo,
+  type YesNoUnknown,
+} from './plain.ts';
+export { type DesignProblem, type DesignProblemCode, type Result, sayProblem } from './problems.ts';
+export { type Resolution, resolveDesign, type UncertainInput, uncertainInputs } from './resolve.ts';
+export { type DesignDocument, formatVersion } from './schema/design.ts';
+export {
+  type Choice,
+  type DefaultRecord,
+  type FieldProblem,
+  type Level,
+  quantityFieldProblem,
+} from './schema/field.ts';
+export {
+  askedFields,
+  newDesign,
+  type StartAnswers,
+  type StartField,
+  type StartQuestion,
+  startQuestions,
+} from './start.ts';

@@ -1,0 +1,187 @@
+// Text -> document: size, JSON, envelope, "newer than this program?", migration, validation. All problems are gathered,
+// each with its path; nothing is repaired silently. And back: the text of a document, key for key as it was read.
+
+import type { z } from 'zod';
+import { nearestWord, quantityRecord } from '../quantities/index.ts';
+import { crossProblems } from './cross-checks.ts';
+import { fieldRecords } from './field-records.ts';
+import { readJson } from './json-text.ts';
+import { migrate } from './migrations.ts';
+import { type Part, partAt } from './paths.ts';
+import type { DesignProblem, Result } from './problems.ts';
+import { type DesignDocument, designSchema, formatVersion } from './schema/design.ts';
+import type { FieldProblem } from './schema/field.ts';
+
+/** A design is a few kilobytes; a longer text is refused before it is read [characters]. */
+export const longestDesignText = 2_000_000;
+
+const mostProblems = 50;
+
+/** Reads the text of a design file. */
+export function parseDesign(text: string): Result<{ readonly document: DesignDocument }> {
+  if (text.length > longestDesignText) {
+    const received = `${(text.length / 1e6).toFixed(1)} million characters`;
+    const expected = `at most ${longestDesignText / 1e6} million characters; a design has a few thousand`;
+    return failure({ path: '', code: 'tooLarge', received, expected });
+  }
+  if (text.trim() === '')
+    return failure({ path: '', code: 'empty', received: '', expected: 'the JSON text of a design' });
+  const json = readJson(text);
+  if (!json.ok) return failure(json.problem);
+  return checkDesign(json.value);
+}
+
+/** Checks a value that may be a design, of this or an older format version. */
+export function checkDesign(value: unknown): Result<{ readonly document: DesignDocument }> {
+  if (typeof value !== 'object' || value === null || Array.isArray(value)) {
+    return failure({
+      path: '',
+      code: 'notADesign',
+      received: say(value),
+      expected: 'an object { "formatVersion": 1, … }',
+    });
+  }
+  const envelope = value as Part;
+  const versionProblem = checkVersion(envelope.formatVersion);
+  if (versionProblem !== undefined) return failure(versionProblem);
+  return validate(migrate(envelope, envelope.formatVersion as number, formatVersion));
+}
+
+/** The text of a document: two blanks of indentation, keys in the order they have, a line break at the end. */
+export function serialiseDesign(document: DesignDocument): string {
+  return `${JSON.stringify(document, null, 2)}\n`;
+}
+
+function validate(value: Part): Result<{ readonly document: DesignDocument }> {
+  const unsafe = unsafeKeys(value, '');
+  const parsed = designSchema.safeParse(value);
+  if (!parsed.success || unsafe.length > 0) {
+    const fromSchema = parsed.success ? [] : parsed.error.issues.flatMap((issue) => fromIssue(issue, value));
+    return { ok: false, problems: [...unsafe, ...fromSchema].slice(0, mostProblems) };
+  }
+  // The value itself, not the parser's copy: its keys keep their order.
+  const document = value as unknown as DesignDocument;
+  const problems = crossProblems(document);
+  return problems.length === 0 ? { ok: true, document } : { ok: false, problems };
+}
+
+function checkVersion(version: unknown): DesignProblem | undefined {
+  const expected = formatVersion === 1 ? 'format version 1' : `a format version from 1 to ${formatVersion}`;
+  if (version === undefined) return { path: 'formatVersion', code: 'missing', received: '', expected };
+  if (typeof version !== 'number' || !Number.isInteger(version) || version < 1) {
+    return { path: 'formatVersion', code: 'badFormatVersion', received: say(version), expected };
+  }
+  if (version <= formatVersion) return undefined;
+  return {
+    path: 'formatVersion',
+    code: 'newerFormat',
+    received: String(version),
+    expected: `${expected}; a newer release of this program can read it`,
+  };
+}
+
+/** Keys that an object treats specially would slip past the schema. */
+function unsafeKeys(value: unknown, path: string): DesignProblem[] {
+  if (typeof value !== 'object' || value === null) return [];
+  return Object.entries(value).flatMap(([key, child]) => {
+    const inner = path === '' ? key : `${path}.${key}`;
+    if (key === '__proto__') return [unknownKey(inner, key, undefined, knownKeys(path))];
+    return unsafeKeys(child, inner);
+  });
+}
+
+function fromIssue(issue: z.core.$ZodIssue, root: Part): DesignProblem[] {
+  const path = issue.path.map(String).join('.');
+  const raw = path === '' ? root : partAt(root, path);
+  if (issue.code === 'unrecognized_keys') {
+    return issue.keys
+      .filter((key) => key !== '__proto__')
+      .map((key) => unknownKey(path === '' ? key : `${path}.${key}`, key, kindOf(raw), knownKeys(path, kindOf(raw))));
+  }
+  if (issue.code === 'custom') return [{ path, ...(issue.params?.problem as FieldProblem) }];
+  if (raw === undefined) return [{ path, code: 'missing', received: '', expected: expectedAt(path, root) }];
+  const choices = issue.code === 'invalid_union' || issue.code === 'invalid_value';
+  if (choices && typeof raw === 'string') {
+    const names = choicesAt(path, root);
+    const nearest = nearestWord(raw, names);
+    return [
+      {
+        path,
+        code: 'unknownChoice',
+        received: raw.slice(0, 60),
+        expected: names.length === 0 ? expectedAt(path, root) : `one of ${names.join(', ')}`,
+        ...(nearest === undefined ? {} : { nearest }),
+      },
+    ];
+  }
+  const code = issue.code === 'invalid_type' || choices ? 'wrongType' : 'badText';
+  return [{ path, code, received: say(raw), expected: expectedAt(path, root) }];
+}
+
+function unknownKey(path: string, key: string, kind: string | undefined, known: readonly string[]): DesignProblem {
+  const nearest = nearestWord(key, known);
+  const where = kind === undefined ? '' : ` for the kind "${kind}"`;
+  return {
+    path,
+    code: 'unknownKey',
+    received: key,
+    expected: `one of ${known.join(', ')}${where}`,
+    ...(nearest === undefined ? {} : { nearest }),
+  };
+}
+
+function kindOf(raw: unknown): string | undefined {
+  const kind = typeof raw === 'object' && raw !== null ? (raw as Part).kind : undefined;
+  return typeof kind === 'string' ? kind : undefined;
+}
+
+/** Keys accepted directly under a path, in one kind of a union. */
+function knownKeys(path: string, kind?: string): readonly string[] {
+  const prefix = path === '' ? '' : `${path}.`;
+  const keys = fieldRecords
+    .filter((field) => field.path.startsWith(prefix))
+    .filter(({ unionKind }) => kind === undefined || unionKind?.path !== path || unionKind.kinds.includes(kind))
+    .map((field) => field.path.slice(prefix.length).split('.')[0]!);
+  return [...new Set(path === '' ? ['formatVersion', ...keys] : keys)];
+}
+
+function choicesAt(path: string, root: Part): readonly string[] {
+  return (recordAt(path, root)?.choices ?? []).map(({ name }) => name);
+}
+
+function recordAt(path: string, root: Part) {
+  const candidates = fieldRecords.filter((field) => field.path === path);
+  return (
+    candidates.find(
+      ({ unionKind }) =>
+        unionKind === undefined || unionKind.kinds.includes(kindOf(partAt(root, unionKind.path)) ?? ''),
+    ) ?? candidates[0]
+  );
+}
+
+/** What the field or part at a path should be, in words. */
+function expectedAt(path: string, root: Part): string {
+  const field = recordAt(path, root);
+  if (field?.choices !== undefined) return `one of ${field.choices.map(({ name }) => name).join(', ')}`;
+  if (field?.quantity !== undefined) return quantityWords(field.quantity);
+  if (path === 'prices.currency') return 'three capital letters, such as EUR';
+  if (field !== undefined) return 'a text in quotation marks, not empty and not too long';
+  const keys = knownKeys(path, kindOf(partAt(root, path)));
+  return keys.includes('kind') ? 'an object { "kind": …, … }' : `an object with ${keys.join(', ')}`;
+}
+
+function quantityWords(quantity: Parameters<typeof quantityRecord>[0]): string {
+  const [first, second] = quantityRecord(quantity).examples;
+  return `a text in quotation marks such as "${first}" or "${second}"`;
+}
+
+function failure(problem: DesignProblem): { readonly ok: false; readonly problems: readonly DesignProblem[] } {
+  return { ok: false, problems: [problem] };
+}
+
+/** A short form of any JSON value. */
+function say(value: unknown): string {
+  if (Array.isArray(value)) return 'a list';
+  if (typeof value === 'object' && value !== null) return 'an object';
+  return String(value).slice(0, 60);
+}

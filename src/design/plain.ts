@@ -1,0 +1,233 @@
+// The three faces of a design beside its document: resolved (every number an estimate), plain (every number a number in
+// base SI, as the stages read it), and the list of uncertain inputs. One tree, written once, for any kind of number.
+
+import { InputError } from '../numerics/index.ts';
+import type { Estimate, QuantityName } from '../quantities/index.ts';
+import type { Level } from './schema/field.ts';
+import type { fluids } from './schema/machine.ts';
+import type { months } from './schema/place.ts';
+
+export type RefrigerantName = (typeof fluids)[number];
+export type Month = (typeof months)[number];
+export type YesNo = 'yes' | 'no';
+export type YesNoUnknown = 'yes' | 'no' | 'unknown';
+export type ApplicationName = 'low' | 'medium' | 'high';
+
+export interface LayerOf<Q> {
+  readonly material: string;
+  readonly thickness: Q;
+}
+
+interface GainsOf<Q> {
+  readonly pumpPower: Q;
+  readonly pumpShareToWater: Q;
+  readonly lightPower: Q;
+  readonly lightHours: Q;
+  readonly lightShareToWater: Q;
+}
+
+export interface MeasuredLoadOf<Q> extends GainsOf<Q> {
+  readonly kind: 'measured';
+  readonly energy: Q;
+  readonly duration: Q;
+  readonly roomTemperature: Q;
+  readonly waterTemperature: Q;
+  readonly volume: Q;
+  readonly evaporationShare: Q;
+}
+
+export interface RectangularLoadOf<Q> extends GainsOf<Q> {
+  readonly kind: 'rectangular';
+  readonly length: Q;
+  readonly width: Q;
+  readonly height: Q;
+  readonly waterDepth: Q;
+  readonly wall: LayerOf<Q>;
+  readonly insulation: {
+    readonly sides?: LayerOf<Q>;
+    readonly back?: LayerOf<Q>;
+    readonly bottom?: LayerOf<Q>;
+  };
+  readonly surface: 'still' | 'rippled' | 'rough';
+  readonly lid: 'none' | 'tight' | 'loose';
+  /** Without meaning where there is no lid. */
+  readonly lidMaterial: string;
+  readonly lidThickness: Q;
+  readonly evaporationFactor: Q;
+}
+
+interface CompressorDetailsOf<Q> {
+  readonly madeFor: RefrigerantName;
+  readonly speed: Q;
+  readonly clearanceRatio: Q;
+  readonly reexpansionExponent: Q;
+  readonly fillingFactor: Q;
+  readonly frictionPressure: Q;
+  readonly shellHeatShare: Q;
+}
+
+export interface SalvagedCompressorOf<Q> extends CompressorDetailsOf<Q> {
+  readonly kind: 'salvaged';
+  readonly appliance: string;
+  readonly displacement: Q;
+  readonly compressionEfficiency: Q;
+}
+
+export interface DisplacementCompressorOf<Q> extends CompressorDetailsOf<Q> {
+  readonly kind: 'displacement';
+  readonly displacement: Q;
+  readonly application: ApplicationName;
+  readonly compressionEfficiency: Q;
+}
+
+/** Displacement and compression efficiency follow from the rating, so they are not here. */
+export interface RatingCompressorOf<Q> extends CompressorDetailsOf<Q> {
+  readonly kind: 'rating';
+  readonly ratingPoint: string;
+  readonly capacity: Q;
+  readonly power: Q;
+}
+
+export interface DesignOf<Q> {
+  readonly name: string;
+  readonly place: { readonly altitude: Q };
+  readonly room: {
+    readonly temperature: Q;
+    readonly coldest: Q;
+    readonly warmest: Q;
+    readonly relativeHumidity: Q;
+    readonly volume: Q;
+    readonly monthsHeated: Q;
+    readonly coldestMonth: Month;
+    readonly houseHeatPrice: Q;
+    readonly cooledInSummer: YesNo;
+  };
+  readonly tank: {
+    readonly waterTemperature: Q;
+    readonly water: 'fresh' | 'sea';
+    readonly salinity: Q;
+    readonly livestock: 'fish' | 'invertebrates' | 'plantsOnly' | 'unknown';
+    readonly load: MeasuredLoadOf<Q> | RectangularLoadOf<Q>;
+  };
+  readonly source:
+    | { readonly kind: 'roomAir' }
+    | { readonly kind: 'otherRoom'; readonly temperature: Q; readonly coldest: Q; readonly warmest: Q };
+  readonly machine: {
+    readonly refrigerant: RefrigerantName;
+    readonly compressor: SalvagedCompressorOf<Q> | DisplacementCompressorOf<Q> | RatingCompressorOf<Q>;
+    readonly application: ApplicationName;
+    readonly shellPlace: 'tankRoom' | 'sourceRoom' | 'outdoors';
+    readonly enclosure:
+      | { readonly kind: 'openRoom' }
+      | { readonly kind: 'closedCabinet'; readonly volume: Q }
+      | { readonly kind: 'hood'; readonly volume: Q };
+    readonly charge: Q;
+    readonly forFlammables: YesNoUnknown;
+  };
+  readonly exchangers: {
+    readonly evaporatorApproach: Q;
+    readonly condenserApproach: Q;
+    readonly condenserArrangement: 'intermediateLoop' | 'coilInTank';
+    readonly wettedMetal: 'titanium' | 'stainless316' | 'copper' | 'cupronickel' | 'polymer' | 'unknown';
+    readonly tubeDiameter: Q;
+    readonly superheat: Q;
+    readonly subcooling: Q;
+    readonly airSpeed: Q;
+  };
+  readonly power: { readonly fan: Q; readonly loopPump: Q; readonly controls: Q };
+  readonly safeguards: {
+    readonly overTemperatureCutOut: 'independent' | 'none' | 'unknown';
+    readonly residualCurrentProtection: YesNoUnknown;
+  };
+  readonly prices: {
+    readonly currency: string;
+    readonly electricity: Q;
+    readonly loopParts: Q;
+    readonly heater: Q;
+    readonly certifiedHeatPump: Q;
+    readonly certifiedCop: Q;
+    readonly life: Q;
+    readonly discountRate: Q;
+  };
+}
+
+/** Every quantity an estimate: typed, or assumed. */
+export type ResolvedDesign = DesignOf<Estimate>;
+
+/** Every quantity a number in base SI: prices per joule, durations in seconds, shares from 0 to 1. */
+export type PlainDesign = DesignOf<number>;
+
+/** A value the person did not give. */
+export type Assumption = {
+  readonly path: string;
+  readonly label: string;
+  readonly source: string;
+  readonly level: Level;
+} & (
+  | {
+      readonly kind: 'quantity';
+      readonly quantity: QuantityName;
+      readonly estimate: Estimate;
+      readonly choice?: undefined;
+    }
+  | {
+      readonly kind: 'choice';
+      readonly choice: string;
+      readonly choiceLabel: string;
+      readonly quantity?: undefined;
+      readonly estimate?: undefined;
+    }
+);
+
+/** The design at its likely values. */
+export function plainDesign(resolved: ResolvedDesign): PlainDesign {
+  return mapEstimates(resolved, '', (_, estimate) => estimate.likely) as PlainDesign;
+}
+
+/** Paths of all estimates whose ends differ, in the order of the document. */
+export function doubtfulPaths(
+  resolved: ResolvedDesign,
+): readonly { readonly path: string; readonly estimate: Estimate }[] {
+  const found: { path: string; estimate: Estimate }[] = [];
+  mapEstimates(resolved, '', (path, estimate) => {
+    if (estimate.low < estimate.high) found.push({ path, estimate });
+    return estimate.likely;
+  });
+  return found;
+}
+
+/**
+ * The same design with one number changed; everything beside the path to it is shared, not copied.
+ * @throws InputError 'unknownPath' where no number stands at the path, InputError where the value is not finite
+ */
+export function withValue(plain: PlainDesign, path: string, value: number): PlainDesign {
+  if (!Number.isFinite(value)) throw new InputError(path, value, 'a finite number');
+  return replaced(plain, path.split('.'), path, value) as PlainDesign;
+}
+
+function replaced(node: unknown, keys: readonly string[], path: string, value: number): unknown {
+  const [key, ...rest] = keys;
+  const isParent = typeof node === 'object' && node !== null && key !== undefined && Object.hasOwn(node, key);
+  if (!isParent) throw new InputError('path', path, 'the path of a number in the design', 'unknownPath');
+  const children = node as Readonly<Record<string, unknown>>;
+  if (rest.length > 0) return { ...children, [key]: replaced(children[key], rest, path, value) };
+  if (typeof children[key] !== 'number') {
+    throw new InputError('path', path, 'the path of a number in the design', 'unknownPath');
+  }
+  return { ...children, [key]: value };
+}
+
+function mapEstimates(node: unknown, path: string, change: (path: string, estimate: Estimate) => number): unknown {
+  if (typeof node !== 'object' || node === null) return node;
+  if (isEstimate(node)) return change(path, node);
+  return Object.fromEntries(
+    Object.entries(node).map(([key, child]) => [
+      key,
+      mapEstimates(child, path === '' ? key : `${path}.${key}`, change),
+    ]),
+  );
+}
+
+function isEstimate(node: object): node is Estimate {
+  return 'low' in node && 'likely' in node && 'high' in node;
+}

@@ -1,0 +1,285 @@
+// Document -> resolved design: every number an Estimate in base SI, typed or assumed, every choice made; and the list of what
+// was assumed, each with the words of its source. No physics: a default that depends on other fields comes from defaults.ts.
+
+import type { Estimate, QuantityName } from '../quantities/index.ts';
+import {
+  type CompressorDescription,
+  movedBy,
+  sameAs,
+  timesBy,
+  usualApplication,
+  usualCharge,
+  usualCompressor,
+  usualCondenserApproach,
+  usualDisplacement,
+  usualEvaporationFactor,
+  usualLidThickness,
+  usualLoopPump,
+  usualSalinity,
+  warmestRoom,
+} from './defaults.ts';
+import { fieldRecord } from './field-records.ts';
+import {
+  type ApplicationName,
+  type Assumption,
+  doubtfulPaths,
+  type LayerOf,
+  type RefrigerantName,
+  type ResolvedDesign,
+} from './plain.ts';
+import { Resolver } from './resolver.ts';
+import type { DesignDocument } from './schema/design.ts';
+
+const practice = 'common practice, no source';
+
+export interface Resolution {
+  readonly design: ResolvedDesign;
+  /** What was not given, in the order of the document. */
+  readonly assumptions: readonly Assumption[];
+}
+
+/** A number of the design with ends that differ. */
+export interface UncertainInput {
+  readonly path: string;
+  readonly label: string;
+  readonly quantity: QuantityName;
+  readonly estimate: Estimate;
+}
+
+/** Fills a valid document in. @throws InputError only for a document that was never checked. */
+export function resolveDesign(document: DesignDocument): Resolution {
+  const take = new Resolver(document);
+  const place = { altitude: take.quantity('place.altitude') };
+  const electricity = take.quantity('prices.electricity');
+  const room = resolveRoom(take, electricity);
+  const tank = resolveTank(take, document, room.temperature);
+  const source = resolveSource(take);
+  const machine = resolveMachine(take, document);
+  const exchangers = resolveExchangers(take);
+  const power = {
+    fan: take.quantity('power.fan'),
+    loopPump: take.quantity('power.loopPump', () => usualLoopPump(exchangers.condenserArrangement)),
+    controls: take.quantity('power.controls'),
+  };
+  const safeguards = {
+    overTemperatureCutOut: take.choice<ResolvedDesign['safeguards']['overTemperatureCutOut']>(
+      'safeguards.overTemperatureCutOut',
+    ),
+    residualCurrentProtection: take.choice<ResolvedDesign['safeguards']['residualCurrentProtection']>(
+      'safeguards.residualCurrentProtection',
+    ),
+  };
+  const prices = resolvePrices(take, document, electricity);
+  const design = { name: document.name, place, room, tank, source, machine, exchangers, power, safeguards, prices };
+  return { design, assumptions: take.assumptions };
+}
+
+/** Every number of a resolved design whose ends differ, with its label. */
+export function uncertainInputs(design: ResolvedDesign): readonly UncertainInput[] {
+  return doubtfulPaths(design).map(({ path, estimate }) => {
+    const record = fieldRecord(path);
+    return { path, label: record!.label, quantity: record!.quantity!, estimate };
+  });
+}
+
+function resolveRoom(take: Resolver, electricity: Estimate): ResolvedDesign['room'] {
+  const temperature = take.quantity('room.temperature');
+  return {
+    temperature,
+    coldest: take.quantity('room.coldest', () => movedBy(temperature, -3, -2, -1, practice)),
+    warmest: take.quantity('room.warmest', () => warmestRoom(temperature)),
+    relativeHumidity: take.quantity('room.relativeHumidity'),
+    volume: take.quantity('room.volume'),
+    monthsHeated: take.quantity('room.monthsHeated'),
+    coldestMonth: take.choice('room.coldestMonth'),
+    houseHeatPrice: take.quantity('room.houseHeatPrice', () => timesBy(electricity, 0.25, 0.4, 1, practice)),
+    cooledInSummer: take.choice('room.cooledInSummer'),
+  };
+}
+
+function resolveTank(take: Resolver, document: DesignDocument, room: Estimate): ResolvedDesign['tank'] {
+  const waterTemperature = take.quantity('tank.waterTemperature');
+  const water = take.choice<'fresh' | 'sea'>('tank.water');
+  return {
+    waterTemperature,
+    water,
+    salinity: take.quantity('tank.salinity', () => usualSalinity(water)),
+    livestock: take.choice('tank.livestock'),
+    load:
+      document.tank.load.kind === 'measured'
+        ? resolveMeasured(take, room, waterTemperature)
+        : resolveRectangular(take, document.tank.load),
+  };
+}
+
+type Load<Kind extends string> = Extract<ResolvedDesign['tank']['load'], { readonly kind: Kind }>;
+
+function resolveMeasured(take: Resolver, room: Estimate, water: Estimate): Load<'measured'> {
+  const measured = 'taken to be as usual while it was measured';
+  return {
+    kind: 'measured',
+    energy: take.quantity('tank.load.energy'),
+    duration: take.quantity('tank.load.duration'),
+    roomTemperature: take.quantity('tank.load.roomTemperature', () => sameAs(room, measured)),
+    waterTemperature: take.quantity('tank.load.waterTemperature', () => sameAs(water, measured)),
+    volume: take.quantity('tank.load.volume'),
+    evaporationShare: take.quantity('tank.load.evaporationShare'),
+    ...resolveGains(take),
+  };
+}
+
+function resolveRectangular(
+  take: Resolver,
+  { insulation, lid }: Extract<DesignDocument['tank']['load'], { kind: 'rectangular' }>,
+): Load<'rectangular'> {
+  const height = take.quantity('tank.load.height');
+  const hasLid = lid !== 'none';
+  const layerAt = (path: string): LayerOf<Estimate> => ({
+    material: take.choice(`${path}.material`),
+    thickness: take.quantity(`${path}.thickness`),
+  });
+  const size = {
+    length: take.quantity('tank.load.length'),
+    width: take.quantity('tank.load.width'),
+    height,
+    waterDepth: take.quantity('tank.load.waterDepth', () => shareOfHeight(height)),
+    wall: layerAt('tank.load.wall'),
+    insulation: {
+      ...(insulation?.sides === undefined ? {} : { sides: layerAt('tank.load.insulation.sides') }),
+      ...(insulation?.back === undefined ? {} : { back: layerAt('tank.load.insulation.back') }),
+      ...(insulation?.bottom === undefined ? {} : { bottom: layerAt('tank.load.insulation.bottom') }),
+    },
+  };
+  const surface = take.choice<'still' | 'rippled' | 'rough'>('tank.load.surface');
+  const lidMaterial = take.choice<string>('tank.load.lidMaterial', undefined, hasLid);
+  return {
+    kind: 'rectangular',
+    ...size,
+    surface,
+    lid,
+    lidMaterial,
+    lidThickness: take.quantity('tank.load.lidThickness', () => usualLidThickness(lidMaterial), hasLid),
+    evaporationFactor: take.quantity('tank.load.evaporationFactor', () => usualEvaporationFactor(surface)),
+    ...resolveGains(take),
+  };
+}
+
+/** The depth follows the likely height only: the height's own range is varied by itself, and the water stays below the rim. */
+function shareOfHeight({ low, likely }: Estimate) {
+  return {
+    low: Math.min(0.92 * likely, low),
+    likely: Math.min(0.95 * likely, low),
+    high: Math.min(0.98 * likely, low),
+    source: practice,
+  };
+}
+
+function resolveGains(take: Resolver) {
+  const pumpPower = take.quantity('tank.load.pumpPower');
+  const lightPower = take.quantity('tank.load.lightPower');
+  const hasLight = lightPower.high > 0;
+  return {
+    pumpPower,
+    pumpShareToWater: take.quantity('tank.load.pumpShareToWater', undefined, pumpPower.high > 0),
+    lightPower,
+    lightHours: take.quantity('tank.load.lightHours', undefined, hasLight),
+    lightShareToWater: take.quantity('tank.load.lightShareToWater', undefined, hasLight),
+  };
+}
+
+function resolveSource(take: Resolver): ResolvedDesign['source'] {
+  const kind = take.choice<'roomAir' | 'otherRoom'>('source.kind');
+  if (kind === 'roomAir') return { kind };
+  const temperature = take.quantity('source.temperature');
+  return {
+    kind,
+    temperature,
+    coldest: take.quantity('source.coldest', () => movedBy(temperature, -6, -3, -1, practice)),
+    warmest: take.quantity('source.warmest', () => movedBy(temperature, 3, 6, 12, practice)),
+  };
+}
+
+function resolveMachine(take: Resolver, document: DesignDocument): ResolvedDesign['machine'] {
+  const described = document.machine.compressor;
+  const application: ApplicationName = usualApplication(described);
+  return {
+    refrigerant: take.choice<RefrigerantName>('machine.refrigerant'),
+    compressor: resolveCompressor(take, described),
+    application: take.choice('machine.application', {
+      name: application,
+      source: 'follows from the description of the compressor',
+    }),
+    shellPlace: take.choice('machine.shellPlace'),
+    enclosure: resolveEnclosure(take),
+    charge: take.quantity('machine.charge', () => usualCharge(described)),
+    forFlammables: take.choice('machine.forFlammables'),
+  };
+}
+
+function resolveCompressor(take: Resolver, described: CompressorDescription): ResolvedDesign['machine']['compressor'] {
+  const path = 'machine.compressor';
+  const usual = usualCompressor(described);
+  const { kind, madeFor } = described;
+  const details = () => ({
+    speed: take.quantity(`${path}.speed`, () => usual.speed),
+    clearanceRatio: take.quantity(`${path}.clearanceRatio`, () => usual.clearanceRatio),
+    reexpansionExponent: take.quantity(`${path}.reexpansionExponent`, () => usual.reexpansionExponent),
+    fillingFactor: take.quantity(`${path}.fillingFactor`, () => usual.fillingFactor),
+    frictionPressure: take.quantity(`${path}.frictionPressure`, () => usual.frictionPressure),
+    shellHeatShare: take.quantity(`${path}.shellHeatShare`, () => usual.shellHeatShare),
+  });
+  const compressionEfficiency = () => take.quantity(`${path}.compressionEfficiency`, () => usual.compressionEfficiency);
+  switch (kind) {
+    case 'salvaged': {
+      const { appliance } = described;
+      const displacement = take.quantity(`${path}.displacement`, () => usualDisplacement(appliance, madeFor));
+      return { kind, madeFor, appliance, displacement, ...details(), compressionEfficiency: compressionEfficiency() };
+    }
+    case 'displacement': {
+      const { application } = described;
+      const displacement = take.quantity(`${path}.displacement`);
+      return { kind, madeFor, displacement, application, ...details(), compressionEfficiency: compressionEfficiency() };
+    }
+    case 'rating': {
+      const { ratingPoint } = described;
+      const capacity = take.quantity(`${path}.capacity`);
+      const power = take.quantity(`${path}.power`);
+      return { kind, madeFor, ratingPoint, capacity, power, ...details() };
+    }
+  }
+}
+
+function resolveEnclosure(take: Resolver): ResolvedDesign['machine']['enclosure'] {
+  const kind = take.choice<'openRoom' | 'closedCabinet' | 'hood'>('machine.enclosure.kind');
+  return kind === 'openRoom' ? { kind } : { kind, volume: take.quantity('machine.enclosure.volume') };
+}
+
+function resolveExchangers(take: Resolver): ResolvedDesign['exchangers'] {
+  const evaporatorApproach = take.quantity('exchangers.evaporatorApproach');
+  const condenserArrangement = take.choice<'intermediateLoop' | 'coilInTank'>('exchangers.condenserArrangement');
+  return {
+    evaporatorApproach,
+    condenserApproach: take.quantity('exchangers.condenserApproach', () =>
+      usualCondenserApproach(condenserArrangement),
+    ),
+    condenserArrangement,
+    wettedMetal: take.choice('exchangers.wettedMetal'),
+    tubeDiameter: take.quantity('exchangers.tubeDiameter'),
+    superheat: take.quantity('exchangers.superheat'),
+    subcooling: take.quantity('exchangers.subcooling'),
+    airSpeed: take.quantity('exchangers.airSpeed'),
+  };
+}
+
+function resolvePrices(take: Resolver, { prices }: DesignDocument, electricity: Estimate): ResolvedDesign['prices'] {
+  return {
+    currency: prices.currency,
+    electricity,
+    loopParts: take.quantity('prices.loopParts'),
+    heater: take.quantity('prices.heater'),
+    certifiedHeatPump: take.quantity('prices.certifiedHeatPump'),
+    certifiedCop: take.quantity('prices.certifiedCop'),
+    life: take.quantity('prices.life'),
+    discountRate: take.quantity('prices.discountRate'),
+  };
+}

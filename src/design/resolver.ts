@@ -1,0 +1,95 @@
+// Takes fields of a valid document one by one: what was typed, or the default, which is then written down as an assumption
+// with its source. Used by resolve.ts alone.
+
+import { DataError, InputError } from '../numerics/index.ts';
+import { type Estimate, type QuantityContext, type QuantityName, readQuantity } from '../quantities/index.ts';
+import type { SourcedDefault } from './defaults.ts';
+import { type FieldRecord, fieldsOf } from './field-records.ts';
+import { textAt } from './paths.ts';
+import type { Assumption } from './plain.ts';
+import type { DesignDocument } from './schema/design.ts';
+
+export class Resolver {
+  readonly assumptions: Assumption[] = [];
+  readonly #document: DesignDocument;
+  readonly #fields: ReadonlyMap<string, FieldRecord>;
+  readonly #context: QuantityContext;
+
+  constructor(document: DesignDocument) {
+    this.#document = document;
+    this.#fields = new Map(fieldsOf(document).map((record) => [record.path, record]));
+    this.#context = { currency: document.prices.currency };
+  }
+
+  /** True where the person gave the field. */
+  has(path: string): boolean {
+    return textAt(this.#document, path) !== undefined;
+  }
+
+  /**
+   * The quantity at a path, typed or assumed.
+   * @param fallback  the default that depends on other fields; without it, the constant on the schema
+   * @param matters   false where nothing depends on the field: then a default is neither listed nor varied
+   */
+  quantity(path: string, fallback?: () => SourcedDefault, matters = true): Estimate {
+    const record = this.#record(path);
+    const quantity = record.quantity!;
+    const text = textAt(this.#document, path);
+    if (text !== undefined) return this.#read(path, text, quantity);
+    const { source, ...ends } = fallback?.() ?? this.#constant(record, quantity);
+    if (!matters) return { low: ends.likely, likely: ends.likely, high: ends.likely, origin: 'assumed' };
+    const estimate: Estimate = { ...ends, origin: 'assumed' };
+    this.#note(record, { kind: 'quantity', quantity, estimate }, source);
+    return estimate;
+  }
+
+  /** The choice at a path, typed or assumed. The schema has made sure that it is one of the names. */
+  choice<Name extends string>(path: string, fallback?: { name: Name; source: string }, matters = true): Name {
+    const record = this.#record(path);
+    const text = textAt(this.#document, path);
+    if (text !== undefined) return text as Name;
+    const { name, source } = fallback ?? this.#constantChoice(record);
+    const choiceLabel = record.choices?.find((choice) => choice.name === name)?.label ?? name;
+    if (matters) this.#note(record, { kind: 'choice', choice: name, choiceLabel }, source);
+    return name as Name;
+  }
+
+  #note(
+    { path, label, level }: FieldRecord,
+    value:
+      | { kind: 'quantity'; quantity: QuantityName; estimate: Estimate }
+      | { kind: 'choice'; choice: string; choiceLabel: string },
+    source: string,
+  ): void {
+    this.assumptions.push({ path, label, level, source, ...value });
+  }
+
+  #record(path: string): FieldRecord {
+    const record = this.#fields.get(path);
+    if (record === undefined) throw new InputError('path', path, 'a field of this design', 'unknownPath');
+    return record;
+  }
+
+  #read(path: string, text: string, quantity: QuantityName): Estimate {
+    const read = readQuantity(text, quantity, this.#context);
+    if (!read.ok) throw new InputError(path, text, read.problem.expected, read.problem.code);
+    return read.estimate;
+  }
+
+  #constant(record: FieldRecord, quantity: QuantityName): SourcedDefault {
+    const fallback = record.default;
+    if (fallback === undefined || !('text' in fallback)) {
+      throw new DataError('src/design/schema', record.path, 'needs a default as text');
+    }
+    const { low, likely, high } = this.#read(record.path, fallback.text, quantity);
+    return { low, likely, high, source: fallback.source };
+  }
+
+  #constantChoice(record: FieldRecord): { readonly name: string; readonly source: string } {
+    const fallback = record.default;
+    if (fallback === undefined || !('text' in fallback)) {
+      throw new DataError('src/design/schema', record.path, 'needs a default choice');
+    }
+    return { name: fallback.text, source: fallback.source };
+  }
+}

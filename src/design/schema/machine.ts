@@ -1,0 +1,395 @@
+// The machine in the document: the compressor however it is known, its surroundings, exchangers, small consumers, safeguards.
+
+import { z } from 'zod';
+import { applianceClasses, ratingPoint, ratingPointNames } from '../../parts/compressor/index.ts';
+import { choiceField, kindField, listedField, quantityField } from './field.ts';
+import { yesNoLabels, yesNoUnknown } from './place.ts';
+
+const practice = 'common practice, no source';
+
+export const fluids = ['R134a', 'R600a', 'R290', 'R12', 'R22'] as const;
+const fluidLabels = {
+  R134a: 'R134a',
+  R600a: 'R600a (isobutane, flammable)',
+  R290: 'R290 (propane, flammable)',
+  R12: 'R12 (old appliances; ozone-depleting, no longer allowed to be sold)',
+  R22: 'R22 (old air conditioners; ozone-depleting, phased out)',
+};
+
+const levels = ['low', 'medium', 'high'] as const;
+const levelLabels = {
+  low: 'Low: freezers, refrigerators',
+  medium: 'Medium: bottle coolers, ice machines',
+  high: 'High: dehumidifiers, air conditioners, dryers',
+};
+
+const madeFor = choiceField(fluids, fluidLabels, {
+  label: 'Refrigerant it was made for',
+  help: 'Printed on the rating plate of the appliance and of the compressor.',
+  level: 'first',
+});
+
+const fromClass = {
+  rule: 'the range of such compressors',
+  source: 'ranges of appliance classes: typical values from memory, and common practice',
+};
+
+const expert = { level: 'expert', default: fromClass } as const;
+
+/** Numbers that one rating cannot tell; every kind of description may give them. */
+const details = {
+  speed: quantityField({
+    ...expert,
+    label: 'Speed of the shaft',
+    help: 'Revolutions under load; about 2900 rpm on 50 Hz mains, 3480 rpm on 60 Hz.',
+    quantity: 'frequency',
+    minimum: 5,
+    maximum: 200,
+  }).optional(),
+  clearanceRatio: quantityField({
+    ...expert,
+    label: 'Clearance ratio',
+    help: 'Volume left above the piston over the swept volume.',
+    quantity: 'fraction',
+    minimum: 0,
+    maximum: 0.5,
+  }).optional(),
+  reexpansionExponent: quantityField({
+    ...expert,
+    label: 'Exponent of re-expansion',
+    help: 'Polytropic exponent of the gas left in the clearance.',
+    quantity: 'ratio',
+    minimum: 1,
+    maximum: 2,
+  }).optional(),
+  fillingFactor: quantityField({
+    ...expert,
+    label: 'Filling factor',
+    help: 'What warm suction gas, valves and leakage leave of the swept flow.',
+    quantity: 'fraction',
+    minimum: 0.1,
+    maximum: 1,
+  }).optional(),
+  frictionPressure: quantityField({
+    ...expert,
+    label: 'Constant losses as a pressure',
+    help: 'Friction and idle losses over the swept volume flow.',
+    quantity: 'pressureDifference',
+    minimum: 0,
+    maximum: 1e6,
+  }).optional(),
+  shellHeatShare: quantityField({
+    ...expert,
+    label: 'Share of the power that leaves through the shell',
+    help: 'Heat the shell gives to the air around it, over the electricity of the compressor.',
+    quantity: 'fraction',
+    minimum: 0,
+    maximum: 0.95,
+  }).optional(),
+};
+
+const compressionEfficiency = quantityField({
+  ...expert,
+  label: 'Compression efficiency',
+  help: 'Ideal work over the electricity that grows with it.',
+  quantity: 'fraction',
+  minimum: 0.1,
+  maximum: 1,
+}).optional();
+
+const displacementLimits = { quantity: 'displacement', minimum: 5e-7, maximum: 2e-4 } as const;
+
+const salvaged = z
+  .strictObject({
+    kind: kindField('salvaged'),
+    madeFor,
+    appliance: listedField(
+      applianceClasses.map(({ name, title }) => ({ name, label: title.charAt(0).toUpperCase() + title.slice(1) })),
+      {
+        label: 'It came out of a …',
+        help: 'The appliance tells what size and kind of compressor to expect.',
+        level: 'first',
+      },
+    ),
+    displacement: quantityField({
+      ...displacementLimits,
+      label: 'Volume swept per revolution',
+      help: 'From the maker’s data sheet; narrows the answer more than most other numbers.',
+      level: 'more',
+      default: fromClass,
+    }).optional(),
+    ...details,
+    compressionEfficiency,
+  })
+  .meta({ title: 'I know what it came out of', description: 'Ranges of such compressors are assumed.' });
+
+const byDisplacement = z
+  .strictObject({
+    kind: kindField('displacement'),
+    madeFor,
+    displacement: quantityField({
+      ...displacementLimits,
+      label: 'Volume swept per revolution',
+      help: 'From the maker’s data sheet, in cm³.',
+      level: 'first',
+    }),
+    application: choiceField(levels, levelLabels, {
+      label: 'Made for which cold',
+      help: 'The level of evaporating temperature the compressor was built for; data sheets say LBP, MBP or HBP.',
+      level: 'first',
+    }),
+    ...details,
+    compressionEfficiency,
+  })
+  .meta({ title: 'I know its displacement', description: 'Swept volume from a data sheet.' });
+
+const byRating = z
+  .strictObject({
+    kind: kindField('rating'),
+    madeFor,
+    ratingPoint: listedField(
+      ratingPointNames.map((name) => ({ name, label: ratingPoint(name).title })),
+      {
+        label: 'Rated at',
+        help: 'The named conditions under which capacity and power are stated.',
+        level: 'first',
+      },
+    ),
+    capacity: quantityField({
+      label: 'Capacity',
+      help: 'Cooling capacity stated there.',
+      quantity: 'power',
+      minimum: 5,
+      maximum: 50000,
+      level: 'first',
+    }),
+    power: quantityField({
+      label: 'Electric power',
+      help: 'Electric power stated there.',
+      quantity: 'electricPower',
+      minimum: 5,
+      maximum: 20000,
+      level: 'first',
+    }),
+    ...details,
+  })
+  .meta({ title: 'I have its rating', description: 'Capacity and power at a named rating point.' });
+
+const enclosureVolume = quantityField({
+  label: 'Volume it stands in',
+  help: 'Air volume around the machine; decides whether leaked refrigerant could burn.',
+  quantity: 'volume',
+  minimum: 0.001,
+  maximum: 500,
+  level: 'more',
+});
+
+export const machineSchema = z.strictObject({
+  refrigerant: choiceField(fluids, fluidLabels, {
+    label: 'Refrigerant it would run on',
+    help: 'For study. A compressor belongs to the refrigerant it was made for.',
+    level: 'first',
+  }),
+  compressor: z.discriminatedUnion('kind', [salvaged, byDisplacement, byRating]).meta({
+    title: 'Compressor',
+    description: 'However it is known.',
+    field: {
+      label: 'How the compressor is known',
+      help: 'By the appliance it came out of, by its displacement, or by a rating.',
+      level: 'first',
+    },
+  }),
+  application: choiceField(levels, levelLabels, {
+    label: 'Made for which cold',
+    help: 'The level of evaporating temperature the motor was built for.',
+    level: 'more',
+    default: { rule: 'as such compressors usually are', source: 'follows from the description of the compressor' },
+  }).optional(),
+  shellPlace: choiceField(
+    ['tankRoom', 'sourceRoom', 'outdoors'],
+    { tankRoom: 'In the room of the tank', sourceRoom: 'Where the heat is taken from', outdoors: 'Outdoors' },
+    {
+      label: 'Where the compressor stands',
+      help: 'Its shell warms what is around it.',
+      level: 'more',
+      default: { text: 'tankRoom', source: practice },
+    },
+  ).optional(),
+  enclosure: z
+    .discriminatedUnion('kind', [
+      z
+        .strictObject({ kind: kindField('openRoom') })
+        .meta({ title: 'Open in the room', description: 'No cabinet around it.' }),
+      z
+        .strictObject({ kind: kindField('closedCabinet'), volume: enclosureVolume })
+        .meta({ title: 'In a closed cabinet', description: 'Under the tank, for instance.' }),
+      z
+        .strictObject({ kind: kindField('hood'), volume: enclosureVolume })
+        .meta({ title: 'Under a hood', description: 'A cover open to one side.' }),
+    ])
+    .meta({
+      title: 'What surrounds the machine',
+      description: 'Where leaked refrigerant would gather.',
+      field: {
+        label: 'What surrounds the machine',
+        help: 'Where leaked refrigerant would gather.',
+        level: 'more',
+        default: { text: 'openRoom', source: practice },
+      },
+    })
+    .optional(),
+  charge: quantityField({
+    label: 'Refrigerant in the circuit',
+    help: 'Printed on the rating plate of the appliance. Shown against limits only; never an amount to fill in.',
+    quantity: 'mass',
+    minimum: 0.001,
+    maximum: 20,
+    level: 'more',
+    default: { rule: 'the range of such appliances as built', source: fromClass.source },
+  }).optional(),
+  forFlammables: choiceField(yesNoUnknown, yesNoLabels, {
+    label: 'Is the equipment made for a flammable refrigerant?',
+    help: 'Relays, switches, thermostat and fan near the circuit must be made for it.',
+    level: 'more',
+    default: { text: 'unknown', source: 'nothing assumed about safety equipment' },
+  }).optional(),
+});
+
+const approach = { quantity: 'temperatureDifference', minimum: 1, maximum: 40, level: 'more' } as const;
+
+export const exchangersSchema = z
+  .strictObject({
+    evaporatorApproach: quantityField({
+      ...approach,
+      label: 'Source air above evaporating temperature',
+      help: 'A larger cold exchanger needs less. Air temperature minus evaporating (dew) temperature.',
+      default: { text: '10 K (7 to 15)', source: practice },
+    }).optional(),
+    condenserApproach: quantityField({
+      ...approach,
+      label: 'Condensing temperature above the water',
+      help: 'A larger warm exchanger needs less. Condensing (dew) temperature minus water temperature.',
+      default: {
+        rule: '10 K (7 to 14) with a water loop between, 6 K (4 to 9) with a coil in the tank',
+        source: practice,
+      },
+    }).optional(),
+    condenserArrangement: choiceField(
+      ['intermediateLoop', 'coilInTank'],
+      { intermediateLoop: 'A water loop between refrigerant and tank', coilInTank: 'A refrigerant coil in the tank' },
+      {
+        label: 'How the heat gets into the tank',
+        help: 'With a water loop between, a leak of refrigerant or oil does not reach the animals.',
+        level: 'more',
+        default: {
+          text: 'intermediateLoop',
+          source: 'the arrangement that keeps refrigerant and oil away from the tank',
+        },
+      },
+    ).optional(),
+    wettedMetal: choiceField(
+      ['titanium', 'stainless316', 'copper', 'cupronickel', 'polymer', 'unknown'],
+      {
+        titanium: 'Titanium',
+        stainless316: 'Stainless steel 316',
+        copper: 'Copper',
+        cupronickel: 'Cupronickel',
+        polymer: 'Plastic tube',
+        unknown: 'Not known',
+      },
+      {
+        label: 'What touches the tank water',
+        help: 'Material of the surface that gives the heat to the tank.',
+        level: 'more',
+        default: { text: 'unknown', source: 'nothing assumed about the material' },
+      },
+    ).optional(),
+    tubeDiameter: quantityField({
+      label: 'Diameter of the coil’s tube',
+      help: 'Outer diameter.',
+      quantity: 'length',
+      minimum: 0.002,
+      maximum: 0.1,
+      level: 'expert',
+      default: { text: '9.5 mm', source: practice },
+    }).optional(),
+    superheat: quantityField({
+      label: 'Superheat',
+      help: 'How far the gas at the compressor is above its dew temperature.',
+      quantity: 'temperatureDifference',
+      minimum: 0,
+      maximum: 60,
+      level: 'expert',
+      default: { text: '6 K (3 to 10)', source: practice },
+    }).optional(),
+    subcooling: quantityField({
+      label: 'Subcooling',
+      help: 'How far the liquid before the valve or capillary is below its bubble temperature.',
+      quantity: 'temperatureDifference',
+      minimum: 0,
+      maximum: 40,
+      level: 'expert',
+      default: { text: '3 K (1 to 6)', source: practice },
+    }).optional(),
+    airSpeed: quantityField({
+      label: 'Air speed at the evaporator',
+      help: 'Air flow over the face area of the evaporator.',
+      quantity: 'speed',
+      minimum: 0.1,
+      maximum: 10,
+      level: 'expert',
+      default: { text: '1.5 m/s (1 to 2)', source: practice },
+    }).optional(),
+  })
+  .optional();
+
+const small = { quantity: 'electricPower', minimum: 0, maximum: 2000 } as const;
+
+export const powerSchema = z
+  .strictObject({
+    fan: quantityField({
+      ...small,
+      label: 'Power of the fan',
+      help: 'The fan that drives the source air through the evaporator.',
+      level: 'more',
+      default: { text: '8 W (4 to 15)', source: practice },
+    }).optional(),
+    loopPump: quantityField({
+      ...small,
+      label: 'Power of the loop pump',
+      help: 'The pump of the water loop between refrigerant and tank.',
+      level: 'more',
+      default: { rule: '5 W (3 to 10) with a water loop, 0 W with a coil in the tank', source: practice },
+    }).optional(),
+    controls: quantityField({
+      ...small,
+      label: 'Power of the controls',
+      help: 'Thermostat, relays, display; day and night.',
+      level: 'expert',
+      default: { text: '3 W (1 to 6)', source: practice },
+    }).optional(),
+  })
+  .optional();
+
+const nothingAssumed = { text: 'unknown', source: 'nothing assumed about safety equipment' };
+
+export const safeguardsSchema = z
+  .strictObject({
+    overTemperatureCutOut: choiceField(
+      ['independent', 'none', 'unknown'],
+      { independent: 'Yes, independent of the thermostat', none: 'None', unknown: 'Not known' },
+      {
+        label: 'Over-temperature cut-out',
+        help: 'A mechanical switch of its own that stops the machine when the water gets too warm.',
+        level: 'more',
+        default: nothingAssumed,
+      },
+    ).optional(),
+    residualCurrentProtection: choiceField(yesNoUnknown, yesNoLabels, {
+      label: 'Residual-current protection',
+      help: 'A device that cuts the mains when current leaks into the water (RCD, GFCI).',
+      level: 'more',
+      default: nothingAssumed,
+    }).optional(),
+  })
+  .optional();

@@ -1,0 +1,156 @@
+// "Start my own": seven questions whose answers make a complete design. The questions are data; the fields they ask are
+// fields of the document, with their own records. Everything else starts as an assumption.
+
+import { fieldRecord, fieldRecords } from './field-records.ts';
+import { checkDesign } from './parse.ts';
+import { type Part, textAt, withPart } from './paths.ts';
+import type { Result } from './problems.ts';
+import { type DesignDocument, formatVersion } from './schema/design.ts';
+
+/** A field that a question asks, perhaps only after a choice made in the same question. */
+export interface StartField {
+  readonly path: string;
+  /** Asked only where the field at `path` has been answered with this. */
+  readonly when?: { readonly path: string; readonly is: string };
+  /** May be left out, though asked. */
+  readonly optional: boolean;
+}
+
+export interface StartQuestion {
+  readonly id: 'tank' | 'water' | 'room' | 'lid' | 'compressor' | 'electricity' | 'heating';
+  readonly question: string;
+  readonly help: string;
+  readonly fields: readonly StartField[];
+}
+
+/** Texts by path, as typed. */
+export type StartAnswers = Readonly<Record<string, string>>;
+
+const requiredParts = ['room', 'tank', 'machine', 'prices'] as const;
+const loadKind = 'tank.load.kind';
+
+function asked(path: string): StartField {
+  return { path, optional: false };
+}
+
+function maybe(path: string): StartField {
+  return { path, optional: true };
+}
+
+function measured(path: string): StartField {
+  return { path, when: { path: loadKind, is: 'measured' }, optional: false };
+}
+
+function sized(path: string, optional = false): StartField {
+  return { path, when: { path: loadKind, is: 'rectangular' }, optional };
+}
+
+export const startQuestions: readonly StartQuestion[] = [
+  {
+    id: 'tank',
+    question: 'How do you know your tank?',
+    help: 'A meter on the heater for a week is best. Otherwise its inside measures and its panes.',
+    fields: [
+      asked(loadKind),
+      measured('tank.load.energy'),
+      measured('tank.load.duration'),
+      sized('tank.load.length'),
+      sized('tank.load.width'),
+      sized('tank.load.height'),
+      sized('tank.load.wall.material'),
+      sized('tank.load.wall.thickness'),
+    ],
+  },
+  {
+    id: 'water',
+    question: 'What water, and how warm?',
+    help: 'The temperature it is to be kept at.',
+    fields: [asked('tank.waterTemperature'), asked('tank.water')],
+  },
+  {
+    id: 'room',
+    question: 'How warm is the room?',
+    help: 'As it usually is while you heat. The machine would take its heat from this air.',
+    fields: [asked('room.temperature')],
+  },
+  {
+    id: 'lid',
+    question: 'What lies on the water?',
+    help: 'After a measurement this is known already: it asks how much of the loss leaves as vapour, if you know.',
+    fields: [
+      sized('tank.load.lid'),
+      sized('tank.load.surface', true),
+      { path: 'tank.load.evaporationShare', when: { path: loadKind, is: 'measured' }, optional: true },
+    ],
+  },
+  {
+    id: 'compressor',
+    question: 'What did the compressor come out of?',
+    help: 'And the refrigerant on its rating plate. It belongs to that refrigerant.',
+    fields: [asked('machine.compressor.appliance'), asked('machine.compressor.madeFor')],
+  },
+  {
+    id: 'electricity',
+    question: 'What does electricity cost?',
+    help: 'The price of one more kilowatt hour.',
+    fields: [asked('prices.currency'), asked('prices.electricity')],
+  },
+  {
+    id: 'heating',
+    question: 'How long is the room heated, and at what price?',
+    help: 'Heat that leaves the tank helps to heat the room in those months. Leave open what you do not know.',
+    fields: [maybe('room.monthsHeated'), maybe('room.houseHeatPrice')],
+  },
+];
+
+/** The fields of a question that apply after the answers given so far. */
+export function askedFields({ fields }: StartQuestion, answers: StartAnswers): readonly StartField[] {
+  return fields.filter(({ when }) => when === undefined || answers[when.path]?.trim() === when.is);
+}
+
+/**
+ * The design that the answers make. The compressor runs on the refrigerant it was made for unless `machine.refrigerant` is
+ * among the answers; any other path of the document may be answered too.
+ */
+export function newDesign(answers: StartAnswers, name = 'My tank'): Result<{ readonly document: DesignDocument }> {
+  const given = Object.entries(answers).map(([path, text]) => [path, text.trim()] as const);
+  const asksOther = new Map(
+    startQuestions.flatMap(({ fields }) => fields.map((field) => [field.path, field] as const)),
+  );
+  let document: Part = {
+    formatVersion,
+    name,
+    room: {},
+    tank: {},
+    machine: { compressor: { kind: 'salvaged' } },
+    prices: {},
+  };
+  for (const [path, text] of given) {
+    const when = asksOther.get(path)?.when;
+    if (text === '' || (when !== undefined && answers[when.path]?.trim() !== when.is)) continue;
+    if (fieldRecord(path) === undefined) {
+      return {
+        ok: false,
+        problems: [{ path, code: 'unknownPath', received: path, expected: 'the path of a field of a design' }],
+      };
+    }
+    document = withPart(document, path.split('.'), text);
+  }
+  const madeFor = answers['machine.compressor.madeFor']?.trim();
+  if (madeFor !== undefined && madeFor !== '' && !answers['machine.refrigerant']?.trim()) {
+    document = withPart(document, ['machine', 'refrigerant'], madeFor);
+  }
+  return checkDesign(ordered(document));
+}
+
+/** Keys in the order of the schema, so that files look alike. */
+function ordered(document: Part): Part {
+  let result: Part = { formatVersion: document.formatVersion };
+  for (const { path } of fieldRecords) {
+    const text = textAt(document, path);
+    if (text !== undefined) result = withPart(result, path.split('.'), text);
+  }
+  // Parts without any answer stay as empty parts, so that the problems name the fields that are missing.
+  for (const part of requiredParts) if (result[part] === undefined) result = { ...result, [part]: {} };
+  return result;
+}
