@@ -10,6 +10,8 @@ export type Standing = 'doNotBuild' | 'fallsShort' | 'uncertain' | 'notWorthIt' 
 /** A band with the SI unit it is in, as `--json` gives it. */
 export interface BandWithUnit extends Band {
   readonly unit: string;
+  /** Name of this result; a step of `workings` of the same name shows how it was computed. */
+  readonly result: string;
 }
 
 /** One way heat leaves the tank. */
@@ -32,8 +34,8 @@ export interface TankAnswer {
   /** Water that evaporates [kg/s]. */
   readonly evaporation: BandWithUnit;
   readonly heatCapacity: number;
-  /** Time for the water to fall 1 K with no heat at the coldest spell [s]. */
-  readonly timePerKelvin: number;
+  /** Time for the water to fall 1 K with no heat at the coldest spell [s]; null where it needs no heat. */
+  readonly timePerKelvin: number | null;
 }
 
 /** One state point of the loop, likely values. */
@@ -140,7 +142,8 @@ export interface ScenarioAccount {
   readonly roomCredit: BandWithUnit;
   /** Cost of cooling the room in summer; zero unless the room is cooled, negative where the scenario cools it itself. */
   readonly coolingCost: BandWithUnit;
-  readonly annualCost: BandWithUnit;
+  /** Electricity minus room credit plus cooling cost, per year. */
+  readonly runningCost: BandWithUnit;
   readonly purchase: number;
   /** Running plus purchase spread over its life, per year. */
   readonly lifeCostPerYear: BandWithUnit;
@@ -181,7 +184,8 @@ export interface Assessment {
   readonly systemPower: BandWithUnit;
   readonly compressorCop: BandWithUnit;
   readonly systemCop: BandWithUnit;
-  readonly seasonCop: BandWithUnit;
+  /** Null where no month uses electricity. */
+  readonly seasonCop: BandWithUnit | null;
   readonly tank: TankAnswer;
   readonly operating: OperatingAnswer;
   readonly sizing: SizingAnswer;

@@ -1,3 +1,4 @@
+export { type AssessOutcome, Assessor, assessDesign, type EngineError } from './assess.ts';
 export type {
   Assessment,
   AssumptionLeft,
@@ -14,3 +15,9 @@ export type {
   Standing,
   TankAnswer,
 } from './assessment.ts';
+export { type DoubtfulInput, doubt, varianceShares } from './doubt.ts';
+export type { StageCounts } from './stage.ts';
+export { pathLabel, scenarioLabel } from './wording/labels.ts';
+export { sayFinding } from './wording/say-finding.ts';
+export { standingTitles } from './wording/verdict.ts';
+export { allFormulas, formulaById } from './workings.ts';

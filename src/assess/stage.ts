@@ -2,20 +2,20 @@
 // last result and runs it again only when a value it reads, or a result it needs, has changed. An edit in the workbench
 // and the one-at-a-time variation of an uncertain input use the same machinery: both change one value of the design.
 
-import type { PlainDesign } from '../design/index.ts';
+import type { StagedDesign } from './stages/engine-assumptions.ts';
 
 /** Names of the design's top-level parts, the grain at which stages declare what they read. */
-export type DesignPart = Exclude<keyof PlainDesign, 'formatVersion' | 'name' | 'note'>;
+export type DesignPart = Exclude<keyof StagedDesign, 'formatVersion' | 'name' | 'note'>;
 
 /** The part of the design a stage declared. Reading anything else is a type error and undefined at run time. */
-export type DesignSlice<Parts extends DesignPart> = Pick<PlainDesign, Parts>;
+export type DesignSlice<Parts extends DesignPart> = Pick<StagedDesign, Parts>;
 
 /** A pure step from parts of the design and earlier results to one result. */
 export interface Stage<Results extends object, Name extends keyof Results> {
   readonly name: Name;
   readonly reads: readonly DesignPart[];
   readonly needs: readonly (keyof Results)[];
-  readonly run: (design: PlainDesign, results: Results) => Results[Name];
+  readonly run: (design: StagedDesign, results: Results) => Results[Name];
 }
 
 /** Declares a stage so that `run` sees only what it declared; the runner passes nothing else. */
@@ -55,13 +55,13 @@ export class StageRunner<Results extends object> {
     this.#stages = stages;
   }
 
-  run(design: PlainDesign): Results {
+  run(design: StagedDesign): Results {
     const { results, remembered } = this.#evaluate(design);
     this.#remembered = remembered;
     return results;
   }
 
-  probe(design: PlainDesign): Results {
+  probe(design: StagedDesign): Results {
     return this.#evaluate(design).results;
   }
 
@@ -69,11 +69,11 @@ export class StageRunner<Results extends object> {
     return { ...this.#counts };
   }
 
-  #evaluate(design: PlainDesign) {
+  #evaluate(design: StagedDesign) {
     const results = {} as Results;
     const remembered = new Map<keyof Results, Remembered>();
     for (const step of this.#stages) {
-      const slice = pick(design, step.reads) as unknown as PlainDesign;
+      const slice = pick(design, step.reads) as unknown as StagedDesign;
       const needed = pick(results, step.needs) as Results;
       const inputs = [...leaves(slice), ...step.needs.map((need) => results[need])];
       const before = this.#remembered.get(step.name);

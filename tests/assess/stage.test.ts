@@ -2,7 +2,7 @@
 
 import { expect, test } from 'vitest';
 import { StageRunner, stage } from '../../src/assess/stage.ts';
-import type { PlainDesign } from '../../src/design/index.ts';
+import type { StagedDesign } from '../../src/assess/stages/engine-assumptions.ts';
 
 interface Results {
   room: number;
@@ -21,8 +21,8 @@ const stages = [
   ),
 ];
 
-function design(room: number, water: number): PlainDesign {
-  return { room: { temperature: room }, tank: { waterTemperature: water } } as unknown as PlainDesign;
+function design(room: number, water: number): StagedDesign {
+  return { room: { temperature: room }, tank: { waterTemperature: water } } as unknown as StagedDesign;
 }
 
 test('an edit runs the stages that read it and those that need them, nothing else', () => {

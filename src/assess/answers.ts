@@ -1,0 +1,153 @@
+// Puts the results of the stages and their bands into the parts of the Assessment that people and programs read.
+
+import type { Band, QuantityName } from '../quantities/index.ts';
+import { quantityRecord } from '../quantities/index.ts';
+import type {
+  BandWithUnit,
+  HeatFlows,
+  LimitMargin,
+  LossPath,
+  MonthAnswer,
+  OperatingAnswer,
+  ScenarioAccount,
+  SizingAnswer,
+  TankAnswer,
+} from './assessment.ts';
+import type { StagedDesign } from './stages/engine-assumptions.ts';
+import type { StageResults } from './stages/index.ts';
+import { pathLabel, scenarioLabel } from './wording/labels.ts';
+
+/** Bands by result name, as the variation of the inputs found them. */
+export interface Bands {
+  readonly bands: Readonly<Record<string, Band>>;
+  readonly quantities: Readonly<Record<string, QuantityName>>;
+}
+
+/** The band of a named result with its SI unit. */
+export function bandOf({ bands, quantities }: Bands, name: string): BandWithUnit {
+  const band = bands[name];
+  const quantity = quantities[name];
+  if (band === undefined || quantity === undefined) throw new Error(`no result is named ${name}`);
+  return { ...band, unit: quantityRecord(quantity).unit, result: name };
+}
+
+export function tankAnswer(design: StagedDesign, { tank, surroundings }: StageResults, bands: Bands): TankAnswer {
+  return {
+    waterTemperature: design.tank.waterTemperature,
+    roomTemperature: surroundings.spell.roomTemperature,
+    paths: tank.paths.map(
+      ({ path, kind }): LossPath => ({
+        path,
+        label: pathLabel(path),
+        kind,
+        heat: bandOf(bands, `tank.paths.${path}`),
+      }),
+    ),
+    loss: bandOf(bands, 'tank.loss'),
+    gains: tank.gains,
+    load: bandOf(bands, 'tank.load'),
+    evaporation: bandOf(bands, 'tank.evaporation'),
+    heatCapacity: tank.heatCapacity,
+    timePerKelvin: tank.load > 0 ? tank.heatCapacity / tank.load : null,
+  };
+}
+
+export function operatingAnswer(
+  design: StagedDesign,
+  { operating, surroundings }: StageResults,
+  limits: readonly LimitMargin[],
+  bands: Bands,
+): OperatingAnswer {
+  return {
+    refrigerant: design.machine.refrigerant,
+    sourceTemperature: surroundings.spell.sourceTemperature,
+    waterTemperature: design.tank.waterTemperature,
+    evaporatingTemperature: bandOf(bands, 'operating.evaporatingTemperature'),
+    condensingTemperature: bandOf(bands, 'operating.condensingTemperature'),
+    evaporatingPressure: bandOf(bands, 'operating.evaporatingPressure'),
+    condensingPressure: bandOf(bands, 'operating.condensingPressure'),
+    dischargeTemperature: bandOf(bands, 'operating.dischargeTemperature'),
+    pressureRatio: bandOf(bands, 'operating.compressor.pressureRatio'),
+    massFlow: bandOf(bands, 'operating.compressor.massFlow'),
+    volumetricEfficiency: bandOf(bands, 'operating.compressor.volumetricEfficiency'),
+    overallEfficiency: bandOf(bands, 'operating.compressor.overallEfficiency'),
+    points: operating.points.map(({ name, temperature, pressure, enthalpy, entropy, density, quality }) => ({
+      name,
+      temperature,
+      pressure,
+      enthalpy,
+      entropy,
+      density,
+      quality,
+    })),
+    limits,
+  };
+}
+
+export function sizingAnswer(design: StagedDesign, { sizing }: StageResults, bands: Bands): SizingAnswer {
+  const { exchangers } = design;
+  return {
+    condenser: {
+      approach: exchangers.condenserApproach,
+      coilLength: bandOf(bands, 'condenser.length'),
+      coilArea: bandOf(bands, 'condenser.area'),
+      tubeDiameter: exchangers.tubeDiameter,
+      leavesOut: sizing.condenser.leavesOut,
+    },
+    evaporator: {
+      approach: exchangers.evaporatorApproach,
+      faceArea: bandOf(bands, 'evaporator.faceArea'),
+      airFlow: bandOf(bands, 'evaporator.volumeFlow'),
+      leavesOut: sizing.evaporator.leavesOut,
+    },
+  };
+}
+
+export function heatFlows(design: StagedDesign, { operating, plant, tank, hardware }: StageResults): HeatFlows {
+  return {
+    heatTaken: operating.heatTaken,
+    compressorPower: operating.compressorPower,
+    fanPower: hardware.fanPower,
+    loopPumpPower: hardware.loopPumpPower,
+    controlsPower: design.power.controls,
+    shellHeat: operating.shellHeat,
+    delivered: plant.heatReachingWaterRunning ?? 0,
+    runFraction: plant.runFraction,
+    backup: plant.backupHeat,
+    paths: tank.paths.map(({ path, heat }) => ({ path, label: pathLabel(path), heat })),
+  };
+}
+
+export function monthAnswers({ year }: StageResults): readonly MonthAnswer[] {
+  return year.months.map(({ conditions, energies, runFraction }) => ({
+    month: conditions.month,
+    roomTemperature: conditions.roomTemperature,
+    sourceTemperature: conditions.sourceTemperature,
+    heatNeeded: energies.heatNeeded,
+    heatDelivered: energies.heatFromMachine,
+    electricity: energies.electricity.total,
+    backup: energies.backupHeat,
+    runFraction,
+    heatTaken: energies.heatTakenFromSource,
+    roomHeat: energies.roomHeat,
+    heated: conditions.heatedShare,
+  }));
+}
+
+export function scenarioAccounts({ accounts }: StageResults, bands: Bands): readonly ScenarioAccount[] {
+  return accounts.accounts.map(({ scenario, purchase }) => {
+    const part = (name: string) => bandOf(bands, `accounts.${scenario}.${name}`);
+    return {
+      scenario,
+      label: scenarioLabel(scenario),
+      electricity: part('electricity'),
+      electricityCost: part('electricityCost'),
+      roomHeat: part('roomHeat'),
+      roomCredit: part('roomHeatCredit'),
+      coolingCost: part('coolingCost'),
+      runningCost: part('runningCost'),
+      purchase,
+      lifeCostPerYear: part('annualCost'),
+    };
+  });
+}

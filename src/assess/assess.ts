@@ -1,0 +1,200 @@
+// Design -> Assessment. Parses and resolves the document, runs the stages, varies every uncertain input alone, judges,
+// and gathers what people and programs read. An Assessor remembers its last run, so that an edit costs what depends on it.
+
+import { caution, findCautions } from '../cautions/index.ts';
+import {
+  type Assumption,
+  type DesignDocument,
+  type DesignProblem,
+  parseDesign,
+  plainDesign,
+  type ResolvedDesign,
+  resolveDesign,
+  uncertainInputs,
+  withValue,
+} from '../design/index.ts';
+import { KettlefinError } from '../numerics/index.ts';
+import type { Band, Finding, UnitView } from '../quantities/index.ts';
+import {
+  type Bands,
+  bandOf,
+  heatFlows,
+  monthAnswers,
+  operatingAnswer,
+  scenarioAccounts,
+  sizingAnswer,
+  tankAnswer,
+} from './answers.ts';
+import type { Assessment, AssumptionLeft, Influence } from './assessment.ts';
+import { cautionFacts, machineLimits } from './caution-facts.ts';
+import { type Doubt, type DoubtfulInput, doubt, varianceShares } from './doubt.ts';
+import { limitMargins } from './limits.ts';
+import { modelFindings } from './model-findings.ts';
+import { type StageCounts, StageRunner } from './stage.ts';
+import { engineAssumptions, type StagedDesign, stagedDesign } from './stages/engine-assumptions.ts';
+import { type StageResults, stages } from './stages/index.ts';
+import { namedValues } from './values.ts';
+import { judge } from './verdict.ts';
+import { howToMeasure } from './wording/measure.ts';
+import { verdictSentence } from './wording/verdict.ts';
+import { workingsOf } from './workings.ts';
+
+/** What went wrong, as plain data that can be printed, serialised and posted. */
+export interface EngineError {
+  readonly code: string;
+  readonly message: string;
+  readonly facts: Readonly<Record<string, unknown>>;
+}
+
+/**
+ * `unusable`: the document breaks its rules, each problem with its path.
+ * `noSolution`: the document is understood, and physics or the models give no answer for it.
+ */
+export type AssessOutcome =
+  | { readonly ok: true; readonly assessment: Assessment }
+  | { readonly ok: false; readonly kind: 'unusable'; readonly problems: readonly DesignProblem[] }
+  | { readonly ok: false; readonly kind: 'noSolution'; readonly error: EngineError };
+
+export class Assessor {
+  readonly #runner = new StageRunner<StageResults>(stages);
+
+  /** @param design  the text of a design file, or a document that was parsed before */
+  assess(design: string | DesignDocument, view: UnitView): AssessOutcome {
+    const parsed = typeof design === 'string' ? parseDesign(design) : { ok: true as const, document: design };
+    if (!parsed.ok) return { ok: false, kind: 'unusable', problems: parsed.problems };
+    try {
+      return { ok: true, assessment: this.#assessment(parsed.document, view) };
+    } catch (error) {
+      if (!(error instanceof KettlefinError)) throw error;
+      const { code, message } = error;
+      return { ok: false, kind: 'noSolution', error: { code, message, facts: error.facts() } };
+    }
+  }
+
+  /** How often each stage ran so far. */
+  stageCounts(): StageCounts {
+    return this.#runner.counts();
+  }
+
+  #assessment(document: DesignDocument, view: UnitView): Assessment {
+    const { design: resolved, assumptions } = resolveDesign(document);
+    const design = stagedDesign(plainDesign(resolved));
+    const results = this.#runner.run(design);
+    const named = namedValues(results);
+    const varied = this.#vary(design, resolved, named.values);
+    const bands: Bands = { bands: varied.bands, quantities: named.quantities };
+    const cautions = findCautions(cautionFacts(design, results, resolved.machine.charge));
+    const findings = [...cautions, ...modelFindings(results, varied.unanswered)];
+    const limits = limitMargins(results.operating, machineLimits(design));
+    const influences = influencesOf(varied);
+    const accounts = scenarioAccounts(results, bands);
+    const tankLoad = bandOf(bands, 'tank.load');
+    const heatDelivered = bandOf(bands, 'plant.heatReachingWater');
+    const standing = judge({ findings, heatDelivered, tankLoad, ...lifeCosts(results) });
+    const { currency } = design.prices;
+    const facts = { standing, tankLoad, heatDelivered, findings, limits, influences, accounts, currency };
+    return {
+      assessmentVersion: 1,
+      caution,
+      designName: document.name,
+      standing,
+      sentence: verdictSentence(facts, view),
+      tankLoad,
+      heatDelivered,
+      compressorPower: bandOf(bands, 'operating.compressor.power'),
+      systemPower: bandOf(bands, 'plant.systemPower'),
+      compressorCop: bandOf(bands, 'operating.compressorCop'),
+      systemCop: bandOf(bands, 'plant.systemCop'),
+      seasonCop: results.year.seasonCop === null ? null : bandOf(bands, 'year.seasonCop'),
+      tank: tankAnswer(design, results, bands),
+      operating: operatingAnswer(design, results, limits, bands),
+      sizing: sizingAnswer(design, results, bands),
+      flows: heatFlows(design, results),
+      year: monthAnswers(results),
+      accounts,
+      currency,
+      influences,
+      assumptions: assumptionsLeft(design, assumptions),
+      findings: findings.filter((finding) => !isForPeopleAndAnimals(finding)),
+      cautions: findings.filter(isForPeopleAndAnimals),
+      workings: workingsOf(design, results),
+    };
+  }
+
+  #vary(design: StagedDesign, resolved: ResolvedDesign, likely: Readonly<Record<string, number>>): Doubt {
+    const inputs: readonly DoubtfulInput[] = [
+      ...uncertainInputs(resolved),
+      ...engineAssumptions(design).map(({ key, label, estimate }) => ({ path: `engine.${key}`, label, estimate })),
+    ];
+    return doubt(
+      likely,
+      inputs,
+      (path, value) => namedValues(this.#runner.probe(withPlainValue(design, path, value))).values,
+    );
+  }
+}
+
+/** Assesses once, remembering nothing. */
+export function assessDesign(design: string | DesignDocument, view: UnitView): AssessOutcome {
+  return new Assessor().assess(design, view);
+}
+
+function withPlainValue(design: StagedDesign, path: string, value: number): StagedDesign {
+  if (!path.startsWith('engine.')) return { ...withValue(design, path, value), engine: design.engine };
+  return { ...design, engine: { ...design.engine, [path.slice('engine.'.length)]: value } };
+}
+
+function lifeCosts({ accounts }: StageResults) {
+  const costOf = (scenario: string) => accounts.accounts.find((each) => each.scenario === scenario)!.annualCost;
+  const others = accounts.accounts.filter((each) => each.scenario !== 'thisLoop').map((each) => each.annualCost);
+  return { lifeCostThisLoop: costOf('thisLoop'), lifeCostCheapestOther: Math.min(...others) };
+}
+
+/** Inputs by how much of the margin's variance each explains, the most telling first; those that move nothing left out. */
+function influencesOf({ bands, moves }: Doubt): readonly Influence[] {
+  const margin = bands['plant.margin']!.likely;
+  const shares = varianceShares(moves, 'plant.margin');
+  return moves
+    .map((move) => ({
+      path: move.path,
+      label: move.label,
+      marginAtLow: margin + (move.atLow?.['plant.margin'] ?? 0),
+      marginAtHigh: margin + (move.atHigh?.['plant.margin'] ?? 0),
+      share: shares.get(move.path) ?? 0,
+      measure: howToMeasure(move.path),
+    }))
+    .filter(({ share }) => share > 0)
+    .sort((left, right) => right.share - left.share);
+}
+
+function assumptionsLeft(design: StagedDesign, assumptions: readonly Assumption[]): readonly AssumptionLeft[] {
+  const engine = engineAssumptions(design).map(
+    ({ key, label, quantity, estimate, source }): AssumptionLeft => ({
+      path: `engine.${key}`,
+      label,
+      quantity,
+      value: bandOnly(estimate),
+      source,
+      level: 'expert',
+    }),
+  );
+  const given = assumptions.map(
+    ({ path, label, quantity, source, level, ...rest }): AssumptionLeft => ({
+      path,
+      label,
+      quantity: quantity ?? 'choice',
+      value: rest.choice ?? bandOnly(rest.estimate!),
+      source,
+      level,
+    }),
+  );
+  return [...given, ...engine];
+}
+
+function bandOnly({ low, likely, high }: Band): Band {
+  return { low, likely, high };
+}
+
+function isForPeopleAndAnimals({ subject }: Finding): boolean {
+  return subject === 'person' || subject === 'livestock' || subject === 'house';
+}

@@ -1,0 +1,109 @@
+// The facts that the rules of caution look at, gathered from the design and the results of the stages.
+
+import type { CautionFacts, CautionFluid, MachineLimits, OperatingFacts } from '../cautions/index.ts';
+import type { PlainDesign } from '../design/index.ts';
+import type { OperatingPoint } from '../loop/index.ts';
+import { dewPoint, saturationVapourPressure } from '../matter/air/index.ts';
+import { catalogueEntry } from '../matter/refrigerants/index.ts';
+import { applicationLimits } from '../parts/compressor/index.ts';
+import { heatReachingWater } from '../plant/index.ts';
+import type { Band } from '../quantities/index.ts';
+import type { StagedDesign } from './stages/engine-assumptions.ts';
+import type { StageResults } from './stages/index.ts';
+import { type MonthPoint, plantHardware, sourceIsTankRoom } from './stages/plant.ts';
+
+/** @param charge  band of the circuit's charge [kg], since a leak is judged at its upper end */
+export function cautionFacts(design: StagedDesign, results: StageResults, charge: Band): CautionFacts {
+  const { machine, exchangers, safeguards, tank, room, source } = design;
+  return {
+    fluid: cautionFluid(machine.refrigerant),
+    madeFor: cautionFluid(machine.compressor.madeFor),
+    application: machine.application,
+    limits: machineLimits(design),
+    operating: operatingFacts(design, results),
+    forFlammables: machine.forFlammables,
+    charge,
+    enclosure: machine.enclosure,
+    roomVolume: room.volume,
+    sourceIsTankRoom: sourceIsTankRoom(source),
+    atmosphericPressure: results.surroundings.atmosphericPressure,
+    condenserArrangement: exchangers.condenserArrangement,
+    wettedMetal: exchangers.wettedMetal,
+    water: tank.water,
+    livestock: tank.livestock,
+    waterTemperature: tank.waterTemperature,
+    tankHeatCapacity: results.tank.heatCapacity,
+    overTemperatureCutOut: safeguards.overTemperatureCutOut,
+    residualCurrentProtection: safeguards.residualCurrentProtection,
+  };
+}
+
+export function machineLimits({ machine }: PlainDesign): MachineLimits {
+  return applicationLimits(machine.application);
+}
+
+function cautionFluid(name: string): CautionFluid {
+  const entry = catalogueEntry(name);
+  return {
+    name: entry.name,
+    safetyClass: entry.safetyClass,
+    lowerFlammabilityLimit: entry.lowerFlammabilityLimit,
+    practicalLimit: entry.practicalLimit,
+    ozoneDepletionPotential: entry.ozoneDepletionPotential ?? 0,
+    globalWarmingPotential: entry.globalWarmingPotential.value,
+    usualOils: entry.usualOils,
+  };
+}
+
+/** The coldest spell, the usual winter and the warmest month in which the machine still has something to do. */
+function operatingFacts(design: StagedDesign, results: StageResults): readonly OperatingFacts[] {
+  const { spell, months } = results.surroundings;
+  const atSpell = factsOf('coldestSpell', design, results.operating, {
+    load: results.tank.load,
+    sourceTemperature: spell.sourceTemperature,
+    roomTemperature: spell.roomTemperature,
+  });
+  const byDistance = [...results.months].sort((a, b) => a.conditions.distance - b.conditions.distance);
+  const working = byDistance.filter((point) => point.operating !== null && point.tank.load > 0);
+  const usual = working.find((point) => point.conditions.distance === 0);
+  const warmest = working.at(-1);
+  return [
+    atSpell,
+    ...(usual === undefined ? [] : [monthFacts('usual', design, usual)]),
+    ...(warmest === undefined || warmest === usual || months.length === 0
+      ? []
+      : [monthFacts('warmestMonth', design, warmest)]),
+  ];
+}
+
+function monthFacts(when: OperatingFacts['when'], design: StagedDesign, point: MonthPoint): OperatingFacts {
+  const { roomTemperature, sourceTemperature } = point.conditions;
+  return factsOf(when, design, point.operating!, { load: point.tank.load, roomTemperature, sourceTemperature });
+}
+
+function factsOf(
+  when: OperatingFacts['when'],
+  design: StagedDesign,
+  operating: OperatingPoint,
+  at: { readonly load: number; readonly sourceTemperature: number; readonly roomTemperature: number },
+): OperatingFacts {
+  const hardware = plantHardware(design);
+  return {
+    when,
+    sourceTemperature: at.sourceTemperature,
+    sourceDewPoint: sourceDewPoint(design, at.roomTemperature),
+    evaporatingTemperature: operating.evaporating.temperature,
+    condensingTemperature: operating.condensing.temperature,
+    evaporatingPressure: operating.evaporating.pressure,
+    condensingPressure: operating.condensing.pressure,
+    dischargeTemperature: operating.dischargeTemperature,
+    heatDelivered: heatReachingWater(operating.heatDelivered, hardware.loopPumpPower, hardware.loopPumpShareToWater),
+    load: at.load,
+  };
+}
+
+/** Dew point of the source's air; known only where the source is the tank's own room and its air is not bone dry. */
+function sourceDewPoint({ source, room }: PlainDesign, roomTemperature: number): number | null {
+  if (!sourceIsTankRoom(source) || room.relativeHumidity === 0) return null;
+  return dewPoint(roomTemperature, room.relativeHumidity * saturationVapourPressure(roomTemperature));
+}

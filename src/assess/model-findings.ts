@@ -1,0 +1,120 @@
+// What the models themselves leave in doubt about this design, as findings: warnings of the parts, months without an
+// operating point, and ends of ranges at which the engine has no answer.
+
+import type { Fact, Finding, Severity } from '../quantities/index.ts';
+import type { UnansweredEnd } from './doubt.ts';
+import type { StageResults } from './stages/index.ts';
+
+/** Every code this file can report. */
+export const modelFindingCodes = [
+  'wetDischarge',
+  'littleFlow',
+  'smallLift',
+  'loopVelocityHigh',
+  'dryEvaporator',
+  'efficiencyUnusuallyLow',
+  'efficiencyUnusuallyHigh',
+  'monthsWithoutMachine',
+  'rangeEndWithoutAnswer',
+] as const;
+
+export type ModelFindingCode = (typeof modelFindingCodes)[number];
+
+/** Findings of the models from one run of the stages and from the variation of its inputs. */
+export function modelFindings(results: StageResults, unanswered: readonly UnansweredEnd[]): readonly Finding[] {
+  return [
+    ...results.tank.warnings,
+    ...ratingFindings(results),
+    ...operatingFindings(results),
+    ...sizingFindings(results),
+    ...yearFindings(results),
+    ...unanswered.map(unansweredFinding),
+  ];
+}
+
+function ratingFindings({ compressor }: StageResults): readonly Finding[] {
+  const { rated } = compressor;
+  if (rated === undefined) return [];
+  return rated.warnings.map((code) =>
+    finding(
+      code,
+      'look',
+      { efficiency: { value: rated.point.overallEfficiency, quantity: 'fraction' } },
+      'own judgement from published small hermetic machines',
+      'Check the unit, the mains frequency and the rating point printed with the capacity, and that the power is electric.',
+    ),
+  );
+}
+
+function operatingFindings({ operating }: StageResults): readonly Finding[] {
+  const facts: Record<(typeof operating.warnings)[number], Readonly<Record<string, Fact>>> = {
+    wetDischarge: { discharge: { value: operating.dischargeTemperature, quantity: 'temperature' } },
+    littleFlow: { volumetricEfficiency: { value: operating.volumetricEfficiency, quantity: 'fraction' } },
+    smallLift: { lift: { value: operating.lift, quantity: 'temperatureDifference' } },
+  };
+  const remedies: Record<(typeof operating.warnings)[number], string> = {
+    wetDischarge: 'Give the share of the power that leaves through the shell; the assumed one is too large here.',
+    littleFlow: 'Treat the capacity as a guess; look for a published rating near these temperatures.',
+    smallLift: 'Treat power and capacity as a guess; small machines are not described at so small a lift.',
+  };
+  return operating.warnings.map((code) =>
+    finding(code, 'look', facts[code], 'limits of the compressor model', remedies[code]),
+  );
+}
+
+function sizingFindings({ sizing }: StageResults): readonly Finding[] {
+  const { condenser, evaporator } = sizing;
+  const coil = condenser.warnings.map((code) =>
+    finding(
+      code,
+      'look',
+      { velocity: { value: condenser.loop?.velocity ?? 0, quantity: 'speed' } },
+      'common practice, no source',
+      'Plan several coils side by side, or a wider tube.',
+    ),
+  );
+  if (evaporator.warnings.length === 0) return coil;
+  return [
+    ...coil,
+    finding(
+      'dryEvaporator',
+      'note',
+      { evaporating: { value: sizing.evaporatorRequest.evaporatingTemperature, quantity: 'temperature' } },
+      'simplification of the evaporator’s size',
+      'The face is sized dry: condensing vapour would carry a part of the heat, frost would block the air.',
+    ),
+  ];
+}
+
+function yearFindings({ year }: StageResults): readonly Finding[] {
+  if (year.monthsWithoutMachine.length === 0) return [];
+  return [
+    finding(
+      'monthsWithoutMachine',
+      'look',
+      { months: { word: year.monthsWithoutMachine.join(', ') } },
+      'limits of the loop model',
+      'In these months a backup heater does everything in the accounts.',
+    ),
+  ];
+}
+
+function unansweredFinding({ label, end, message }: UnansweredEnd): Finding {
+  return finding(
+    'rangeEndWithoutAnswer',
+    'look',
+    { input: { word: label }, end: { word: end }, reason: { word: message } },
+    'one-at-a-time variation',
+    'Narrow this range: at that end the engine finds no answer, so the bands shown are too narrow.',
+  );
+}
+
+function finding(
+  code: ModelFindingCode,
+  severity: Severity,
+  facts: Readonly<Record<string, Fact>>,
+  source: string,
+  remedy: string,
+): Finding {
+  return { code, severity, subject: 'model', facts, source, remedy, needsLicensedPerson: false };
+}

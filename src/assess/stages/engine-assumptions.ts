@@ -1,0 +1,99 @@
+// What the engine assumes that no design document asks for: films, fouling, where a pump's heat goes. They are varied and
+// listed like every other assumption, so that nothing is silent; their paths begin with 'engine.'.
+
+import type { PlainDesign } from '../../design/index.ts';
+import { exchangerAssumptions, type TubeMaterial, tubeWall } from '../../parts/exchangers/index.ts';
+import type { Estimate } from '../../quantities/index.ts';
+
+/** Plain values of the engine's own assumptions. */
+export interface EngineValues {
+  readonly fouling: number;
+  readonly refrigerantFilm: number;
+  readonly loopSideFilm: number;
+  readonly tankCoilShare: number;
+  readonly loopTemperatureChange: number;
+  readonly airEffectiveness: number;
+  readonly finnedCoefficient: number;
+  readonly wallThickness: number;
+  readonly wallConductivity: number;
+  readonly loopPumpShareToWater: number;
+}
+
+/** A design as the stages read it: the person's, with the engine's own assumptions as one more part. */
+export interface StagedDesign extends PlainDesign {
+  readonly engine: EngineValues;
+}
+
+export interface EngineAssumption {
+  readonly key: keyof EngineValues;
+  readonly label: string;
+  readonly quantity: string;
+  readonly estimate: Estimate;
+  readonly source: string;
+}
+
+/** Material a coil is sized with where the design leaves it open: of the metals the one that conducts least well. */
+export const materialWhereUnknown: TubeMaterial = 'titanium';
+
+/** The material the coil is sized with. */
+export function coilMaterial(wettedMetal: string): TubeMaterial {
+  return wettedMetal === 'unknown' ? materialWhereUnknown : (wettedMetal as TubeMaterial);
+}
+
+/** Every assumption of the engine's own for this design, with its range and source. */
+export function engineAssumptions(design: PlainDesign): readonly EngineAssumption[] {
+  const { wettedMetal } = design.exchangers;
+  const material = coilMaterial(wettedMetal);
+  const wall = tubeWall(material);
+  const named = wettedMetal === 'unknown' ? `${material}, since the design names no material` : material;
+  const ranges = exchangerAssumptions;
+  return [
+    fromRange('fouling', 'slime on the coil in the tank', 'surfaceResistance', ranges.fouling),
+    fromRange('refrigerantFilm', 'film of condensing refrigerant', 'heatTransferCoefficient', ranges.refrigerantFilm),
+    fromRange('loopSideFilm', 'film of loop water at the refrigerant', 'heatTransferCoefficient', ranges.loopSideFilm),
+    fromRange('tankCoilShare', 'share of the approach between loop and tank', 'fraction', ranges.tankCoilShare),
+    fromRange(
+      'loopTemperatureChange',
+      'how far the loop water cools on its way through the tank',
+      'temperatureDifference',
+      ranges.loopTemperatureChange,
+    ),
+    fromRange(
+      'airEffectiveness',
+      'share of the possible cooling the air undergoes',
+      'fraction',
+      ranges.airEffectiveness,
+    ),
+    fromRange(
+      'finnedCoefficient',
+      'overall coefficient of the finned surface',
+      'heatTransferCoefficient',
+      ranges.finnedCoefficient,
+    ),
+    fromRange('wallThickness', `wall of the coil (${named})`, 'length', wall.thickness),
+    fromRange('wallConductivity', `conductivity of the coil’s wall (${named})`, 'conductivity', wall.conductivity),
+    {
+      key: 'loopPumpShareToWater',
+      label: 'share of the loop pump’s electricity that warms the water',
+      quantity: 'fraction',
+      estimate: { low: 0.5, likely: 0.8, high: 1, origin: 'assumed' },
+      source: 'common practice, no source',
+    },
+  ];
+}
+
+/** The design with the engine's own assumptions at their likely values. */
+export function stagedDesign(design: PlainDesign): StagedDesign {
+  const values = engineAssumptions(design).map(({ key, estimate }) => [key, estimate.likely]);
+  return { ...design, engine: Object.fromEntries(values) as unknown as EngineValues };
+}
+
+function fromRange(
+  key: keyof EngineValues,
+  label: string,
+  quantity: string,
+  range: Estimate & { readonly source: string },
+): EngineAssumption {
+  const { low, likely, high, origin, source } = range;
+  return { key, label, quantity, estimate: { low, likely, high, origin }, source };
+}

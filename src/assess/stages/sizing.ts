@@ -1,0 +1,56 @@
+// Stage: how long a coil and how large a face the assumed approach temperatures imply.
+
+import type { OperatingPoint } from '../../loop/index.ts';
+import {
+  type CondenserCoil,
+  type CondenserRequest,
+  condenserCoil,
+  type EvaporatorFace,
+  type EvaporatorRequest,
+  evaporatorFace,
+} from '../../parts/exchangers/index.ts';
+import type { DesignSlice } from '../stage.ts';
+import type { SurroundingsResult } from './surroundings.ts';
+
+export interface SizingResult {
+  readonly condenserRequest: CondenserRequest;
+  readonly condenser: CondenserCoil;
+  readonly evaporatorRequest: EvaporatorRequest;
+  readonly evaporator: EvaporatorFace;
+}
+
+export function sizingOf(
+  { tank, room, exchangers, engine }: DesignSlice<'tank' | 'room' | 'exchangers' | 'engine'>,
+  { spell, atmosphericPressure }: SurroundingsResult,
+  operating: OperatingPoint,
+): SizingResult {
+  const condenserRequest: CondenserRequest = {
+    duty: operating.heatDelivered,
+    condensingTemperature: operating.condensing.temperature,
+    waterTemperature: tank.waterTemperature,
+    salinity: tank.salinity,
+    arrangement: exchangers.condenserArrangement,
+    tube: {
+      outerDiameter: exchangers.tubeDiameter,
+      wallThickness: engine.wallThickness,
+      wallConductivity: engine.wallConductivity,
+    },
+    assumed: engine,
+  };
+  const evaporatorRequest: EvaporatorRequest = {
+    duty: operating.heatTaken,
+    airTemperature: spell.sourceTemperature,
+    // The source's humidity is taken as the tank room's; it decides condensation, hardly the size.
+    relativeHumidity: room.relativeHumidity,
+    pressure: atmosphericPressure,
+    evaporatingTemperature: operating.evaporating.temperature,
+    faceVelocity: exchangers.airSpeed,
+    assumed: { effectiveness: engine.airEffectiveness, finnedCoefficient: engine.finnedCoefficient },
+  };
+  return {
+    condenserRequest,
+    condenser: condenserCoil(condenserRequest),
+    evaporatorRequest,
+    evaporator: evaporatorFace(evaporatorRequest),
+  };
+}

@@ -1,0 +1,67 @@
+// Stage: the tank as the tank model wants it told, and what it needs under given conditions.
+
+import type { PlainDesign } from '../../design/index.ts';
+import { layerConductivity, material } from '../../matter/materials/index.ts';
+import { type Layer, type TankConditions, type TankDescription, type TankLoad, tankLoad } from '../../tank/index.ts';
+
+type PlainTank = PlainDesign['tank'];
+type PlainRectangular = Extract<PlainTank['load'], { kind: 'rectangular' }>;
+
+/** Seconds in a day, to spread a light’s hours over it. */
+const secondsPerDay = 86_400;
+
+/** The design's tank in the words of the tank model. */
+export function tankDescription(tank: PlainTank): TankDescription {
+  const { load } = tank;
+  const gains = {
+    pumpHeat: load.pumpPower * load.pumpShareToWater,
+    lightHeat: (load.lightPower * load.lightHours * load.lightShareToWater) / secondsPerDay,
+  };
+  if (load.kind === 'measured') return { ...load, ...gains, salinity: tank.salinity };
+  const wall = material(load.wall.material);
+  return {
+    kind: 'rectangular',
+    length: load.length,
+    width: load.width,
+    height: load.height,
+    waterDepth: load.waterDepth,
+    salinity: tank.salinity,
+    wall: { ...layerOf(load.wall), emissivity: wall.emissivity.likely },
+    insulation: insulationOf(load),
+    surface: load.surface,
+    evaporationFactor: load.evaporationFactor,
+    lid: load.lid,
+    ...(load.lid === 'none' ? {} : { lidLayer: layerOf({ material: load.lidMaterial, thickness: load.lidThickness }) }),
+    ...gains,
+  };
+}
+
+/** The tank's heat balance in its room. */
+export function tankLoadAt(
+  tank: PlainTank,
+  room: PlainDesign['room'],
+  roomTemperature: number,
+  atmosphericPressure: number,
+): TankLoad {
+  const conditions: TankConditions = {
+    waterTemperature: tank.waterTemperature,
+    roomTemperature,
+    roomRelativeHumidity: room.relativeHumidity,
+    atmosphericPressure,
+  };
+  return tankLoad(tankDescription(tank), conditions);
+}
+
+function insulationOf(load: PlainRectangular): { sides?: Layer; back?: Layer; bottom?: Layer } {
+  const { sides, back, bottom } = load.insulation;
+  return {
+    ...(sides === undefined ? {} : { sides: layerOf(sides) }),
+    ...(back === undefined ? {} : { back: layerOf(back) }),
+    ...(bottom === undefined ? {} : { bottom: layerOf(bottom) }),
+  };
+}
+
+function layerOf(layer: { readonly material: string; readonly thickness: number }): Layer {
+  const { likely } = layerConductivity(layer.material, layer.thickness);
+  return { conductivity: likely, thickness: layer.thickness };
+}

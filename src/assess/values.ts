@@ -1,0 +1,121 @@
+// Every result that carries a band, by the name it has in the working: one list, so that a result is varied, combined,
+// printed and traced under the same name.
+
+import { NoSolutionError } from '../numerics/index.ts';
+import type { QuantityName } from '../quantities/index.ts';
+import type { ResultValues } from './doubt.ts';
+import type { StageResults } from './stages/index.ts';
+
+interface ResultValue {
+  readonly name: string;
+  readonly quantity: QuantityName;
+  readonly read: (results: StageResults) => number;
+}
+
+const fixedValues: readonly ResultValue[] = [
+  value('tank.loss', 'power', ({ tank }) => tank.loss),
+  value('tank.load', 'power', ({ tank }) => tank.load),
+  value('tank.evaporation', 'evaporation', ({ tank }) => tank.evaporation),
+  value('operating.evaporatingTemperature', 'temperature', ({ operating }) => operating.evaporating.temperature),
+  value('operating.condensingTemperature', 'temperature', ({ operating }) => operating.condensing.temperature),
+  value('operating.evaporatingPressure', 'pressure', ({ operating }) => operating.evaporating.pressure),
+  value('operating.condensingPressure', 'pressure', ({ operating }) => operating.condensing.pressure),
+  value('operating.dischargeTemperature', 'temperature', ({ operating }) => operating.dischargeTemperature),
+  value('operating.compressor.pressureRatio', 'ratio', ({ operating }) => operating.pressureRatio),
+  value('operating.compressor.massFlow', 'massFlow', ({ operating }) => operating.massFlow),
+  value('operating.compressor.volumetricEfficiency', 'fraction', ({ operating }) => operating.volumetricEfficiency),
+  value('operating.compressor.overallEfficiency', 'fraction', ({ operating }) => operating.overallEfficiency),
+  value('operating.compressor.power', 'electricPower', ({ operating }) => operating.compressorPower),
+  value('operating.heatTaken', 'power', ({ operating }) => operating.heatTaken),
+  value('operating.heatDelivered', 'power', ({ operating }) => operating.heatDelivered),
+  value('operating.compressor.shellHeat', 'power', ({ operating }) => operating.shellHeat),
+  value('operating.compressorCop', 'ratio', ({ operating }) => operating.compressorCop),
+  value('plant.heatReachingWater', 'power', ({ plant }) => required(plant.heatReachingWaterRunning)),
+  value('plant.systemPower', 'electricPower', ({ plant }) => required(plant.systemPowerRunning)),
+  value('plant.systemCop', 'ratio', ({ plant }) => required(plant.systemCop)),
+  value('plant.margin', 'power', ({ plant, tank }) => required(plant.heatReachingWaterRunning) - tank.load),
+  value('condenser.length', 'length', ({ sizing }) => sizing.condenser.tankCoil.length),
+  value('condenser.area', 'area', ({ sizing }) => sizing.condenser.tankCoil.area),
+  value('evaporator.faceArea', 'area', ({ sizing }) => sizing.evaporator.faceArea),
+  value('evaporator.volumeFlow', 'volumeFlow', ({ sizing }) => sizing.evaporator.volumeFlow),
+];
+
+/** Values that exist for the paths and scenarios of these results. */
+function variableValues(results: StageResults): readonly ResultValue[] {
+  const paths = results.tank.paths.map(({ path }) =>
+    value(`tank.paths.${path}`, 'power', ({ tank }) => tank.paths.find((each) => each.path === path)?.heat ?? 0),
+  );
+  const accounts = results.accounts.accounts.flatMap(({ scenario }) => {
+    const read = (pick: (account: StageResults['accounts']['accounts'][number]) => number) => (now: StageResults) =>
+      pick(now.accounts.accounts.find((each) => each.scenario === scenario)!);
+    const name = (part: string) => `accounts.${scenario}.${part}`;
+    return [
+      value(
+        name('electricity'),
+        'energy',
+        read((each) => each.energies.electricity),
+      ),
+      value(
+        name('electricityCost'),
+        'money',
+        read((each) => each.electricityCost),
+      ),
+      value(
+        name('roomHeat'),
+        'energy',
+        read((each) => each.energies.roomHeatHeated),
+      ),
+      value(
+        name('roomHeatCredit'),
+        'money',
+        read((each) => each.roomHeatCredit),
+      ),
+      value(
+        name('coolingCost'),
+        'money',
+        read((each) => each.coolingCost),
+      ),
+      value(
+        name('runningCost'),
+        'money',
+        read((each) => each.runningCost),
+      ),
+      value(
+        name('annualCost'),
+        'money',
+        read((each) => each.annualCost),
+      ),
+    ];
+  });
+  const season = results.year.seasonCop === null ? [] : [value('year.seasonCop', 'ratio', seasonCop)];
+  return [...paths, ...accounts, ...season];
+}
+
+function seasonCop({ year }: StageResults): number {
+  if (year.seasonCop !== null) return year.seasonCop;
+  throw new NoSolutionError('No electricity is used in the whole year.', 'a load above 0 in at least one month');
+}
+
+/** The results by name, and the quantity each is of. */
+export interface NamedValues {
+  readonly values: ResultValues;
+  readonly quantities: Readonly<Record<string, QuantityName>>;
+}
+
+export function namedValues(results: StageResults): NamedValues {
+  const all = [...fixedValues, ...variableValues(results)];
+  return {
+    values: Object.fromEntries(all.map(({ name, read }) => [name, read(results)])),
+    quantities: Object.fromEntries(all.map(({ name, quantity }) => [name, quantity])),
+  };
+}
+
+function value(name: string, quantity: QuantityName, read: ResultValue['read']): ResultValue {
+  return { name, quantity, read };
+}
+
+/** The stages hand on only plants whose machine runs; a null here is a broken promise. */
+function required(number: number | null): number {
+  if (number === null) throw new Error('the plant at the coldest spell has no running machine');
+  return number;
+}

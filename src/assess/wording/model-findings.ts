@@ -1,0 +1,104 @@
+// Words for what the models leave out or doubt, by code.
+
+import type { Finding, UnitView } from '../../quantities/index.ts';
+import { isQuantityName, sayQuantity } from '../../quantities/index.ts';
+import type { TankFindingCode } from '../../tank/index.ts';
+import type { ModelFindingCode } from '../model-findings.ts';
+import type { FindingWords } from './findings.ts';
+
+type Code = TankFindingCode | ModelFindingCode;
+type Tell = (fact: string) => string;
+
+const words: Readonly<Record<Code, { readonly title: string; readonly text: (tell: Tell) => string }>> = {
+  tankSimplifications: {
+    title: 'How the tank is simplified',
+    text: () => 'The tank’s losses follow from a few plain pictures of it rather than from its every detail.',
+  },
+  tankBottomFacesRoomAir: {
+    title: 'The bottom faces room air',
+    text: () => 'The heat through the bottom is counted as if the tank stood on an open stand.',
+  },
+  evaporationMethodsDiffer: {
+    title: 'Two methods disagree on evaporation',
+    text: (tell) =>
+      `A ${tell('surface')} surface loses ${tell('low')} to ${tell('high')} of water, depending on the method.`,
+  },
+  lidCondensateReturns: {
+    title: 'What condenses on the lid comes back',
+    text: (tell) => `The underside of the lid settles at ${tell('lidTemperature')}.`,
+  },
+  looseLidAsOpenShare: {
+    title: 'A loose lid is a tight one with gaps',
+    text: (tell) => `Its gaps are taken to leave ${tell('openShare')} of the surface open.`,
+  },
+  condensationOnWater: {
+    title: 'The room is wetter than the tank',
+    text: (tell) => `Vapour of the room would condense on the water, ${tell('condensing')}.`,
+  },
+  tankNeedsNoHeat: {
+    title: 'This tank needs no heat here',
+    text: (tell) => `Pumps and lights give ${tell('surplus')} more than the tank loses.`,
+  },
+  measuredLoadScaled: {
+    title: 'A measurement, carried to other temperatures',
+    text: (tell) => `Of the measured loss ${tell('evaporationShare')} is taken to have left as vapour.`,
+  },
+  measuredDifferenceSmall: {
+    title: 'The measurement was made in too warm a room',
+    text: (tell) => `Water and room were only ${tell('difference')} apart.`,
+  },
+  wetDischarge: {
+    title: 'The gas would condense inside the shell',
+    text: (tell) => `With the assumed shell heat the discharge comes out at ${tell('discharge')}, wet.`,
+  },
+  littleFlow: {
+    title: 'Hardly any gas gets through',
+    text: (tell) => `Volumetric efficiency is ${tell('volumetricEfficiency')}, below what the model was made for.`,
+  },
+  smallLift: {
+    title: 'The lift is very small',
+    text: (tell) => `Condensing is only ${tell('lift')} above evaporating.`,
+  },
+  loopVelocityHigh: {
+    title: 'The loop water would rush',
+    text: (tell) => `One tube of this width would carry ${tell('velocity')}.`,
+  },
+  dryEvaporator: {
+    title: 'The evaporator is sized dry',
+    text: (tell) => `At ${tell('evaporating')} its surface is below the dew point of the air.`,
+  },
+  efficiencyUnusuallyLow: {
+    title: 'The rating gives an unusually low efficiency',
+    text: (tell) => `Overall efficiency at the rating point is ${tell('efficiency')}.`,
+  },
+  efficiencyUnusuallyHigh: {
+    title: 'The rating gives an unusually high efficiency',
+    text: (tell) => `Overall efficiency at the rating point is ${tell('efficiency')}.`,
+  },
+  monthsWithoutMachine: {
+    title: 'Months in which the loop has no operating point',
+    text: (tell) => `This holds for ${tell('months')}.`,
+  },
+  rangeEndWithoutAnswer: {
+    title: 'A range reaches where the engine has no answer',
+    text: (tell) => `At the ${tell('end')} end of “${tell('input')}”: ${tell('reason')}.`,
+  },
+};
+
+/** Whether there are words here for this code. */
+export function hasModelWords(code: string): code is Code {
+  return Object.hasOwn(words, code);
+}
+
+/** Title and one sentence of a finding about the models. The caller has checked `hasModelWords`. */
+export function modelFindingWords(finding: Finding, view: UnitView): FindingWords {
+  const { title, text } = words[finding.code as Code];
+  return { title, text: text((fact) => tellFact(finding, fact, view)) };
+}
+
+function tellFact(finding: Finding, name: string, view: UnitView): string {
+  const fact = finding.facts[name];
+  if (fact === undefined) return 'an unknown amount';
+  if ('word' in fact) return fact.word;
+  return isQuantityName(fact.quantity) ? sayQuantity(fact.value, fact.quantity, view) : String(fact.value);
+}

@@ -1,0 +1,13 @@
+// One door to the words of every finding, whichever folder reported it.
+
+import { InputError } from '../../numerics/index.ts';
+import type { Finding, UnitView } from '../../quantities/index.ts';
+import { type FindingWords, findingSentence, hasFindingWords } from './findings.ts';
+import { hasModelWords, modelFindingWords } from './model-findings.ts';
+
+/** Title and text of any finding. @throws InputError for a code that nobody wrote words for */
+export function sayFinding(finding: Finding, view: UnitView): FindingWords {
+  if (hasFindingWords(finding.code)) return findingSentence(finding, view);
+  if (hasModelWords(finding.code)) return modelFindingWords(finding, view);
+  throw new InputError('finding.code', finding.code, 'a code with words');
+}
