@@ -77,17 +77,17 @@ export function nusseltHollands1975(rayleigh: number): number {
 
 /**
  * Vapour flux m_v'' across the headspace (Sherwood number taken as the Nusselt number).
- *     m_v'' = Nu (D/d) (ρ_v,water − ρ_v,lid), 0 where the lid is dry
+ *     m_v'' = Nu (D/d) (ρ_v,water − ρ_v,lid)
  * @param nusselt      Nu [-]
  * @param diffusivity  D [m²/s]
  * @param gap          d [m]
  * @param water        ρ_v,water [kg/m³]
- * @param lid          ρ_v,lid [kg/m³]
+ * @param lid          ρ_v,lid [kg/m³], at most ρ_v,water: a lid that is too warm for dew is dry
  * @returns            m_v'' [kg/(s m²)]
  * Source: analogy of heat and mass transfer. Worked value: 60 mm, 26 over 23 °C → 0.0213 kg/(m² h).
  */
 export function headspaceVapour(nusselt: number, diffusivity: number, gap: number, water: number, lid: number): number {
-  return Math.max(0, ((nusselt * diffusivity) / gap) * (water - lid));
+  return ((nusselt * diffusivity) / gap) * (water - lid);
 }
 
 /**
@@ -118,7 +118,8 @@ export function headspaceFlux(
   gap: number,
   pressure: number,
 ): HeadspaceFlux {
-  const lidVapour = Math.min(saturationVapourPressure(lid), waterVapour);
+  const lidSaturation = saturationVapourPressure(lid);
+  const lidVapour = Math.min(lidSaturation, waterVapour);
   const waterVirtual = virtualTemperature(water, waterVapour, pressure);
   const lidVirtual = virtualTemperature(lid, lidVapour, pressure);
   const virtualDifference = waterVirtual - lidVirtual;
@@ -138,7 +139,7 @@ export function headspaceFlux(
   const nusselt = nusseltHollands1975(rayleigh);
   const diffusivity = vapourDiffusivity(mean, pressure);
   const waterVapourDensity = vapourDensity(water, waterVapour);
-  const lidVapourDensity = vapourDensity(lid, lidVapour);
+  const lidVapourDensity = Math.min(vapourDensity(lid, lidSaturation), waterVapourDensity);
   const circulation = headspaceVapour(nusselt, diffusivity, gap, waterVapourDensity, lidVapourDensity);
   const convectiveFlux = headspaceConvection(nusselt, conductivity, gap, water, lid);
   const radiativeFlux = headspaceRadiation(water, lid);

@@ -7,7 +7,7 @@ import { waterDensity, waterHeatCapacity } from '../matter/water/index.ts';
 import { InputError } from '../numerics/index.ts';
 import type { MeasuredTank, TankConditions } from './description.ts';
 import { measuredFindings } from './findings.ts';
-import { type HeatPath, heatCapacity, type MeasuredIntermediates, netLoad, type TankLoad } from './load.ts';
+import { type HeatPath, heatCapacity, type MeasuredIntermediates, netLoad, sumOfPaths, type TankLoad } from './load.ts';
 import { airState } from './vapour.ts';
 
 /**
@@ -65,8 +65,9 @@ export function shareOfLoss(share: number, power: number, pump: number, light: n
 export function measuredLoad(tank: MeasuredTank, conditions: TankConditions): TankLoad {
   const intermediates = measuredIntermediates(tank, conditions);
   const paths = measuredPaths(tank, conditions, intermediates);
-  const [latent, sensible] = paths.map((path) => path.heat) as [number, number];
-  const loss = latent + sensible;
+  const latent = sumOfPaths(paths.filter((path) => path.kind === 'latent'));
+  const sensible = sumOfPaths(paths.filter((path) => path.kind === 'sensible'));
+  const loss = sumOfPaths(paths);
   const load = netLoad(loss, tank.pumpHeat, tank.lightHeat);
   const evaporation = latent / intermediates.air.latentHeat;
   const specificHeat = waterHeatCapacity(conditions.waterTemperature, tank.salinity);
@@ -121,24 +122,19 @@ function measuredIntermediates(tank: MeasuredTank, conditions: TankConditions): 
 }
 
 function measuredPaths(tank: MeasuredTank, conditions: TankConditions, known: MeasuredIntermediates): HeatPath[] {
-  const vapourDifference = difference(known.air.waterVapour, known.air.roomVapour);
-  const temperatureDifference = difference(conditions.waterTemperature, conditions.roomTemperature);
-  const latent =
-    tank.evaporationShare === 0
-      ? 0
-      : scaledHeat(known.measuredLatent, vapourDifference, known.measuredVapourDifference);
-  const sensible = scaledHeat(known.measuredSensible, temperatureDifference, known.measuredTemperatureDifference);
-  return [
-    { path: 'evaporation', heat: latent, kind: 'latent' },
-    { path: 'wallsAndSurface', heat: sensible, kind: 'sensible' },
-  ];
+  const warmth = difference(conditions.waterTemperature, conditions.roomTemperature);
+  const sensible = scaledHeat(known.measuredSensible, warmth, known.measuredTemperatureDifference);
+  const dry: HeatPath = { path: 'wallsAndSurface', heat: sensible, kind: 'sensible' };
+  if (tank.evaporationShare === 0) return [dry];
+  const vapour = difference(known.air.waterVapour, known.air.roomVapour);
+  const latent = scaledHeat(known.measuredLatent, vapour, known.measuredVapourDifference);
+  return [{ path: 'evaporation', heat: latent, kind: 'latent' }, dry];
 }
 
 function measuredConductance(tank: MeasuredTank, conditions: TankConditions): number {
   const lossAt = (waterTemperature: number) => {
     const at = { ...conditions, waterTemperature };
-    const paths = measuredPaths(tank, at, measuredIntermediates(tank, at));
-    return paths.reduce((sum: number, path) => sum + path.heat, 0);
+    return sumOfPaths(measuredPaths(tank, at, measuredIntermediates(tank, at)));
   };
   const low = Math.max(273.15, conditions.waterTemperature - 0.25);
   const high = conditions.waterTemperature + 0.25;
