@@ -18,7 +18,7 @@ export type HeatFlow = keyof typeof INTERNAL_CONVECTION;
  * @param thickness     d [m]
  * @param conductivity  k [W/(m K)]
  * @returns             R [m² K/W]
- * Source: ISO 6946:2017, clause 6.7.1. Worked value: 10 mm glass (1.0) → 0.010 m² K/W.
+ * Source: ISO 6946:2017, clause 6.7.1 (number from memory). Worked value: 10 mm glass (1.0) → 0.010 m² K/W.
  */
 export function layerResistance(thickness: number, conductivity: number): number {
   return thickness / conductivity;
@@ -71,7 +71,7 @@ export function paneHeat(area: number, inside: number, room: number, inner: numb
  * @param pane        R_pane [m² K/W]
  * @param insulation  R_insulation [m² K/W], 0 where there is none
  * @returns           R_inner [m² K/W]
- * Source: ISO 6946:2017, clause 6.7.1. Worked value: 0.00333 + 0.010 + 0 → 0.01333.
+ * Source: ISO 6946:2017, clause 6.7.1 (number from memory). Worked value: 0.00333 + 0.010 + 0 → 0.01333.
  */
 export function innerResistance(film: number, pane: number, insulation: number): number {
   return film + pane + insulation;

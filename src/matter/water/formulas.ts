@@ -13,7 +13,8 @@ import {
 
 const T: FormulaSymbol = { meaning: 'temperature of the water', unit: 'K' };
 const S: FormulaSymbol = { meaning: 'salinity, salt per sea water', unit: 'kg/kg' };
-const sharqawy = 'Sharqawy, Lienhard & Zubair, Desalination and Water Treatment 16 (2010) 354';
+const sharqawy =
+  'Sharqawy, Lienhard & Zubair, Desalination and Water Treatment 16 (2010) 354 (equation numbers from memory)';
 const validity = '0 to 100 °C, salinity 0 to 0.12';
 const file = 'src/matter/water/properties.ts';
 const examples = [

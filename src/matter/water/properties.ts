@@ -1,6 +1,6 @@
 // Fresh and sea water at tank temperatures and atmospheric pressure: density, specific heat, latent heat, viscosity,
 // conductivity, and the lowering of the vapour pressure by salt. Fits of Sharqawy, Lienhard & Zubair (Desalination and
-// Water Treatment 16 (2010) 354); salinity is kg of salt per kg of sea water, 0 for fresh water.
+// Water Treatment 16 (2010) 354); salinity is kg of salt per kg of sea water, 0 for fresh water. Equation numbers are from memory.
 
 import { OutOfModelError } from '../../numerics/index.ts';
 
