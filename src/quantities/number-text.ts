@@ -60,7 +60,7 @@ function decimalNumber(digits: string, rest: string): LeadingNumber {
   const separators = mantissa.replace(/[^.,]/g, '');
   if (separators.length > 1) return { ok: false, code: 'ambiguousNumber' };
   if (/^[+-]?[1-9]\d{0,2},\d{3}$/.test(mantissa)) return { ok: false, code: 'ambiguousNumber' };
-  if (/^\s*\d/.test(rest)) return { ok: false, code: 'ambiguousNumber' };
+  if (/^\s*\d(?!\/[a-z])/.test(rest)) return { ok: false, code: 'ambiguousNumber' };
   return finish(1, Number(digits.replace(',', '.')), rest);
 }
 

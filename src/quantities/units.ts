@@ -245,8 +245,8 @@ export const unitFamilies = {
 /** What is compared: no spaces, dots of multiplication, brackets; raised digits lowered; "per" as a slash. */
 export function compactUnit(text: string): string {
   return text
-    .normalize('NFKC')
     .replace(/[º˚]/g, '°')
+    .normalize('NFKC')
     .replace(/\bper(?!\s*cent)\b/gi, '/')
     .replace(/\^/g, '')
     .replace(/[\s·⋅*×().]/g, '');
