@@ -50,10 +50,17 @@ export type OperatingWarning = CompressorWarning | 'smallLift';
 /** Below this lift the point carries the warning `smallLift` [K]; common practice, no source. */
 export const smallLift = 15;
 
+/** Dew temperature [K], pressure [Pa] and the saturated vapour there. */
+export interface SaturationLevel {
+  readonly temperature: number;
+  readonly pressure: number;
+  readonly vapour: State;
+}
+
 export interface OperatingPoint {
   /** Dew temperature [K] and pressure [Pa]. */
-  readonly evaporating: { readonly temperature: number; readonly pressure: number };
-  readonly condensing: { readonly temperature: number; readonly pressure: number };
+  readonly evaporating: SaturationLevel;
+  readonly condensing: SaturationLevel;
   /** The five states, in the order of CyclePointName; the compressor outlet is the real one. */
   readonly points: readonly [CyclePoint, CyclePoint, CyclePoint, CyclePoint, CyclePoint];
   /** ṁ [kg/s]. */
@@ -115,8 +122,8 @@ export function operatingPoint(input: OperatingPointInput): OperatingPoint {
   const lift = condensing.vapour.temperature - evaporating.vapour.temperature;
   const isentropic = stateAt(fluid, { pressure: dischargePressure, entropy: suction.entropy });
   return {
-    evaporating: { temperature: evaporating.vapour.temperature, pressure: evaporating.pressure },
-    condensing: { temperature: condensing.vapour.temperature, pressure: condensing.pressure },
+    evaporating: levelOf(evaporating),
+    condensing: levelOf(condensing),
     points: [
       named('compressorInlet', suction),
       named('compressorOutletIsentropic', isentropic),
@@ -194,6 +201,10 @@ function condenserLiquid(fluid: Refrigerant, condensing: Saturation, subcooling:
     throw new InputError('subcooling', subcooling, expected);
   }
   return stateAt(fluid, { temperature, pressure: condensing.pressure });
+}
+
+function levelOf({ pressure, vapour }: Saturation): SaturationLevel {
+  return { temperature: vapour.temperature, pressure, vapour };
 }
 
 function named(name: CyclePointName, state: State): CyclePoint {

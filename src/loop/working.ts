@@ -1,6 +1,7 @@
 // The working of a textbook cycle and of an operating point: each number of the result with its formula, the numbers put
 // in and where they came from. Names follow the result object; states are named as 'points.compressorInlet.enthalpy'.
 
+import { saturationPressureWorking, stateWorking, temperatureWorking } from '../matter/refrigerants/index.ts';
 import { type CompressorOrigins, compressorWorking } from '../parts/compressor/index.ts';
 import type { FormulaValues, WorkingStep } from '../quantities/index.ts';
 import type { OperatingPoint, OperatingPointInput } from './operating-point.ts';
@@ -137,6 +138,19 @@ export function operatingPointWorking(
       T_water: [input.waterTemperature, origins.waterTemperature],
       dT_c: [input.condenserApproach, origins.condenserApproach],
     }),
+    saturationPressureWorking(
+      input.fluid,
+      result.evaporating.vapour,
+      own('evaporatingPressure'),
+      own('evaporatingTemperature'),
+    ),
+    saturationPressureWorking(
+      input.fluid,
+      result.condensing.vapour,
+      own('condensingPressure'),
+      own('condensingTemperature'),
+    ),
+    ...[inlet, isentropic, liquid].flatMap((point) => stateWorking(input.fluid, point, own(`points.${point.name}`))),
     ...compressorWorking(
       input.compressor,
       result.compressor,
@@ -150,6 +164,7 @@ export function operatingPointWorking(
       },
       compressor,
     ),
+    ...temperatureWorking(input.fluid, outlet, own('dischargeTemperature'), `${compressor}.dischargeEnthalpy`),
     step(own('heatDelivered'), 'loop.heatDelivered', result.heatDelivered, {
       m: flow,
       h_2: [outlet.enthalpy, `${compressor}.dischargeEnthalpy`],

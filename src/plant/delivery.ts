@@ -52,6 +52,25 @@ export function backupHeat(load: number, heatReachingWater: number): number {
 }
 
 /**
+ * Electricity of the whole system while the machine runs.
+ *     P_sys = P_comp + P_fan + P_p + P_ctl
+ * @param compressorPower   P_comp [W]
+ * @param fanPower          P_fan [W]
+ * @param loopPumpPower     P_p [W], only a pump that exists for the heat pump
+ * @param controlsPower     P_ctl [W], controls, crankcase heater, defrost
+ * @returns                 P_sys [W]
+ * Source: definition of this project. Worked value: 50 + 8 + 5 + 3 → 66 W.
+ */
+export function systemPower(
+  compressorPower: number,
+  fanPower: number,
+  loopPumpPower: number,
+  controlsPower: number,
+): number {
+  return compressorPower + fanPower + loopPumpPower + controlsPower;
+}
+
+/**
  * System coefficient of performance while the machine runs.
  *     COP_sys = Q̇_w / (P_comp + P_fan + P_p + P_ctl)
  * @param heatReachingWater Q̇_w [W], heat reaching the tank water
@@ -76,7 +95,7 @@ export function systemCop(
   requireNonNegative('fanPower', fanPower);
   requireNonNegative('loopPumpPower', loopPumpPower);
   requireNonNegative('controlsPower', controlsPower);
-  return heatReachingWater / (compressorPower + fanPower + loopPumpPower + controlsPower);
+  return heatReachingWater / systemPower(compressorPower, fanPower, loopPumpPower, controlsPower);
 }
 
 /**

@@ -1,7 +1,7 @@
 // Formula records of the coupled steady state, and the steps that show how one state was computed.
 
 import type { Formula, FormulaValues, WorkingStep } from '../quantities/index.ts';
-import { backupHeat, heatReachingWater, roomNetHeat, runFraction, systemCop } from './delivery.ts';
+import { backupHeat, heatReachingWater, roomNetHeat, runFraction, systemCop, systemPower } from './delivery.ts';
 import type { MachineState, PlantHardware, PlantState, TankHeat } from './state.ts';
 
 const watt = (meaning: string) => ({ meaning, unit: 'W' });
@@ -56,6 +56,26 @@ export const plantFormulas: readonly Formula[] = [
     examples: [
       { L: 230, Q_w: 186 },
       { L: 410.5, Q_w: 377.2 },
+    ],
+  },
+  {
+    id: 'plant.systemPower',
+    title: 'Electricity of the whole system while the machine runs',
+    result: { symbol: 'P_sys', ...watt('electricity of the whole system') },
+    expression: 'P_comp + P_fan + P_p + P_ctl',
+    symbols: {
+      P_comp: watt('electricity of the compressor'),
+      P_fan: watt('electricity of the fan'),
+      P_p: watt('electricity of the loop pump'),
+      P_ctl: watt('electricity of controls'),
+    },
+    source: 'definition of this project',
+    validity: 'while the machine runs',
+    file,
+    compute: (v) => systemPower(v.P_comp!, v.P_fan!, v.P_p!, v.P_ctl!),
+    examples: [
+      { P_comp: 52, P_fan: 8, P_p: 5.5, P_ctl: 3 },
+      { P_comp: 231, P_fan: 14, P_p: 9, P_ctl: 2.5 },
     ],
   },
   {
@@ -122,6 +142,7 @@ export function plantWorking(
   origins: PlantOrigins = {},
 ): readonly WorkingStep[] {
   if (machine === null || state.heatReachingWaterRunning === null || state.systemCop === null) return [];
+  if (state.systemPowerRunning === null) return [];
   const reaching = state.heatReachingWaterRunning;
   const parts = { P_comp: machine.compressorPower, P_fan: hardware.fanPower, P_p: hardware.loopPumpPower };
   const fromState = { ...origins, Q_w: `${prefix}.heatReachingWater`, x: `${prefix}.runFraction` };
@@ -144,6 +165,12 @@ export function plantWorking(
     ),
     step('runFraction', 'plant.runFraction', { L: tank.load, Q_w: reaching }, x),
     step('backupHeat', 'plant.backupHeat', { L: tank.load, Q_w: reaching }, state.backupHeat),
+    step(
+      'systemPower',
+      'plant.systemPower',
+      { ...parts, P_ctl: hardware.controlsPower },
+      state.systemPowerRunning,
+    ),
     step('systemCop', 'plant.systemCop', { Q_w: reaching, ...parts, P_ctl: hardware.controlsPower }, state.systemCop),
     step(
       'roomNetHeat',

@@ -1,5 +1,5 @@
 export { accountTolerance, closeAccount, EnergyAccountError } from './account.ts';
-export { backupHeat, heatReachingWater, roomNetHeat, runFraction, systemCop } from './delivery.ts';
+export { backupHeat, heatReachingWater, roomNetHeat, runFraction, systemCop, systemPower } from './delivery.ts';
 export type { PlantOrigins } from './formulas.ts';
 export { plantFormulas, plantWorking } from './formulas.ts';
 export type {

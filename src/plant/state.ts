@@ -6,7 +6,7 @@
 
 import { InputError, requireFinite, requireNonNegative, requireWithin } from '../numerics/index.ts';
 import { closeAccount } from './account.ts';
-import { backupHeat, heatReachingWater, roomNetHeat, runFraction, systemCop } from './delivery.ts';
+import { backupHeat, heatReachingWater, roomNetHeat, runFraction, systemCop, systemPower } from './delivery.ts';
 
 /** What the tank asks for and gives away [W], from the tank's own model. */
 export interface TankHeat {
@@ -133,7 +133,7 @@ export function plantState(tank: TankHeat, machine: MachineState | null, hardwar
     systemPowerRunning:
       machine === null
         ? null
-        : machine.compressorPower + hardware.fanPower + hardware.loopPumpPower + hardware.controlsPower,
+        : systemPower(machine.compressorPower, hardware.fanPower, hardware.loopPumpPower, hardware.controlsPower),
     heatTakenFromSource,
     shellHeat: shellHeatByPlace(hardware.shellPlace, shell),
     roomHeat,

@@ -12,6 +12,7 @@ import {
   pressureOf,
   soundSpeedOf,
   stiffnessOf,
+  temperatureOf,
   thermalPushOf,
 } from './relations.ts';
 import { surfaceTensionOf } from './surface-tension.ts';
@@ -92,6 +93,25 @@ export const refrigerantFormulas: readonly Formula[] = [
     examples: [
       { R: 188.56, T: 300, phi_d: -0.151, phi_t: 4.2, h_zero: 9700 },
       { R: 81.49, T: 280, phi_d: -0.978, phi_t: -1.7, h_zero: -2500 },
+    ],
+  },
+  {
+    id: 'refrigerants.temperature',
+    title: 'Temperature of a refrigerant of known enthalpy',
+    result: { symbol: 'T', meaning: 'temperature', unit: 'K' },
+    expression: '(h - h_zero) / (R * (1 + phi_d + phi_t))',
+    symbols: {
+      h: { meaning: 'enthalpy', unit: 'J/kg' },
+      h_zero: { meaning: 'shift to 200 kJ/kg in the saturated liquid at 0 °C', unit: 'J/kg' },
+      R,
+      phi_d,
+      phi_t,
+    },
+    ...ofTheEquation,
+    compute: (v) => temperatureOf(v.h!, v.h_zero!, v.R!, v.phi_d!, v.phi_t!),
+    examples: [
+      { h: 412e3, h_zero: 51e3, R: 81.49, phi_d: -0.07, phi_t: 12.1 },
+      { h: 575e3, h_zero: 102e3, R: 188.56, phi_d: -0.12, phi_t: 7.9 },
     ],
   },
   {

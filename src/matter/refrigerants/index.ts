@@ -12,3 +12,4 @@ export { refrigerant, refrigerantNames } from './library.ts';
 export { type ReferenceState, type ReferenceStateName, referenceOffset, referenceStates } from './reference-states.ts';
 export { surfaceTensionMulero2012 } from './surface-tension.ts';
 export type { Phase, Refrigerant, Saturation, State, StateInput } from './types.ts';
+export { saturationPressureWorking, stateWorking, temperatureWorking } from './working.ts';

@@ -44,6 +44,21 @@ export function enthalpyOf(
 }
 
 /**
+ * Temperature T [K] at a state of known enthalpy: the relation of the enthalpy solved for T. The derivatives are those at
+ * the state, which an iteration has found.
+ *     T = (h − h₀) / (R (1 + φ_d + φ_t))
+ */
+export function temperatureOf(
+  enthalpy: number,
+  zero: number,
+  gasConstant: number,
+  residualDelta: number,
+  tau: number,
+): number {
+  return (enthalpy - zero) / (gasConstant * (1 + residualDelta + tau));
+}
+
+/**
  * Entropy s [J/(kg K)].
  *     s = R (φ_t − φ) + s₀, φ = φ⁰ + φʳ, s₀ the shift to the chosen zero
  */
