@@ -7,6 +7,7 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { all, create, type MathNode } from 'mathjs';
 import { describe, expect, test } from 'vitest';
+import { allFormulas } from '../src/assess/index.ts';
 import type { Formula } from '../src/quantities/index.ts';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
@@ -36,6 +37,12 @@ describe('collections', () => {
       const above = [...exporting].filter((known) => folder === known || folder.startsWith(`${known}/`));
       expect(above, folder).not.toEqual([]);
     }
+  });
+
+  test('the assessment knows every one of them', () => {
+    const known = new Set(allFormulas.map((formula) => formula.id));
+    expect(formulas.map((formula) => formula.id).filter((id) => !known.has(id))).toEqual([]);
+    expect(known.size).toBe(formulas.length);
   });
 
   test('identifiers are unique', () => {
@@ -133,16 +140,22 @@ async function load(path: string): Promise<Record<string, unknown>> {
 
 function indexFiles(): string[] {
   return (readdirSync(join(root, 'src'), { recursive: true }) as string[])
-    .filter((path) => /(^|\/)index\.ts$/.test(path) && !path.startsWith('app/') && path !== 'index.ts')
+    .filter((path) => /(^|\/)index\.ts$/.test(path) && !/^(app|index)\b/.test(path))
     .map((path) => `src/${path}`)
-    .sort((a, b) => b.split('/').length - a.split('/').length);
+    .sort((a, b) => rank(a) - rank(b));
+}
+
+/** Parts before the folders that gather them; the assessment, which gathers all, at the end. */
+function rank(path: string): number {
+  return path.startsWith('src/assess/') ? 1 : -path.split('/').length;
 }
 
 /** Folders in which some file writes a Formula record. */
 function foldersWithRecords(): string[] {
-  const files = (readdirSync(join(root, 'src'), { recursive: true }) as string[]).filter((path) =>
-    path.endsWith('.ts'),
-  );
+  const files = (readdirSync(join(root, 'src'), { recursive: true }) as string[])
+    .filter((path) => path.endsWith('.ts'))
+    // The list of all of them, not a record.
+    .filter((path) => path !== 'assess/workings.ts');
   const folders = files
     .filter((path) => /:\s*(readonly )?Formula(\[\])?\s*=/.test(readFileSync(join(root, 'src', path), 'utf8')))
     .map((path) => `src/${path.split('/').slice(0, -1).join('/')}`);
