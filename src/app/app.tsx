@@ -2,7 +2,7 @@
 
 import { type ReactNode, useEffect, useMemo, useReducer, useState } from 'react';
 import { caution } from '../cautions/index.ts';
-import { type DesignProblem, parseDesign, sayProblem, serialiseDesign, setField } from '../design/index.ts';
+import { type DesignProblem, type EditResult, parseDesign, sayProblem, serialiseDesign } from '../design/index.ts';
 import { HeatPath } from './heat-path/heat-path.tsx';
 import { type Workbench, WorkbenchContext } from './state/context.tsx';
 import { demos } from './state/demos.ts';
@@ -51,11 +51,13 @@ export function App({ engine, keeper, start }: AppProps): ReactNode {
     keeper.write('view', state.view);
     keeper.write('light', state.light);
   }, [keeper, state.view, state.light]);
-  useUndoKeys(() => dispatch({ type: 'undone' }), () => dispatch({ type: 'redone' }));
+  useUndoKeys(
+    () => dispatch({ type: 'undone' }),
+    () => dispatch({ type: 'redone' }),
+  );
 
   const workbench = useMemo((): Workbench => {
-    const edit = (path: string, text: string): readonly DesignProblem[] => {
-      const outcome = setField(document, path, text);
+    const edit = (outcome: EditResult, path: string): readonly DesignProblem[] => {
       if (!outcome.ok) return outcome.problems;
       dispatch({ type: 'edited', document: outcome.document, path });
       return [];
@@ -73,7 +75,10 @@ export function App({ engine, keeper, start }: AppProps): ReactNode {
     const read = await readFileText(file);
     if (read.ok) return openText(read.text, read.name);
     const problems = [{ path: undefined, message: read.message }];
-    dispatch({ type: 'noticed', notice: { title: 'The file was not opened. The open design is unchanged.', problems } });
+    dispatch({
+      type: 'noticed',
+      notice: { title: 'The file was not opened. The open design is unchanged.', problems },
+    });
   };
   const openDemo = (file: string) => {
     const demo = demos.find((candidate) => candidate.file === file);
@@ -85,7 +90,7 @@ export function App({ engine, keeper, start }: AppProps): ReactNode {
   return (
     <LightProvider choice={state.light}>
       <WorkbenchContext value={workbench}>
-        <a className="skip" href="#main" onClick={(event) => (event.preventDefault(), focusMain())}>
+        <a className="skip" href="#main">
           Skip to the station
         </a>
         <TopBar
@@ -147,8 +152,8 @@ export function App({ engine, keeper, start }: AppProps): ReactNode {
           </main>
           <footer className="foot quiet">
             <p>
-              Everything is computed in this page; nothing is sent anywhere. Ranges are the ends one would be surprised to
-              see passed, about one time in ten.
+              Everything is computed in this page; nothing is sent anywhere. Ranges are the ends one would be surprised
+              to see passed, about one time in ten.
             </p>
           </footer>
         </div>
@@ -201,10 +206,6 @@ function StationLinks({ current, open }: { current: StationName; open: (station:
       ))}
     </nav>
   );
-}
-
-function focusMain(): void {
-  document.getElementById('main')?.focus();
 }
 
 /** Undo and redo by keyboard, except where a field has its own. */

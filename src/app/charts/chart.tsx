@@ -2,9 +2,9 @@
 // Until the drawing library has arrived, and if it never does, the table stands alone.
 
 import { type ReactNode, useEffect, useId, useRef, useState } from 'react';
+import { saveAddress } from '../state/files.ts';
 import { DataTable } from '../ui/data-table.tsx';
 import { useLight } from '../ui/light.tsx';
-import { saveAddress } from '../state/files.ts';
 import type { ChartSpecification } from './specification.ts';
 
 type Adapter = typeof import('./plotly-adapter.ts');
@@ -30,9 +30,12 @@ export function Chart({ chart, tableOpen = false }: { chart: ChartSpecification;
   useEffect(() => {
     const element = host.current;
     if (element === null) return;
-    const watch = new IntersectionObserver((entries) => entries.some((entry) => entry.isIntersecting) && setNear(true), {
-      rootMargin: '400px',
-    });
+    const watch = new IntersectionObserver(
+      (entries) => entries.some((entry) => entry.isIntersecting) && setNear(true),
+      {
+        rootMargin: '400px',
+      },
+    );
     watch.observe(element);
     return () => watch.disconnect();
   }, []);
@@ -65,7 +68,10 @@ export function Chart({ chart, tableOpen = false }: { chart: ChartSpecification;
     const element = host.current;
     if (element === null) return;
     const { chartImage } = await loadAdapter();
-    saveAddress(await chartImage(element, chart, 'png'), `${chart.title.toLowerCase().replaceAll(/[^a-z0-9]+/g, '-')}.png`);
+    saveAddress(
+      await chartImage(element, chart, 'png'),
+      `${chart.title.toLowerCase().replaceAll(/[^a-z0-9]+/g, '-')}.png`,
+    );
   };
 
   return (
@@ -74,9 +80,17 @@ export function Chart({ chart, tableOpen = false }: { chart: ChartSpecification;
         <h3>{chart.title}</h3>
         <p id={words}>{chart.description}</p>
       </figcaption>
-      <div className={`chart-picture chart-${state}`} ref={host} style={{ aspectRatio: `1 / ${chart.proportion ?? 0.62}` }} aria-hidden="true" />
+      <div
+        className="chart-picture"
+        data-state={state}
+        ref={host}
+        style={{ aspectRatio: `1 / ${chart.proportion ?? 0.62}` }}
+        aria-hidden="true"
+      />
       {state === 'waiting' && <p className="quiet">Drawing…</p>}
-      {state === 'failed' && <p className="quiet">The picture could not be drawn here; the table below says the same.</p>}
+      {state === 'failed' && (
+        <p className="quiet">The picture could not be drawn here; the table below says the same.</p>
+      )}
       <div className="chart-foot">
         {state === 'drawn' && (
           <button type="button" className="plain" onClick={() => void save()}>

@@ -14,13 +14,24 @@ export function monthsChart(year: readonly MonthAnswer[], view: UnitView): Chart
     values.map((value, index) => `<b>${year[index]?.month ?? ''}</b><br>${label} ${energy(value).toFixed(1)} ${unit}`);
   const bars = [
     { label: 'heat the tank needs', ink: 'leaving', values: year.map((month) => month.heatNeeded), dash: 'solid' },
-    { label: 'heat from the machine', ink: 'intoWater', values: year.map((month) => month.heatDelivered), dash: 'solid' },
-    { label: 'electricity of the machine', ink: 'electricity', values: year.map((month) => month.electricity), dash: 'solid' },
+    {
+      label: 'heat from the machine',
+      ink: 'intoWater',
+      values: year.map((month) => month.heatDelivered),
+      dash: 'solid',
+    },
+    {
+      label: 'electricity of the machine',
+      ink: 'electricity',
+      values: year.map((month) => month.electricity),
+      dash: 'solid',
+    },
     { label: 'plain heat still added', ink: 'electricity', values: year.map((month) => month.backup), dash: 'dash' },
   ] as const;
   return {
     title: 'The year by months',
-    description: 'Heat the tank needs beside the heat the machine gives, the electricity it takes and the plain electric heat still added, month by month.',
+    description:
+      'Heat the tank needs beside the heat the machine gives, the electricity it takes and the plain electric heat still added, month by month.',
     x: { label: 'month', unit: '', names },
     y: { label: 'energy in the month', unit },
     series: bars

@@ -78,7 +78,14 @@ export async function chartImage(host: HTMLElement, chart: ChartSpecification, f
   const height = 820;
   const drawn = layout(chart, palette, false);
   const words = { xref: 'paper', yref: 'paper', x: 0, xanchor: 'left', showarrow: false, align: 'left' };
-  const under = { ...words, y: 0, yanchor: 'top', yshift: -62, text: inLines(caution, 130), font: { color: palette.ink('ink'), size: 13 } };
+  const under = {
+    ...words,
+    y: 0,
+    yanchor: 'top',
+    yshift: -62,
+    text: inLines(caution, 130),
+    font: { color: palette.ink('ink'), size: 13 },
+  };
   const figure = {
     data: traces(chart, palette),
     layout: {
@@ -106,7 +113,10 @@ function inLines(text: string, length: number): string {
 }
 
 function traces(chart: ChartSpecification, palette: Palette): Data[] {
-  return [...chart.limits.map((limit) => limitTrace(chart, limit, palette)), ...chart.series.flatMap((series) => seriesTraces(series, palette))] as Data[];
+  return [
+    ...chart.limits.map((limit) => limitTrace(chart, limit, palette)),
+    ...chart.series.flatMap((series) => seriesTraces(series, palette)),
+  ] as Data[];
 }
 
 function seriesTraces(series: ChartSeries, palette: Palette): object[] {
@@ -121,17 +131,21 @@ function seriesTraces(series: ChartSeries, palette: Palette): object[] {
   const own = {
     line: { type: 'scatter', mode: 'lines', line },
     area: { type: 'scatter', mode: 'lines', line, fill: 'tozeroy' },
-    points: { type: 'scatter', mode: 'markers', marker: { color: colour, size: 8, line: { color: palette.sheet, width: 1.5 } } },
+    points: {
+      type: 'scatter',
+      mode: 'markers',
+      marker: { color: colour, size: 8, line: { color: palette.sheet, width: 1.5 } },
+    },
     bar: {
       type: 'bar',
       marker: { color: colour, pattern: series.dash === 'dash' ? { shape: '/', fgcolor: palette.sheet } : undefined },
     },
   }[series.kind];
   const drawn = { ...shared, ...own };
-  return series.written === undefined ? [drawn] : [drawn, writtenTrace(series, series.written, colour, palette)];
+  return series.written === undefined ? [drawn] : [drawn, writtenTrace(series, series.written, palette)];
 }
 
-function writtenTrace(series: ChartSeries, written: NonNullable<ChartSeries['written']>, colour: string, palette: Palette): object {
+function writtenTrace(series: ChartSeries, written: NonNullable<ChartSeries['written']>, palette: Palette): object {
   const place = { above: 'top center', below: 'bottom center', right: 'middle right', left: 'middle left' };
   return {
     type: 'scatter',
@@ -140,7 +154,7 @@ function writtenTrace(series: ChartSeries, written: NonNullable<ChartSeries['wri
     y: [series.y[written.at]],
     text: [written.text],
     textposition: place[written.place ?? 'above'],
-    textfont: { color: colour, size: palette.fontSize - 1.5 },
+    textfont: { color: palette.ink(series.ink === 'faint' ? 'neutral' : series.ink), size: palette.fontSize - 1 },
     hoverinfo: 'skip',
     showlegend: false,
     cliponaxis: false,
@@ -191,14 +205,12 @@ function layout(chart: ChartSpecification, palette: Palette, narrow: boolean): P
   const notes = chart.notes.map((note) => ({
     x: chart.x.logarithmic ? Math.log10(note.x) : note.x,
     y: chart.y.logarithmic ? Math.log10(note.y) : note.y,
-    text: note.text,
+    text: `<b>${note.text}</b>`,
     showarrow: false,
-    xshift: note.place === 'left' ? -10 : note.place === 'right' ? 10 : 0,
-    yshift: note.place === 'above' ? 11 : note.place === 'below' ? -11 : 0,
+    xshift: note.place === 'left' ? -9 : note.place === 'right' ? 9 : 0,
+    yshift: note.place === 'above' ? 15 : note.place === 'below' ? -15 : 0,
     xanchor: note.place === 'left' ? 'right' : note.place === 'right' ? 'left' : 'center',
     font: { color: palette.ink(note.ink), size: palette.fontSize + 0.5 },
-    bgcolor: palette.sheet,
-    borderpad: 1,
   }));
   return {
     autosize: true,

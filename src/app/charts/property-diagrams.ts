@@ -65,9 +65,13 @@ function propertyChart(diagram: Diagram, plane: Plane, view: UnitView): ChartSpe
   return {
     title: `${isPressure ? 'Pressure and enthalpy' : 'Temperature and entropy'} of ${diagram.refrigerant}`,
     description: isPressure
-      ? 'The loop runs anticlockwise: up the compression, left along the heat given to the water, straight down the expansion, right along the heat taken from the source. Broken greys are lines of constant temperature, entropy and quality.'
+      ? 'The loop runs anticlockwise: up the compression, left along the heat given to the water, straight down the expansion, right along the heat taken from the source. Broken greys are lines of constant temperature, entropy (s) and quality (x). The two broken levels are the pressures at which it would boil as warm as the source and as the tank water.'
       : 'The loop runs clockwise: up the compression, left along the heat given to the water, down the expansion, right along the heat taken from the source. Broken greys are lines of constant pressure and quality.',
-    x: { label: isPressure ? 'specific enthalpy' : 'specific entropy', unit: quantityUnit(xQuantity, view), range: frame.x },
+    x: {
+      label: isPressure ? 'specific enthalpy' : 'specific entropy',
+      unit: quantityUnit(xQuantity, view),
+      range: frame.x,
+    },
     y: {
       label: isPressure ? 'pressure, absolute' : 'temperature',
       unit: quantityUnit(yQuantity, view),
@@ -77,15 +81,13 @@ function propertyChart(diagram: Diagram, plane: Plane, view: UnitView): ChartSpe
     series: [...families, ...processSeries(diagram, plane, view), pointSeries(diagram, plane, view)],
     limits: [],
     levels: levelLines(diagram, plane, view),
-    notes: diagram.points
-      .filter((point) => point.name !== 'compressorOutletIsentropic')
-      .map((point) => ({
-        text: pointNumbers[point.name] ?? point.name,
-        x: toView(valueOn(point, plane, 'x'), xQuantity, view),
-        y: toView(valueOn(point, plane, 'y'), yQuantity, view),
-        ink: 'ink',
-        place: notePlace(point.name, plane),
-      })),
+    notes: diagram.points.map((point) => ({
+      text: pointNumbers[point.name] ?? point.name,
+      x: toView(valueOn(point, plane, 'x'), xQuantity, view),
+      y: toView(valueOn(point, plane, 'y'), yQuantity, view),
+      ink: 'ink',
+      place: notePlace(point.name, plane),
+    })),
     table: stateTable(diagram.points, view),
     proportion: 0.64,
   };
@@ -103,6 +105,7 @@ function valueOn(point: Omit<DiagramState, 'name'>, plane: Plane, axis: 'x' | 'y
 
 function notePlace(name: string, plane: Plane): 'above' | 'below' | 'left' | 'right' {
   if (name === 'compressorInlet') return plane === 'pressureEnthalpy' ? 'below' : 'right';
+  if (name === 'compressorOutletIsentropic') return plane === 'pressureEnthalpy' ? 'above' : 'left';
   if (name === 'compressorOutlet') return plane === 'pressureEnthalpy' ? 'above' : 'right';
   if (name === 'condenserOutlet') return 'above';
   return 'below';
@@ -123,16 +126,23 @@ function frameOf(diagram: Diagram, plane: Plane, view: UnitView): Frame {
   const low = Math.min(...pathYs);
   const [xLow, xHigh] = [Math.min(...xs), Math.max(...xs)].map((x) => toView(x, xQuantity, view)) as [number, number];
   const x: [number, number] = [xLow - 0.02 * (xHigh - xLow), xHigh + 0.12 * (xHigh - xLow)];
-  if (plane === 'pressureEnthalpy') return { x, y: [toView(low / 1.9, yQuantity, view), toView(top * 1.35, yQuantity, view)] };
+  if (plane === 'pressureEnthalpy')
+    return { x, y: [toView(low / 1.9, yQuantity, view), toView(top * 1.35, yQuantity, view)] };
   return { x, y: [toView(low - 18, yQuantity, view), toView(top + 14, yQuantity, view)] };
 }
 
-function familySeries(line: Line, xQuantity: QuantityName, yQuantity: QuantityName, frame: Frame, view: UnitView): ChartSeries {
+function familySeries(
+  line: Line,
+  xQuantity: QuantityName,
+  yQuantity: QuantityName,
+  frame: Frame,
+  view: UnitView,
+): ChartSeries {
   const look = lineLooks[line.kind];
   const x = line.x.map((value) => toView(value, xQuantity, view));
   const y = line.y.map((value) => toView(value, yQuantity, view));
   const words = lineWords(line, view);
-  const at = lastInside(x, y, frame);
+  const at = line.kind === 'quality' ? firstInside(x, y, frame) : lastInside(x, y, frame);
   return {
     label: look.label,
     kind: 'line',
@@ -162,10 +172,16 @@ function lastInside(x: readonly number[], y: readonly number[], frame: Frame): n
   for (let index = x.length - 1; index >= 0; index--) {
     const here = { x: x[index]!, y: y[index]! };
     const marginX = 0.05 * (xHigh - xLow);
-    const isInside = here.x > xLow + marginX && here.x < xHigh - marginX && here.y > yLow * 1.04 && here.y < yHigh * 0.94;
+    const isInside =
+      here.x > xLow + marginX && here.x < xHigh - marginX && here.y > yLow * 1.04 && here.y < yHigh * 0.94;
     if (isInside) return index;
   }
   return undefined;
+}
+
+function firstInside(x: readonly number[], y: readonly number[], frame: Frame): number | undefined {
+  const found = lastInside(x.toReversed(), y.toReversed(), frame);
+  return found === undefined ? undefined : x.length - 1 - found;
 }
 
 function processSeries(diagram: Diagram, plane: Plane, view: UnitView): ChartSeries[] {
@@ -212,11 +228,12 @@ function hoverWords(title: string, point: Omit<DiagramState, 'name'>, view: Unit
 
 function levelLines(diagram: Diagram, plane: Plane, view: UnitView): LevelLine[] {
   return diagram.levels.flatMap((level): LevelLine[] => {
-    const words = `${level.name === 'source' ? 'source' : 'tank water'} ${sayQuantity(level.temperature, 'temperature', view, 3)}`;
+    const words = `${level.name === 'source' ? 'source' : 'tank water'}, ${sayQuantity(level.temperature, 'temperature', view, 3)}`;
     const ink = level.name === 'source' ? 'fromSource' : 'intoWater';
-    if (plane === 'temperatureEntropy') return [{ label: words, y: toView(level.temperature, 'temperature', view), ink }];
+    if (plane === 'temperatureEntropy')
+      return [{ label: words, y: toView(level.temperature, 'temperature', view), ink }];
     if (level.pressure === undefined) return [];
-    return [{ label: `boils at: ${words}`, y: toView(level.pressure, 'pressure', view), ink }];
+    return [{ label: words, y: toView(level.pressure, 'pressure', view), ink }];
   });
 }
 
@@ -227,7 +244,8 @@ export function stateTable(
 ): ChartSpecification['table'] {
   const hasMore = points.every((point) => point.density !== undefined);
   return {
-    caption: 'States of the refrigerant, in order of flow. Enthalpy is 200 kJ/kg and entropy 1 kJ/(kg K) in boiling liquid at 0 °C.',
+    caption:
+      'States of the refrigerant, in order of flow. Enthalpy is 200 kJ/kg and entropy 1 kJ/(kg K) in boiling liquid at 0 °C.',
     columns: [
       { label: 'State' },
       { label: 'Temperature', unit: quantityUnit('temperature', view), numeric: true },

@@ -2,7 +2,16 @@
 // and the table that says the same. Pure functions make it from results; one adapter draws it. Nothing here knows how.
 
 /** The inks of the workbench. The same meaning in every picture. */
-export type InkRole = 'intoWater' | 'fromSource' | 'electricity' | 'leaving' | 'neutral' | 'faint' | 'ink' | 'doubt' | 'stop';
+export type InkRole =
+  | 'intoWater'
+  | 'fromSource'
+  | 'electricity'
+  | 'leaving'
+  | 'neutral'
+  | 'faint'
+  | 'ink'
+  | 'doubt'
+  | 'stop';
 
 export type Dash = 'solid' | 'dash' | 'dot' | 'dashdot' | 'longdash';
 
@@ -28,7 +37,11 @@ export interface ChartSeries {
   /** Shown on hovering, one per point; without it the point's values are shown. */
   readonly hover?: readonly string[];
   /** Words written on the line itself at one of its points. */
-  readonly written?: { readonly text: string; readonly at: number; readonly place?: 'above' | 'below' | 'right' | 'left' };
+  readonly written?: {
+    readonly text: string;
+    readonly at: number;
+    readonly place?: 'above' | 'below' | 'right' | 'left';
+  };
   readonly inLegend?: boolean;
   /** Background families answer no pointer. */
   readonly silent?: boolean;

@@ -45,8 +45,7 @@ export function heatPathFlows(assessment: Assessment): HeatPathFlows {
   const { flows: running, tank } = assessment;
   const share = running.runFraction;
   const heatTaken = running.heatTaken * share;
-  const power =
-    (running.compressorPower + running.fanPower + running.loopPumpPower + running.controlsPower) * share;
+  const power = (running.compressorPower + running.fanPower + running.loopPumpPower + running.controlsPower) * share;
   const delivered = running.delivered * share;
   const beside = Math.max(0, heatTaken + power - delivered);
   const gains = tank.gains.pump + tank.gains.light;

@@ -29,17 +29,17 @@ export function HeatPath({ assessment, view, current, open }: HeatPathProps): Re
   const words = useMemo(() => wordsOfNodes(assessment, path, view), [assessment, path, view]);
   const narrow = width < narrowWidth;
   const ways = path.waysOut.length + 1;
-  const height = Math.max(narrow ? 330 : 300, ways * (narrow ? 58 : 52) + (narrow ? 90 : 96));
+  const height = Math.max(narrow ? 330 : 300, ways * (narrow ? 56 : 54) + (narrow ? 96 : 76));
   const placed = useMemo(
     () =>
       layHeatPath(path.flows, {
         width,
         height: height - 22,
         nodeLength: narrow ? 34 : Math.min(88, width * 0.075),
-        spacing: narrow ? 46 : 42,
-        before: narrow ? 62 : Math.min(170, width * 0.15),
-        after: narrow ? 84 : Math.min(230, width * 0.2),
-        above: narrow ? 74 : 62,
+        spacing: narrow ? 46 : 47,
+        before: narrow ? 62 : 104,
+        after: narrow ? 84 : 172,
+        above: narrow ? 66 : 62,
       }),
     [path, width, height, narrow],
   );
@@ -62,7 +62,15 @@ export function HeatPath({ assessment, view, current, open }: HeatPathProps): Re
           const own = words.get(node.name);
           if (own === undefined) return null;
           return (
-            <NodeButton key={node.name} node={node} words={own} narrow={narrow} width={width} current={current} open={open} />
+            <NodeButton
+              key={node.name}
+              node={node}
+              words={own}
+              narrow={narrow}
+              width={width}
+              current={current}
+              open={open}
+            />
           );
         })}
       </div>
@@ -103,7 +111,14 @@ function Hatches(): ReactNode {
   return (
     <defs>
       {(['electricity', 'into-water'] as const).map((ink) => (
-        <pattern key={ink} id={`hatch-${ink}`} width="7" height="7" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
+        <pattern
+          key={ink}
+          id={`hatch-${ink}`}
+          width="7"
+          height="7"
+          patternUnits="userSpaceOnUse"
+          patternTransform="rotate(45)"
+        >
           <rect width="3.2" height="7" fill={`var(--${ink}-fill)`} />
         </pattern>
       ))}
@@ -119,7 +134,11 @@ function NodeShape({ node }: { node: PlacedNode }): ReactNode {
   if (name === 'water') return <TankShape x={x} y={y} width={width} height={height} />;
   const isIncoming = name === 'source' || name === 'socket';
   const ink =
-    name === 'source' ? 'from-source' : name === 'socket' || name === 'heater' || name === 'appliances' ? 'electricity' : 'leaving';
+    name === 'source'
+      ? 'from-source'
+      : name === 'socket' || name === 'heater' || name === 'appliances'
+        ? 'electricity'
+        : 'leaving';
   if (name === 'heater' || name === 'appliances') {
     return <rect x={x} y={y} width={width} height={Math.max(3, height)} rx={2} fill={`var(--${ink})`} />;
   }
@@ -164,12 +183,13 @@ function NodeButton({ node, words, narrow, width, current, open }: NodeButtonPro
   );
 }
 
-type Side = 'before' | 'after' | 'over' | 'under';
+type Side = 'before' | 'after' | 'over' | 'under' | 'beneath';
 
 function sideOf(name: HeatNodeName): Side {
   if (name === 'source' || name === 'socket') return 'before';
-  if (name === 'machine' || name === 'water') return 'over';
-  if (name === 'heater' || name === 'appliances') return 'under';
+  if (name === 'machine') return 'over';
+  if (name === 'water') return 'under';
+  if (name === 'heater' || name === 'appliances') return 'beneath';
   return 'after';
 }
 
@@ -183,6 +203,12 @@ function placeOf(node: PlacedNode, side: Side, narrow: boolean, width: number): 
     case 'over':
       return { left: node.x + node.width / 2, top: node.y - 4, maxWidth: narrow ? 96 : 200 };
     case 'under':
-      return { left: node.x + node.width / 2, top: node.y + node.height + 2, maxWidth: narrow ? 92 : 190 };
+      return {
+        left: node.x + node.width / 2,
+        top: node.y + Math.max(26, node.height) + 8,
+        maxWidth: narrow ? 92 : 200,
+      };
+    case 'beneath':
+      return { left: node.x + node.width / 2, top: node.y + node.height + 1, maxWidth: narrow ? 92 : 220 };
   }
 }

@@ -86,7 +86,11 @@ export function layHeatPath(flows: readonly HeatFlow[], frame: HeatPathFrame): P
     .nodeAlign((node) => columnOf(node.name))
     .nodeWidth(frame.nodeLength)
     .nodePadding(frame.spacing)
-    .nodeSort((a, b) => drawn.findIndex((flow) => flow.from === a.name || flow.to === a.name) - drawn.findIndex((flow) => flow.from === b.name || flow.to === b.name))
+    .nodeSort(
+      (a, b) =>
+        drawn.findIndex((flow) => flow.from === a.name || flow.to === a.name) -
+        drawn.findIndex((flow) => flow.from === b.name || flow.to === b.name),
+    )
     .linkSort(null)
     .iterations(24)
     .extent([

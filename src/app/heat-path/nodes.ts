@@ -37,11 +37,26 @@ export function wordsOfNodes(
       stationTitle: stationTitles[station],
     });
   const watts = (value: number) => say(value, 'power', view);
-  add('source', `Source, ${say(operating.sourceTemperature, 'temperature', view)}`, watts(path.heatTaken), 'where-it-settles', sourceState(assessment));
+  add(
+    'source',
+    `Source, ${say(operating.sourceTemperature, 'temperature', view)}`,
+    watts(path.heatTaken),
+    'where-it-settles',
+    sourceState(assessment),
+  );
   add('socket', 'Wall socket', say(path.electricity, 'electricPower', view), 'two-bills', electricityState(assessment));
   add('machine', 'Machine', `${watts(path.delivered)} to the water`, 'the-machine', worst(machineFindings(assessment)));
-  add('water', `Water, ${say(operating.waterTemperature, 'temperature', view)}`, `${watts(totalOut(path))} leaves`, 'what-leaves', waterState(assessment));
-  add('appliances', 'Pumps, lights', watts(tank.gains.pump + tank.gains.light), 'what-leaves', ['plain', 'counted once']);
+  add(
+    'water',
+    `Water, ${say(operating.waterTemperature, 'temperature', view)}`,
+    `${watts(totalOut(path))} leaves`,
+    'what-leaves',
+    waterState(assessment),
+  );
+  add('appliances', 'Pumps, lights', watts(tank.gains.pump + tank.gains.light), 'what-leaves', [
+    'plain',
+    'counted once',
+  ]);
   add('heater', 'Plain heater', watts(flows.backup), 'two-bills', ['look', 'still needed']);
   add('out.machine', 'Beside the water', watts(path.beside), 'the-machine', ['plain', 'to the room']);
   for (const way of path.waysOut) {
@@ -72,7 +87,9 @@ function sourceState(assessment: Assessment): [StateKind, string] {
 }
 
 function electricityState(assessment: Assessment): [StateKind, string] {
-  const own = [...assessment.findings, ...assessment.cautions].filter((finding) => finding.code.startsWith('residualCurrent'));
+  const own = [...assessment.findings, ...assessment.cautions].filter((finding) =>
+    finding.code.startsWith('residualCurrent'),
+  );
   return worst(own);
 }
 

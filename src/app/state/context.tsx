@@ -1,7 +1,7 @@
 // What every part of the page may reach: the state, the one way to change it, the engine, and editing a field by path.
 
 import { createContext, type Dispatch, useContext } from 'react';
-import type { DesignDocument, DesignProblem } from '../../design/index.ts';
+import type { DesignDocument, DesignProblem, EditResult } from '../../design/index.ts';
 import type { StationName } from '../stations/names.ts';
 import type { EngineClient } from '../worker/client.ts';
 import type { WorkbenchAction, WorkbenchState } from './workbench.ts';
@@ -11,8 +11,8 @@ export interface Workbench {
   readonly dispatch: Dispatch<WorkbenchAction>;
   readonly engine: EngineClient;
   readonly document: DesignDocument;
-  /** Writes one field; empty text takes it out, so that its assumption stands again. Answers what was wrong. */
-  readonly edit: (path: string, text: string) => readonly DesignProblem[];
+  /** Takes over the outcome of an edit, marked by the path it is of, or answers what was wrong. */
+  readonly edit: (outcome: EditResult, path: string) => readonly DesignProblem[];
   readonly open: (station: StationName) => void;
 }
 

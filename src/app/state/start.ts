@@ -3,7 +3,7 @@
 import { type DesignDocument, parseDesign, sayProblem } from '../../design/index.ts';
 import type { UnitView } from '../../quantities/index.ts';
 import type { LightChoice } from '../ui/light.tsx';
-import { demos } from './demos.ts';
+import { demos, firstDemoFile } from './demos.ts';
 import type { Keeper } from './storage.ts';
 import type { Notice } from './workbench.ts';
 
@@ -30,7 +30,8 @@ export function startFrom(keeper: Keeper): Start {
 }
 
 function firstDemo(): DesignDocument {
-  for (const demo of demos) {
+  const first = demos.filter((demo) => demo.file === firstDemoFile);
+  for (const demo of [...first, ...demos]) {
     const outcome = parseDesign(demo.text);
     if (outcome.ok) return outcome.document;
   }

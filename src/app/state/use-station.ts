@@ -6,7 +6,8 @@ import { firstStation, type StationName, stationOfAddress } from '../stations/na
 export function useStation(): readonly [StationName, (station: StationName) => void] {
   const [station, setStation] = useState<StationName>(() => stationOfAddress(location.hash) ?? firstStation);
   useEffect(() => {
-    const follow = () => setStation(stationOfAddress(location.hash) ?? firstStation);
+    // An address of something else on the page, such as the skip link's, leaves the station as it is.
+    const follow = () => setStation((before) => stationOfAddress(location.hash) ?? before);
     addEventListener('hashchange', follow);
     return () => removeEventListener('hashchange', follow);
   }, []);

@@ -6,8 +6,8 @@ import { type QuantityName, readQuantity, sayQuantity, type UnitView } from '../
 import { Chart } from '../charts/chart.tsx';
 import { isobarsFor, isothermsFor } from '../charts/families.ts';
 import { pressureEnthalpyChart, stateTable, temperatureEntropyChart } from '../charts/property-diagrams.ts';
-import { refrigerantChoices } from '../state/refrigerants.ts';
 import { useWorkbench } from '../state/context.tsx';
+import { refrigerantChoices } from '../state/refrigerants.ts';
 import { type BarRow, Bars } from '../ui/bars.tsx';
 import { DataTable } from '../ui/data-table.tsx';
 import { ChoiceField, TextField } from '../ui/field.tsx';
@@ -18,12 +18,32 @@ import { stationTitles } from './names.ts';
 type NumberKey = 'evaporating' | 'condensing' | 'superheat' | 'subcooling' | 'isentropicEfficiency';
 type CycleTexts = Readonly<Record<NumberKey, string>> & { readonly refrigerant: string };
 
-const fields: readonly { readonly key: NumberKey; readonly label: string; readonly help: string; readonly quantity: QuantityName }[] = [
+const fields: readonly {
+  readonly key: NumberKey;
+  readonly label: string;
+  readonly help: string;
+  readonly quantity: QuantityName;
+}[] = [
   { key: 'evaporating', label: 'Evaporating', help: 'Saturation temperature while boiling.', quantity: 'temperature' },
   { key: 'condensing', label: 'Condensing', help: 'Saturation temperature while condensing.', quantity: 'temperature' },
-  { key: 'superheat', label: 'Superheat', help: 'Of the gas into the compressor, above evaporating.', quantity: 'temperatureDifference' },
-  { key: 'subcooling', label: 'Subcooling', help: 'Of the liquid out of the condenser, below condensing.', quantity: 'temperatureDifference' },
-  { key: 'isentropicEfficiency', label: 'Isentropic efficiency', help: 'Work of a loss-free compressor over the work done on the gas.', quantity: 'fraction' },
+  {
+    key: 'superheat',
+    label: 'Superheat',
+    help: 'Of the gas into the compressor, above evaporating.',
+    quantity: 'temperatureDifference',
+  },
+  {
+    key: 'subcooling',
+    label: 'Subcooling',
+    help: 'Of the liquid out of the condenser, below condensing.',
+    quantity: 'temperatureDifference',
+  },
+  {
+    key: 'isentropicEfficiency',
+    label: 'Isentropic efficiency',
+    help: 'Work of a loss-free compressor over the work done on the gas.',
+    quantity: 'fraction',
+  },
 ];
 
 const startTexts: CycleTexts = {
@@ -52,7 +72,9 @@ export function CycleAlone({ view }: { view: UnitView }): ReactNode {
         <h2 id="station-title" tabIndex={-1}>
           {stationTitles['cycle-alone']}
         </h2>
-        <p className="station-answer">{answer === undefined ? 'A loop between two temperatures, without a tank.' : answerSentence(answer, view)}</p>
+        <p className="station-answer">
+          {answer === undefined ? 'A loop between two temperatures, without a tank.' : answerSentence(answer, view)}
+        </p>
         {problems.length > 0 && (
           <div className="notice notice-stop" role="alert">
             <ul>
@@ -68,7 +90,12 @@ export function CycleAlone({ view }: { view: UnitView }): ReactNode {
         <section className="station-inputs" aria-labelledby="station-inputs-title">
           <h3 id="station-inputs-title">What it rests on</h3>
           <div className="fields">
-            <ChoiceField label="Refrigerant" value={texts.refrigerant} options={refrigerantChoices} commit={commit('refrigerant')} />
+            <ChoiceField
+              label="Refrigerant"
+              value={texts.refrigerant}
+              options={refrigerantChoices}
+              commit={commit('refrigerant')}
+            />
             {fields.map(({ key, label, help, quantity }) => (
               <TextField
                 key={key}
@@ -132,7 +159,12 @@ function formOf(texts: CycleTexts, view: UnitView): CycleForm | undefined {
 }
 
 function answerSentence({ cycle }: CycleAnswer, view: UnitView): string {
-  const lift = sayQuantity(cycle.condensing.temperature - cycle.evaporating.temperature, 'temperatureDifference', view, 3);
+  const lift = sayQuantity(
+    cycle.condensing.temperature - cycle.evaporating.temperature,
+    'temperatureDifference',
+    view,
+    3,
+  );
   return `${cycle.refrigerant} lifted over ${lift} gives ${cycle.heatingCop.toFixed(2)} times the work put into the gas as heat. This is a textbook cycle, not electricity: no motor, fan or pump is in it.`;
 }
 
@@ -142,14 +174,39 @@ function CycleNumbers({ answer, view }: { answer: CycleAnswer; view: UnitView })
   const digits = (value: number, decimals: number) => value.toFixed(decimals);
   return (
     <Numbers>
-      <Plain label="Heating COP" value={digits(cycle.heatingCop, 3)} note={`q_H / w; reversible: ${digits(cycle.carnotHeatingCop, 2)}`} />
+      <Plain
+        label="Heating COP"
+        value={digits(cycle.heatingCop, 3)}
+        note={`q_H / w; reversible: ${digits(cycle.carnotHeatingCop, 2)}`}
+      />
       <Plain label="Cooling COP" value={digits(cycle.coolingCop, 3)} note="q_L / w" />
       <Plain label="Specific work" value={sayQuantity(cycle.specificWork, 'enthalpy', view, 4)} note="w = h2 − h1" />
-      <Plain label="Heat given, condenser" value={sayQuantity(cycle.heatDelivered, 'enthalpy', view, 4)} note="q_H = h2 − h3" />
-      <Plain label="Heat taken, evaporator" value={sayQuantity(cycle.heatTaken, 'enthalpy', view, 4)} note="q_L = h1 − h4" />
-      <Plain label="Pressure ratio" value={digits(cycle.pressureRatio, 2)} note={`${sayQuantity(cycle.evaporating.pressure, 'pressure', view)} to ${sayQuantity(cycle.condensing.pressure, 'pressure', view)}`} />
-      <NumberItem label="Gas out of the compressor" band={exactly(outlet.temperature)} quantity="temperature" view={view} />
-      <Plain label="Heat per volume drawn in" value={sayQuantity(cycle.volumetricHeatingCapacity, 'volumetricCapacity', view, 4)} note="q_H ρ1" />
+      <Plain
+        label="Heat given, condenser"
+        value={sayQuantity(cycle.heatDelivered, 'enthalpy', view, 4)}
+        note="q_H = h2 − h3"
+      />
+      <Plain
+        label="Heat taken, evaporator"
+        value={sayQuantity(cycle.heatTaken, 'enthalpy', view, 4)}
+        note="q_L = h1 − h4"
+      />
+      <Plain
+        label="Pressure ratio"
+        value={digits(cycle.pressureRatio, 2)}
+        note={`${sayQuantity(cycle.evaporating.pressure, 'pressure', view)} to ${sayQuantity(cycle.condensing.pressure, 'pressure', view)}`}
+      />
+      <NumberItem
+        label="Gas out of the compressor"
+        band={exactly(outlet.temperature)}
+        quantity="temperature"
+        view={view}
+      />
+      <Plain
+        label="Heat per volume drawn in"
+        value={sayQuantity(cycle.volumetricHeatingCapacity, 'volumetricCapacity', view, 4)}
+        note="q_H ρ1"
+      />
     </Numbers>
   );
 }

@@ -19,12 +19,51 @@ export function TheMachine({ answer, view }: StationProps): ReactNode {
       answer={answerSentence(assessment, view)}
       numbers={
         <Numbers>
-          <NumberItem label="Heat to the water, running" band={assessment.heatDelivered} quantity="power" view={view} ink="into-water" answer={answer} />
-          <NumberItem label="Electricity of the compressor" band={assessment.compressorPower} quantity="electricPower" view={view} ink="electricity" answer={answer} />
-          <NumberItem label="Shell heat, lost beside the water" band={exactly(flows.shellHeat)} quantity="power" view={view} answer={answer} result="operating.compressor.shellHeat" />
-          <NumberItem label="Volumetric efficiency" band={operating.volumetricEfficiency} quantity="fraction" view={view} answer={answer} />
-          <NumberItem label="Overall efficiency" band={operating.overallEfficiency} quantity="fraction" view={view} answer={answer} />
-          <NumberItem label="Refrigerant flow" band={operating.massFlow} quantity="massFlow" view={view} answer={answer} />
+          <NumberItem
+            label="Heat to the water, running"
+            band={assessment.heatDelivered}
+            quantity="power"
+            view={view}
+            ink="into-water"
+            answer={answer}
+          />
+          <NumberItem
+            label="Electricity of the compressor"
+            band={assessment.compressorPower}
+            quantity="electricPower"
+            view={view}
+            ink="electricity"
+            answer={answer}
+          />
+          <NumberItem
+            label="Shell heat, lost beside the water"
+            band={exactly(flows.shellHeat)}
+            quantity="power"
+            view={view}
+            answer={answer}
+            result="operating.compressor.shellHeat"
+          />
+          <NumberItem
+            label="Volumetric efficiency"
+            band={operating.volumetricEfficiency}
+            quantity="fraction"
+            view={view}
+            answer={answer}
+          />
+          <NumberItem
+            label="Overall efficiency"
+            band={operating.overallEfficiency}
+            quantity="fraction"
+            view={view}
+            answer={answer}
+          />
+          <NumberItem
+            label="Refrigerant flow"
+            band={operating.massFlow}
+            quantity="massFlow"
+            view={view}
+            answer={answer}
+          />
         </Numbers>
       }
       before={<MachineCautions />}
@@ -36,7 +75,9 @@ export function TheMachine({ answer, view }: StationProps): ReactNode {
       </section>
       <section className="block" id="findings">
         <h3>What was found</h3>
-        <p className="quiet">A limit that is not listed was not checked, or not found: neither says that all is well.</p>
+        <p className="quiet">
+          A limit that is not listed was not checked, or not found: neither says that all is well.
+        </p>
         <Findings said={saidFindings(answer, ['machine', 'person', 'house'])} none="No limit found." />
       </section>
     </Station>

@@ -16,8 +16,8 @@ export function TwoBills({ answer, view }: StationProps): ReactNode {
       <section className="block">
         <h3>Side by side, for a year</h3>
         <p className="quiet">
-          Each is a whole account: what the tank costs, less the heat the room gets for it in heated months. A machine that
-          takes its heat from a heated room owes that room its heat back.
+          Each is a whole account: what the tank costs, less the heat the room gets for it in heated months. A machine
+          that takes its heat from a heated room owes that room its heat back.
         </p>
         <div className="bills">
           {assessment.accounts.map((account) => (
@@ -38,7 +38,8 @@ function answerSentence({ accounts, currency }: Assessment, view: UnitView): str
   const money = (value: number) => sayQuantity(value, 'money', view, 2, { currency });
   if (cheapest.scenario === 'thisLoop') {
     const next = sorted[1];
-    const than = next === undefined ? '' : `, against ${money(next.lifeCostPerYear.likely)} for the next, ${next.label}`;
+    const than =
+      next === undefined ? '' : `, against ${money(next.lifeCostPerYear.likely)} for the next, ${next.label}`;
     return `Over its life this loop is the cheapest way looked at: ${money(loop.lifeCostPerYear.likely)} a year${than}.`;
   }
   const more = loop.lifeCostPerYear.likely - cheapest.lifeCostPerYear.likely;
@@ -74,7 +75,12 @@ function Bill({ account, currency, view }: { account: ScenarioAccount; currency:
             range={range(account.coolingCost)}
           />
         )}
-        <BillLine total name="Running, a year" value={money(account.runningCost.likely)} range={range(account.runningCost)} />
+        <BillLine
+          total
+          name="Running, a year"
+          value={money(account.runningCost.likely)}
+          range={range(account.runningCost)}
+        />
         <BillLine name="To buy" value={money(account.purchase)} />
         <BillLine
           total

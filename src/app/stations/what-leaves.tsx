@@ -20,11 +20,46 @@ export function WhatLeaves({ answer, view }: StationProps): ReactNode {
       numbers={
         <Numbers>
           <NumberItem label="Leaves the tank" band={tank.loss} quantity="power" view={view} answer={answer} />
-          <NumberItem label="Comes from pumps" band={exactly(tank.gains.pump)} quantity="power" view={view} ink="electricity" />
-          <NumberItem label="Comes from lights" band={exactly(tank.gains.light)} quantity="power" view={view} ink="electricity" />
-          <NumberItem label="Still to be made: the load" band={tank.load} quantity="power" view={view} ink="into-water" answer={answer} />
-          <NumberItem label="Water that evaporates" band={tank.evaporation} quantity="evaporation" view={view} answer={answer} />
-          {cooling !== undefined && (<NumberItem label={cooling.label} band={exactly(cooling.seconds)} quantity="duration" view={view} note="with every heat source off" answer={answer} result="tank.timePerKelvin" />)}
+          <NumberItem
+            label="Comes from pumps"
+            band={exactly(tank.gains.pump)}
+            quantity="power"
+            view={view}
+            ink="electricity"
+          />
+          <NumberItem
+            label="Comes from lights"
+            band={exactly(tank.gains.light)}
+            quantity="power"
+            view={view}
+            ink="electricity"
+          />
+          <NumberItem
+            label="Still to be made: the load"
+            band={tank.load}
+            quantity="power"
+            view={view}
+            ink="into-water"
+            answer={answer}
+          />
+          <NumberItem
+            label="Water that evaporates"
+            band={tank.evaporation}
+            quantity="evaporation"
+            view={view}
+            answer={answer}
+          />
+          {cooling !== undefined && (
+            <NumberItem
+              label={cooling.label}
+              band={exactly(cooling.seconds)}
+              quantity="duration"
+              view={view}
+              note="with every heat source off"
+              answer={answer}
+              result="tank.timePerKelvin"
+            />
+          )}
         </Numbers>
       }
     >
@@ -32,9 +67,14 @@ export function WhatLeaves({ answer, view }: StationProps): ReactNode {
         <h3>Every way out of the water</h3>
         <p className="quiet">
           In the coldest spell: room at {say(tank.roomTemperature, 'temperature', view)}, water at{' '}
-          {say(tank.waterTemperature, 'temperature', view)}. Dotted: heat that leaves as vapour and does not warm the room.
+          {say(tank.waterTemperature, 'temperature', view)}. Dotted: heat that leaves as vapour and does not warm the
+          room.
         </p>
-        <Bars caption="Heat by way out, the largest first. The thin line is the range." heads={['Way out', 'Heat', 'Likely', 'Range']} rows={rows(assessment, view)} />
+        <Bars
+          caption="Heat by way out, the largest first. The thin line is the range."
+          heads={['Way out', 'Heat', 'Likely', 'Range']}
+          rows={rows(assessment, view)}
+        />
       </section>
       <section className="block">
         <h3>For the animals</h3>

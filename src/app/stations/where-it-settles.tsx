@@ -39,14 +39,70 @@ export function WhereItSettles({ answer, view }: StationProps): ReactNode {
       answer={answerSentence(assessment, view)}
       numbers={
         <Numbers>
-          <NumberItem label="Evaporating" band={operating.evaporatingTemperature} quantity="temperature" view={view} ink="from-source" note={sayBand(operating.evaporatingPressure, 'pressure', view)} answer={answer} />
-          <NumberItem label="Condensing" band={operating.condensingTemperature} quantity="temperature" view={view} ink="into-water" note={sayBand(operating.condensingPressure, 'pressure', view)} answer={answer} />
-          <NumberItem label="Discharge gas" band={operating.dischargeTemperature} quantity="temperature" view={view} answer={answer} />
-          <NumberItem label="Heat to the water" band={assessment.heatDelivered} quantity="power" view={view} ink="into-water" answer={answer} />
-          <NumberItem label="Electricity, all parts" band={assessment.systemPower} quantity="electricPower" view={view} ink="electricity" answer={answer} />
-          <NumberItem label="COP of the compressor alone" band={assessment.compressorCop} quantity="ratio" view={view} answer={answer} />
-          <NumberItem label="COP with fan, pump, controls" band={assessment.systemCop} quantity="ratio" view={view} answer={answer} />
-          {assessment.seasonCop !== null && (<NumberItem label="COP over the year, heater included" band={assessment.seasonCop} quantity="ratio" view={view} answer={answer} />)}
+          <NumberItem
+            label="Evaporating"
+            band={operating.evaporatingTemperature}
+            quantity="temperature"
+            view={view}
+            ink="from-source"
+            note={sayBand(operating.evaporatingPressure, 'pressure', view)}
+            answer={answer}
+          />
+          <NumberItem
+            label="Condensing"
+            band={operating.condensingTemperature}
+            quantity="temperature"
+            view={view}
+            ink="into-water"
+            note={sayBand(operating.condensingPressure, 'pressure', view)}
+            answer={answer}
+          />
+          <NumberItem
+            label="Discharge gas"
+            band={operating.dischargeTemperature}
+            quantity="temperature"
+            view={view}
+            answer={answer}
+          />
+          <NumberItem
+            label="Heat to the water"
+            band={assessment.heatDelivered}
+            quantity="power"
+            view={view}
+            ink="into-water"
+            answer={answer}
+          />
+          <NumberItem
+            label="Electricity, all parts"
+            band={assessment.systemPower}
+            quantity="electricPower"
+            view={view}
+            ink="electricity"
+            answer={answer}
+          />
+          <NumberItem
+            label="COP of the compressor alone"
+            band={assessment.compressorCop}
+            quantity="ratio"
+            view={view}
+            answer={answer}
+          />
+          <NumberItem
+            label="COP with fan, pump, controls"
+            band={assessment.systemCop}
+            quantity="ratio"
+            view={view}
+            answer={answer}
+          />
+          {assessment.seasonCop !== null && (
+            <NumberItem
+              label="COP over the year, heater included"
+              band={assessment.seasonCop}
+              quantity="ratio"
+              view={view}
+              answer={answer}
+            />
+          )}
         </Numbers>
       }
     >
@@ -112,8 +168,8 @@ function Sizes({ sizing, view }: { sizing: SizingAnswer; view: UnitView }): Reac
               <th scope="row">Out of the source</th>
               <td className="number">{say(evaporator.approach, 'temperatureDifference', view)}</td>
               <td>
-                {sayBand(evaporator.faceArea, 'area', view)} of coil face, {sayBand(evaporator.airFlow, 'volumeFlow', view)} of
-                air
+                {sayBand(evaporator.faceArea, 'area', view)} of coil face,{' '}
+                {sayBand(evaporator.airFlow, 'volumeFlow', view)} of air
               </td>
               <td>{evaporator.leavesOut}</td>
             </tr>

@@ -8,6 +8,7 @@ import { useWorkbench } from '../state/context.tsx';
 import type { AssessAnswer } from '../worker/messages.ts';
 import { assumptionValue, DesignField } from './design-field.tsx';
 import { Dialog } from './dialog.tsx';
+import { KindField } from './kind-field.tsx';
 import { sentenceStart } from './say.ts';
 
 export interface AssumptionsProps {
@@ -30,13 +31,16 @@ export function Assumptions({ answer, view, close }: AssumptionsProps): ReactNod
   const models = sorted.filter((assumption) => fieldRecord(assumption.path, document) === undefined);
   return (
     <Dialog title={left === 1 ? '1 assumption left' : `${left} assumptions left`} close={close}>
-      <p>Each stands for something nobody has told yet. Those that move the verdict most stand first. A number of your own replaces the assumption at once.</p>
+      <p>
+        Each stands for something nobody has told yet. Those that move the verdict most stand first. A number of your
+        own replaces the assumption at once.
+      </p>
       <ul className="assumption-list">
         {mine.map((assumption) => {
           const record = fieldRecord(assumption.path, document) as FieldRecord;
           return (
             <li key={assumption.path}>
-              <DesignField record={record} />
+              {record.type === 'kind' ? <KindField record={record} /> : <DesignField record={record} />}
               <AssumptionSource assumption={assumption} record={record} view={view} />
             </li>
           );

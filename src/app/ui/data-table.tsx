@@ -31,7 +31,10 @@ export function DataTable({ table, hiddenCaption = false }: { table: ChartTable;
                     {cell}
                   </th>
                 ) : (
-                  <td key={table.columns[index]?.label} className={table.columns[index]?.numeric ? 'number' : undefined}>
+                  <td
+                    key={table.columns[index]?.label}
+                    className={table.columns[index]?.numeric ? 'number' : undefined}
+                  >
                     {cell}
                   </td>
                 ),

@@ -1,7 +1,8 @@
 // A field of the design, made from its record: what it is called, what it takes, what is assumed while it is empty.
 
 import type { ReactNode } from 'react';
-import { type DesignDocument, type FieldRecord, sayProblem, textAt } from '../../design/index.ts';
+import type { AssumptionLeft } from '../../assess/index.ts';
+import { type DesignDocument, type FieldRecord, getField, sayProblem, setField } from '../../design/index.ts';
 import {
   isQuantityName,
   type QuantityContext,
@@ -11,17 +12,20 @@ import {
   sayRange,
   type UnitView,
 } from '../../quantities/index.ts';
-import type { AssumptionLeft } from '../../assess/index.ts';
 import { useWorkbench } from '../state/context.tsx';
 import { ChoiceField, TextField } from './field.tsx';
 
 export function DesignField({ record }: { record: FieldRecord }): ReactNode {
   const { state, dispatch, document, edit } = useWorkbench();
-  const text = textAt(document, record.path) ?? '';
+  const text = getField(document, record.path) ?? '';
   const assumption = state.answer?.assessment.assumptions.find((candidate) => candidate.path === record.path);
-  const assumed = record.optional ? assumedWords(record, assumption, document, state.view) : undefined;
+  const assumed = record.optional
+    ? assumedWords(record, assumption, document, state.view)
+    : isLayer(record)
+      ? 'none'
+      : undefined;
   const commit = (typed: string): string | undefined => {
-    const problems = edit(record.path, typed);
+    const problems = edit(setField(document, record.path, typed), record.path);
     return problems.length === 0 ? undefined : problems.map(sayProblem).join(' ');
   };
   if (record.choices !== undefined) {
@@ -49,12 +53,22 @@ export function DesignField({ record }: { record: FieldRecord }): ReactNode {
   );
 }
 
-function contextOf(document: DesignDocument): QuantityContext {
+/** A layer of insulation goes out whole when either of its two fields is emptied. */
+function isLayer({ path }: FieldRecord): boolean {
+  return path.includes('.insulation.');
+}
+
+export function contextOf(document: DesignDocument): QuantityContext {
   return { currency: document.prices.currency };
 }
 
 /** The text in the units of the view; a range with its likely value. */
-function understood(text: string, quantity: QuantityName, document: DesignDocument, view: UnitView): string | undefined {
+function understood(
+  text: string,
+  quantity: QuantityName,
+  document: DesignDocument,
+  view: UnitView,
+): string | undefined {
   const context = contextOf(document);
   const read = readQuantity(text, quantity, context);
   return read.ok ? sayBand(read.estimate, quantity, view, context) : undefined;

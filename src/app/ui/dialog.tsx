@@ -22,7 +22,14 @@ export function Dialog({ title, close, children }: DialogProps): ReactNode {
     };
   }, []);
   return (
-    <dialog ref={dialog} aria-labelledby={titleId} onCancel={(event) => (event.preventDefault(), close())}>
+    <dialog
+      ref={dialog}
+      aria-labelledby={titleId}
+      onCancel={(event) => {
+        event.preventDefault();
+        close();
+      }}
+    >
       <div className="dialog-head">
         <h2 id={titleId}>{title}</h2>
         <button type="button" className="plain" onClick={close}>

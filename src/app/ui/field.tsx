@@ -18,6 +18,8 @@ export interface TextFieldProps extends FieldWords {
   readonly understood?: string | undefined;
   /** Uses the text, or says why it cannot be used. */
   readonly commit: (text: string) => string | undefined;
+  /** What is wrong with the held text itself, where it may be wrong. */
+  readonly problem?: string | undefined;
   /** Called when the person leaves the field. */
   readonly left?: (() => void) | undefined;
 }
@@ -25,26 +27,28 @@ export interface TextFieldProps extends FieldWords {
 /** A pause in typing after which the text is used [ms]. */
 const pause = 280;
 
-export function TextField({ label, help, assumed, text, understood, commit, left }: TextFieldProps): ReactNode {
+export function TextField(props: TextFieldProps): ReactNode {
+  const { label, help, assumed, text, understood, commit, left } = props;
   const id = useId();
   const [draft, setDraft] = useState<string | undefined>(undefined);
-  const [error, setError] = useState<string | undefined>(undefined);
+  const [refusal, setRefusal] = useState<string | undefined>(undefined);
   const timer = useRef<ReturnType<typeof setTimeout>>(undefined);
   const shown = draft ?? text;
+  const error = refusal ?? props.problem;
 
   // biome-ignore lint/correctness/useExhaustiveDependencies: a change of the design from outside replaces what was typed
   useEffect(() => {
     if (document.activeElement?.id !== id) {
       setDraft(undefined);
-      setError(undefined);
+      setRefusal(undefined);
     }
   }, [text]);
   useEffect(() => () => clearTimeout(timer.current), []);
 
   const use = (typed: string) => {
     clearTimeout(timer.current);
-    if (typed.trim() === text.trim()) return setError(undefined);
-    setError(commit(typed));
+    if (typed.trim() === text.trim()) return setRefusal(undefined);
+    setRefusal(commit(typed));
   };
   const type = (typed: string) => {
     setDraft(typed);
@@ -55,7 +59,7 @@ export function TextField({ label, help, assumed, text, understood, commit, left
     if (draft !== undefined) {
       clearTimeout(timer.current);
       const problem = draft.trim() === text.trim() ? undefined : commit(draft);
-      setError(problem);
+      setRefusal(problem);
       if (problem === undefined) setDraft(undefined);
     }
     left?.();

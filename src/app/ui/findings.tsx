@@ -24,7 +24,9 @@ export function saidFindings(answer: AssessAnswer, subjects?: readonly Subject[]
     ...findings.map((finding, index) => ({ finding, words: answer.findingWords[index] })),
     ...cautions.map((finding, index) => ({ finding, words: answer.cautionWords[index] })),
   ].filter((entry): entry is SaidFinding => entry.words !== undefined);
-  const unique = said.filter((entry, index) => said.findIndex((other) => other.words.text === entry.words.text) === index);
+  const unique = said.filter(
+    (entry, index) => said.findIndex((other) => other.words.text === entry.words.text) === index,
+  );
   return unique
     .filter(({ finding }) => subjects === undefined || subjects.includes(finding.subject))
     .toSorted((a, b) => order.indexOf(a.finding.severity) - order.indexOf(b.finding.severity));

@@ -22,7 +22,8 @@ export function HowComputed({ answer, result, of }: HowComputedProps): ReactNode
       <button type="button" className="linkish how-button" aria-expanded={open} onClick={() => setOpen(!open)}>
         how computed<span className="for-reader">: {of}</span>
       </button>
-      {open && steps.map((step) => <Step key={`${step.result} ${step.formula}`} step={step} answer={answer} depth={0} />)}
+      {open &&
+        steps.map((step) => <Step key={`${step.result} ${step.formula}`} step={step} answer={answer} depth={0} />)}
     </div>
   );
 }
@@ -119,7 +120,8 @@ function Origin({ from, answer, depth }: { from: string | undefined; answer: Ass
 /** Numbers of the working stand in base SI, as they were put in. */
 function withUnit(value: number, unit: string | undefined): string {
   const size = Math.abs(value);
-  const digits = size !== 0 && (size >= 1e6 || size < 1e-3) ? value.toExponential(4) : String(Number(value.toPrecision(5)));
+  const digits =
+    size !== 0 && (size >= 1e6 || size < 1e-3) ? value.toExponential(4) : String(Number(value.toPrecision(5)));
   const words = digits.replace('-', '−');
   return unit === undefined || unit === '1' ? words : `${words} ${unit}`;
 }

@@ -7,7 +7,10 @@ export function Brand(): ReactNode {
   return (
     <span className="brand">
       <svg viewBox="0 0 32 32" width="28" height="28" aria-hidden="true">
-        <path d="M3 25c4-1 6-3 8-8C13.5 10 18 5 27 3c-3 4-4 8-3.5 12 .4 3.5 1.5 6.5 4.5 8.5" fill="var(--into-water-fill)" />
+        <path
+          d="M3 25c4-1 6-3 8-8C13.5 10 18 5 27 3c-3 4-4 8-3.5 12 .4 3.5 1.5 6.5 4.5 8.5"
+          fill="var(--into-water-fill)"
+        />
         <path d="M2 25.5q3.5-3.5 7 0t7 0t7 0t7 0" fill="none" stroke="var(--ink)" strokeWidth="2.4" />
       </svg>
       Kettlefin

@@ -1,8 +1,8 @@
 // The top bar: name, the design, undo and redo, designs and files, units and light.
 
 import { type ReactNode, useEffect, useRef } from 'react';
-import { demos } from '../state/demos.ts';
 import type { UnitView } from '../../quantities/index.ts';
+import { demos } from '../state/demos.ts';
 import { Choice } from './choice.tsx';
 import { Brand, RedoSign, UndoSign } from './icons.tsx';
 import type { LightChoice } from './light.tsx';

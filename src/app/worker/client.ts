@@ -82,7 +82,9 @@ export function createEngineClient(startWorker: () => WorkerPort, now: () => num
       running = undefined;
       failed?.settle({
         outcome: 'refused',
-        problems: [{ code: 'workerFailed', path: undefined, message: message ?? 'the calculation could not be started' }],
+        problems: [
+          { code: 'workerFailed', path: undefined, message: message ?? 'the calculation could not be started' },
+        ],
       });
       next();
     };

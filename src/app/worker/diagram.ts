@@ -1,7 +1,14 @@
 // Everything the p-h and T-s pictures of one loop are made of, gathered from the engine in one answer: line families,
 // the path of the cycle through them, and the pressures that belong to the levels of source and water.
 
-import { cyclePath, type CyclePoint, diagramRegion, type PathPoint, type PropertyDiagram, propertyDiagram } from '../../loop/index.ts';
+import {
+  type CyclePoint,
+  cyclePath,
+  diagramRegion,
+  type PathPoint,
+  type PropertyDiagram,
+  propertyDiagram,
+} from '../../loop/index.ts';
 import { refrigerant, type State, saturationAtTemperature } from '../../matter/refrigerants/index.ts';
 import { KettlefinError } from '../../numerics/index.ts';
 
@@ -56,7 +63,10 @@ export function makeDiagram(request: DiagramRequest): Diagram {
     temperatureEntropy: propertyDiagram(fluid, 'temperatureEntropy', region),
     path: cyclePath(fluid, request.points as unknown as readonly CyclePoint[]),
     points: request.points,
-    levels: request.levels.map((level) => ({ ...level, pressure: saturationPressure(request.refrigerant, level.temperature) })),
+    levels: request.levels.map((level) => ({
+      ...level,
+      pressure: saturationPressure(request.refrigerant, level.temperature),
+    })),
   };
 }
 

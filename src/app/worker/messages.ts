@@ -3,8 +3,8 @@
 
 import type { Assessment } from '../../assess/index.ts';
 import type { UnitView } from '../../quantities/index.ts';
-import type { Diagram, DiagramRequest } from './diagram.ts';
 import type { CycleAnswer, CycleForm } from './cycle.ts';
+import type { Diagram, DiagramRequest } from './diagram.ts';
 
 /** A formula as the page shows it: the record without its function. */
 export interface FormulaText {

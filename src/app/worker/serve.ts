@@ -91,7 +91,11 @@ function formulaTexts(steps: readonly WorkingStep[]): Readonly<Record<string, Fo
 function problemOf(error: unknown): EngineProblem {
   if (error instanceof KettlefinError) return { code: error.code, path: undefined, message: sentence(error.message) };
   const words = error instanceof Error ? error.message : String(error);
-  return { code: 'programFault', path: undefined, message: `This is a fault of the program, not of the design: ${words}` };
+  return {
+    code: 'programFault',
+    path: undefined,
+    message: `This is a fault of the program, not of the design: ${words}`,
+  };
 }
 
 function sentence(words: string): string {

@@ -1,0 +1,66 @@
+// A field whose text is not in the design yet: checked against its record, kept by whoever asks for it.
+
+import type { ReactNode } from 'react';
+import { type FieldRecord, quantityFieldProblem, sayProblem } from '../../design/index.ts';
+import { readQuantity, sayBand, type UnitView } from '../../quantities/index.ts';
+import { useWorkbench } from '../state/context.tsx';
+import { ChoiceField, TextField } from './field.tsx';
+
+/** Texts by path. */
+export type LooseTexts = Readonly<Record<string, string>>;
+
+export interface LooseFieldProps {
+  readonly record: FieldRecord;
+  readonly text: string;
+  readonly currency: string;
+  /** True where the field may stay empty. */
+  readonly mayStayEmpty?: boolean;
+  /** Takes the text; answers what is wrong with it beyond its own record. */
+  readonly give: (text: string) => string | undefined;
+}
+
+export function LooseField({ record, text, currency, mayStayEmpty = false, give }: LooseFieldProps): ReactNode {
+  const { state } = useWorkbench();
+  const label = mayStayEmpty ? `${record.label} (may stay open)` : record.label;
+  if (record.choices !== undefined) {
+    return (
+      <ChoiceField
+        label={label}
+        help={record.help}
+        assumed={mayStayEmpty ? 'not known' : undefined}
+        value={text}
+        options={record.choices.map((choice) => ({ value: choice.name, label: choice.label }))}
+        commit={give}
+      />
+    );
+  }
+  return (
+    <TextField
+      label={label}
+      help={record.help}
+      text={text}
+      understood={understood(record, text, currency, state.view)}
+      problem={textProblem(record, text, currency)}
+      commit={(typed) => {
+        const beyond = give(typed);
+        return textProblem(record, typed, currency) ?? beyond;
+      }}
+    />
+  );
+}
+
+/** What is wrong with a text for this field, in words; undefined where it is empty or fine. */
+export function textProblem(record: FieldRecord, text: string, currency: string): string | undefined {
+  const { quantity, minimum, maximum } = record;
+  if (text.trim() === '' || quantity === undefined || minimum === undefined || maximum === undefined) return undefined;
+  const read = readQuantity(text, quantity, currency === '' ? {} : { currency });
+  const problem = read.ok ? quantityFieldProblem(text, { quantity, minimum, maximum }) : read.problem;
+  return problem === undefined ? undefined : sayProblem({ path: record.label, ...problem });
+}
+
+function understood(record: FieldRecord, text: string, currency: string, view: UnitView): string | undefined {
+  if (record.quantity === undefined || text.trim() === '') return undefined;
+  const context = currency === '' ? {} : { currency };
+  const read = readQuantity(text, record.quantity, context);
+  return read.ok ? sayBand(read.estimate, record.quantity, view, context) : undefined;
+}
