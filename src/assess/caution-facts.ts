@@ -8,9 +8,10 @@ import { catalogueEntry } from '../matter/refrigerants/index.ts';
 import { applicationLimits } from '../parts/compressor/index.ts';
 import { heatReachingWater } from '../plant/index.ts';
 import type { Band } from '../quantities/index.ts';
+import type { MonthConditions } from '../surroundings/index.ts';
 import type { StagedDesign } from './stages/engine-assumptions.ts';
 import type { StageResults } from './stages/index.ts';
-import { type MonthPoint, plantHardware, sourceIsTankRoom } from './stages/plant.ts';
+import { plantHardware, sourceIsTankRoom } from './stages/plant.ts';
 
 /** @param charge  band of the circuit's charge [kg], since a leak is judged at its upper end */
 export function cautionFacts(design: StagedDesign, results: StageResults, charge: Band): CautionFacts {
@@ -63,22 +64,34 @@ function operatingFacts(design: StagedDesign, results: StageResults): readonly O
     sourceTemperature: spell.sourceTemperature,
     roomTemperature: spell.roomTemperature,
   });
-  const byDistance = [...results.months].sort((a, b) => a.conditions.distance - b.conditions.distance);
-  const working = byDistance.filter((point) => point.operating !== null && point.tank.load > 0);
-  const usual = working.find((point) => point.conditions.distance === 0);
+  const working = months
+    .map(
+      (conditions, index): MonthAtWork => ({
+        conditions,
+        load: results.monthLoads[index]!.load,
+        operating: results.monthOperating[index]!,
+      }),
+    )
+    .filter(({ operating, load }) => operating !== null && load > 0)
+    .sort((left, right) => left.conditions.distance - right.conditions.distance);
+  const usual = working.find(({ conditions }) => conditions.distance === 0);
   const warmest = working.at(-1);
   return [
     atSpell,
     ...(usual === undefined ? [] : [monthFacts('usual', design, usual)]),
-    ...(warmest === undefined || warmest === usual || months.length === 0
-      ? []
-      : [monthFacts('warmestMonth', design, warmest)]),
+    ...(warmest === undefined || warmest === usual ? [] : [monthFacts('warmestMonth', design, warmest)]),
   ];
 }
 
-function monthFacts(when: OperatingFacts['when'], design: StagedDesign, point: MonthPoint): OperatingFacts {
-  const { roomTemperature, sourceTemperature } = point.conditions;
-  return factsOf(when, design, point.operating!, { load: point.tank.load, roomTemperature, sourceTemperature });
+interface MonthAtWork {
+  readonly conditions: MonthConditions;
+  readonly load: number;
+  readonly operating: OperatingPoint | null;
+}
+
+function monthFacts(when: OperatingFacts['when'], design: StagedDesign, month: MonthAtWork): OperatingFacts {
+  const { roomTemperature, sourceTemperature } = month.conditions;
+  return factsOf(when, design, month.operating!, { load: month.load, roomTemperature, sourceTemperature });
 }
 
 function factsOf(

@@ -4,37 +4,30 @@
 
 import type { StagedDesign } from './stages/engine-assumptions.ts';
 
-/** Names of the design's top-level parts, the grain at which stages declare what they read. */
-export type DesignPart = Exclude<keyof StagedDesign, 'formatVersion' | 'name' | 'note'>;
-
-/** The part of the design a stage declared. Reading anything else is a type error and undefined at run time. */
-export type DesignSlice<Parts extends DesignPart> = Pick<StagedDesign, Parts>;
-
-/** A pure step from parts of the design and earlier results to one result. */
+/**
+ * A pure step from a part of the design and earlier results to one result.
+ * `reads` picks what the stage may see of the design; `run` gets that and the results named in `needs`, nothing else.
+ */
 export interface Stage<Results extends object, Name extends keyof Results> {
   readonly name: Name;
-  readonly reads: readonly DesignPart[];
+  readonly reads: (design: StagedDesign) => object;
   readonly needs: readonly (keyof Results)[];
-  readonly run: (design: StagedDesign, results: Results) => Results[Name];
+  readonly run: (slice: never, results: Results) => Results[Name];
 }
 
-/** Declares a stage so that `run` sees only what it declared; the runner passes nothing else. */
-export function stage<
-  Results extends object,
-  Name extends keyof Results,
-  Parts extends DesignPart,
-  Needs extends keyof Results,
->(
-  name: Name,
-  reads: readonly Parts[],
-  needs: readonly Needs[],
-  run: (design: DesignSlice<Parts>, results: Pick<Results, Needs>) => Results[Name],
-): Stage<Results, Name> {
-  return { name, reads, needs, run: run as Stage<Results, Name>['run'] };
+/** Declares the stages of one set of results, so that each is checked against what it reads and needs. */
+export function stageOf<Results extends object>() {
+  return <Name extends keyof Results, Slice extends object, Needs extends keyof Results>(
+    name: Name,
+    reads: (design: StagedDesign) => Slice,
+    needs: readonly Needs[],
+    run: (slice: Slice, results: Pick<Results, Needs>) => Results[Name],
+  ): Stage<Results, Name> => ({ name, reads, needs, run: run as Stage<Results, Name>['run'] });
 }
 
 interface Remembered {
-  readonly inputs: readonly unknown[];
+  readonly slice: object;
+  readonly needed: readonly unknown[];
   readonly result: unknown;
 }
 
@@ -72,16 +65,19 @@ export class StageRunner<Results extends object> {
   #evaluate(design: StagedDesign) {
     const results = {} as Results;
     const remembered = new Map<keyof Results, Remembered>();
-    for (const step of this.#stages) {
-      const slice = pick(design, step.reads) as unknown as StagedDesign;
-      const needed = pick(results, step.needs) as Results;
-      const inputs = [...leaves(slice), ...step.needs.map((need) => results[need])];
-      const before = this.#remembered.get(step.name);
-      const unchanged = before !== undefined && sameValues(before.inputs, inputs);
-      if (!unchanged) this.#counts[String(step.name)] = (this.#counts[String(step.name)] ?? 0) + 1;
-      const result = unchanged ? (before.result as Results[keyof Results]) : step.run(slice, needed);
-      results[step.name] = result;
-      remembered.set(step.name, unchanged ? before : { inputs, result });
+    for (const { name, reads, needs, run } of this.#stages) {
+      const slice = reads(design);
+      const needed = needs.map((need) => results[need]);
+      const before = this.#remembered.get(name);
+      if (before !== undefined && sameTree(before.slice, slice) && sameResults(before.needed, needed)) {
+        results[name] = before.result as Results[keyof Results];
+        remembered.set(name, before);
+        continue;
+      }
+      this.#counts[String(name)] = (this.#counts[String(name)] ?? 0) + 1;
+      const result = run(slice as never, pick(results, needs) as Results);
+      results[name] = result;
+      remembered.set(name, { slice, needed, result });
     }
     return { results, remembered };
   }
@@ -93,12 +89,19 @@ function pick<T extends object, K extends keyof T>(source: T, keys: readonly K[]
   return picked as Pick<T, K>;
 }
 
-/** Paths and primitive values of a tree, in order; paths too, since a key may come or go. */
-function leaves(tree: unknown, path = ''): unknown[] {
-  if (typeof tree !== 'object' || tree === null) return [path, tree];
-  return Object.entries(tree).flatMap(([key, value]) => leaves(value, `${path}.${key}`));
+/** Equal trees of plain data. Shared branches are recognised at once, which is what a varied design mostly consists of. */
+function sameTree(left: unknown, right: unknown): boolean {
+  if (Object.is(left, right)) return true;
+  if (typeof left !== 'object' || typeof right !== 'object' || left === null || right === null) return false;
+  const leftKeys = Object.keys(left);
+  if (leftKeys.length !== Object.keys(right).length) return false;
+  return leftKeys.every(
+    (key) =>
+      Object.hasOwn(right, key) &&
+      sameTree((left as Record<string, unknown>)[key], (right as Record<string, unknown>)[key]),
+  );
 }
 
-function sameValues(left: readonly unknown[], right: readonly unknown[]): boolean {
-  return left.length === right.length && left.every((value, index) => Object.is(value, right[index]));
+function sameResults(left: readonly unknown[], right: readonly unknown[]): boolean {
+  return left.every((result, index) => Object.is(result, right[index]));
 }

@@ -1,7 +1,7 @@
 // The stage runner: recomputes only what depends on a change, and gives a stage nothing it did not declare.
 
 import { expect, test } from 'vitest';
-import { StageRunner, stage } from '../../src/assess/stage.ts';
+import { StageRunner, stageOf } from '../../src/assess/stage.ts';
 import type { StagedDesign } from '../../src/assess/stages/engine-assumptions.ts';
 
 interface Results {
@@ -10,14 +10,26 @@ interface Results {
   both: number;
 }
 
+const stage = stageOf<Results>();
+
 const stages = [
-  stage<Results, 'room', 'room', never>('room', ['room'], [], ({ room }) => room.temperature),
-  stage<Results, 'tank', 'tank', never>('tank', ['tank'], [], ({ tank }) => tank.waterTemperature),
-  stage<Results, 'both', never, 'room' | 'tank'>(
-    'both',
+  stage(
+    'room',
+    ({ room }) => ({ temperature: room.temperature }),
     [],
+    ({ temperature }) => temperature,
+  ),
+  stage(
+    'tank',
+    ({ tank }) => ({ temperature: tank.waterTemperature }),
+    [],
+    ({ temperature }) => temperature,
+  ),
+  stage(
+    'both',
+    () => ({}),
     ['room', 'tank'],
-    (_design, { room, tank }) => tank - room,
+    (_slice, { room, tank }) => tank - room,
   ),
 ];
 
@@ -43,12 +55,33 @@ test('a probe leaves the remembered run alone', () => {
   expect(runner.counts()).toEqual({ room: 2, tank: 1, both: 2 });
 });
 
-test('a stage sees only the parts of the design it declared', () => {
+test('a stage sees only what it reads of the design and the results it needs', () => {
   const seen: unknown[] = [];
-  const spy = stage<Results, 'room', 'room', never>('room', ['room'], [], (slice) => {
-    seen.push(Object.keys(slice));
-    return 0;
-  });
-  new StageRunner<Results>([spy]).run(design(290, 299));
-  expect(seen).toEqual([['room']]);
+  const first = stage(
+    'room',
+    ({ room }) => ({ room }),
+    [],
+    (slice, results) => {
+      seen.push(Object.keys(slice), Object.keys(results));
+      return 1;
+    },
+  );
+  const second = stage(
+    'tank',
+    () => ({}),
+    ['room'],
+    (slice, results) => {
+      seen.push(Object.keys(slice), Object.keys(results));
+      return 2;
+    },
+  );
+  new StageRunner<Results>([first, second]).run(design(290, 299));
+  expect(seen).toEqual([['room'], [], [], ['room']]);
+});
+
+test('an equal design that is another object runs nothing again', () => {
+  const runner = new StageRunner<Results>(stages);
+  runner.run(design(290, 299));
+  runner.run(structuredClone(design(290, 299)));
+  expect(runner.counts()).toEqual({ room: 1, tank: 1, both: 1 });
 });

@@ -12,7 +12,7 @@ import {
   thisLoopEnergies,
 } from '../../accounts/index.ts';
 import type { Year } from '../../year/index.ts';
-import type { DesignSlice } from '../stage.ts';
+import type { StagedDesign } from './engine-assumptions.ts';
 import { sourceIsTankRoom } from './plant.ts';
 
 const secondsPerYear = 365 * 86_400;
@@ -23,14 +23,22 @@ export interface AccountsResult {
   readonly comparison: Comparison;
 }
 
+/** What the accounts need of the design beside the year's energies. */
+export interface AccountsSlice {
+  readonly prices: StagedDesign['prices'];
+  readonly houseHeatPrice: number;
+  readonly cooledInSummer: StagedDesign['room']['cooledInSummer'];
+  readonly source: Pick<StagedDesign['source'], 'kind'>;
+}
+
 export function accountsOf(
-  { prices: given, room, source }: DesignSlice<'prices' | 'room' | 'source'>,
+  { prices: given, houseHeatPrice, cooledInSummer, source }: AccountsSlice,
   year: Year,
 ): AccountsResult {
   const prices: AccountPrices = {
     electricity: given.electricity,
-    houseHeat: room.houseHeatPrice,
-    roomCooledInSummer: room.cooledInSummer === 'yes',
+    houseHeat: houseHeatPrice,
+    roomCooledInSummer: cooledInSummer === 'yes',
     roomCoolingCop: assumedRoomCoolingCop,
     years: given.life / secondsPerYear,
     discountRate: given.discountRate,

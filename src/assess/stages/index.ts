@@ -1,13 +1,14 @@
-// The stages of an Assessment in the order they run, each with the parts of the design it reads and the results it needs.
+// The stages of an Assessment in the order they run, each with what it reads of the design and the results it needs.
 
 import type { OperatingPoint } from '../../loop/index.ts';
 import type { PlantHardware, PlantState } from '../../plant/index.ts';
 import type { TankLoad } from '../../tank/index.ts';
 import type { Year } from '../../year/index.ts';
-import { type Stage, stage } from '../stage.ts';
+import { type Stage, stageOf } from '../stage.ts';
 import { type AccountsResult, accountsOf } from './accounts.ts';
-import { type CompressorResult, compressorOf, operatingAt } from './machine.ts';
-import { type MonthPoint, monthPoints, plantAtSpell, plantHardware, yearOf } from './plant.ts';
+import type { StagedDesign } from './engine-assumptions.ts';
+import { type CompressorResult, compressorOf, type LoopSlice, operatingAt } from './machine.ts';
+import { monthLoads, monthOperating, plantAtSpell, plantHardware, yearOf } from './plant.ts';
 import { type SizingResult, sizingOf } from './sizing.ts';
 import { type SurroundingsResult, surroundingsOf } from './surroundings.ts';
 import { tankLoadAt } from './tank.ts';
@@ -23,79 +24,116 @@ export interface StageResults {
   readonly hardware: PlantHardware;
   /** Tank, room and loop at the coldest spell. */
   readonly plant: PlantState;
-  readonly months: readonly MonthPoint[];
+  readonly monthLoads: readonly TankLoad[];
+  /** Null in a month in which the loop has no operating point. */
+  readonly monthOperating: readonly (OperatingPoint | null)[];
   readonly year: Year;
   readonly accounts: AccountsResult;
 }
 
-type Named<Name extends keyof StageResults> = Stage<StageResults, Name>;
+const stage = stageOf<StageResults>();
 
-const surroundings = stage<StageResults, 'surroundings', 'place' | 'room' | 'source', never>(
+const surroundings = stage(
   'surroundings',
-  ['place', 'room', 'source'],
+  ({ place, room, source }) => {
+    const { temperature, coldest, warmest, monthsHeated, coldestMonth } = room;
+    return { altitude: place.altitude, room: { temperature, coldest, warmest, monthsHeated, coldestMonth }, source };
+  },
   [],
-  (design) => surroundingsOf(design),
+  surroundingsOf,
 );
 
-const tank = stage<StageResults, 'tank', 'tank' | 'room', 'surroundings'>(
-  'tank',
-  ['tank', 'room'],
-  ['surroundings'],
-  (design, { surroundings: { spell, atmosphericPressure } }) =>
-    tankLoadAt(design.tank, design.room, spell.roomTemperature, atmosphericPressure),
+function tankSlice({ tank, room }: StagedDesign) {
+  const { waterTemperature, salinity, load } = tank;
+  return { tank: { waterTemperature, salinity, load }, relativeHumidity: room.relativeHumidity };
+}
+
+const tank = stage('tank', tankSlice, ['surroundings'], (slice, { surroundings: { spell, atmosphericPressure } }) =>
+  tankLoadAt(slice.tank, slice.relativeHumidity, spell.roomTemperature, atmosphericPressure),
 );
 
-const compressor = stage<StageResults, 'compressor', 'machine', never>('compressor', ['machine'], [], ({ machine }) =>
-  compressorOf(machine.compressor),
+const compressor = stage(
+  'compressor',
+  ({ machine }) => ({ compressor: machine.compressor }),
+  [],
+  (slice) => compressorOf(slice.compressor),
 );
 
-const operating = stage<StageResults, 'operating', 'machine' | 'tank' | 'exchangers', 'surroundings' | 'compressor'>(
-  'operating',
-  ['machine', 'tank', 'exchangers'],
-  ['surroundings', 'compressor'],
-  (design, results) => operatingAt(design, results.compressor.model, results.surroundings.spell.sourceTemperature),
+function loopSlice({ machine, tank: { waterTemperature }, exchangers }: StagedDesign): LoopSlice {
+  const { evaporatorApproach, condenserApproach, superheat, subcooling } = exchangers;
+  return {
+    refrigerant: machine.refrigerant,
+    waterTemperature,
+    exchangers: { evaporatorApproach, condenserApproach, superheat, subcooling },
+  };
+}
+
+const operating = stage('operating', loopSlice, ['surroundings', 'compressor'], (slice, results) =>
+  operatingAt(slice, results.compressor.model, results.surroundings.spell.sourceTemperature),
 );
 
-const sizing = stage<StageResults, 'sizing', 'tank' | 'room' | 'exchangers' | 'engine', 'surroundings' | 'operating'>(
+const sizing = stage(
   'sizing',
-  ['tank', 'room', 'exchangers', 'engine'],
+  ({ tank: { waterTemperature, salinity }, room: { relativeHumidity }, exchangers, engine }) => {
+    const { condenserArrangement, tubeDiameter, airSpeed } = exchangers;
+    const { loopPumpShareToWater: _ofThePlant, ...sizingAssumptions } = engine;
+    return {
+      tank: { waterTemperature, salinity },
+      relativeHumidity,
+      exchangers: { condenserArrangement, tubeDiameter, airSpeed },
+      engine: sizingAssumptions,
+    };
+  },
   ['surroundings', 'operating'],
-  (design, results) => sizingOf(design, results.surroundings, results.operating),
+  (slice, results) => sizingOf(slice, results.surroundings, results.operating),
 );
 
-const hardware = stage<StageResults, 'hardware', 'source' | 'machine' | 'exchangers' | 'power' | 'engine', never>(
+const hardware = stage(
   'hardware',
-  ['source', 'machine', 'exchangers', 'power', 'engine'],
+  ({ source, machine, exchangers, power, engine }) => ({
+    source: { kind: source.kind },
+    machine: { shellPlace: machine.shellPlace },
+    exchangers: { condenserArrangement: exchangers.condenserArrangement },
+    power,
+    engine: { loopPumpShareToWater: engine.loopPumpShareToWater },
+  }),
   [],
-  (design) => plantHardware(design),
+  (slice) => plantHardware(slice),
 );
 
-const plant = stage<StageResults, 'plant', never, 'tank' | 'operating' | 'hardware'>(
+const plant = stage(
   'plant',
-  [],
+  () => ({}),
   ['tank', 'operating', 'hardware'],
-  (_design, results) => plantAtSpell(results.tank, results.operating, results.hardware),
+  (_slice, results) => plantAtSpell(results.tank, results.operating, results.hardware),
 );
 
-const months = stage<StageResults, 'months', 'tank' | 'room' | 'machine' | 'exchangers', 'surroundings' | 'compressor'>(
-  'months',
-  ['tank', 'room', 'machine', 'exchangers'],
-  ['surroundings', 'compressor'],
-  (design, results) => monthPoints(design, results.surroundings, results.compressor.model),
+const loadsOfMonths = stage('monthLoads', tankSlice, ['surroundings'], (slice, results) =>
+  monthLoads(slice.tank, slice.relativeHumidity, results.surroundings),
 );
 
-const year = stage<StageResults, 'year', never, 'months' | 'hardware'>(
+const operatingOfMonths = stage('monthOperating', loopSlice, ['surroundings', 'compressor'], (slice, results) =>
+  monthOperating(slice, results.surroundings, results.compressor.model),
+);
+
+const year = stage(
   'year',
-  [],
-  ['months', 'hardware'],
-  (_design, results) => yearOf(results.months, results.hardware),
+  () => ({}),
+  ['surroundings', 'monthLoads', 'monthOperating', 'hardware'],
+  (_slice, results) =>
+    yearOf(results.surroundings.months, results.monthLoads, results.monthOperating, results.hardware),
 );
 
-const accounts = stage<StageResults, 'accounts', 'prices' | 'room' | 'source', 'year'>(
+const accounts = stage(
   'accounts',
-  ['prices', 'room', 'source'],
+  ({ prices, room, source }) => ({
+    prices,
+    houseHeatPrice: room.houseHeatPrice,
+    cooledInSummer: room.cooledInSummer,
+    source: { kind: source.kind },
+  }),
   ['year'],
-  (design, results) => accountsOf(design, results.year),
+  (slice, results) => accountsOf(slice, results.year),
 );
 
 /** All stages, each after those it needs. */
@@ -107,7 +145,8 @@ export const stages: readonly Stage<StageResults, keyof StageResults>[] = [
   sizing,
   hardware,
   plant,
-  months,
+  loadsOfMonths,
+  operatingOfMonths,
   year,
   accounts,
-] as readonly Named<keyof StageResults>[];
+];

@@ -5,7 +5,7 @@ import { type OperatingPoint, operatingPoint } from '../../loop/index.ts';
 import { refrigerant } from '../../matter/refrigerants/index.ts';
 import { NoSolutionError, OutOfModelError } from '../../numerics/index.ts';
 import { type CompressorModel, modelFromRating, type RatedMachine } from '../../parts/compressor/index.ts';
-import type { DesignSlice } from '../stage.ts';
+import type { StagedDesign } from './engine-assumptions.ts';
 
 type PlainCompressor = PlainDesign['machine']['compressor'];
 
@@ -38,17 +38,27 @@ export function compressorOf(compressor: PlainCompressor): CompressorResult {
   }
 }
 
+/** What the loop needs of the design beside its compressor. */
+export interface LoopSlice {
+  readonly refrigerant: StagedDesign['machine']['refrigerant'];
+  readonly waterTemperature: number;
+  readonly exchangers: Pick<
+    StagedDesign['exchangers'],
+    'evaporatorApproach' | 'condenserApproach' | 'superheat' | 'subcooling'
+  >;
+}
+
 /** The loop at one source temperature. @throws what loop/ throws where it has no operating point. */
 export function operatingAt(
-  { machine, tank, exchangers }: DesignSlice<'machine' | 'tank' | 'exchangers'>,
+  { refrigerant: fluid, waterTemperature, exchangers }: LoopSlice,
   compressor: CompressorModel,
   sourceTemperature: number,
 ): OperatingPoint {
   return operatingPoint({
-    fluid: refrigerant(machine.refrigerant),
+    fluid: refrigerant(fluid),
     compressor,
     sourceTemperature,
-    waterTemperature: tank.waterTemperature,
+    waterTemperature,
     evaporatorApproach: exchangers.evaporatorApproach,
     condenserApproach: exchangers.condenserApproach,
     superheat: exchangers.superheat,
@@ -58,7 +68,7 @@ export function operatingAt(
 
 /** The loop at one source temperature, or null where physics or the model allow none. */
 export function operatingOrNull(
-  design: DesignSlice<'machine' | 'tank' | 'exchangers'>,
+  design: LoopSlice,
   compressor: CompressorModel,
   sourceTemperature: number,
 ): OperatingPoint | null {

@@ -1,6 +1,5 @@
 // Stages: tank, room and loop together at the coldest spell, and through twelve months.
 
-import type { PlainDesign } from '../../design/index.ts';
 import type { OperatingPoint } from '../../loop/index.ts';
 import type { CompressorModel } from '../../parts/compressor/index.ts';
 import {
@@ -13,21 +12,23 @@ import {
 import type { MonthConditions } from '../../surroundings/index.ts';
 import type { TankLoad } from '../../tank/index.ts';
 import { type Year, yearOfMonths } from '../../year/index.ts';
-import type { DesignSlice } from '../stage.ts';
-import { operatingOrNull } from './machine.ts';
+import type { StagedDesign } from './engine-assumptions.ts';
+import { type LoopSlice, operatingOrNull } from './machine.ts';
 import type { SurroundingsResult } from './surroundings.ts';
-import { tankLoadAt } from './tank.ts';
+import { type PlainTank, tankLoadAt } from './tank.ts';
 
 /** The parts of the design that decide what fan, pump and controls do to whom. */
-export function plantHardware({
-  source,
-  machine,
-  exchangers,
-  power,
-  engine,
-}: DesignSlice<'source' | 'machine' | 'exchangers' | 'power' | 'engine'>): PlantHardware {
+export interface HardwareSlice {
+  readonly source: Pick<StagedDesign['source'], 'kind'>;
+  readonly machine: Pick<StagedDesign['machine'], 'shellPlace'>;
+  readonly exchangers: Pick<StagedDesign['exchangers'], 'condenserArrangement'>;
+  readonly power: StagedDesign['power'];
+  readonly engine: Pick<StagedDesign['engine'], 'loopPumpShareToWater'>;
+}
+
+export function plantHardware({ source, machine, exchangers, power, engine }: HardwareSlice): PlantHardware {
   return {
-    sourceIsTankRoom: source.kind === 'roomAir',
+    sourceIsTankRoom: sourceIsTankRoom(source),
     shellPlace: machine.shellPlace,
     fanPower: power.fan,
     loopPumpPower: exchangers.condenserArrangement === 'intermediateLoop' ? power.loopPump : 0,
@@ -56,50 +57,53 @@ export function plantAtSpell(tank: TankLoad, operating: OperatingPoint, hardware
   return plantState(tankHeat(tank), machineState(operating), hardware);
 }
 
-/** Load and operating point of one month. */
-export interface MonthPoint {
-  readonly conditions: MonthConditions;
-  readonly tank: TankLoad;
-  /** Null where the loop has no operating point under these conditions. */
-  readonly operating: OperatingPoint | null;
+/** The tank's heat balance in each of the months; months of equal room temperature are computed once. */
+export function monthLoads(
+  tank: PlainTank,
+  roomRelativeHumidity: number,
+  { months, atmosphericPressure }: SurroundingsResult,
+): readonly TankLoad[] {
+  const known = new Map<number, TankLoad>();
+  return months.map(({ roomTemperature }) =>
+    remembered(known, roomTemperature, () =>
+      tankLoadAt(tank, roomRelativeHumidity, roomTemperature, atmosphericPressure),
+    ),
+  );
 }
 
-/** Twelve months of load and operating point; months of equal temperatures are computed once. */
-export function monthPoints(
-  design: DesignSlice<'tank' | 'room' | 'machine' | 'exchangers'>,
-  { months, atmosphericPressure }: SurroundingsResult,
+/** The loop in each of the months, null where it has no operating point; equal source temperatures are computed once. */
+export function monthOperating(
+  loop: LoopSlice,
+  { months }: SurroundingsResult,
   compressor: CompressorModel,
-): readonly MonthPoint[] {
-  const loads = new Map<number, TankLoad>();
-  const points = new Map<number, OperatingPoint | null>();
-  return months.map((conditions) => {
-    const { roomTemperature, sourceTemperature } = conditions;
-    const tank = remembered(loads, roomTemperature, () =>
-      tankLoadAt(design.tank, design.room, roomTemperature, atmosphericPressure),
-    );
-    const operating = remembered(points, sourceTemperature, () =>
-      operatingOrNull(design, compressor, sourceTemperature),
-    );
-    return { conditions, tank, operating };
-  });
+): readonly (OperatingPoint | null)[] {
+  const known = new Map<number, OperatingPoint | null>();
+  return months.map(({ sourceTemperature }) =>
+    remembered(known, sourceTemperature, () => operatingOrNull(loop, compressor, sourceTemperature)),
+  );
 }
 
 /** The year of those months. */
-export function yearOf(points: readonly MonthPoint[], hardware: PlantHardware): Year {
-  const byMonth = new Map(points.map((point) => [point.conditions.month, point]));
+export function yearOf(
+  months: readonly MonthConditions[],
+  loads: readonly TankLoad[],
+  operating: readonly (OperatingPoint | null)[],
+  hardware: PlantHardware,
+): Year {
+  const place = new Map(months.map(({ month }, index) => [month, index]));
   return yearOfMonths({
-    months: points.map((point) => point.conditions),
-    loadAt: ({ month }) => tankHeat(byMonth.get(month)!.tank),
+    months,
+    loadAt: ({ month }) => tankHeat(loads[place.get(month)!]!),
     machineAt: ({ month }) => {
-      const { operating } = byMonth.get(month)!;
-      return operating === null ? null : machineState(operating);
+      const point = operating[place.get(month)!]!;
+      return point === null ? null : machineState(point);
     },
     hardware,
   });
 }
 
 /** True when the source is the tank's own room. */
-export function sourceIsTankRoom(source: PlainDesign['source']): boolean {
+export function sourceIsTankRoom(source: Pick<StagedDesign['source'], 'kind'>): boolean {
   return source.kind === 'roomAir';
 }
 

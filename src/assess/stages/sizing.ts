@@ -9,7 +9,7 @@ import {
   type EvaporatorRequest,
   evaporatorFace,
 } from '../../parts/exchangers/index.ts';
-import type { DesignSlice } from '../stage.ts';
+import type { StagedDesign } from './engine-assumptions.ts';
 import type { SurroundingsResult } from './surroundings.ts';
 
 export interface SizingResult {
@@ -19,8 +19,16 @@ export interface SizingResult {
   readonly evaporator: EvaporatorFace;
 }
 
+/** What the sizes need of the design beside the operating point. */
+export interface SizingSlice {
+  readonly tank: Pick<StagedDesign['tank'], 'waterTemperature' | 'salinity'>;
+  readonly relativeHumidity: number;
+  readonly exchangers: Pick<StagedDesign['exchangers'], 'condenserArrangement' | 'tubeDiameter' | 'airSpeed'>;
+  readonly engine: Omit<StagedDesign['engine'], 'loopPumpShareToWater'>;
+}
+
 export function sizingOf(
-  { tank, room, exchangers, engine }: DesignSlice<'tank' | 'room' | 'exchangers' | 'engine'>,
+  { tank, relativeHumidity, exchangers, engine }: SizingSlice,
   { spell, atmosphericPressure }: SurroundingsResult,
   operating: OperatingPoint,
 ): SizingResult {
@@ -41,7 +49,7 @@ export function sizingOf(
     duty: operating.heatTaken,
     airTemperature: spell.sourceTemperature,
     // The source's humidity is taken as the tank room's; it decides condensation, hardly the size.
-    relativeHumidity: room.relativeHumidity,
+    relativeHumidity,
     pressure: atmosphericPressure,
     evaporatingTemperature: operating.evaporating.temperature,
     faceVelocity: exchangers.airSpeed,

@@ -9,7 +9,7 @@ import {
   type RoomClimate,
   type SourceClimate,
 } from '../../surroundings/index.ts';
-import type { DesignSlice } from '../stage.ts';
+import type { StagedDesign } from './engine-assumptions.ts';
 
 export interface SurroundingsResult {
   readonly atmosphericPressure: number;
@@ -17,7 +17,14 @@ export interface SurroundingsResult {
   readonly months: readonly MonthConditions[];
 }
 
-export function surroundingsOf({ place, room, source }: DesignSlice<'place' | 'room' | 'source'>): SurroundingsResult {
+/** What the surroundings need of the design. */
+export interface SurroundingsSlice {
+  readonly altitude: number;
+  readonly room: Pick<StagedDesign['room'], 'temperature' | 'coldest' | 'warmest' | 'monthsHeated' | 'coldestMonth'>;
+  readonly source: StagedDesign['source'];
+}
+
+export function surroundingsOf({ altitude, room, source }: SurroundingsSlice): SurroundingsResult {
   const climate: RoomClimate = {
     usual: room.temperature,
     coldest: room.coldest,
@@ -30,7 +37,7 @@ export function surroundingsOf({ place, room, source }: DesignSlice<'place' | 'r
       ? { kind: 'roomAir' }
       : { kind: 'otherRoom', usual: source.temperature, coldest: source.coldest, warmest: source.warmest };
   return {
-    atmosphericPressure: pressureAtAltitude(place.altitude),
+    atmosphericPressure: pressureAtAltitude(altitude),
     spell: coldestSpell(climate, heatSource),
     months: monthlyConditions(climate, heatSource),
   };

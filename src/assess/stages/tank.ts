@@ -4,7 +4,8 @@ import type { PlainDesign } from '../../design/index.ts';
 import { layerConductivity, material } from '../../matter/materials/index.ts';
 import { type Layer, type TankConditions, type TankDescription, type TankLoad, tankLoad } from '../../tank/index.ts';
 
-type PlainTank = PlainDesign['tank'];
+/** What the tank's heat balance needs of the design. */
+export type PlainTank = Pick<PlainDesign['tank'], 'waterTemperature' | 'salinity' | 'load'>;
 type PlainRectangular = Extract<PlainTank['load'], { kind: 'rectangular' }>;
 
 /** Seconds in a day, to spread a light’s hours over it. */
@@ -39,14 +40,14 @@ export function tankDescription(tank: PlainTank): TankDescription {
 /** The tank's heat balance in its room. */
 export function tankLoadAt(
   tank: PlainTank,
-  room: PlainDesign['room'],
+  roomRelativeHumidity: number,
   roomTemperature: number,
   atmosphericPressure: number,
 ): TankLoad {
   const conditions: TankConditions = {
     waterTemperature: tank.waterTemperature,
     roomTemperature,
-    roomRelativeHumidity: room.relativeHumidity,
+    roomRelativeHumidity,
     atmosphericPressure,
   };
   return tankLoad(tankDescription(tank), conditions);
