@@ -1,0 +1,70 @@
+// The library: what other programs may import. Plain functions on plain numbers in base SI; errors are typed.
+//   refrigerants  refrigerant, stateAt, saturationAt…      cycle    textbookCycle, propertyDiagram, cyclePath
+//   tank          tankLoad                                 machine  compressorPoint, operatingPoint, condenserCoil, evaporatorFace
+//   design        parseDesign, resolveDesign               verdict  assessDesign, Assessor
+
+export {
+  type Assessment,
+  type AssessOutcome,
+  Assessor,
+  allFormulas,
+  assessDesign,
+  formulaById,
+  type Standing,
+  sayFinding,
+} from './assess/index.ts';
+export { caution } from './cautions/index.ts';
+export {
+  type DesignDocument,
+  type DesignProblem,
+  designJsonSchema,
+  fieldRecords,
+  parseDesign,
+  resolveDesign,
+  sayProblem,
+  serialiseDesign,
+  setField,
+} from './design/index.ts';
+export {
+  cyclePath,
+  type OperatingPoint,
+  type OperatingPointInput,
+  operatingPoint,
+  propertyDiagram,
+  type TextbookCycle,
+  type TextbookCycleRequest,
+  textbookCycle,
+} from './loop/index.ts';
+export {
+  catalogueEntry,
+  type Refrigerant,
+  refrigerant,
+  refrigerantNames,
+  type State,
+  type StateInput,
+  saturationAtPressure,
+  saturationAtTemperature,
+  stateAt,
+} from './matter/refrigerants/index.ts';
+export {
+  ConvergenceError,
+  DataError,
+  InputError,
+  KettlefinError,
+  NoSolutionError,
+  OutOfModelError,
+} from './numerics/index.ts';
+export { type CompressorModel, type CompressorPoint, compressorPoint } from './parts/compressor/index.ts';
+export { condenserCoil, evaporatorFace } from './parts/exchangers/index.ts';
+export {
+  type Band,
+  type Estimate,
+  type Finding,
+  type Formula,
+  readQuantity,
+  sayBand,
+  sayQuantity,
+  type UnitView,
+  type WorkingStep,
+} from './quantities/index.ts';
+export { type TankConditions, type TankDescription, type TankLoad, tankLoad } from './tank/index.ts';
