@@ -8,7 +8,7 @@ import { startBrowser } from '../../tests/browser/browser.mjs';
 
 /** @type {{ name: string, width: number, height: number, colorScheme: 'light' | 'dark' }[]} */
 const pictures = [
-  { name: 'workbench', width: 1280, height: 900, colorScheme: 'light' },
+  { name: 'workbench', width: 1280, height: 1560, colorScheme: 'light' },
   { name: 'workbench-dark', width: 1280, height: 900, colorScheme: 'dark' },
   { name: 'workbench-phone', width: 390, height: 844, colorScheme: 'light' },
 ];

@@ -63,11 +63,15 @@ function row(id, unit, budget, values, judgedShare = 0.5) {
   return { ...common, measured, missing: undefined };
 }
 
-/** @param {import('playwright-core').Browser} browser @param {string} address */
-async function freshPage(browser, address) {
+/**
+ * @param {import('playwright-core').Browser} browser
+ * @param {string} address
+ * @param {string} [station]  what follows the address; the first station without it
+ */
+async function freshPage(browser, address, station = '') {
   const context = await browser.newContext({ viewport: { width: 1440, height: 900 } });
   const page = await context.newPage();
-  await page.goto(address);
+  await page.goto(address + station);
   await page.waitForSelector(solved);
   return { page, context };
 }
@@ -88,7 +92,7 @@ async function firstLoad(browser, address) {
 
 /** @param {import('playwright-core').Browser} browser @param {string} address */
 async function editToVerdict(browser, address) {
-  const { page, context } = await freshPage(browser, address);
+  const { page, context } = await freshPage(browser, address, '#what-leaves');
   const field = page.getByLabel(/water temperature/i).first();
   if ((await field.count()) === 0) return row('workbench.edit', 's', 0.15, 'no field to edit was found');
   await page.waitForLoadState('networkidle');
