@@ -26,6 +26,6 @@ export type {
 } from './load.ts';
 export { LOOSE_LID_OPEN_SHARE, OUTER_EMISSIVITY } from './rectangular.ts';
 export { surfaceMethods } from './surface.ts';
-export { tankLoad } from './tankLoad.ts';
+export { tankLoad } from './tank-load.ts';
 export type { ConditionOrigins } from './working/index.ts';
 export { tankLoadWorking } from './working/index.ts';

@@ -11,7 +11,7 @@ import {
   vapourDensity,
   vapourPressureFromSaturation,
   virtualTemperature,
-} from './moistAir.ts';
+} from './moist-air.ts';
 import { airConductivity, airViscosity, vapourDiffusivity } from './transport.ts';
 
 const T: FormulaSymbol = { meaning: 'temperature of the air, dry bulb', unit: 'K' };
@@ -19,7 +19,7 @@ const p_w: FormulaSymbol = { meaning: 'partial pressure of the vapour', unit: 'P
 const p: FormulaSymbol = { meaning: 'total pressure, absolute', unit: 'Pa' };
 const W: FormulaSymbol = { meaning: 'humidity ratio, vapour per dry air', unit: 'kg/kg' };
 const handbook = 'ASHRAE Handbook Fundamentals 2017, chapter 1';
-const file = 'src/matter/air/moistAir.ts';
+const file = 'src/matter/air/moist-air.ts';
 const transportFile = 'src/matter/air/transport.ts';
 const room = [
   { T: 295.15, p_w: 1322.38, p: 101325 },

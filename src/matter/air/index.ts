@@ -19,5 +19,5 @@ export {
   vapourPressureFromSaturation,
   virtualTemperature,
   wetBulb,
-} from './moistAir.ts';
+} from './moist-air.ts';
 export { airConductivity, airViscosity, vapourDiffusivity } from './transport.ts';
