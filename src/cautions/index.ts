@@ -17,9 +17,9 @@ export type {
 } from './facts.ts';
 export { cautionFluid, isFlammable } from './facts.ts';
 export {
+  cautionsFormulas,
   householdFlammableCharge,
   leakConcentration,
-  leakFormulas as cautionsFormulas,
   leakLimit,
   shareOfFlammabilityLimit,
 } from './leak.ts';

@@ -170,7 +170,7 @@ export function flammableChargeLarge(facts: LeakFacts): CautionFinding | undefin
 }
 
 /** Formula records of this file. */
-export const leakFormulas: readonly Formula[] = [
+export const cautionsFormulas: readonly Formula[] = [
   {
     id: 'cautions.leakConcentration',
     title: 'Concentration of a whole charge in a closed space',
