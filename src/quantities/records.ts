@@ -1,6 +1,5 @@
 // The one table of quantities: name, symbol, SI unit, description, the family of units people write it in, and how it is
 // printed in the metric and the US view. Units, ranges and wording elsewhere refer to it by name. No physics here.
-
 import { InputError } from '../numerics/index.ts';
 import { type Unit, type UnitFamily, unitFamilies } from './units.ts';
 
@@ -320,7 +319,6 @@ const inputs = {
     metric: ['kJ/m³'],
     us: ['BTU/ft³'],
     examples: ['2200 kJ/m3', '59 BTU/ft3'],
-    digits: 3,
   },
   viscosity: {
     ...of('viscosity', 'µ', 'Pa s', 'dynamic viscosity'),
@@ -331,7 +329,6 @@ const inputs = {
 
 export type QuantityName = keyof typeof inputs;
 
-/** All quantities by name. */
 export const quantityRecords: Readonly<Record<QuantityName, QuantityRecord>> = Object.fromEntries(
   Object.entries(inputs as Readonly<Record<string, RecordInput>>).map(([name, input]) => [
     name,
@@ -351,7 +348,7 @@ export function quantityRecord(name: string): QuantityRecord {
   return quantityRecords[name];
 }
 
-/** The unit of a quantity for a value of that size [SI], in a view. */
+/** The unit for a value of that size [SI]. */
 export function viewUnit(record: QuantityRecord, view: UnitView, value: number): Unit {
   const size = Math.abs(value);
   const step = record.view[view].steps.find(({ below }) => size < below)!;
@@ -365,8 +362,8 @@ export function chartUnit(record: QuantityRecord, view: UnitView): Unit {
 
 function unitOf(family: UnitFamily, label: string): Unit {
   const found = unitFamilies[family].find((entry: Unit) => entry.label === label);
-  if (found === undefined) throw new InputError('unit', label, `a unit of the family ${family}`);
-  return found;
+  if (found !== undefined) return found;
+  throw new InputError('unit', label, `a unit of the family ${family}`);
 }
 
 function of(family: UnitFamily, symbol: string, unit: string, description: string) {
