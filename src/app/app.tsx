@@ -120,7 +120,7 @@ export function App({ engine, keeper, start }: AppProps): ReactNode {
           {state.refusal !== undefined && stale && !working && (
             <NoticeBox notice={{ title: 'No answer for the design as it stands', problems: state.refusal }} />
           )}
-          {answer !== undefined && (
+          {answer !== undefined && station !== 'cycle-alone' && (
             <>
               <HeatPath assessment={answer.assessment} view={state.view} current={station} open={open} />
               <Verdict

@@ -13,39 +13,55 @@ export function monthsChart(year: readonly MonthAnswer[], view: UnitView): Chart
   const hover = (label: string, values: readonly number[]) =>
     values.map((value, index) => `<b>${year[index]?.month ?? ''}</b><br>${label} ${energy(value).toFixed(1)} ${unit}`);
   const bars = [
-    { label: 'heat the tank needs', ink: 'leaving', values: year.map((month) => month.heatNeeded), dash: 'solid' },
     {
       label: 'heat from the machine',
       ink: 'intoWater',
       values: year.map((month) => month.heatDelivered),
       dash: 'solid',
     },
+    { label: 'its electricity', ink: 'electricity', values: year.map((month) => month.electricity), dash: 'solid' },
     {
-      label: 'electricity of the machine',
+      label: 'plain electric heat still added',
       ink: 'electricity',
-      values: year.map((month) => month.electricity),
-      dash: 'solid',
+      values: year.map((month) => month.backup),
+      dash: 'dash',
     },
-    { label: 'plain heat still added', ink: 'electricity', values: year.map((month) => month.backup), dash: 'dash' },
   ] as const;
+  const needed = year.map((month) => month.heatNeeded);
   return {
     title: 'The year by months',
     description:
-      'Heat the tank needs beside the heat the machine gives, the electricity it takes and the plain electric heat still added, month by month.',
+      'The line is the heat the tank needs. Beside each other stand the heat the machine gives, the electricity it takes, and the plain electric heat still added.',
     x: { label: 'month', unit: '', names },
-    y: { label: 'energy in the month', unit },
-    series: bars
-      .filter((bar) => bar.dash === 'solid' || bar.values.some((value) => value > 0))
-      .map((bar) => ({
-        label: bar.label,
-        kind: 'bar' as const,
-        ink: bar.ink,
-        dash: bar.dash,
+    y: {
+      label: 'energy in the month',
+      unit,
+      range: [0, 1.08 * energy(Math.max(...needed, ...bars.flatMap((bar) => bar.values)))],
+    },
+    series: [
+      ...bars
+        .filter((bar) => bar.dash === 'solid' || bar.values.some((value) => value > 0))
+        .map((bar) => ({
+          label: bar.label,
+          kind: 'bar' as const,
+          ink: bar.ink,
+          dash: bar.dash,
+          x: names,
+          y: bar.values.map(energy),
+          hover: hover(bar.label, bar.values),
+          inLegend: true,
+        })),
+      {
+        label: 'heat the tank needs',
+        kind: 'line' as const,
+        ink: 'ink' as const,
+        width: 2,
         x: names,
-        y: bar.values.map(energy),
-        hover: hover(bar.label, bar.values),
+        y: needed.map(energy),
+        hover: hover('heat the tank needs', needed),
         inLegend: true,
-      })),
+      },
+    ],
     limits: [],
     levels: [],
     notes: [],

@@ -15,7 +15,15 @@ const config: Partial<Config> = {
   modeBarButtonsToRemove: ['select2d', 'lasso2d', 'autoScale2d', 'toImage'],
 } as Partial<Config>;
 
-/** Custom property that holds each ink. */
+/** Custom property that holds each ink for areas, where it differs from that for lines and words. */
+const fillProperty: Partial<Record<InkRole, string>> = {
+  intoWater: '--into-water-fill',
+  fromSource: '--from-source-fill',
+  electricity: '--electricity-fill',
+  leaving: '--leaving-fill',
+};
+
+/** Custom property that holds each ink for lines and words. */
 const inkProperty: Record<InkRole, string> = {
   intoWater: '--into-water',
   fromSource: '--from-source',
@@ -30,6 +38,7 @@ const inkProperty: Record<InkRole, string> = {
 
 interface Palette {
   ink(role: InkRole): string;
+  fill(role: InkRole): string;
   readonly sheet: string;
   readonly grid: string;
   readonly rule: string;
@@ -46,9 +55,13 @@ function readPalette(host: HTMLElement): Palette {
     probe.style.color = `var(${property})`;
     return getComputedStyle(probe).color;
   };
-  const inks = Object.fromEntries(Object.entries(inkProperty).map(([role, property]) => [role, resolve(property)]));
+  const resolved = (properties: Partial<Record<InkRole, string>>) =>
+    Object.fromEntries(Object.entries(properties).map(([role, property]) => [role, resolve(property)]));
+  const inks = resolved(inkProperty);
+  const fills = resolved(fillProperty);
   const palette: Palette = {
     ink: (role) => inks[role] ?? 'currentColor',
+    fill: (role) => fills[role] ?? inks[role] ?? 'currentColor',
     sheet: resolve('--sheet'),
     grid: resolve('--grid'),
     rule: resolve('--rule-strong'),
@@ -64,7 +77,12 @@ function readPalette(host: HTMLElement): Palette {
 export async function drawChart(host: HTMLElement, chart: ChartSpecification): Promise<void> {
   const palette = readPalette(host);
   const narrow = host.clientWidth < 560;
-  await Plotly.react(host, traces(chart, palette), layout(chart, palette, narrow), config);
+  await Plotly.react(
+    host,
+    traces(narrow ? withFewerWords(chart) : chart, palette),
+    layout(chart, palette, narrow),
+    config,
+  );
 }
 
 export function eraseChart(host: HTMLElement): void {
@@ -112,6 +130,19 @@ function inLines(text: string, length: number): string {
   return lines.join('<br>');
 }
 
+/** On a narrow picture every second line of a background family goes without its words. */
+function withFewerWords(chart: ChartSpecification): ChartSpecification {
+  const seen = new Map<string, number>();
+  const series = chart.series.map((one) => {
+    if (one.written === undefined || !one.silent) return one;
+    const count = (seen.get(one.label) ?? 0) + 1;
+    seen.set(one.label, count);
+    const { written, ...rest } = one;
+    return count % 2 === 1 ? one : rest;
+  });
+  return { ...chart, series };
+}
+
 function traces(chart: ChartSpecification, palette: Palette): Data[] {
   return [
     ...chart.limits.map((limit) => limitTrace(chart, limit, palette)),
@@ -138,7 +169,10 @@ function seriesTraces(series: ChartSeries, palette: Palette): object[] {
     },
     bar: {
       type: 'bar',
-      marker: { color: colour, pattern: series.dash === 'dash' ? { shape: '/', fgcolor: palette.sheet } : undefined },
+      marker: {
+        color: palette.fill(series.ink),
+        pattern: series.dash === 'dash' ? { shape: '/', fgcolor: palette.sheet } : undefined,
+      },
     },
   }[series.kind];
   const drawn = { ...shared, ...own };
@@ -194,8 +228,8 @@ function layout(chart: ChartSpecification, palette: Palette, narrow: boolean): P
   const levelWords = chart.levels.map((level) => ({
     xref: 'paper',
     yref: 'y',
-    x: 1,
-    xanchor: 'right',
+    x: 0.008,
+    xanchor: 'left',
     y: chart.y.logarithmic ? Math.log10(level.y) : level.y,
     yanchor: 'bottom',
     text: level.label,
@@ -245,7 +279,7 @@ function axis(spec: ChartAxis, palette: Palette, narrow: boolean): object {
     type: spec.names ? 'category' : spec.logarithmic ? 'log' : 'linear',
     ...(spec.names ? { categoryorder: 'array', categoryarray: spec.names } : {}),
     ...(range ? { range } : {}),
-    ...(spec.logarithmic ? { dtick: narrow ? 1 : 'D2', tickformat: '~r' } : {}),
+    ...(spec.logarithmic ? { dtick: 'D2', tickformat: '~r' } : {}),
     gridcolor: palette.grid,
     linecolor: palette.rule,
     tickcolor: palette.rule,

@@ -65,7 +65,8 @@ function propertyChart(diagram: Diagram, plane: Plane, view: UnitView): ChartSpe
   return {
     title: `${isPressure ? 'Pressure and enthalpy' : 'Temperature and entropy'} of ${diagram.refrigerant}`,
     description: isPressure
-      ? 'The loop runs anticlockwise: up the compression, left along the heat given to the water, straight down the expansion, right along the heat taken from the source. Broken greys are lines of constant temperature, entropy (s) and quality (x). The two broken levels are the pressures at which it would boil as warm as the source and as the tank water.'
+      ? 'The loop runs anticlockwise: up the compression, left along the heat given to the water, straight down the expansion, right along the heat taken from the source. Broken greys are lines of constant temperature, entropy (s) and quality (x).' +
+        levelWords(diagram)
       : 'The loop runs clockwise: up the compression, left along the heat given to the water, down the expansion, right along the heat taken from the source. Broken greys are lines of constant pressure and quality.',
     x: {
       label: isPressure ? 'specific enthalpy' : 'specific entropy',
@@ -91,6 +92,12 @@ function propertyChart(diagram: Diagram, plane: Plane, view: UnitView): ChartSpe
     table: stateTable(diagram.points, view),
     proportion: 0.64,
   };
+}
+
+function levelWords({ levels }: Diagram): string {
+  return levels.length === 0
+    ? ''
+    : ' The broken levels are the pressures at which it would boil as warm as the source and as the tank water.';
 }
 
 const planeQuantities = {

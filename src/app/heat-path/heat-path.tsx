@@ -29,16 +29,16 @@ export function HeatPath({ assessment, view, current, open }: HeatPathProps): Re
   const words = useMemo(() => wordsOfNodes(assessment, path, view), [assessment, path, view]);
   const narrow = width < narrowWidth;
   const ways = path.waysOut.length + 1;
-  const height = Math.max(narrow ? 330 : 300, ways * (narrow ? 56 : 54) + (narrow ? 96 : 76));
+  const height = Math.max(narrow ? 330 : 300, ways * (narrow ? 56 : 54) + (narrow ? 104 : 92));
   const placed = useMemo(
     () =>
       layHeatPath(path.flows, {
         width,
-        height: height - 22,
+        height: height - 44,
         nodeLength: narrow ? 34 : Math.min(88, width * 0.075),
         spacing: narrow ? 46 : 47,
-        before: narrow ? 62 : 104,
-        after: narrow ? 84 : 172,
+        before: narrow ? 40 : 48,
+        after: narrow ? 60 : 96,
         above: narrow ? 66 : 62,
       }),
     [path, width, height, narrow],
@@ -206,9 +206,9 @@ function placeOf(node: PlacedNode, side: Side, narrow: boolean, width: number): 
       return {
         left: node.x + node.width / 2,
         top: node.y + Math.max(26, node.height) + 8,
-        maxWidth: narrow ? 92 : 200,
+        maxWidth: narrow ? 82 : 200,
       };
     case 'beneath':
-      return { left: node.x + node.width / 2, top: node.y + node.height + 1, maxWidth: narrow ? 92 : 220 };
+      return { left: node.x + node.width / 2, top: node.y + node.height + 1, maxWidth: narrow ? 84 : 220 };
   }
 }

@@ -45,11 +45,11 @@ export function wordsOfNodes(
     sourceState(assessment),
   );
   add('socket', 'Wall socket', say(path.electricity, 'electricPower', view), 'two-bills', electricityState(assessment));
-  add('machine', 'Machine', `${watts(path.delivered)} to the water`, 'the-machine', worst(machineFindings(assessment)));
+  add('machine', 'Machine gives', watts(path.delivered), 'the-machine', worst(machineFindings(assessment)));
   add(
     'water',
-    `Water, ${say(operating.waterTemperature, 'temperature', view)}`,
-    `${watts(totalOut(path))} leaves`,
+    `Water, ${say(operating.waterTemperature, 'temperature', view)}, loses`,
+    watts(totalOut(path)),
     'what-leaves',
     waterState(assessment),
   );
@@ -58,7 +58,7 @@ export function wordsOfNodes(
     'counted once',
   ]);
   add('heater', 'Plain heater', watts(flows.backup), 'two-bills', ['look', 'still needed']);
-  add('out.machine', 'Beside the water', watts(path.beside), 'the-machine', ['plain', 'to the room']);
+  add('out.machine', 'Beside the water', watts(path.beside), 'the-machine', ['plain', 'lost to the air']);
   for (const way of path.waysOut) {
     add(`out.${way.path}`, sentenceStart(way.label), watts(way.watts), 'what-leaves', knowledge(assessment, way.path));
   }

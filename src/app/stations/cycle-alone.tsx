@@ -10,6 +10,7 @@ import { useWorkbench } from '../state/context.tsx';
 import { refrigerantChoices } from '../state/refrigerants.ts';
 import { type BarRow, Bars } from '../ui/bars.tsx';
 import { DataTable } from '../ui/data-table.tsx';
+import { unlessAlike } from '../ui/design-field.tsx';
 import { ChoiceField, TextField } from '../ui/field.tsx';
 import { exactly, NumberItem, Numbers } from '../ui/number.tsx';
 import type { CycleAnswer, CycleForm } from '../worker/cycle.ts';
@@ -116,7 +117,7 @@ export function CycleAlone({ view }: { view: UnitView }): ReactNode {
 
 function understood(text: string, quantity: QuantityName, view: UnitView): string | undefined {
   const read = readQuantity(text, quantity);
-  return read.ok ? sayQuantity(read.estimate.likely, quantity, view) : undefined;
+  return read.ok ? unlessAlike(text, sayQuantity(read.estimate.likely, quantity, view)) : undefined;
 }
 
 function useCycle(texts: CycleTexts, view: UnitView) {

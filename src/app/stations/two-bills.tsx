@@ -47,7 +47,8 @@ function answerSentence({ accounts, currency }: Assessment, view: UnitView): str
 }
 
 function Bill({ account, currency, view }: { account: ScenarioAccount; currency: string; view: UnitView }): ReactNode {
-  const money = (value: number) => sayQuantity(value, 'money', view, 3, { currency });
+  // Whole units, so that the lines of the bill add up; the range under each says how little the last digits mean.
+  const money = (value: number) => sayQuantity(Math.round(value), 'money', view, 9, { currency });
   const range = (band: Band) => (band.high > band.low ? sayRange(band, 'money', view, { currency }) : undefined);
   const credit = account.roomCredit.likely;
   return (

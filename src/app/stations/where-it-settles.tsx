@@ -11,6 +11,7 @@ import { useDiagram } from '../state/use-diagram.ts';
 import { type BarRow, Bars } from '../ui/bars.tsx';
 import { DataTable } from '../ui/data-table.tsx';
 import { Findings, saidFindings } from '../ui/findings.tsx';
+import { HowComputed } from '../ui/how-computed.tsx';
 import { NumberItem, Numbers } from '../ui/number.tsx';
 import { say, sentenceStart } from '../ui/say.ts';
 import { Station, type StationProps } from './station.tsx';
@@ -112,7 +113,7 @@ export function WhereItSettles({ answer, view }: StationProps): ReactNode {
         <h3>States of the refrigerant</h3>
         <DataTable table={stateTable(operating.points, view)} />
       </section>
-      <Sizes sizing={assessment.sizing} view={view} />
+      <Sizes sizing={assessment.sizing} answer={answer} view={view} />
       <section className="block">
         <h3>What matters most</h3>
         <p className="quiet">
@@ -135,46 +136,32 @@ function answerSentence({ operating, heatDelivered, tankLoad }: Assessment, view
   return `The loop would settle between ${from} and ${to}, and bring ${sayBand(heatDelivered, 'power', view)} into the water. The tank needs ${sayBand(tankLoad, 'power', view)}.`;
 }
 
-function Sizes({ sizing, view }: { sizing: SizingAnswer; view: UnitView }): ReactNode {
+function Sizes({ sizing, answer, view }: StationProps & { sizing: SizingAnswer }): ReactNode {
   const { condenser, evaporator } = sizing;
   return (
     <section className="block">
       <h3>What the approach temperatures imply</h3>
       <p className="quiet">An approach is an assumption about size: a smaller one needs more coil or more air.</p>
-      <div className="table-scroll">
-        <table className="data">
-          <caption className="for-reader">Approach temperatures and the sizes they imply</caption>
-          <thead>
-            <tr>
-              <th scope="col">Exchanger</th>
-              <th scope="col" className="number">
-                Approach
-              </th>
-              <th scope="col">Implies</th>
-              <th scope="col">Left out of this size</th>
-            </tr>
-          </thead>
-          <tbody>
-            <tr>
-              <th scope="row">Into the water</th>
-              <td className="number">{say(condenser.approach, 'temperatureDifference', view)}</td>
-              <td>
-                {sayBand(condenser.coilLength, 'length', view)} of {say(condenser.tubeDiameter, 'length', view)} tube,{' '}
-                {say(condenser.coilArea.likely, 'area', view)} of surface
-              </td>
-              <td>{condenser.leavesOut}</td>
-            </tr>
-            <tr>
-              <th scope="row">Out of the source</th>
-              <td className="number">{say(evaporator.approach, 'temperatureDifference', view)}</td>
-              <td>
-                {sayBand(evaporator.faceArea, 'area', view)} of coil face,{' '}
-                {sayBand(evaporator.airFlow, 'volumeFlow', view)} of air
-              </td>
-              <td>{evaporator.leavesOut}</td>
-            </tr>
-          </tbody>
-        </table>
+      <div className="sizes">
+        <div>
+          <h4>Into the water, {say(condenser.approach, 'temperatureDifference', view)}</h4>
+          <p>
+            {sentenceStart(sayBand(condenser.coilLength, 'length', view))} of{' '}
+            {say(condenser.tubeDiameter, 'length', view)} tube: {say(condenser.coilArea.likely, 'area', view)} of
+            surface.
+          </p>
+          <p className="quiet">Left out: {condenser.leavesOut}.</p>
+          <HowComputed answer={answer} result={condenser.coilLength.result} of="length of the coil" />
+        </div>
+        <div>
+          <h4>Out of the source, {say(evaporator.approach, 'temperatureDifference', view)}</h4>
+          <p>
+            {sentenceStart(sayBand(evaporator.faceArea, 'area', view))} of coil face, with{' '}
+            {sayBand(evaporator.airFlow, 'volumeFlow', view)} of air through it.
+          </p>
+          <p className="quiet">Left out: {evaporator.leavesOut}.</p>
+          <HowComputed answer={answer} result={evaporator.faceArea.result} of="face of the coil" />
+        </div>
       </div>
     </section>
   );

@@ -40,7 +40,7 @@ export function Bars({ caption, heads, rows }: BarsProps): ReactNode {
             <tr key={row.key} className={row.total ? 'total' : undefined}>
               <th scope="row">
                 {row.label}
-                {row.note !== undefined && <span className="quiet"> {row.note}</span>}
+                {row.note !== undefined && <span className="bar-note">{row.note}</span>}
               </th>
               <td className="bar-cell">{!row.total && <Bar row={row} longest={longest} />}</td>
               <td className="number">{row.likely}</td>

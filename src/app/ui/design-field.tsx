@@ -71,7 +71,13 @@ function understood(
 ): string | undefined {
   const context = contextOf(document);
   const read = readQuantity(text, quantity, context);
-  return read.ok ? sayBand(read.estimate, quantity, view, context) : undefined;
+  return read.ok ? unlessAlike(text, sayBand(read.estimate, quantity, view, context)) : undefined;
+}
+
+/** Saying back what was typed letter for letter would say nothing. */
+export function unlessAlike(typed: string, said: string): string | undefined {
+  const bare = (text: string) => text.replaceAll(/[\s\u00a0\u202f]/g, '').toLowerCase();
+  return bare(typed) === bare(said) ? undefined : said;
 }
 
 export function assumedWords(
@@ -80,9 +86,9 @@ export function assumedWords(
   document: DesignDocument,
   view: UnitView,
 ): string {
-  if (assumption !== undefined) return `assumed ${assumptionValue(assumption, record, document, view)}`;
+  if (assumption !== undefined) return `assumed: ${assumptionValue(assumption, record, document, view)}`;
   if (record.default === undefined) return 'not given';
-  return `assumed ${'text' in record.default ? choiceLabel(record, record.default.text) : record.default.rule}`;
+  return `assumed: ${'text' in record.default ? choiceLabel(record, record.default.text) : record.default.rule}`;
 }
 
 export function assumptionValue(

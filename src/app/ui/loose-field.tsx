@@ -4,6 +4,7 @@ import type { ReactNode } from 'react';
 import { type FieldRecord, quantityFieldProblem, sayProblem } from '../../design/index.ts';
 import { readQuantity, sayBand, type UnitView } from '../../quantities/index.ts';
 import { useWorkbench } from '../state/context.tsx';
+import { unlessAlike } from './design-field.tsx';
 import { ChoiceField, TextField } from './field.tsx';
 
 /** Texts by path. */
@@ -62,5 +63,5 @@ function understood(record: FieldRecord, text: string, currency: string, view: U
   if (record.quantity === undefined || text.trim() === '') return undefined;
   const context = currency === '' ? {} : { currency };
   const read = readQuantity(text, record.quantity, context);
-  return read.ok ? sayBand(read.estimate, record.quantity, view, context) : undefined;
+  return read.ok ? unlessAlike(text, sayBand(read.estimate, record.quantity, view, context)) : undefined;
 }

@@ -1,0 +1,307 @@
+// What a visitor does in the workbench: sees a solved example, edits, mistypes, undoes, saves and opens, starts an own
+// design, looks at a cycle without a tank, all without an error or a request to anywhere else.
+
+import { readFile } from 'node:fs/promises';
+import type { Page } from 'playwright-core';
+import { describe, expect, test } from 'vitest';
+import { type OpenWorkbench, openWorkbench, startBrowserForThisFile } from './harness.ts';
+
+startBrowserForThisFile();
+
+async function openSolved(options: Parameters<typeof openWorkbench>[0] = {}): Promise<OpenWorkbench> {
+  const workbench = await openWorkbench(options);
+  await workbench.page.waitForSelector('.verdict-sentence');
+  return workbench;
+}
+
+const sentence = (page: Page) => page.locator('.verdict-sentence').innerText();
+
+/** Types into a field and leaves it, so that the text is used. */
+async function fill(page: Page, label: string | RegExp, text: string): Promise<void> {
+  const field = page.getByRole('textbox', { name: label });
+  await field.fill(text);
+  await field.blur();
+}
+
+describe('a first visit', () => {
+  test('shows a solved example with heat path, verdict, caution and the p-h picture', async () => {
+    const workbench = await openSolved();
+    const { page } = workbench;
+    expect(await sentence(page)).toMatch(/the tank needs .* and this machine brings/);
+    await expect.poll(() => page.locator('.caution').innerText()).toContain('not permission to build');
+    const nodes = await page.locator('.heat-node').count();
+    expect(nodes).toBeGreaterThan(5);
+    for (const words of await page.locator('.heat-node').allInnerTexts()) expect(words).toMatch(/\d/);
+    await page.locator('.chart-picture').first().scrollIntoViewIfNeeded();
+    await page.waitForSelector('.chart-picture[data-state="drawn"] .scatterlayer');
+    workbench.expectNoComplaints();
+    await workbench.close();
+  });
+
+  test('every station opens from its link, keeps the caution in view and has one heading of its own', async () => {
+    const workbench = await openSolved();
+    const { page } = workbench;
+    for (const title of ['What leaves', 'The machine', 'Where it settles', 'Two bills', 'Cycle alone']) {
+      await page.getByRole('navigation', { name: 'Stations' }).getByRole('link', { name: title }).click();
+      await expect.poll(() => page.locator('#station-title').innerText()).toBe(title);
+      expect(await page.locator('.caution').innerText()).toContain('Local law comes first');
+    }
+    workbench.expectNoComplaints();
+    await workbench.close();
+  });
+
+  test('the machine shows its cautions, and what could hurt someone is found there', async () => {
+    const workbench = await openSolved({ path: '#the-machine' });
+    const text = await workbench.page.locator('.machine-cautions').innerText();
+    for (const word of ['licensed', 'dry nitrogen', 'Capacitors', 'Residual-current', 'Local codes']) {
+      expect(text).toContain(word);
+    }
+    await workbench.close();
+  });
+});
+
+describe('editing', () => {
+  test('a warmer tank changes the verdict; undo brings it back, redo does it again', async () => {
+    const workbench = await openSolved({ path: '#what-leaves' });
+    const { page } = workbench;
+    const before = await sentence(page);
+    await fill(page, 'Water temperature', '31 °C');
+    await expect.poll(() => sentence(page)).not.toBe(before);
+    const after = await sentence(page);
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await expect.poll(() => sentence(page)).toBe(before);
+    await page.getByRole('button', { name: 'Redo' }).click();
+    await expect.poll(() => sentence(page)).toBe(after);
+    workbench.expectNoComplaints();
+    await workbench.close();
+  });
+
+  test('any unit is taken and said back in the units of the view', async () => {
+    const workbench = await openSolved({ path: '#what-leaves' });
+    const { page } = workbench;
+    await fill(page, 'Water temperature', '79F');
+    await expect
+      .poll(() => page.locator('.field-understood').allInnerTexts())
+      .toContainEqual(expect.stringContaining('26.1'));
+    await workbench.close();
+  });
+
+  test('text that cannot be used is explained under the field and leaves the design untouched', async () => {
+    const workbench = await openSolved({ path: '#what-leaves' });
+    const { page } = workbench;
+    const before = await sentence(page);
+    const field = page.getByRole('textbox', { name: 'Water temperature' });
+    for (const text of ['warm', '26', '-400 °C', '9 to 3 °C', '26 bar']) {
+      await field.fill(text);
+      await field.blur();
+      const message = page.locator('.field-error').first();
+      await message.waitFor();
+      expect(await message.innerText()).toContain('unchanged');
+      const described = (await field.getAttribute('aria-describedby')) ?? '';
+      expect(described.split(' ')).toContain(await message.getAttribute('id'));
+      expect(await field.getAttribute('aria-invalid')).toBe('true');
+    }
+    expect(await sentence(page)).toBe(before);
+    expect(await page.getByRole('button', { name: 'Undo' }).isDisabled()).toBe(true);
+    workbench.expectNoComplaints();
+    await workbench.close();
+  });
+
+  test('units shown are a view: the saved text stays the same, the page speaks the other units', async () => {
+    const workbench = await openSolved();
+    const { page } = workbench;
+    const metric = await saved(page);
+    await page.locator('summary', { hasText: 'View' }).click();
+    await page.getByRole('radio', { name: 'US' }).check({ force: true });
+    await expect.poll(() => sentence(page)).toContain('BTU/h');
+    expect(await saved(page)).toBe(metric);
+    await workbench.close();
+  });
+
+  test('an assumption is replaced in the list of assumptions, and one fewer is left', async () => {
+    const workbench = await openSolved();
+    const { page } = workbench;
+    const left = () => page.locator('.verdict-links button').first().innerText();
+    const before = Number.parseInt(await left(), 10);
+    await page.locator('.verdict-links button').first().click();
+    const dialog = page.getByRole('dialog');
+    const field = dialog.getByRole('textbox').first();
+    const shown = (await field.getAttribute('placeholder')) ?? '';
+    const value = /assumed .*?([\d.,−]+ ?\S*)$/.exec(shown.replaceAll('\u00a0', ' '))?.[1] ?? '';
+    await field.fill(value);
+    await field.blur();
+    await dialog.getByRole('button', { name: 'Close' }).click();
+    await expect.poll(async () => Number.parseInt(await left(), 10)).toBe(before - 1);
+    await workbench.close();
+  });
+});
+
+async function saved(page: Page): Promise<string> {
+  await page.locator('summary', { hasText: 'Designs' }).click();
+  const [download] = await Promise.all([
+    page.waitForEvent('download'),
+    page.getByRole('button', { name: 'Save to a file' }).click(),
+  ]);
+  return readFile(await download.path(), 'utf8');
+}
+
+async function openText(page: Page, name: string, text: string): Promise<void> {
+  await page.setInputFiles('input[type=file]', { name, mimeType: 'application/json', buffer: Buffer.from(text) });
+}
+
+describe('files', () => {
+  test('save, edit, open: the saved design is back, letter for letter', async () => {
+    const workbench = await openSolved({ path: '#what-leaves' });
+    const { page } = workbench;
+    const before = await sentence(page);
+    const text = await saved(page);
+    await fill(page, 'Water temperature', '31 °C');
+    await expect.poll(() => sentence(page)).not.toBe(before);
+    await openText(page, 'saved.json', text);
+    await expect.poll(() => sentence(page)).toBe(before);
+    expect(await saved(page)).toBe(text);
+    workbench.expectNoComplaints();
+    await workbench.close();
+  });
+
+  test('a file that cannot be used is refused with its faults by path; the design stays', async () => {
+    const workbench = await openSolved();
+    const { page } = workbench;
+    const before = await sentence(page);
+    const good = JSON.parse(await saved(page));
+    const bad: readonly (readonly [string, string, string])[] = [
+      ['not JSON', 'warm water', 'JSON'],
+      ['cut off', JSON.stringify(good).slice(0, 100), 'cut off'],
+      ['empty', '', 'empty'],
+      ['wrong type', JSON.stringify({ ...good, name: 7 }), 'name'],
+      ['unknown key', JSON.stringify({ ...good, pump: 'big' }), 'pump'],
+      ['missing part', JSON.stringify({ ...good, machine: undefined }), 'machine'],
+      ['future format', JSON.stringify({ ...good, formatVersion: 99 }), 'newer'],
+      [
+        'unknown unit',
+        JSON.stringify({ ...good, tank: { ...good.tank, waterTemperature: '26 °X' } }),
+        'tank.waterTemperature',
+      ],
+      ['far too large', ' '.repeat(3_000_000), 'MB'],
+    ];
+    for (const [name, text, words] of bad) {
+      await openText(page, `${name}.json`, text);
+      await expect.poll(() => page.locator('.notice').innerText(), { message: name }).toContain(words);
+      expect(await page.locator('.notice').innerText()).toContain('unchanged');
+      await page.locator('.notice').getByRole('button', { name: 'Close' }).click();
+    }
+    expect(await sentence(page)).toBe(before);
+    workbench.expectNoComplaints();
+    await workbench.close();
+  });
+
+  test('the open design is there again after a reload', async () => {
+    const workbench = await openSolved({ path: '#what-leaves' });
+    const { page } = workbench;
+    const before = await sentence(page);
+    await fill(page, 'Water temperature', '31 °C');
+    await expect.poll(() => sentence(page)).not.toBe(before);
+    const after = await sentence(page);
+    await page.reload();
+    await page.waitForSelector('.verdict-sentence');
+    expect(await sentence(page)).toBe(after);
+    await workbench.close();
+  });
+
+  test('rubbish in the browser’s storage, or no storage at all, opens an example and says so', async () => {
+    const workbench = await openSolved();
+    const { page } = workbench;
+    await page.evaluate(() => localStorage.setItem('kettlefin.design', '{"formatVersion": 1, "name": '));
+    await page.reload();
+    await page.waitForSelector('.verdict-sentence');
+    expect(await page.locator('.notice').innerText()).toContain('set aside');
+    expect(await page.evaluate(() => localStorage.getItem('kettlefin.design-set-aside'))).toContain('formatVersion');
+    await page.addInitScript(() => {
+      Object.defineProperty(window, 'localStorage', {
+        get: () => {
+          throw new DOMException('denied', 'SecurityError');
+        },
+      });
+    });
+    await page.reload();
+    await page.waitForSelector('.verdict-sentence');
+    expect(await page.locator('.design-name').innerText()).toContain('not kept');
+    workbench.expectNoComplaints();
+    await workbench.close();
+  });
+});
+
+describe('start my own', () => {
+  test('seven questions lead to a verdict with its assumptions', async () => {
+    const workbench = await openSolved();
+    const { page } = workbench;
+    await page.getByRole('button', { name: 'Start my own' }).click();
+    const dialog = page.getByRole('dialog');
+    const next = async () => dialog.getByRole('button', { name: /Next question|Show me the verdict/ }).click();
+    await next();
+    expect(await dialog.locator('.question-problems').innerText()).toContain('please answer');
+    await dialog.getByRole('combobox').selectOption('measured');
+    await dialog.getByRole('textbox').nth(0).fill('38 kWh');
+    await dialog.getByRole('textbox').nth(1).fill('7 days');
+    await next();
+    await dialog.getByRole('textbox').first().fill('79 F');
+    await dialog.getByRole('combobox').first().selectOption('fresh');
+    await next();
+    await dialog.getByRole('textbox').first().fill('20 to 22 °C');
+    await next();
+    await next();
+    const boxes = dialog.getByRole('combobox');
+    await boxes.nth(0).selectOption({ index: 1 });
+    const fluids = await boxes.nth(1).locator('option').allInnerTexts();
+    expect(fluids.join()).toContain('R134a');
+    await boxes.nth(1).selectOption('R134a');
+    await next();
+    await dialog.getByRole('textbox').nth(0).fill('EUR');
+    await dialog.getByRole('textbox').nth(1).fill('0.32 EUR/kWh');
+    await next();
+    await next();
+    await dialog.waitFor({ state: 'detached' });
+    await expect.poll(() => page.locator('.design-name').innerText()).toContain('My tank');
+    await expect.poll(() => sentence(page)).toMatch(/tank needs/);
+    expect(await page.locator('.verdict-links').innerText()).toMatch(/\d+ assumptions left/);
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await expect.poll(() => page.locator('.design-name').innerText()).not.toContain('My tank');
+    workbench.expectNoComplaints();
+    await workbench.close();
+  });
+});
+
+describe('cycle alone', () => {
+  test('answers at once, follows its fields, refuses what cannot be', async () => {
+    const workbench = await openSolved({ path: '#cycle-alone' });
+    const { page } = workbench;
+    const work = () => page.locator('.number-item', { hasText: 'Heating COP' }).locator('.number-value').innerText();
+    await page.locator('.number-item').first().waitFor();
+    const before = await work();
+    await fill(page, 'Condensing', '60 °C');
+    await expect.poll(work).not.toBe(before);
+    expect(Number(await work())).toBeLessThan(Number(before));
+    const after = await work();
+    await fill(page, 'Condensing', '150 °C');
+    await expect.poll(() => page.locator('.station .notice').innerText()).toMatch(/condensing/i);
+    expect(await work()).toBe(after);
+    await fill(page, 'Condensing', '60 °C');
+    await expect.poll(() => page.locator('.station .notice').count()).toBe(0);
+    expect(await page.locator('.chart').count()).toBe(2);
+    workbench.expectNoComplaints();
+    await workbench.close();
+  });
+});
+
+describe('how computed', () => {
+  test('a number shown opens its formula, the numbers put in, the source and the file', async () => {
+    const workbench = await openSolved({ path: '#where-it-settles' });
+    const { page } = workbench;
+    await page.getByRole('button', { name: /how computed: Evaporating/ }).click();
+    const working = page.locator('.working').first();
+    const text = await working.innerText();
+    expect(text).toContain('src/');
+    expect(text).toMatch(/Source/);
+    await workbench.close();
+  });
+});
