@@ -11,11 +11,10 @@ import {
   plainHeaterEnergies,
   thisLoopEnergies,
 } from '../../accounts/index.ts';
+import { secondsPerYear } from '../../quantities/index.ts';
 import type { Year } from '../../year/index.ts';
 import type { StagedDesign } from './engine-assumptions.ts';
 import { sourceIsTankRoom } from './plant.ts';
-
-const secondsPerYear = 365 * 86_400;
 
 export interface AccountsResult {
   readonly prices: AccountPrices;
