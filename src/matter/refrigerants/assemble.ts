@@ -1,9 +1,12 @@
 // Makes states out of densities and temperatures: one phase, one side of the dome, or a mixture of both sides.
 
-import { mixed } from './relations.ts';
-import type { Equilibrium } from './saturation.ts';
+import type { Equilibrium } from './dome/saturation.ts';
+import { mixed } from './equation/relations.ts';
 import { surfaceTensionMulero2012 } from './surface-tension.ts';
 import type { Phase, Refrigerant, Saturation, State } from './types.ts';
+
+/** At the critical point c_p grows without limit; below this stiffness its digits are rounding, and none are given. */
+const SMALLEST_STIFFNESS = 1e-11;
 
 /**
  * Name of a single phase. Above both critical values: supercritical; above the critical pressure only: liquid; above the
@@ -27,7 +30,7 @@ export function singlePhaseState(fluid: Refrigerant, temperature: number, densit
     enthalpy,
     entropy: equation.entropy,
     internalEnergy: enthalpy - pressure / density,
-    cp: equation.cp,
+    cp: equation.stiffness > SMALLEST_STIFFNESS ? equation.cp : null,
     cv: equation.cv,
     soundSpeed: equation.soundSpeed,
     viscosity: null,

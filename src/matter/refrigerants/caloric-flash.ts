@@ -6,7 +6,8 @@
 import { ConvergenceError, OutOfModelError } from '../../numerics/index.ts';
 import { mixedState, saturatedState, singlePhaseState } from './assemble.ts';
 import { densityBesideDome, densityOnBranch } from './density.ts';
-import { type Equilibrium, equilibriumAtPressure, equilibriumAtTemperature } from './saturation.ts';
+import { type Equilibrium, equilibriumAtPressure, equilibriumAtTemperature } from './dome/saturation.ts';
+import { BEFORE_FIRST_STEP, isLastStep } from './newton.ts';
 import type { Refrigerant, State } from './types.ts';
 
 export type Caloric = 'enthalpy' | 'entropy';
@@ -14,7 +15,6 @@ export type Caloric = 'enthalpy' | 'entropy';
 /** A value this close to one side of the dome counts as on it: as a share of R T for enthalpy, of R for entropy. */
 const ON_THE_LINE = 1e-9;
 const NEWTON_STEPS = 20;
-const LAST_STEP = 1e-9;
 const LARGEST_STEP = 0.25;
 
 /** Part of an isobar in one phase: from `cold` to `warm`, each with density where it is known (at the dome). */
@@ -52,14 +52,14 @@ export function caloricState(fluid: Refrigerant, pressure: number, kind: Caloric
   }
   const dome = equilibriumAtPressure(fluid, pressure);
   const liquid = equation.at(dome.temperature, dome.liquidDensity)[kind];
-  const vapour = equation.at(dome.temperature, dome.vapourDensity)[kind];
   const close = ON_THE_LINE * gasConstant * (kind === 'enthalpy' ? dome.temperature : 1);
   if (Math.abs(value - liquid) <= close) return saturatedState(fluid, dome, 'liquid');
-  if (Math.abs(value - vapour) <= close) return saturatedState(fluid, dome, 'vapour');
-  if (value > liquid && value < vapour) return mixedState(fluid, dome, (value - liquid) / (vapour - liquid));
   if (value < liquid) {
     return stateOnIsobar(fluid, pressure, kind, value, { ...whole, warm: dome.temperature, side: 'liquid', dome });
   }
+  const vapour = equation.at(dome.temperature, dome.vapourDensity)[kind];
+  if (Math.abs(value - vapour) <= close) return saturatedState(fluid, dome, 'vapour');
+  if (value < vapour) return mixedState(fluid, dome, (value - liquid) / (vapour - liquid));
   return stateOnIsobar(fluid, pressure, kind, value, { ...whole, cold: dome.temperature, side: 'vapour', dome });
 }
 
@@ -70,10 +70,14 @@ function stateOnIsobar(fluid: Refrigerant, pressure: number, kind: Caloric, valu
   return singlePhaseState(fluid, point.temperature, point.density, pressure);
 }
 
-/** From the dome, or from the cold end of the isobar, along the isobar with the heat capacity there. */
+/** Where Newton's method starts: a liquid where the saturated liquid holds as much; else along the isobar from the dome. */
 function startPoint(fluid: Refrigerant, pressure: number, kind: Caloric, value: number, part: IsobarPart): Point {
   const { equation, critical, gasConstant } = fluid;
   const { dome, side, cold, warm } = part;
+  if (side !== 'vapour') {
+    const temperature = fluid.guess.liquidTemperature(kind, value);
+    if (temperature !== undefined) return { temperature, density: liquidDensityGuess(fluid, temperature, pressure) };
+  }
   let temperature = dome?.temperature ?? cold;
   let density = pressure / (gasConstant * temperature);
   if (dome !== undefined) density = side === 'liquid' ? dome.liquidDensity : dome.vapourDensity;
@@ -82,17 +86,26 @@ function startPoint(fluid: Refrigerant, pressure: number, kind: Caloric, value: 
     density = critical.density;
   }
   equation.at(temperature, density);
+  // At the critical point the heat capacity has no limit; a few times c_v leads to the right neighbourhood.
   const heatCapacity = side === 'any' ? 3 * equation.cv : equation.cp;
   const gap = value - equation[kind];
   const warmed =
     kind === 'enthalpy' ? temperature + gap / heatCapacity : temperature * Math.exp(Math.min(gap / heatCapacity, 2));
   const bounded = Math.min(Math.max(warmed, cold), warm);
-  const ratio = bounded / temperature;
   if (side === 'liquid') {
     const expansion = equation.pressureByTemperature / (density * equation.pressureByDensity);
     return { temperature: bounded, density: density * Math.exp(Math.min(expansion * (temperature - bounded), 0.5)) };
   }
-  return { temperature: bounded, density: density / ratio };
+  return { temperature: bounded, density: (density * temperature) / bounded };
+}
+
+/** Density of a compressed liquid from the saturated one, which stiffens about as a power law with this exponent. */
+function liquidDensityGuess(fluid: Refrigerant, temperature: number, pressure: number): number {
+  const { equation, guess } = fluid;
+  const density = guess.liquidDensity(temperature);
+  const stiffness = density * equation.residualAt(temperature, density).pressureByDensity;
+  const excess = Math.max(pressure - guess.saturationPressure(temperature), 0);
+  return stiffness > 0 ? density * (1 + (9 * excess) / stiffness) ** (1 / 9) : density;
 }
 
 function newton(
@@ -105,7 +118,7 @@ function newton(
 ): Point | undefined {
   const { equation } = fluid;
   let { temperature, density } = start;
-  let before = Number.POSITIVE_INFINITY;
+  let before = BEFORE_FIRST_STEP;
   for (let step = 0; step < NEWTON_STEPS; step++) {
     equation.at(temperature, density);
     const a = density * equation.pressureByDensity;
@@ -122,7 +135,7 @@ function newton(
     const share = size > LARGEST_STEP ? LARGEST_STEP / size : 1;
     temperature *= 1 + share * temperatureStep;
     density *= 1 + share * densityStep;
-    if (size < LAST_STEP || (size < 1e-6 && size >= before)) {
+    if (isLastStep(size, before)) {
       const point = { temperature, density };
       return isStable(fluid, part, point) ? point : undefined;
     }
@@ -160,6 +173,18 @@ function densityAt(fluid: Refrigerant, pressure: number, part: IsobarPart, tempe
   return densityBesideDome(fluid, equilibriumAtTemperature(fluid, temperature), pressure);
 }
 
+/** The lowest and highest value of the whole isobar, through the dome where it has one. */
+function isobarRange(fluid: Refrigerant, pressure: number, kind: Caloric, part: IsobarPart): [number, number] {
+  const { equation, limits } = fluid;
+  const { dome } = part;
+  const coldPart: IsobarPart = dome === undefined ? part : { ...part, side: 'liquid' };
+  const warmPart: IsobarPart = dome === undefined ? part : { ...part, side: 'vapour' };
+  const { temperatureMin: cold, temperatureMax: warm } = limits;
+  const lowest = equation.at(cold, densityAt(fluid, pressure, coldPart, cold))[kind];
+  const highest = equation.at(warm, densityAt(fluid, pressure, warmPart, warm))[kind];
+  return [lowest, highest];
+}
+
 /** Newton's method in temperature along the isobar, halved into a bracket that shrinks at each step. */
 function searchAlongIsobar(
   fluid: Refrigerant,
@@ -169,25 +194,31 @@ function searchAlongIsobar(
   part: IsobarPart,
 ): Point {
   const { equation } = fluid;
-  const valueAt = (temperature: number, density: number): number => equation.at(temperature, density)[kind];
-  const lowest = valueAt(part.cold, densityAt(fluid, pressure, part, part.cold));
-  const highest = valueAt(part.warm, densityAt(fluid, pressure, part, part.warm));
-  if (!(value >= lowest && value <= highest)) {
-    throw new OutOfModelError(kind, value, units[kind], lowest, highest);
+  const { cold, warm } = part;
+  const coldDensity = densityAt(fluid, pressure, part, cold);
+  const lowest = equation.at(cold, coldDensity)[kind];
+  const warmDensity = densityAt(fluid, pressure, part, warm);
+  const highest = equation.at(warm, warmDensity)[kind];
+  const close = ON_THE_LINE * fluid.gasConstant * (kind === 'enthalpy' ? cold : 1);
+  if (!(value >= lowest - close && value <= highest + close)) {
+    const [low, high] = isobarRange(fluid, pressure, kind, part);
+    throw new OutOfModelError(kind, value, units[kind], low, high);
   }
-  let below = part.cold;
-  let above = part.warm;
-  let temperature = below + ((above - below) * (value - lowest)) / (highest - lowest || 1);
+  if (value <= lowest) return { temperature: cold, density: coldDensity };
+  if (value >= highest) return { temperature: warm, density: warmDensity };
+  let below = cold;
+  let above = warm;
+  let temperature = below + ((above - below) * (value - lowest)) / (highest - lowest);
   for (let step = 0; step < 200; step++) {
     const density = densityAt(fluid, pressure, part, temperature);
-    const gap = valueAt(temperature, density) - value;
+    const gap = equation.at(temperature, density)[kind] - value;
     const slope = kind === 'enthalpy' ? equation.cp : equation.cp / temperature;
     if (gap < 0) below = temperature;
     else above = temperature;
     let next = temperature - gap / slope;
     if (!(next > below && next < above)) next = (below + above) / 2;
     const size = Math.abs(next - temperature);
-    if (gap === 0 || size <= 1e-15 * temperature || above - below <= 2e-16 * above) return { temperature, density };
+    if (gap === 0 || size <= 1e-15 * temperature || above - below <= 4.5e-16 * above) return { temperature, density };
     temperature = next;
   }
   throw new ConvergenceError(`state from pressure and ${kind}`, 200, [pressure, value], above - below, [below, above]);

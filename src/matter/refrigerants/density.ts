@@ -2,11 +2,11 @@
 // Newton's method inside a bracket that shrinks at each step, so that it ends on the branch asked for or says why not.
 
 import { ConvergenceError } from '../../numerics/index.ts';
-import type { Equilibrium } from './saturation.ts';
+import type { Equilibrium } from './dome/saturation.ts';
+import { BEFORE_FIRST_STEP, isLastStep } from './newton.ts';
 import type { Refrigerant } from './types.ts';
 
 const STEPS = 100;
-const LAST_STEP = 1e-9;
 
 /**
  * Density ρ with p(ρ,T) = p between two densities.
@@ -33,6 +33,7 @@ export function densityOnBranch(
   let below = low;
   let above = high;
   let density = start > below && start < above ? start : (below + above) / 2;
+  let before = BEFORE_FIRST_STEP;
   for (let step = 0; step < STEPS; step++) {
     equation.residualAt(temperature, density);
     const gap = equation.pressure - pressure;
@@ -40,17 +41,20 @@ export function densityOnBranch(
     if (gap < 0) below = density;
     else above = density;
     const slope = equation.pressureByDensity;
-    let next = density - gap / slope;
-    if (!(slope > 0 && next > below && next < above)) {
-      // Near a wall of the bracket the root may sit on the wall within rounding.
-      if (slope > 0 && Math.abs(gap / slope) <= 1e-13 * density) return density;
-      next = below > 0 && above / below > 4 ? Math.sqrt(below * above) : (below + above) / 2;
+    const next = density - gap / slope;
+    const size = Math.abs(next / density - 1);
+    if (slope > 0 && next > below && next < above) {
+      density = next;
+      if (isLastStep(size, before)) return density;
+      before = size;
+    } else {
+      // The root may sit on the wall of the bracket within rounding; otherwise Newton went astray.
+      if (slope > 0 && size <= 1e-13) return density;
+      density = below > 0 && above / below > 4 ? Math.sqrt(below * above) : (below + above) / 2;
+      before = BEFORE_FIRST_STEP;
     }
-    const size = Math.abs(next - density);
-    density = next;
-    // Newton's error squares with each step: below this size the next one would change nothing.
-    if (size <= LAST_STEP * density && slope > 0) return density;
-    if (above - below <= 2e-16 * above) return density;
+    // Neighbouring numbers: no double lies between.
+    if (above - below <= 4.5e-16 * above) return density;
   }
   throw new ConvergenceError('density at a pressure', STEPS, [temperature, density], Number.NaN, [below, above]);
 }

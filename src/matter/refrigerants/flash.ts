@@ -6,13 +6,17 @@ import { InputError, OutOfModelError } from '../../numerics/index.ts';
 import { mixedState, saturatedState, saturation, singlePhaseState } from './assemble.ts';
 import { caloricState } from './caloric-flash.ts';
 import { densityBesideDome, densityOnBranch } from './density.ts';
-import { type Equilibrium, equilibriumAtPressure, equilibriumAtTemperature } from './saturation.ts';
+import { type Equilibrium, equilibriumAtPressure, equilibriumAtTemperature } from './dome/saturation.ts';
 import type { Refrigerant, Saturation, State, StateInput } from './types.ts';
 
 /** A pressure this close to saturation, relative, does not tell liquid from vapour: (T,p) is then no pair. */
 export const SATURATED_PAIR = 1e-8;
 /** A density this close to one side of the dome, relative, counts as on it. */
 const ON_THE_LINE = 1e-10;
+
+/** Below these a gas is no continuum, and products of doubles begin to vanish [Pa, kg/m³]. */
+const SMALLEST_PRESSURE = 1e-30;
+const SMALLEST_DENSITY = 1e-30;
 
 const pairs = [
   ['temperature', 'pressure'],
@@ -111,8 +115,8 @@ function stateAtDensity(fluid: Refrigerant, density: number, temperature: number
   requireTemperature(fluid, temperature);
   const { limits, critical } = fluid;
   if (!(density > 0)) throw new InputError('given.density', density, 'a finite number above 0');
-  if (density > limits.densityMax * (1 + ON_THE_LINE)) {
-    throw new OutOfModelError('density', density, 'kg/m³', 0, limits.densityMax);
+  if (density < SMALLEST_DENSITY || density > limits.densityMax * (1 + ON_THE_LINE)) {
+    throw new OutOfModelError('density', density, 'kg/m³', SMALLEST_DENSITY, limits.densityMax);
   }
   if (temperature < critical.temperature) {
     const equilibrium = equilibriumAtTemperature(fluid, temperature);
@@ -126,7 +130,7 @@ function stateAtDensity(fluid: Refrigerant, density: number, temperature: number
   }
   const { pressure } = fluid.equation.residualAt(temperature, density);
   if (!(pressure <= limits.pressureMax * (1 + ON_THE_LINE))) {
-    throw new OutOfModelError('pressure', pressure, 'Pa', 0, limits.pressureMax);
+    throw new OutOfModelError('pressure', pressure, 'Pa', SMALLEST_PRESSURE, limits.pressureMax);
   }
   return singlePhaseState(fluid, temperature, density, pressure);
 }
@@ -141,8 +145,8 @@ function requireTemperature(fluid: Refrigerant, temperature: number): void {
 
 function requirePressure(fluid: Refrigerant, pressure: number): void {
   requireFiniteAndPositive('given.pressure', pressure);
-  if (pressure > fluid.limits.pressureMax) {
-    throw new OutOfModelError('pressure', pressure, 'Pa', 0, fluid.limits.pressureMax);
+  if (pressure < SMALLEST_PRESSURE || pressure > fluid.limits.pressureMax) {
+    throw new OutOfModelError('pressure', pressure, 'Pa', SMALLEST_PRESSURE, fluid.limits.pressureMax);
   }
 }
 

@@ -14,7 +14,7 @@ import {
   stiffnessOf,
   temperatureOf,
   thermalPushOf,
-} from './relations.ts';
+} from './equation/relations.ts';
 import { surfaceTensionOf } from './surface-tension.ts';
 
 const T: FormulaSymbol = { meaning: 'temperature', unit: 'K' };
@@ -33,7 +33,7 @@ const P: FormulaSymbol = { meaning: 'thermal push, slope of pressure over temper
 const ofTheEquation = {
   source: 'R. Span (2000), Multiparameter Equations of State, chapter 3; the derivatives from the fluid’s own equation',
   validity: 'limits of the fluid’s equation, one phase',
-  file: 'src/matter/refrigerants/relations.ts',
+  file: 'src/matter/refrigerants/equation/relations.ts',
 } as const;
 
 export const refrigerantFormulas: readonly Formula[] = [
@@ -183,7 +183,7 @@ export const refrigerantFormulas: readonly Formula[] = [
     },
     source: 'definition of quality',
     validity: 'quality 0 to 1, both phases in equilibrium',
-    file: 'src/matter/refrigerants/relations.ts',
+    file: 'src/matter/refrigerants/equation/relations.ts',
     compute: (v) => mixed(v.y_liquid!, v.y_vapour!, v.x!),
     examples: [
       { x: 0.27, y_liquid: 256e3, y_vapour: 398e3 },

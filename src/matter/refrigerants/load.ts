@@ -2,10 +2,10 @@
 // the saturation line and the largest density, and sets the zero of enthalpy and entropy.
 
 import { DataError } from '../../numerics/index.ts';
-import { HelmholtzEquation } from './equation.ts';
-import { guessTable } from './first-guess.ts';
-import { checkedFluidData } from './fluid-data.ts';
-import { equilibriumAtTemperature } from './saturation.ts';
+import { ancillaryGuess, tabulatedGuess } from './dome/first-guess.ts';
+import { equilibriumAtTemperature } from './dome/saturation.ts';
+import { HelmholtzEquation } from './equation/equation.ts';
+import { checkedFluidData } from './equation/fluid-data.ts';
 import type { Refrigerant } from './types.ts';
 
 /** The zero inside the program: saturated liquid at 0 °C. */
@@ -22,6 +22,7 @@ export function loadRefrigerant(data: unknown, file: string): Refrigerant {
   const checked = checkedFluidData(data, file);
   const { molarMass, critical, limits, triplePoint } = checked;
   const equation = new HelmholtzEquation(checked);
+  const rough = ancillaryGuess(checked);
   const unfinished: Refrigerant = {
     name: checked.name,
     aliases: checked.aliases,
@@ -33,17 +34,26 @@ export function loadRefrigerant(data: unknown, file: string): Refrigerant {
     limits: { ...limits, densityMax: Number.POSITIVE_INFINITY },
     surfaceTension: checked.surfaceTension,
     equation,
-    guess: guessTable(checked),
+    guess: rough,
   };
   checkCriticalPoint(unfinished, file);
-  const coldest = equilibriumAtTemperature(unfinished, limits.temperatureMin);
   const zero = equilibriumAtTemperature(unfinished, ZERO_TEMPERATURE);
   equation.at(zero.temperature, zero.liquidDensity);
   equation.enthalpyZero = ZERO_ENTHALPY - equation.enthalpy;
   equation.entropyZero = ZERO_ENTROPY - equation.entropy;
+  const solve = (temperature: number) => {
+    const node = equilibriumAtTemperature(unfinished, temperature);
+    equation.at(temperature, node.liquidDensity);
+    return { ...node, liquidEnthalpy: equation.enthalpy, liquidEntropy: equation.entropy };
+  };
+  const warmestNode = critical.temperature * (1 - checked.firstGuess.nearCritical.distanceMax);
+  const guess = tabulatedGuess(limits.temperatureMin, warmestNode, solve, rough);
+  // With the guesses in use from now on, so that the end of the line is the same number at each later call.
+  const coldest = equilibriumAtTemperature({ ...unfinished, guess }, limits.temperatureMin);
   const densityMax = largestDensity(unfinished, coldest.liquidDensity, file);
   return Object.freeze({
     ...unfinished,
+    guess,
     triplePoint: { ...triplePoint, pressure: coldest.pressure },
     limits: { ...limits, densityMax },
   });

@@ -1,9 +1,9 @@
 // The public types of the refrigerant engine: a fluid, what a state may be given by, and what a state is.
 // Base SI on mass basis throughout; enthalpy and entropy count from 200 kJ/kg and 1 kJ/(kg K) in the liquid at 0 °C.
 
-import type { HelmholtzEquation } from './equation.ts';
-import type { GuessTable } from './first-guess.ts';
-import type { FluidData } from './fluid-data.ts';
+import type { Guess } from './dome/first-guess.ts';
+import type { HelmholtzEquation } from './equation/equation.ts';
+import type { FluidData } from './equation/fluid-data.ts';
 
 export interface Refrigerant {
   /** Name by ISO 817 / ASHRAE 34: 'R290'. */
@@ -27,7 +27,7 @@ export interface Refrigerant {
   };
   readonly surfaceTension: FluidData['surfaceTension'];
   readonly equation: HelmholtzEquation;
-  readonly guess: GuessTable;
+  readonly guess: Guess;
 }
 
 export type Phase = 'liquid' | 'vapour' | 'twoPhase' | 'supercritical';
@@ -54,7 +54,7 @@ export interface State {
   readonly entropy: number;
   /** u [J/kg]. */
   readonly internalEnergy: number;
-  /** c_p [J/(kg K)]; null inside the dome. */
+  /** c_p [J/(kg K)]; null inside the dome and where it has no limit, within rounding of the critical point. */
   readonly cp: number | null;
   /** c_v [J/(kg K)]; null inside the dome. */
   readonly cv: number | null;

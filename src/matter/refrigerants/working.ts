@@ -90,7 +90,10 @@ function isMixture({ quality }: State): boolean {
 }
 
 function derivativesAt({ equation }: Refrigerant, { temperature, density }: State): Derivatives {
-  const { gasConstant, reducedEnergy, residual, tauSlope, enthalpyZero, entropyZero } = equation.at(temperature, density);
+  const { gasConstant, reducedEnergy, residual, tauSlope, enthalpyZero, entropyZero } = equation.at(
+    temperature,
+    density,
+  );
   return {
     R: gasConstant,
     phi: reducedEnergy,

@@ -3,9 +3,11 @@
 // ancillary curves; where Newton leaves the physical side, a slower search that cannot miss: bisection of the pressure
 // between the two spinodals. Leaves out metastable states; nothing here is fitted.
 
-import { ConvergenceError, OutOfModelError } from '../../numerics/index.ts';
+import { ConvergenceError, OutOfModelError } from '../../../numerics/index.ts';
+import { BEFORE_FIRST_STEP, isLastStep } from '../newton.ts';
+import type { Refrigerant } from '../types.ts';
+import { LAW_DISTANCE, limitingEquilibrium, limitingTemperature } from './near-critical.ts';
 import { spinodalSearch } from './spinodal.ts';
-import type { Refrigerant } from './types.ts';
 
 /** Equilibrium in plain numbers: what the solvers work with. */
 export interface Equilibrium {
@@ -16,8 +18,6 @@ export interface Equilibrium {
 }
 
 const STEPS = 30;
-/** Newton's last step, relative: the error after it is its square, below the rounding of a double. */
-const LAST_STEP = 1e-9;
 /** Largest relative change of a density in one step. */
 const LARGEST_STEP = 0.3;
 
@@ -27,7 +27,8 @@ const LARGEST_STEP = 0.3;
  * @param fluid        the fluid
  * @param temperature  T [K], from the triple point to below the critical temperature
  * @returns            p [Pa], ρ′ and ρ″ [kg/m³]
- * Accuracy: rounding, except within about 1e-5 of the critical temperature, where the densities are worth fewer digits.
+ * Accuracy: rounding, except close to the critical temperature, where the densities are worth fewer digits: about 1e-9 at a
+ * distance of 1e-4, 1e-6 from 3e-7 on, where the limiting law of near-critical.ts takes over.
  * @throws OutOfModelError outside the saturation line; ConvergenceError if neither method closes
  * Source: J. C. Maxwell's equal-area rule; Newton form after R. Akasaka (2008), J. Therm. Sci. Technol. 3, 442 (from
  * memory of the source).
@@ -35,6 +36,9 @@ const LARGEST_STEP = 0.3;
  */
 export function equilibriumAtTemperature(fluid: Refrigerant, temperature: number): Equilibrium {
   requireSaturationTemperature(fluid, temperature);
+  if (temperature > fluid.critical.temperature * (1 - LAW_DISTANCE)) {
+    return limitingEquilibrium(fluid, temperature, (close) => equilibriumAtTemperature(fluid, close));
+  }
   return newtonAtTemperature(fluid, temperature) ?? spinodalSearch(fluid, temperature);
 }
 
@@ -42,7 +46,7 @@ function newtonAtTemperature(fluid: Refrigerant, temperature: number): Equilibri
   const { equation, guess, critical } = fluid;
   let liquid = guess.liquidDensity(temperature);
   let vapour = guess.vapourDensity(temperature);
-  let before = Number.POSITIVE_INFINITY;
+  let before = BEFORE_FIRST_STEP;
   for (let step = 0; step < STEPS; step++) {
     equation.residualAt(temperature, liquid);
     const liquidDelta = equation.delta;
@@ -65,8 +69,7 @@ function newtonAtTemperature(fluid: Refrigerant, temperature: number): Equilibri
     liquid *= 1 + share * liquidStep;
     vapour *= 1 + share * vapourStep;
     if (!(liquid > critical.density && vapour < critical.density)) return undefined;
-    // Close to the critical point rounding stops the steps from shrinking before they are small.
-    if (size < LAST_STEP || (size < 1e-5 && size >= before)) {
+    if (isLastStep(size, before)) {
       const pressure = equation.residualAt(temperature, vapour).pressure;
       return { temperature, pressure, liquidDensity: liquid, vapourDensity: vapour };
     }
@@ -90,6 +93,10 @@ export function equilibriumAtPressure(fluid: Refrigerant, pressure: number): Equ
     const { pressure: low } = triplePoint;
     throw new OutOfModelError('pressure', pressure, 'Pa', low, critical.pressure, 'noSaturation');
   }
+  const limiting = limitingTemperature(fluid, pressure);
+  if (limiting > critical.temperature * (1 - LAW_DISTANCE)) {
+    return { ...equilibriumAtTemperature(fluid, Math.min(limiting, below(critical.temperature))), pressure };
+  }
   return newtonAtPressure(fluid, pressure) ?? searchAtPressure(fluid, pressure);
 }
 
@@ -99,7 +106,7 @@ function newtonAtPressure(fluid: Refrigerant, pressure: number): Equilibrium | u
   let temperature = guess.saturationTemperature(pressure);
   let liquid = guess.liquidDensity(temperature);
   let vapour = guess.vapourDensity(temperature);
-  let before = Number.POSITIVE_INFINITY;
+  let before = BEFORE_FIRST_STEP;
   for (let step = 0; step < STEPS; step++) {
     const { residual } = equation;
     const scale = gasConstant * temperature;
@@ -127,7 +134,7 @@ function newtonAtPressure(fluid: Refrigerant, pressure: number): Equilibrium | u
     vapour *= 1 + share * vapourStep;
     const physical = temperature < critical.temperature && liquid > critical.density && vapour < critical.density;
     if (!(physical && temperature > 0.9 * fluid.limits.temperatureMin)) return undefined;
-    if (size < LAST_STEP || (size < 1e-5 && size >= before)) {
+    if (isLastStep(size, before)) {
       return { temperature, pressure, liquidDensity: liquid, vapourDensity: vapour };
     }
     before = size;
@@ -161,6 +168,11 @@ function searchAtPressure(fluid: Refrigerant, pressure: number): Equilibrium {
   }
   const residual = last === undefined ? Number.NaN : last.pressure - pressure;
   throw new ConvergenceError('saturation at a pressure', 100, [pressure], residual, [1 / cold, 1 / warm]);
+}
+
+/** The next smaller number of double precision, to within a factor of two. */
+function below(value: number): number {
+  return value * (1 - Number.EPSILON);
 }
 
 function requireSaturationTemperature(fluid: Refrigerant, temperature: number): void {

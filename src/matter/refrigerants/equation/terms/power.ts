@@ -4,6 +4,7 @@
 // made anew only when τ changes, which saves about half the time of a search for density at one temperature.
 
 import type { PowerTermData } from '../fluid-data.ts';
+import { tauPowers } from './tau-powers.ts';
 import type { ReducedState, ResidualSums, ResidualTerms } from './term.ts';
 
 export function powerTerms(data: PowerTermData): ResidualTerms {
@@ -14,7 +15,7 @@ export function powerTerms(data: PowerTermData): ResidualTerms {
   const t = Float64Array.from(data.t);
   // Distinct exponents of τ, so that each exponential is taken once.
   const distinct = [...new Set(data.t)];
-  const exponents = Float64Array.from(distinct);
+  const fillPowers = tauPowers(distinct);
   const which = Int32Array.from(data.t, (exponent) => distinct.indexOf(exponent));
   const tauPower = new Float64Array(distinct.length);
   const factor = new Float64Array(count);
@@ -23,7 +24,7 @@ export function powerTerms(data: PowerTermData): ResidualTerms {
   let factorsAt = Number.NaN;
 
   function makeFactors(at: ReducedState): void {
-    for (let k = 0; k < exponents.length; k++) tauPower[k] = Math.exp(exponents[k]! * at.lnTau);
+    fillPowers(at.tau, at.lnTau, tauPower);
     for (let k = 0; k < count; k++) {
       const value = n[k]! * tauPower[which[k]!]!;
       factor[k] = value;

@@ -2,9 +2,9 @@
 // two spinodals, where ∂p/∂ρ = 0, going inwards from the outer ends of the isotherm; between the pressures there, the
 // difference of the Gibbs energies of both phases changes sign once; bisect it.
 
-import { ConvergenceError } from '../../numerics/index.ts';
+import { ConvergenceError } from '../../../numerics/index.ts';
+import type { Refrigerant } from '../types.ts';
 import type { Equilibrium } from './saturation.ts';
-import type { Refrigerant } from './types.ts';
 
 const SCAN = 400;
 const HALVINGS = 200;

@@ -2,7 +2,7 @@
 // known, every number finite and of the right sign, columns of one length, every kind of term one that the program has.
 // A broken file is a DataError that names the place; nothing is guessed or left out.
 
-import { DataError } from '../../numerics/index.ts';
+import { DataError } from '../../../numerics/index.ts';
 
 export interface PowerTermData {
   readonly n: readonly number[];

@@ -28,6 +28,9 @@ import { powerTerms } from './terms/power.ts';
 import { secondGaussianTerms } from './terms/second-gaussian.ts';
 import type { IdealTerms, ReducedState, ResidualTerms } from './terms/term.ts';
 
+/** The part of a coefficient file that makes an equation. */
+export type EquationData = Pick<FluidData, 'gasConstant' | 'molarMass' | 'reducing' | 'ideal' | 'residual'>;
+
 function residualTerms(data: ResidualTermData): ResidualTerms {
   switch (data.type) {
     case 'power':
@@ -94,7 +97,7 @@ export class HelmholtzEquation {
   private readonly highestDecay: number;
   private idealAt = Number.NaN;
 
-  constructor(data: FluidData) {
+  constructor(data: EquationData) {
     this.gasConstant = data.gasConstant / data.molarMass;
     this.reducingTemperature = data.reducing.temperature;
     this.reducingDensity = data.reducing.molarDensity * data.molarMass;

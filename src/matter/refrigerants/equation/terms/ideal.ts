@@ -38,13 +38,18 @@ export function idealPowerTerms({ n, t }: IdealPowerTermData): IdealTerms {
   };
 }
 
-/** With x = θτ and y = 1/(exp x − 1): τ φ_τ = n x y, τ² φ_ττ = −n x² y (1 + y). */
+/**
+ * With x = θτ, e = exp(−x) and y = e/(1 − e): φ = n ln(1 − e), τ φ_τ = n x y, τ² φ_ττ = −n x² y (1 + y).
+ * Below x = 0.1 the difference 1 − e is taken by expm1, which keeps its digits.
+ */
 export function planckEinsteinTerms({ n, theta }: PlanckEinsteinTermData): IdealTerms {
   return (tau, _lnTau, sums) => {
     for (let k = 0; k < n.length; k++) {
       const x = theta[k]! * tau;
-      const y = 1 / Math.expm1(x);
-      sums[0]! -= n[k]! * Math.log1p(y);
+      const e = Math.exp(-x);
+      const rest = x < 0.1 ? -Math.expm1(-x) : 1 - e;
+      const y = e / rest;
+      sums[0]! += n[k]! * Math.log(rest);
       sums[1]! += n[k]! * x * y;
       sums[2]! -= n[k]! * x * x * y * (1 + y);
     }
@@ -60,12 +65,15 @@ export function planckEinsteinTerms({ n, theta }: PlanckEinsteinTermData): Ideal
 export function polynomialHeatCapacityTerms(data: PolynomialHeatCapacityData): IdealTerms {
   const { c, t, startTemperature, scalingTemperature } = data;
   const tauStart = scalingTemperature / startTemperature;
+  const startPower = t.map((exponent) => startTemperature ** exponent);
   return (tau, _lnTau, sums) => {
+    const temperature = scalingTemperature / tau;
     for (let k = 0; k < c.length; k++) {
       const exponent = t[k]!;
       if (exponent === 0) {
-        sums[0]! += c[k]! * (1 - tau / tauStart + Math.log(tau / tauStart));
-        sums[1]! += c[k]! * (1 - tau / tauStart);
+        const ratio = tau / tauStart;
+        sums[0]! += c[k]! * (1 - ratio + Math.log(ratio));
+        sums[1]! += c[k]! * (1 - ratio);
         sums[2]! -= c[k]!;
       } else if (exponent === -1) {
         const scale = c[k]! / scalingTemperature;
@@ -74,8 +82,8 @@ export function polynomialHeatCapacityTerms(data: PolynomialHeatCapacityData): I
         sums[1]! += scale * tau * logRatio;
         sums[2]! -= scale * tau;
       } else {
-        const value = c[k]! * (scalingTemperature / tau) ** exponent;
-        const start = c[k]! * startTemperature ** exponent;
+        const value = c[k]! * (exponent === 1 ? temperature : temperature ** exponent);
+        const start = c[k]! * startPower[k]!;
         const line = (start * tau) / (tauStart * (exponent + 1));
         sums[0]! += start / exponent - value / (exponent * (exponent + 1)) - line;
         sums[1]! += value / (exponent + 1) - line;

@@ -1,0 +1,112 @@
+// The phase equilibrium: Maxwell's conditions themselves, the fast and the sure method against each other, the inverse, the
+// Clausius-Clapeyron equation, and the way to the critical point.
+
+import { describe, expect, test } from 'vitest';
+import { equilibriumAtPressure, equilibriumAtTemperature } from '../../../src/matter/refrigerants/dome/saturation.ts';
+import { spinodalSearch } from '../../../src/matter/refrigerants/dome/spinodal.ts';
+import {
+  refrigerant,
+  refrigerantNames,
+  saturationAtPressure,
+  saturationAtTemperature,
+  surfaceTensionMulero2012,
+} from '../../../src/matter/refrigerants/index.ts';
+import { relative } from './deviation.ts';
+
+const fractions = [0, 0.01, 0.1, 0.2, 0.3, 0.4, 0.5, 0.6, 0.7, 0.8, 0.9, 0.95, 0.98, 0.99, 0.995, 0.999, 0.9995];
+
+describe.each(refrigerantNames)('%s', (name) => {
+  const fluid = refrigerant(name);
+  const { critical, limits, equation } = fluid;
+  const temperatures = [
+    ...fractions.map((share) => limits.temperatureMin + share * (critical.temperature - limits.temperatureMin)),
+    0.9999 * critical.temperature,
+  ];
+
+  // Law (Maxwell): equal pressure and equal Gibbs energy g = h − T s on both sides.
+  test('both sides have one pressure and one Gibbs energy', () => {
+    for (const temperature of temperatures) {
+      const { liquidDensity, vapourDensity, pressure } = equilibriumAtTemperature(fluid, temperature);
+      equation.at(temperature, liquidDensity);
+      const stiff = equation.pressureByDensity * liquidDensity;
+      const gibbs = equation.enthalpy - temperature * equation.entropy;
+      expect(Math.abs(equation.pressure - pressure) / Math.max(pressure, stiff)).toBeLessThan(1e-12);
+      equation.at(temperature, vapourDensity);
+      expect(relative(equation.pressure, pressure)).toBeLessThan(1e-12);
+      const gap = equation.enthalpy - temperature * equation.entropy - gibbs;
+      expect(Math.abs(gap) / (fluid.gasConstant * temperature)).toBeLessThan(2e-11);
+    }
+  });
+
+  test('the fast method gives what the sure one gives', () => {
+    for (const temperature of temperatures.slice(2)) {
+      const fast = equilibriumAtTemperature(fluid, temperature);
+      const sure = spinodalSearch(fluid, temperature);
+      const isClose = temperature > 0.98 * critical.temperature;
+      // Bisection of the Gibbs energies stops at rounding of the pressure; densities follow with the compressibility.
+      expect(relative(fast.pressure, sure.pressure), `p at ${temperature} K`).toBeLessThan(1e-10);
+      const tolerance = isClose ? 1e-5 : 1e-10;
+      expect(relative(fast.liquidDensity, sure.liquidDensity), `ρ′ at ${temperature} K`).toBeLessThan(tolerance);
+      expect(relative(fast.vapourDensity, sure.vapourDensity), `ρ″ at ${temperature} K`).toBeLessThan(tolerance);
+    }
+  });
+
+  test('temperature to pressure and back', () => {
+    for (const temperature of temperatures) {
+      const { pressure } = equilibriumAtTemperature(fluid, temperature);
+      expect(relative(equilibriumAtPressure(fluid, pressure).temperature, temperature)).toBeLessThan(1e-12);
+    }
+  });
+
+  // Law (Clausius-Clapeyron): dp/dT = (s″ − s′)/(v″ − v′); the slope by a central difference of 1e-5.
+  test('Clausius-Clapeyron', () => {
+    for (const temperature of temperatures.slice(1, -5)) {
+      const step = 1e-5 * temperature;
+      const above = equilibriumAtTemperature(fluid, temperature + step).pressure;
+      const below = equilibriumAtTemperature(fluid, temperature - step).pressure;
+      const { liquid, vapour } = saturationAtTemperature(fluid, temperature);
+      const slope = (vapour.entropy - liquid.entropy) / (1 / vapour.density - 1 / liquid.density);
+      expect(relative((above - below) / (2 * step), slope), `${temperature} K`).toBeLessThan(1e-7);
+    }
+  });
+
+  test('everything narrows towards the critical point and meets there', () => {
+    let before = Number.POSITIVE_INFINITY;
+    for (const distance of [1e-2, 1e-3, 1e-4, 1e-5, 1e-6, 1e-7, 1e-8]) {
+      const temperature = critical.temperature * (1 - distance);
+      const { liquidDensity, vapourDensity, pressure } = equilibriumAtTemperature(fluid, temperature);
+      const gap = liquidDensity - vapourDensity;
+      expect(gap, `gap at ${distance}`).toBeGreaterThan(0);
+      expect(gap, `gap at ${distance}`).toBeLessThan(before);
+      expect(pressure).toBeLessThan(critical.pressure);
+      before = gap;
+    }
+    expect(before / critical.density).toBeLessThan(0.02);
+  });
+
+  test('the ends of the line', () => {
+    const lowest = saturationAtTemperature(fluid, limits.temperatureMin);
+    expect(lowest.pressure).toBe(fluid.triplePoint.pressure);
+    expect(saturationAtPressure(fluid, fluid.triplePoint.pressure).temperature).toBeCloseTo(limits.temperatureMin, 9);
+    const beyond = [
+      () => saturationAtTemperature(fluid, critical.temperature),
+      () => saturationAtTemperature(fluid, limits.temperatureMin * (1 - 1e-12)),
+      () => saturationAtPressure(fluid, critical.pressure),
+      () => saturationAtPressure(fluid, fluid.triplePoint.pressure * (1 - 1e-9)),
+    ];
+    for (const attempt of beyond) expect(attempt).toThrow(expect.objectContaining({ code: 'noSaturation' }));
+  });
+
+  test('surface tension falls with temperature to nothing', () => {
+    let before = Number.POSITIVE_INFINITY;
+    for (const temperature of temperatures) {
+      const tension = surfaceTensionMulero2012(fluid, temperature);
+      // The fit of R12 meets 0 a quarter of a kelvin before the critical point.
+      if (temperature < critical.temperature - 0.3) expect(tension).toBeGreaterThan(0);
+      expect(tension).toBeGreaterThanOrEqual(0);
+      expect(tension === 0 || tension < before).toBe(true);
+      before = tension;
+    }
+    expect(surfaceTensionMulero2012(fluid, critical.temperature + 0.1)).toBe(0);
+  });
+});
