@@ -15,6 +15,18 @@ export function evaporationHeat(evaporation: number, latentHeat: number): number
 }
 
 /**
+ * Vapour m_e that a latent heat belongs to.
+ *     m_e = Q_e / h_fg
+ * @param heat        Q_e [W]
+ * @param latentHeat  h_fg [J/kg], at the water temperature
+ * @returns           m_e [kg/s]
+ * Source: definition, inverse of the heat of evaporation. Worked value: 122 W, 2.4394e6 J/kg → 5e-5 kg/s.
+ */
+export function evaporationFromHeat(heat: number, latentHeat: number): number {
+  return heat / latentHeat;
+}
+
+/**
  * Dry air m_da blown through the water.
  *     m_da = V ρ_da
  * @param flow     V [m³/s], at room state

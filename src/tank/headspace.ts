@@ -13,7 +13,7 @@ import {
   virtualTemperature,
 } from '../matter/air/index.ts';
 import { latentHeat } from '../matter/water/index.ts';
-import { STEFAN_BOLTZMANN } from './films.ts';
+import { mean, STEFAN_BOLTZMANN } from './films.ts';
 import { WATER_EMISSIVITY } from './surface.ts';
 
 /** Acceleration of free fall, m/s². */
@@ -28,9 +28,19 @@ export interface HeadspaceFlux {
   readonly vapourFlux: number;
   /** Vapour from the water to the lid, all of which runs back [kg/(s m²)]. */
   readonly circulation: number;
+  /** p_ws [Pa] at the underside, and the vapour pressure there. */
+  readonly lidSaturation: number;
   readonly lidVapour: number;
+  /** T_v [K] of the damp air at the water and at the underside. */
+  readonly waterVirtual: number;
+  readonly lidVirtual: number;
   readonly virtualDifference: number;
   readonly meanVirtualTemperature: number;
+  /** Means of water and underside: temperature [K], vapour pressure [Pa]; density [kg/m³] and viscosity [Pa s] there. */
+  readonly meanTemperature: number;
+  readonly meanVapour: number;
+  readonly density: number;
+  readonly viscosity: number;
   readonly kinematicViscosity: number;
   readonly thermalDiffusivity: number;
   readonly airConductivity: number;
@@ -103,6 +113,46 @@ export function headspaceRadiation(water: number, lid: number): number {
 }
 
 /**
+ * Vapour pressure p_l at the underside of the lid: saturated where it is damp, that over the water where it is too warm for dew.
+ *     p_l = min(p_ws, p_w)
+ * @param saturation  p_ws [Pa], at the underside
+ * @param water       p_w [Pa], over the water
+ * @returns           p_l [Pa]
+ * Source: own simplification. Worked value: 2810, 3295 → 2810 Pa.
+ */
+export function lidVapourPressure(saturation: number, water: number): number {
+  return Math.min(saturation, water);
+}
+
+/**
+ * Vapour density at the underside of the lid, never above that over the water.
+ *     ρ_l = min(p_ws / (R_v T_l), ρ_w)
+ * @param lid         T_l [K]
+ * @param saturation  p_ws [Pa], at T_l
+ * @param water       ρ_w [kg/m³], over the water
+ * @returns           ρ_l [kg/m³]
+ * Source: ideal gas. Worked value: 296.15 K, 2810 Pa, 0.0239 → 0.02056.
+ */
+export function lidVapourDensity(lid: number, saturation: number, water: number): number {
+  return Math.min(vapourDensity(lid, saturation), water);
+}
+
+/** ΔT_v [K] = T_v,water − T_v,lid: what drives convection in damp air. Source: definition. */
+export function virtualDifference(water: number, lid: number): number {
+  return water - lid;
+}
+
+/** ν [m²/s] = μ / ρ: dynamic viscosity [Pa s], density [kg/m³]. Source: definition. */
+export function kinematicViscosity(viscosity: number, density: number): number {
+  return viscosity / density;
+}
+
+/** α [m²/s] = k / (ρ · 1006 J/(kg K)): conductivity [W/(m K)], density [kg/m³] of air. Source: definition. */
+export function thermalDiffusivity(conductivity: number, density: number): number {
+  return conductivity / (density * DRY_AIR_HEAT_CAPACITY);
+}
+
+/**
  * All that crosses the headspace at a given lid temperature.
  * @param water        T_w [K]
  * @param waterVapour  p_w [Pa], over the water
@@ -119,28 +169,24 @@ export function headspaceFlux(
   pressure: number,
 ): HeadspaceFlux {
   const lidSaturation = saturationVapourPressure(lid);
-  const lidVapour = Math.min(lidSaturation, waterVapour);
+  const lidVapour = lidVapourPressure(lidSaturation, waterVapour);
   const waterVirtual = virtualTemperature(water, waterVapour, pressure);
   const lidVirtual = virtualTemperature(lid, lidVapour, pressure);
-  const virtualDifference = waterVirtual - lidVirtual;
-  const meanVirtualTemperature = (waterVirtual + lidVirtual) / 2;
-  const mean = (water + lid) / 2;
-  const density = moistAirDensity(mean, (waterVapour + lidVapour) / 2, pressure);
-  const conductivity = airConductivity(mean);
-  const kinematicViscosity = airViscosity(mean) / density;
-  const thermalDiffusivity = conductivity / (density * DRY_AIR_HEAT_CAPACITY);
-  const rayleigh = rayleighNumber(
-    virtualDifference,
-    meanVirtualTemperature,
-    gap,
-    kinematicViscosity,
-    thermalDiffusivity,
-  );
+  const drive = virtualDifference(waterVirtual, lidVirtual);
+  const meanVirtualTemperature = mean(waterVirtual, lidVirtual);
+  const meanTemperature = mean(water, lid);
+  const meanVapour = mean(waterVapour, lidVapour);
+  const density = moistAirDensity(meanTemperature, meanVapour, pressure);
+  const conductivity = airConductivity(meanTemperature);
+  const viscosity = airViscosity(meanTemperature);
+  const kinematic = kinematicViscosity(viscosity, density);
+  const thermal = thermalDiffusivity(conductivity, density);
+  const rayleigh = rayleighNumber(drive, meanVirtualTemperature, gap, kinematic, thermal);
   const nusselt = nusseltHollands1975(rayleigh);
-  const diffusivity = vapourDiffusivity(mean, pressure);
+  const diffusivity = vapourDiffusivity(meanTemperature, pressure);
   const waterVapourDensity = vapourDensity(water, waterVapour);
-  const lidVapourDensity = Math.min(vapourDensity(lid, lidSaturation), waterVapourDensity);
-  const circulation = headspaceVapour(nusselt, diffusivity, gap, waterVapourDensity, lidVapourDensity);
+  const lidDensity = lidVapourDensity(lid, lidSaturation, waterVapourDensity);
+  const circulation = headspaceVapour(nusselt, diffusivity, gap, waterVapourDensity, lidDensity);
   const convectiveFlux = headspaceConvection(nusselt, conductivity, gap, water, lid);
   const radiativeFlux = headspaceRadiation(water, lid);
   const vapourFlux = circulation * latentHeat(water);
@@ -150,15 +196,22 @@ export function headspaceFlux(
     radiativeFlux,
     vapourFlux,
     circulation,
+    lidSaturation,
     lidVapour,
-    virtualDifference,
+    waterVirtual,
+    lidVirtual,
+    virtualDifference: drive,
     meanVirtualTemperature,
-    kinematicViscosity,
-    thermalDiffusivity,
+    meanTemperature,
+    meanVapour,
+    density,
+    viscosity,
+    kinematicViscosity: kinematic,
+    thermalDiffusivity: thermal,
     airConductivity: conductivity,
     diffusivity,
     waterVapourDensity,
-    lidVapourDensity,
+    lidVapourDensity: lidDensity,
     rayleigh,
     nusselt,
   };

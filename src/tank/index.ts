@@ -12,6 +12,7 @@ export { tankValidity } from './description.ts';
 export type { TankFindingCode } from './findings.ts';
 export { tankFindingCodes } from './findings.ts';
 export { tankFormulas } from './formulas/index.ts';
+export { lightHeat, pumpHeat } from './gains.ts';
 export type {
   AirState,
   HeatPath,

@@ -201,6 +201,28 @@ export function sumOfPaths(paths: readonly HeatPath[]): number {
   return paths.reduce((sum, path) => sum + path.heat, 0);
 }
 
+/** Sensible heat that reaches the room [W]: the paths of warmth; what warms make-up water stays in the tank. */
+export function sensibleToRoom(paths: readonly HeatPath[]): number {
+  return sumOfPaths(paths.filter(({ path, kind }) => kind === 'sensible' && path !== 'makeUpWater'));
+}
+
+/** Heat that reaches the room as vapour [W]. */
+export function latentToRoom(paths: readonly HeatPath[]): number {
+  return sumOfPaths(paths.filter(({ kind }) => kind === 'latent'));
+}
+
+/**
+ * Water lost as vapour.
+ *     m_e = m_s + m_b
+ * @param surface  m_s [kg/s], from the open surface; negative where the room's vapour condenses on it
+ * @param bubbles  m_b [kg/s], into air blown through the water
+ * @returns        m_e [kg/s]
+ * Source: mass balance. Worked value: 5e-5 + 2.6e-6 → 5.26e-5 kg/s.
+ */
+export function waterLost(surface: number, bubbles: number): number {
+  return surface + bubbles;
+}
+
 /** The range of the evaporation of the surface alone, for a factor range, signed. */
 export function scaledRange(value: number, low: number, high: number): { low: number; high: number } {
   const ends = [value * low, value * high];
@@ -235,6 +257,20 @@ export function headspaceGap(height: number, depth: number): number {
 /** Sum of the heat through the panes above the water [W]. */
 export function freeboardHeat(front: number, back: number, sides: number): number {
   return front + back + sides;
+}
+
+/**
+ * Conductance of the panes above the water, under a lid.
+ *     H_dry = A_front U_front + A_back U_back + A_sides U_sides
+ * @param faces  area A [m²] and transmittance U [W/(m² K)] of front, back and both ends
+ * @returns      H_dry [W/K]
+ * Source: definition. Worked value: 0.045, 6; 0.045, 2; 0.03, 6 → 0.54 W/K.
+ */
+export function freeboardConductance(
+  faces: Readonly<Record<DryFace, Pick<PaneState, 'area' | 'transmittance'>>>,
+): number {
+  const { front, back, sides } = faces;
+  return front.area * front.transmittance + back.area * back.transmittance + sides.area * sides.transmittance;
 }
 
 /** Geometry of a rectangular tank; inner dimensions, corners counted once. */

@@ -6,8 +6,18 @@
 import { waterDensity, waterHeatCapacity } from '../matter/water/index.ts';
 import { InputError } from '../numerics/index.ts';
 import type { MeasuredTank, TankConditions } from './description.ts';
+import { evaporationFromHeat } from './exchange.ts';
 import { measuredFindings } from './findings.ts';
-import { type HeatPath, heatCapacity, type MeasuredIntermediates, netLoad, sumOfPaths, type TankLoad } from './load.ts';
+import {
+  type HeatPath,
+  heatCapacity,
+  latentToRoom,
+  type MeasuredIntermediates,
+  netLoad,
+  sensibleToRoom,
+  sumOfPaths,
+  type TankLoad,
+} from './load.ts';
 import { airState } from './vapour.ts';
 
 /**
@@ -65,11 +75,10 @@ export function shareOfLoss(share: number, power: number, pump: number, light: n
 export function measuredLoad(tank: MeasuredTank, conditions: TankConditions): TankLoad {
   const intermediates = measuredIntermediates(tank, conditions);
   const paths = measuredPaths(tank, conditions, intermediates);
-  const latent = sumOfPaths(paths.filter((path) => path.kind === 'latent'));
-  const sensible = sumOfPaths(paths.filter((path) => path.kind === 'sensible'));
+  const latent = latentToRoom(paths);
   const loss = sumOfPaths(paths);
   const load = netLoad(loss, tank.pumpHeat, tank.lightHeat);
-  const evaporation = latent / intermediates.air.latentHeat;
+  const evaporation = evaporationFromHeat(latent, intermediates.air.latentHeat);
   const specificHeat = waterHeatCapacity(conditions.waterTemperature, tank.salinity);
   const density = waterDensity(conditions.waterTemperature, tank.salinity);
   return {
@@ -80,7 +89,7 @@ export function measuredLoad(tank: MeasuredTank, conditions: TankConditions): Ta
     paths,
     evaporation,
     evaporationRange: { low: evaporation, high: evaporation },
-    sensibleToRoom: sensible,
+    sensibleToRoom: sensibleToRoom(paths),
     latentToRoom: latent,
     areas: undefined,
     waterVolume: tank.volume,

@@ -14,6 +14,7 @@ import {
   layerResistance,
   outerSurface,
   paneHeat,
+  transmittance,
   WATER_FILM_COEFFICIENT,
 } from './films.ts';
 import { rectangularFindings } from './findings.ts';
@@ -22,21 +23,25 @@ import {
   type AirState,
   type DryFace,
   faceArea,
+  freeboardConductance,
   freeboardHeat,
   type HeatPath,
   headspaceGap,
   heatCapacity,
   type LidState,
+  latentToRoom,
   netLoad,
   type PaneState,
   type RectangularIntermediates,
   type SurfaceState,
   scaledRange,
+  sensibleToRoom,
   sumOfPaths,
   type TankAreas,
   type TankLoad,
   tankAreas,
   type WetFace,
+  waterLost,
   waterVolume,
 } from './load.ts';
 import {
@@ -72,8 +77,6 @@ export function rectangularLoad(tank: RectangularTank, conditions: TankCondition
   const { paths, evaporation, intermediates } = losses;
   const loss = sumOfPaths(paths);
   const load = netLoad(loss, tank.pumpHeat, tank.lightHeat);
-  const sensible = paths.filter((path) => path.kind === 'sensible' && path.path !== 'makeUpWater');
-  const latent = paths.filter((path) => path.kind === 'latent');
   const density = waterDensity(conditions.waterTemperature, tank.salinity);
   const volume = waterVolume(tank.length, tank.width, tank.waterDepth);
   const specificHeat = waterHeatCapacity(conditions.waterTemperature, tank.salinity);
@@ -86,8 +89,8 @@ export function rectangularLoad(tank: RectangularTank, conditions: TankCondition
     paths,
     evaporation,
     evaporationRange: range,
-    sensibleToRoom: sumOfPaths(sensible),
-    latentToRoom: sumOfPaths(latent),
+    sensibleToRoom: sensibleToRoom(paths),
+    latentToRoom: latentToRoom(paths),
     areas,
     waterVolume: volume,
     waterMass: volume * density,
@@ -114,7 +117,7 @@ function rectangularLosses(tank: RectangularTank, areas: TankAreas, conditions: 
   const surface = openShare > 0 ? openSurface(tank, openShare, air, conditions) : undefined;
   const lid = openShare < 1 ? coveredSurface(tank, 1 - openShare, air, conditions) : undefined;
   const airStones = blownAir(tank, air, conditions);
-  const evaporation = (surface?.evaporation ?? 0) + (airStones?.evaporation ?? 0);
+  const evaporation = waterLost(surface?.evaporation ?? 0, airStones?.evaporation ?? 0);
   const makeUpHeatCapacity = waterHeatCapacity(waterTemperature, 0);
   const paths: HeatPath[] = [];
   const add = (path: HeatPath['path'], heat: number, kind: HeatPath['kind'] = 'sensible') =>
@@ -191,7 +194,7 @@ function pane(
     insulationResistance,
     innerResistance: inner,
     outer,
-    transmittance: 1 / (inner + outer.resistance),
+    transmittance: transmittance(inner, outer.resistance),
     heat: paneHeat(area, inside, room, inner, outer.resistance),
   };
 }
@@ -250,8 +253,8 @@ function coveredSurface(
   }
   const crossing = (inner: number) => headspaceFlux(waterTemperature, air.waterVapour, inner, gap, atmosphericPressure);
   const imbalance = (inner: number) => {
-    const faces = [lidAt(inner), ...Object.values(freeboardAt(inner))];
-    const transmission = faces.reduce((sum, face) => sum + face.area * face.transmittance, 0);
+    const lid = lidAt(inner);
+    const transmission = lid.area * lid.transmittance + freeboardConductance(freeboardAt(inner));
     return inner - lidTemperature(roomTemperature, area, crossing(inner).heatFlux, transmission);
   };
   const settled =

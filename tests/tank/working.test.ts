@@ -93,6 +93,20 @@ describe.each(tanks)('%s', (_, tank) => {
     }
   });
 
+  test('a number that comes from another step is that step’s value', () => {
+    const byResult = new Map(steps.map((one) => [one.result, one.value]));
+    for (const { result, from, inputs } of steps) {
+      for (const [symbol, origin] of Object.entries(from)) {
+        const value = byResult.get(origin);
+        if (value === undefined) continue;
+        const used = inputs[symbol]!;
+        expect(Math.abs(used - value), `${result}: ${symbol} from ${origin}`).toBeLessThanOrEqual(
+          1e-12 * Math.abs(value),
+        );
+      }
+    }
+  });
+
   test('every path, the loss and the load have a step with the value of the result', () => {
     const byResult = new Map(steps.map((one) => [one.result, one.value]));
     for (const { path, heat } of load.paths) {
@@ -100,6 +114,9 @@ describe.each(tanks)('%s', (_, tank) => {
     }
     expect(byResult.get('tank.loss')).toBe(load.loss);
     expect(byResult.get('tank.load')).toBe(load.load);
+    expect(byResult.get('tank.evaporation')).toBe(load.evaporation);
+    expect(byResult.get('tank.sensibleToRoom')).toBe(load.sensibleToRoom);
+    expect(byResult.get('tank.latentToRoom')).toBe(load.latentToRoom);
   });
 });
 

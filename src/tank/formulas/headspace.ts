@@ -5,9 +5,14 @@ import {
   headspaceConvection,
   headspaceRadiation,
   headspaceVapour,
+  kinematicViscosity,
   lidTemperature,
+  lidVapourDensity,
+  lidVapourPressure,
   nusseltHollands1975,
   rayleighNumber,
+  thermalDiffusivity,
+  virtualDifference,
 } from '../headspace.ts';
 
 const file = 'src/tank/headspace.ts';
@@ -16,7 +21,93 @@ const Nu: FormulaSymbol = { meaning: 'Nusselt number', unit: '1' };
 const T_w: FormulaSymbol = { meaning: 'temperature of the water', unit: 'K' };
 const T_l: FormulaSymbol = { meaning: 'temperature of the damp inner faces', unit: 'K' };
 
-export const headspaceFormulas: readonly Formula[] = [
+const rho: FormulaSymbol = { meaning: 'density of the trapped air', unit: 'kg/m³' };
+const kelvin = (meaning: string): FormulaSymbol => ({ meaning, unit: 'K' });
+const pascal = (meaning: string): FormulaSymbol => ({ meaning, unit: 'Pa' });
+
+const airFormulas: readonly Formula[] = [
+  {
+    id: 'tank.lidVapour',
+    title: 'Vapour pressure at the underside of the lid',
+    result: { symbol: 'p_l', ...pascal('vapour pressure at the lid') },
+    expression: 'min(p_ws, p_w)',
+    symbols: { p_ws: pascal('saturation vapour pressure at the lid'), p_w: pascal('vapour pressure over the water') },
+    source: 'own simplification: a lid too warm for dew is dry, and damp air of the water stands at it',
+    validity: 'steady state',
+    file,
+    compute: (v) => lidVapourPressure(v.p_ws!, v.p_w!),
+    examples: [
+      { p_ws: 2810.4, p_w: 3294.6 },
+      { p_ws: 3611.2, p_w: 3294.6 },
+    ],
+  },
+  {
+    id: 'tank.lidVapourDensity',
+    title: 'Vapour density at the underside of the lid',
+    result: { symbol: 'rho_l', meaning: 'vapour density at the lid', unit: 'kg/m³' },
+    expression: 'min(p_ws / (287.042 / 0.621945 * T_l), rho_w)',
+    symbols: {
+      p_ws: pascal('saturation vapour pressure at the lid'),
+      T_l,
+      rho_w: { meaning: 'vapour density over the water', unit: 'kg/m³' },
+    },
+    source: 'ideal gas; never above that over the water',
+    validity: 'steady state',
+    file,
+    compute: (v) => lidVapourDensity(v.T_l!, v.p_ws!, v.rho_w!),
+    examples: [
+      { p_ws: 2810.4, T_l: 296.15, rho_w: 0.02387 },
+      { p_ws: 3611.2, T_l: 300.4, rho_w: 0.02387 },
+    ],
+  },
+  {
+    id: 'tank.virtualDifference',
+    title: 'Difference of the virtual temperatures',
+    result: { symbol: 'dT_v', ...kelvin('virtual temperature at the water minus at the lid') },
+    expression: 'T_vw - T_vl',
+    symbols: { T_vw: kelvin('virtual temperature at the water'), T_vl: kelvin('virtual temperature at the lid') },
+    source: 'definition',
+    validity: 'any',
+    file,
+    compute: (v) => virtualDifference(v.T_vw!, v.T_vl!),
+    examples: [
+      { T_vw: 302.9, T_vl: 299.2 },
+      { T_vw: 301.1, T_vl: 295.7 },
+    ],
+  },
+  {
+    id: 'tank.kinematicViscosity',
+    title: 'Kinematic viscosity of the trapped air',
+    result: { symbol: 'nu', meaning: 'kinematic viscosity', unit: 'm²/s' },
+    expression: 'mu / rho',
+    symbols: { mu: { meaning: 'dynamic viscosity', unit: 'Pa s' }, rho },
+    source: 'definition',
+    validity: 'any',
+    file,
+    compute: (v) => kinematicViscosity(v.mu!, v.rho!),
+    examples: [
+      { mu: 1.84e-5, rho: 1.171 },
+      { mu: 1.81e-5, rho: 1.052 },
+    ],
+  },
+  {
+    id: 'tank.thermalDiffusivity',
+    title: 'Thermal diffusivity of the trapped air',
+    result: { symbol: 'alpha', meaning: 'thermal diffusivity', unit: 'm²/s' },
+    expression: 'k / (rho * 1006)',
+    symbols: { k: { meaning: 'thermal conductivity of air', unit: 'W/(m K)' }, rho },
+    source: 'definition; specific heat of dry air 1006 J/(kg K)',
+    validity: 'near room temperature',
+    file,
+    compute: (v) => thermalDiffusivity(v.k!, v.rho!),
+    examples: [
+      { k: 0.0261, rho: 1.171 },
+      { k: 0.0257, rho: 1.052 },
+    ],
+  },
+];
+
+const crossingFormulas: readonly Formula[] = [
   {
     id: 'tank.rayleigh',
     title: 'Rayleigh number of the trapped air',
@@ -126,3 +217,5 @@ export const headspaceFormulas: readonly Formula[] = [
     ],
   },
 ];
+
+export const headspaceFormulas: readonly Formula[] = [...airFormulas, ...crossingFormulas];

@@ -1,6 +1,7 @@
 // All formula records of the tank, in the order in which the working uses them.
 
 import type { Formula } from '../../quantities/index.ts';
+import { balanceFormulas } from './balances.ts';
 import { headspaceFormulas } from './headspace.ts';
 import { surfaceFormulas } from './surface.ts';
 import { totalFormulas } from './totals.ts';
@@ -10,5 +11,6 @@ export const tankFormulas: readonly Formula[] = [
   ...wallFormulas,
   ...surfaceFormulas,
   ...headspaceFormulas,
+  ...balanceFormulas,
   ...totalFormulas,
 ];

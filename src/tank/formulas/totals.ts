@@ -1,41 +1,13 @@
 // The formula records of geometry, sums, the net load and a measured tank.
 
 import type { Formula, FormulaSymbol } from '../../quantities/index.ts';
-import {
-  faceArea,
-  freeboardHeat,
-  type HeatPath,
-  headspaceGap,
-  heatCapacity,
-  netLoad,
-  type PathName,
-  sumOfPaths,
-  waterVolume,
-} from '../load.ts';
+import { faceArea, freeboardHeat, headspaceGap, heatCapacity, netLoad, sumOfPaths, waterVolume } from '../load.ts';
 import { difference, meanPower, scaledHeat, shareOfLoss } from '../measured.ts';
+import { allSymbols, examplesOf, pathsFromSymbols, symbolsOf } from './paths.ts';
 
 const file = 'src/tank/load.ts';
 const measuredFile = 'src/tank/measured.ts';
 const watts = (meaning: string): FormulaSymbol => ({ meaning, unit: 'W' });
-
-/** Symbol of each path in the sum, with its words; absent paths are 0. */
-export const pathSymbols: Readonly<Record<PathName, readonly [string, string]>> = {
-  evaporation: ['Q_evaporation', 'evaporation of the open surface'],
-  surfaceConvection: ['Q_convection', 'convection from the open surface'],
-  surfaceRadiation: ['Q_radiation', 'radiation from the open surface'],
-  lid: ['Q_lid', 'through the lid'],
-  freeboard: ['Q_freeboard', 'through the panes above the water, under a lid'],
-  front: ['Q_front', 'front pane'],
-  back: ['Q_back', 'back pane'],
-  sides: ['Q_sides', 'both ends'],
-  bottom: ['Q_bottom', 'bottom'],
-  airStonesVapour: ['Q_bubbleVapour', 'evaporation into air blown through the water'],
-  airStones: ['Q_bubbles', 'warming of air blown through the water'],
-  makeUpWater: ['Q_makeUp', 'warming of the make-up water'],
-  wallsAndSurface: ['Q_dry', 'all dry paths of a measured tank'],
-};
-
-const symbolPairs = Object.values(pathSymbols);
 
 export const totalFormulas: readonly Formula[] = [
   {
@@ -133,13 +105,13 @@ export const totalFormulas: readonly Formula[] = [
     id: 'tank.loss',
     title: 'Heat leaving the water by all paths',
     result: { symbol: 'Q_loss', meaning: 'whole loss', unit: 'W' },
-    expression: symbolPairs.map(([symbol]) => symbol).join(' + '),
-    symbols: Object.fromEntries(symbolPairs.map(([symbol, meaning]) => [symbol, watts(meaning)])),
+    expression: allSymbols.join(' + '),
+    symbols: symbolsOf(allSymbols),
     source: 'energy balance',
     validity: 'steady state',
     file,
     compute: (v) => sumOfPaths(pathsFromSymbols(v)),
-    examples: [exampleOfPaths(3.1), exampleOfPaths(-1.7)],
+    examples: examplesOf(allSymbols),
   },
   {
     id: 'tank.load',
@@ -233,15 +205,3 @@ export const totalFormulas: readonly Formula[] = [
     ],
   },
 ];
-
-function pathsFromSymbols(values: Readonly<Record<string, number>>): HeatPath[] {
-  return Object.entries(pathSymbols).map(([path, [symbol]]) => ({
-    path: path as PathName,
-    heat: values[symbol]!,
-    kind: 'sensible',
-  }));
-}
-
-function exampleOfPaths(step: number): Record<string, number> {
-  return Object.fromEntries(symbolPairs.map(([symbol], index) => [symbol, 5.3 + step * (index + 1)]));
-}

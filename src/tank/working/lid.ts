@@ -3,8 +3,9 @@
 
 import type { WorkingStep } from '../../quantities/index.ts';
 import type { RectangularTank } from '../description.ts';
-import type { AirState, LidState, TankLoad } from '../load.ts';
-import { type FaceSource, layerSource, paneSteps, wallSource } from './panes.ts';
+import type { HeadspaceFlux } from '../headspace.ts';
+import { type AirState, freeboardConductance, type LidState, type TankLoad } from '../load.ts';
+import { type FaceSource, layerSource, paneSteps, wallEmissivity, wallSource } from './panes.ts';
 import { type ConditionInputs, type Input, step } from './steps.ts';
 import { heatOf } from './totals.ts';
 
@@ -34,6 +35,7 @@ export function lidSteps(
           },
     insulation: undefined,
     inside,
+    emissivity: undefined,
   };
   return [
     step('tank.lid.gap', 'tank.headspaceGap', lid.gap, {
@@ -51,32 +53,37 @@ function headspaceSteps(lid: LidState, air: AirState, from: ConditionInputs): Wo
   if (headspace === undefined || freeboard === undefined) return [];
   const d: Input = [lid.gap, 'tank.lid.gap'];
   const Nu: Input = [headspace.nusselt, 'tank.lid.nusselt'];
-  const ends = { T_w: from.water, T_l: [lid.innerTemperature, 'tank.lid.innerTemperature'] as Input };
-  const dry = Object.values(freeboard).reduce((sum, face) => sum + face.area * face.transmittance, 0);
+  const k: Input = [headspace.airConductivity, 'tank.lid.airConductivity'];
+  const T_l: Input = [lid.innerTemperature, 'tank.lid.innerTemperature'];
+  const ends = { T_w: from.water, T_l };
   return [
+    ...trappedAirSteps(headspace, air, T_l, from),
     step('tank.lid.rayleigh', 'tank.rayleigh', headspace.rayleigh, {
-      dT_v: [headspace.virtualDifference, 'tank.lid.innerTemperature'],
-      T_vm: [headspace.meanVirtualTemperature, 'tank.lid.innerTemperature'],
+      dT_v: [headspace.virtualDifference, 'tank.lid.virtualDifference'],
+      T_vm: [headspace.meanVirtualTemperature, 'tank.lid.meanVirtualTemperature'],
       d,
-      nu: [headspace.kinematicViscosity],
-      alpha: [headspace.thermalDiffusivity],
+      nu: [headspace.kinematicViscosity, 'tank.lid.kinematicViscosity'],
+      alpha: [headspace.thermalDiffusivity, 'tank.lid.thermalDiffusivity'],
     }),
     step('tank.lid.nusselt', 'tank.nusseltHollands', headspace.nusselt, {
       Ra: [headspace.rayleigh, 'tank.lid.rayleigh'],
     }),
-    step('tank.lid.convectiveFlux', 'tank.headspaceConvection', headspace.convectiveFlux, {
-      Nu,
-      k: [headspace.airConductivity],
-      d,
-      ...ends,
-    }),
+    step('tank.lid.convectiveFlux', 'tank.headspaceConvection', headspace.convectiveFlux, { Nu, k, d, ...ends }),
     step('tank.lid.radiativeFlux', 'tank.headspaceRadiation', headspace.radiativeFlux, ends),
     step('tank.lid.circulation', 'tank.headspaceVapour', headspace.circulation, {
       Nu,
-      D: [headspace.diffusivity],
+      D: [headspace.diffusivity, 'tank.lid.diffusivity'],
       d,
-      rho_w: [headspace.waterVapourDensity, 'tank.air.waterVapour'],
-      rho_l: [headspace.lidVapourDensity, 'tank.lid.innerTemperature'],
+      rho_w: [headspace.waterVapourDensity, 'tank.lid.waterVapourDensity'],
+      rho_l: [headspace.lidVapourDensity, 'tank.lid.lidVapourDensity'],
+    }),
+    step('tank.lid.freeboardConductance', 'tank.freeboardConductance', freeboardConductance(freeboard), {
+      A_front: [freeboard.front.area, 'tank.panes.freeboardFront.area'],
+      U_front: [freeboard.front.transmittance, 'tank.panes.freeboardFront.transmittance'],
+      A_back: [freeboard.back.area, 'tank.panes.freeboardBack.area'],
+      U_back: [freeboard.back.transmittance, 'tank.panes.freeboardBack.transmittance'],
+      A_sides: [freeboard.sides.area, 'tank.panes.freeboardSides.area'],
+      U_sides: [freeboard.sides.transmittance, 'tank.panes.freeboardSides.transmittance'],
     }),
     step('tank.lid.innerTemperature', 'tank.lidTemperature', lid.innerTemperature, {
       T_r: from.room,
@@ -85,9 +92,50 @@ function headspaceSteps(lid: LidState, air: AirState, from: ConditionInputs): Wo
       q_r: [headspace.radiativeFlux, 'tank.lid.radiativeFlux'],
       m_v: [headspace.circulation, 'tank.lid.circulation'],
       h_fg: [air.latentHeat, 'tank.air.latentHeat'],
-      U_lid: [lid.lid.transmittance, 'tank.panes.lid.surfaceResistance'],
-      H_dry: [dry, 'tank.panes.freeboardFront.surfaceResistance'],
+      U_lid: [lid.lid.transmittance, 'tank.panes.lid.transmittance'],
+      H_dry: [freeboardConductance(freeboard), 'tank.lid.freeboardConductance'],
     }),
+  ];
+}
+
+/** State of the trapped air: at the water, at the lid, and in the middle of the two. */
+function trappedAirSteps(known: HeadspaceFlux, air: AirState, T_l: Input, from: ConditionInputs): WorkingStep[] {
+  const p = from.pressure;
+  const p_w: Input = [air.waterVapour, 'tank.air.waterVapour'];
+  const p_l: Input = [known.lidVapour, 'tank.lid.vapour'];
+  const p_ws: Input = [known.lidSaturation, 'tank.lid.saturation'];
+  const T_vw: Input = [known.waterVirtual, 'tank.lid.waterVirtual'];
+  const T_vl: Input = [known.lidVirtual, 'tank.lid.lidVirtual'];
+  const T: Input = [known.meanTemperature, 'tank.lid.meanTemperature'];
+  const rho: Input = [known.density, 'tank.lid.density'];
+  const rho_w: Input = [known.waterVapourDensity, 'tank.lid.waterVapourDensity'];
+  const k: Input = [known.airConductivity, 'tank.lid.airConductivity'];
+  const mean = (name: string, value: number, x_1: Input, x_2: Input) =>
+    step(`tank.lid.${name}`, 'tank.mean', value, { x_1, x_2 });
+  return [
+    step('tank.lid.saturation', 'air.saturationVapourPressure', known.lidSaturation, { T: T_l }),
+    step('tank.lid.vapour', 'tank.lidVapour', known.lidVapour, { p_ws, p_w }),
+    step('tank.lid.waterVirtual', 'air.virtualTemperature', known.waterVirtual, { T: from.water, p_w, p }),
+    step('tank.lid.lidVirtual', 'air.virtualTemperature', known.lidVirtual, { T: T_l, p_w: p_l, p }),
+    step('tank.lid.virtualDifference', 'tank.virtualDifference', known.virtualDifference, { T_vw, T_vl }),
+    mean('meanVirtualTemperature', known.meanVirtualTemperature, T_vw, T_vl),
+    mean('meanTemperature', known.meanTemperature, from.water, T_l),
+    mean('meanVapour', known.meanVapour, p_w, p_l),
+    step('tank.lid.density', 'air.moistAirDensity', known.density, {
+      T,
+      p_w: [known.meanVapour, 'tank.lid.meanVapour'],
+      p,
+    }),
+    step('tank.lid.airConductivity', 'air.conductivity', known.airConductivity, { T }),
+    step('tank.lid.viscosity', 'air.viscosity', known.viscosity, { T }),
+    step('tank.lid.kinematicViscosity', 'tank.kinematicViscosity', known.kinematicViscosity, {
+      mu: [known.viscosity, 'tank.lid.viscosity'],
+      rho,
+    }),
+    step('tank.lid.thermalDiffusivity', 'tank.thermalDiffusivity', known.thermalDiffusivity, { k, rho }),
+    step('tank.lid.diffusivity', 'air.vapourDiffusivity', known.diffusivity, { T, p }),
+    step('tank.lid.waterVapourDensity', 'air.vapourDensity', known.waterVapourDensity, { T: from.water, p_w }),
+    step('tank.lid.lidVapourDensity', 'tank.lidVapourDensity', known.lidVapourDensity, { T_l, p_ws, rho_w }),
   ];
 }
 
@@ -111,7 +159,8 @@ function freeboardSteps(
     const insulation = layer && layerSource(layer, `tank.load.insulation.${face}`);
     const n: Input = [count * lid.coveredShare, 'tank.load.lid'];
     const area = { n, b, h: [lid.gap, 'tank.lid.gap'] as Input };
-    const source: FaceSource = { name, area, sheet: wallSource(tank), insulation, inside };
+    const emissivity = layer === undefined ? wallEmissivity(tank) : undefined;
+    const source: FaceSource = { name, area, sheet: wallSource(tank), insulation, inside, emissivity };
     return paneSteps(freeboard[face], source, from.room, `tank.panes.${name}.heat`);
   });
   return [

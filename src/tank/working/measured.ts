@@ -6,7 +6,7 @@ import type { MeasuredTank, TankConditions } from '../description.ts';
 import type { MeasuredIntermediates, TankLoad } from '../load.ts';
 import { difference } from '../measured.ts';
 import { airState } from '../vapour.ts';
-import { type ConditionOrigins, conditionInputs, type Input, step } from './steps.ts';
+import { type ConditionInputs, type ConditionOrigins, conditionInputs, type Input, step } from './steps.ts';
 import { airSteps, heatCapacitySteps, heatOf, sumSteps } from './totals.ts';
 
 /** Steps of a measured tank, in the order of computation. */
@@ -27,8 +27,12 @@ export function measuredWorking(
     }),
     ...airSteps(known.air, tank.salinity, from),
     ...vapourThenSteps(tank, conditions, known, from.humidity),
-    ...scalingSteps(tank, conditions, load, known, from.water, from.room),
-    ...sumSteps(load),
+    ...scalingSteps(tank, conditions, load, known, from),
+    ...sumSteps(load, from),
+    step('tank.evaporation', 'tank.evaporationFromHeat', load.evaporation, {
+      Q_latent: [load.latentToRoom, 'tank.latentToRoom'],
+      h_fg: [known.air.latentHeat, 'tank.air.latentHeat'],
+    }),
     ...heatCapacitySteps(load, density, specificHeat, [tank.salinity, 'tank.salinity'], from, 'tank.load.volume'),
   ];
 }
@@ -78,19 +82,21 @@ function scalingSteps(
   conditions: TankConditions,
   load: TankLoad,
   known: MeasuredIntermediates,
-  water: Input,
-  room: Input,
+  from: ConditionInputs,
 ): WorkingStep[] {
   const vapour = difference(known.air.waterVapour, known.air.roomVapour);
   const warmth = difference(conditions.waterTemperature, conditions.roomTemperature);
   const power: Readonly<Record<string, Input>> = {
     P: [known.meanPower, 'tank.meanPower'],
-    Q_pump: [tank.pumpHeat, 'tank.load.pumpPower'],
-    Q_light: [tank.lightHeat, 'tank.load.lightPower'],
+    Q_pump: [tank.pumpHeat, from.pumpHeat],
+    Q_light: [tank.lightHeat, from.lightHeat],
   };
   const share = tank.evaporationShare;
   return [
-    step('tank.temperatureDifference', 'tank.difference', warmth, { inside: water, outside: room }),
+    step('tank.temperatureDifference', 'tank.difference', warmth, {
+      inside: from.water,
+      outside: from.room,
+    }),
     step('tank.then.latent', 'tank.measuredShare', known.measuredLatent, {
       s: [share, 'tank.load.evaporationShare'],
       ...power,

@@ -2,6 +2,7 @@
 
 import type { WorkingStep } from '../../quantities/index.ts';
 import type { RectangularTank } from '../description.ts';
+import { mean } from '../films.ts';
 import type { PaneState, RectangularIntermediates, WetFace } from '../load.ts';
 import { type ConditionInputs, type Input, step } from './steps.ts';
 
@@ -13,6 +14,8 @@ export interface FaceSource {
   readonly sheet: Readonly<Record<'k' | 'd', Input>> | undefined;
   readonly insulation: Readonly<Record<'k' | 'd', Input>> | undefined;
   readonly inside: Input;
+  /** Where the emissivity of the outer surface came from; undefined where it is the model's own. */
+  readonly emissivity: string | undefined;
 }
 
 /** One face: its layers, its outer surface as it settles, its heat. */
@@ -43,14 +46,19 @@ export function paneSteps(pane: PaneState, source: FaceSource, room: Input, resu
       R_insulation: source.insulation === undefined ? [0] : [pane.insulationResistance, `${at}.insulationResistance`],
     }),
     step(`${at}.outerTemperature`, 'tank.outerTemperature', outer.temperature, ends),
+    step(`${at}.meanTemperature`, 'tank.mean', mean(outer.temperature, room[0]), {
+      x_1: [outer.temperature, `${at}.outerTemperature`],
+      x_2: room,
+    }),
     step(`${at}.radiativeCoefficient`, 'tank.radiativeCoefficient', outer.radiativeCoefficient, {
-      epsilon: [outer.emissivity],
-      T_m: [(outer.temperature + room[0]) / 2, `${at}.outerTemperature`],
+      epsilon: source.emissivity === undefined ? [outer.emissivity] : [outer.emissivity, source.emissivity],
+      T_m: [mean(outer.temperature, room[0]), `${at}.meanTemperature`],
     }),
     step(`${at}.surfaceResistance`, 'tank.surfaceResistance', outer.resistance, {
       h_c: [outer.convectiveCoefficient],
       h_r: [outer.radiativeCoefficient, `${at}.radiativeCoefficient`],
     }),
+    step(`${at}.transmittance`, 'tank.transmittance', pane.transmittance, { R_inner: ends.R_inner, R_s: ends.R_s }),
     step(result, 'tank.paneHeat', pane.heat, { A: [pane.area, `${at}.area`], ...ends }),
   ];
 }
@@ -69,6 +77,7 @@ export function wetPaneSteps(
       sheet: wallSource(tank),
       insulation: insulation && layerSource(insulation, `tank.load.insulation.${name}`),
       inside: from.water,
+      emissivity: insulation === undefined ? wallEmissivity(tank) : undefined,
     };
     return paneSteps(known.panes[name], source, from.room, `tank.paths.${name}`);
   });
@@ -77,6 +86,11 @@ export function wetPaneSteps(
 /** The pane itself. */
 export function wallSource(tank: RectangularTank) {
   return layerSource(tank.wall, 'tank.load.wall');
+}
+
+/** Where the emissivity of a pane without wrapping came from. */
+export function wallEmissivity(tank: RectangularTank): string | undefined {
+  return tank.wall.emissivity === undefined ? undefined : 'tank.load.wall.material';
 }
 
 /** A layer's numbers with their design paths. */

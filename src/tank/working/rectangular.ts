@@ -7,7 +7,7 @@ import type { RectangularIntermediates, TankLoad } from '../load.ts';
 import { lidSteps } from './lid.ts';
 import { wetPaneSteps } from './panes.ts';
 import { type ConditionInputs, type ConditionOrigins, conditionInputs, type Input, step } from './steps.ts';
-import { airStoneSteps, makeUpSteps, surfaceSteps } from './surface.ts';
+import { airStoneSteps, lostStep, makeUpSteps, surfaceSteps } from './surface.ts';
 import { airSteps, heatCapacitySteps, sumSteps } from './totals.ts';
 
 /** Steps of a rectangular tank, in the order of computation. */
@@ -25,6 +25,7 @@ export function rectangularWorking(
     ...(known.lid === undefined ? [] : lidSteps(tank, known.lid, known.air, load, from)),
     ...wetPaneSteps(tank, known, from),
     ...(known.airStones === undefined ? [] : airStoneSteps(tank, conditions, known, load, from)),
+    lostStep(known, load),
     ...makeUpSteps(load, known, from),
     ...totalSteps(tank, conditions, load, from),
   ];
@@ -40,7 +41,7 @@ function totalSteps(
   const specificHeat = waterHeatCapacity(conditions.waterTemperature, tank.salinity);
   const density = waterDensity(conditions.waterTemperature, tank.salinity);
   return [
-    ...sumSteps(load),
+    ...sumSteps(load, from),
     step('tank.waterVolume', 'tank.waterVolume', load.waterVolume, {
       L: [tank.length, 'tank.load.length'],
       B: [tank.width, 'tank.load.width'],

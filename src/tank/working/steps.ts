@@ -3,8 +3,13 @@
 import type { WorkingStep } from '../../quantities/index.ts';
 import type { TankConditions } from '../description.ts';
 
-/** For each condition, the design path or the step that it came from. */
-export type ConditionOrigins = Readonly<Record<keyof TankConditions, string>>;
+/** For each condition, and for the heat of pumps and lights, the design path or the step that it came from. */
+export interface ConditionOrigins extends Readonly<Record<keyof TankConditions, string>> {
+  /** The design's power of the pumps where absent. */
+  readonly pumpHeat?: string;
+  /** The design's power of the lights where absent. */
+  readonly lightHeat?: string;
+}
 
 /** Origins when the tank is judged in its room as it usually is. */
 export const usualOrigins: ConditionOrigins = {
@@ -23,6 +28,9 @@ export interface ConditionInputs {
   readonly room: Input;
   readonly pressure: Input;
   readonly humidity: Input;
+  /** Where the heat of pumps and lights came from. */
+  readonly pumpHeat: string;
+  readonly lightHeat: string;
 }
 
 /** The conditions with their origins. */
@@ -32,6 +40,8 @@ export function conditionInputs(conditions: TankConditions, origins: ConditionOr
     room: [conditions.roomTemperature, origins.roomTemperature],
     pressure: [conditions.atmosphericPressure, origins.atmosphericPressure],
     humidity: [conditions.roomRelativeHumidity, origins.roomRelativeHumidity],
+    pumpHeat: origins.pumpHeat ?? 'tank.load.pumpPower',
+    lightHeat: origins.lightHeat ?? 'tank.load.lightPower',
   };
 }
 

@@ -106,13 +106,21 @@ export function airStoneSteps(
   ];
 }
 
+/** Water lost from the open surface and into air blown through the water. */
+export function lostStep({ surface, airStones }: RectangularIntermediates, load: TankLoad): WorkingStep {
+  return step('tank.evaporation', 'tank.waterLost', load.evaporation, {
+    m_s: surface === undefined ? [0] : [surface.evaporation, 'tank.surface.evaporation'],
+    m_b: airStones === undefined ? [0] : [airStones.evaporation, 'tank.airStones.evaporation'],
+  });
+}
+
 /** Make-up water. */
 export function makeUpSteps(load: TankLoad, known: RectangularIntermediates, from: ConditionInputs): WorkingStep[] {
   if (!load.paths.some((path) => path.path === 'makeUpWater')) return [];
   return [
     step('tank.makeUpHeatCapacity', 'water.heatCapacity', known.makeUpHeatCapacity, { T: from.water, S: [0] }),
     step('tank.paths.makeUpWater', 'tank.makeUpHeat', heatOf(load, 'makeUpWater'), {
-      m_e: [load.evaporation, known.surface === undefined ? 'tank.airStones.evaporation' : 'tank.surface.evaporation'],
+      m_e: [load.evaporation, 'tank.evaporation'],
       c_p: [known.makeUpHeatCapacity, 'tank.makeUpHeatCapacity'],
       T_w: from.water,
       T_m: from.room,

@@ -2,7 +2,7 @@
 // heat capacity of the water.
 
 import type { WorkingStep } from '../../quantities/index.ts';
-import { pathSymbols } from '../formulas/totals.ts';
+import { latentSymbols, pathSymbols, sensibleSymbols } from '../formulas/paths.ts';
 import type { AirState, PathName, TankLoad } from '../load.ts';
 import { type ConditionInputs, type Input, step } from './steps.ts';
 
@@ -26,18 +26,23 @@ export function airSteps(air: AirState, salinity: number, from: ConditionInputs)
   ];
 }
 
-/** Loss and load from the paths. */
-export function sumSteps(load: TankLoad): WorkingStep[] {
-  const inputs = Object.entries(pathSymbols).map(([path, [symbol]]): [string, Input] => {
-    const found = load.paths.find((entry) => entry.path === path);
-    return [symbol, found === undefined ? [0] : [found.heat, `tank.paths.${path}`]];
-  });
+/** Loss, what of it the room receives, and load from the paths. */
+export function sumSteps(load: TankLoad, from: ConditionInputs): WorkingStep[] {
+  const inputs = Object.fromEntries(
+    Object.entries(pathSymbols).map(([path, [symbol]]): [string, Input] => {
+      const found = load.paths.find((entry) => entry.path === path);
+      return [symbol, found === undefined ? [0] : [found.heat, `tank.paths.${path}`]];
+    }),
+  );
+  const only = (symbols: readonly string[]) => Object.fromEntries(symbols.map((symbol) => [symbol, inputs[symbol]!]));
   return [
-    step('tank.loss', 'tank.loss', load.loss, Object.fromEntries(inputs)),
+    step('tank.loss', 'tank.loss', load.loss, inputs),
+    step('tank.sensibleToRoom', 'tank.sensibleToRoom', load.sensibleToRoom, only(sensibleSymbols)),
+    step('tank.latentToRoom', 'tank.latentToRoom', load.latentToRoom, only(latentSymbols)),
     step('tank.load', 'tank.load', load.load, {
       Q_loss: [load.loss, 'tank.loss'],
-      Q_pump: [load.gains.pump, 'tank.load.pumpPower'],
-      Q_light: [load.gains.light, 'tank.load.lightPower'],
+      Q_pump: [load.gains.pump, from.pumpHeat],
+      Q_light: [load.gains.light, from.lightHeat],
     }),
   ];
 }
