@@ -41,7 +41,7 @@ describe('documents', () => {
     }
   });
 
-  test('the pages of theory are those of the present formulas ("npm run theory" writes them)', () => {
+  test('the pages of theory are those of the present formulas ("npm run documents" writes them)', () => {
     const pages = theoryPages();
     expect(pages.length).toBeGreaterThan(5);
     const stale = pages.filter(

@@ -8,7 +8,7 @@ import { startBrowser } from '../../tests/browser/browser.mjs';
 
 /** @type {{ name: string, width: number, height: number, colorScheme: 'light' | 'dark' }[]} */
 const pictures = [
-  { name: 'workbench', width: 1280, height: 1560, colorScheme: 'light' },
+  { name: 'workbench', width: 1280, height: 1900, colorScheme: 'light' },
   { name: 'workbench-dark', width: 1280, height: 900, colorScheme: 'dark' },
   { name: 'workbench-phone', width: 390, height: 844, colorScheme: 'light' },
 ];
@@ -19,7 +19,7 @@ const { address, close } = await serveWorkbench(folder, 4700);
 const browser = await startBrowser();
 try {
   for (const { name, width, height, colorScheme } of pictures) {
-    const context = await browser.newContext({ viewport: { width, height }, colorScheme, deviceScaleFactor: 1.5 });
+    const context = await browser.newContext({ viewport: { width, height }, colorScheme, deviceScaleFactor: 1.25 });
     const page = await context.newPage();
     await page.goto(address);
     await page.waitForSelector('#verdict .verdict-sentence');

@@ -53,7 +53,7 @@ export function theoryPages(): readonly TheoryPage[] {
 }
 
 function page(title: string, folder: string, formulas: readonly Formula[]): string {
-  const opening = `Every formula of [src/${folder}](../../src/${folder}), as the engine computes it. Base SI throughout. Written by \`npm run theory\` from the formula records beside the functions; a test evaluates each expression and compares it with its function.`;
+  const opening = `Every formula of [src/${folder}](../../src/${folder}), as the engine computes it. Base SI throughout. Written by \`npm run documents\` from the formula records beside the functions; a test evaluates each expression and compares it with its function.`;
   return `${[`# ${title}`, opening, ...formulas.map(section)].join('\n\n')}\n`;
 }
 

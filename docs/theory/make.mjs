@@ -1,4 +1,4 @@
-// `npm run theory`: writes the pages of docs/theory from the formula records of the engine.
+// `npm run documents`: writes the pages of docs/theory from the formula records of the engine.
 
 import { readdir, rm, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
@@ -19,7 +19,7 @@ try {
   const list = pages.map(({ name, title }) => `- [${title}](${name})`).join('\n');
   await writeFile(
     join(target, 'README.md'),
-    `# Theory\n\nOne page per folder of the engine. Written by \`npm run theory\`; do not edit.\n\n${list}\n`,
+    `# Theory\n\nOne page per folder of the engine. Written by \`npm run documents\`; do not edit.\n\n${list}\n`,
   );
   console.log(`${pages.length} pages written to docs/theory`);
 } finally {

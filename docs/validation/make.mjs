@@ -1,4 +1,4 @@
-// `npm run validation`: writes docs/validation/README.md from the rows of tests/reference/**/rows.ts: our results beside
+// `npm run documents`: writes docs/validation/README.md from the rows of tests/reference/**/rows.ts: our results beside
 // values from outside the project. Nothing here passes or fails; the tests do that.
 
 import { rm, writeFile } from 'node:fs/promises';
@@ -30,7 +30,7 @@ try {
 function page(files) {
   const parts = [
     '# Validation',
-    'Our results beside values from outside the project. Made by `npm run validation`; do not edit. "Reference" rows are held by the tests with a tolerance that stands there. Rows marked "common practice, no source" are figures of the trade nobody could name a source for: they are reported and hold nothing.',
+    'Our results beside values from outside the project. Made by `npm run documents`; do not edit. "Reference" rows are held by the tests with a tolerance that stands there. Rows marked "common practice, no source" are figures of the trade nobody could name a source for: they are reported and hold nothing.',
   ];
   for (const { file, rows } of files) {
     parts.push(`## ${headline(file)}`, `From [${file}](../../${file}).`);
