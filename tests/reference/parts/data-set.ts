@@ -63,4 +63,3 @@ export function modelThroughRows(first: Row, last: Row): CompressorModel {
     shellHeatShare: 0.45,
   };
 }
-

@@ -13,7 +13,7 @@ import {
 import { deviationInPercent, type ValidationRow } from '../validation.ts';
 import dataSet from './compressor-r600a.json';
 import worked from './compressor-worked.json';
-import { dischargePressure, fluid, modelThroughRows, rows as measured, suctionAt } from './data-set.ts';
+import { dischargePressure, fluid, rows as measured, modelThroughRows, suctionAt } from './data-set.ts';
 import films from './exchanger-films.json';
 
 export function validationRows(): readonly ValidationRow[] {

@@ -77,7 +77,8 @@ export function commonPracticeRows(): readonly CommonPracticeRow[] {
       note: `${common}; plywood of 0.09 to 0.17 W/(m K) gives 1.6 to 0.85`,
     },
     {
-      claim: 'an immersed heater turns all but a fraction of a per cent of its electricity into heat of the water (share)',
+      claim:
+        'an immersed heater turns all but a fraction of a per cent of its electricity into heat of the water (share)',
       ours: immersedShare(),
       claimed: [0.995, 1],
       note: `${common}; the cord of a 200 W heater on 120 V takes the rest, which the model leaves out`,

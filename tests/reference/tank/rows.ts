@@ -53,14 +53,16 @@ function airLayerRows(): readonly ValidationRow[] {
 }
 
 function rulesOfThumb(): readonly ValidationRow[] {
-  return commonPracticeRows().map(({ claim, ours, claimed: [low, high], note }): ValidationRow => ({
-    subject: 'Rules of thumb',
-    quantity: claim,
-    source: 'common practice, no source',
-    published: `${low} to ${high}`,
-    ours,
-    deviation: ours >= low && ours <= high ? 'inside' : 'outside',
-    status: 'common practice, no source',
-    reason: note,
-  }));
+  return commonPracticeRows().map(
+    ({ claim, ours, claimed: [low, high], note }): ValidationRow => ({
+      subject: 'Rules of thumb',
+      quantity: claim,
+      source: 'common practice, no source',
+      published: `${low} to ${high}`,
+      ours,
+      deviation: ours >= low && ours <= high ? 'inside' : 'outside',
+      status: 'common practice, no source',
+      reason: note,
+    }),
+  );
 }
