@@ -1,6 +1,8 @@
 // The engine's budgets and the work that is measured against each. Inputs change from call to call, so that nothing
 // remembered from the call before helps more than it does in real use. A part that does not exist is said to be missing.
 
+import demo from '../../data/designs/reef-in-the-study.json?raw';
+import { Assessor, assessDesign } from '../../src/assess/index.ts';
 import { type OperatingPointInput, operatingPoint, textbookCycle } from '../../src/loop/index.ts';
 import { refrigerant, saturationAtTemperature, stateAt } from '../../src/matter/refrigerants/index.ts';
 import { type RectangularTank, tankLoad } from '../../src/tank/index.ts';
@@ -77,6 +79,18 @@ const tank: RectangularTank = {
   pumpHeat: 10,
   lightHeat: 5,
 };
+
+function editedDemos(): readonly string[] {
+  const design = JSON.parse(demo) as { tank: { waterTemperature: string } };
+  return each((share) => {
+    const waterTemperature = `${(24 + 2 * ((share * 37) % 1)).toFixed(2)} °C`;
+    return JSON.stringify({ ...design, tank: { ...design.tank, waterTemperature } });
+  });
+}
+
+function likelyHeat(outcome: ReturnType<typeof assessDesign>): number {
+  return outcome.ok ? outcome.assessment.heatDelivered.likely : Number.NaN;
+}
 
 export const engineCases: readonly BenchCase[] = [
   {
@@ -191,6 +205,23 @@ export const engineCases: readonly BenchCase[] = [
         for (let j = 0; j < 10; j++) sum += operatingPoint(loopAt(281.15 + i, 295.15 + 0.7 * j)).heatDelivered;
       }
       return sum;
+    },
+  },
+  {
+    id: 'assess.whole',
+    title: 'a whole assessment with all its ranges, nothing remembered',
+    budget: undefined,
+    judged: 'median',
+    prepare: () => inTurn(editedDemos(), (text) => likelyHeat(assessDesign(text, 'metric'))),
+  },
+  {
+    id: 'assess.edit',
+    title: 'the assessment again after the water temperature was edited',
+    budget: undefined,
+    judged: 'median',
+    prepare: () => {
+      const assessor = new Assessor();
+      return inTurn(editedDemos(), (text) => likelyHeat(assessor.assess(text, 'metric')));
     },
   },
   {
