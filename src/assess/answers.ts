@@ -15,6 +15,7 @@ import type {
 } from './assessment.ts';
 import type { StagedDesign } from './stages/engine-assumptions.ts';
 import type { StageResults } from './stages/index.ts';
+import type { TankResults } from './values.ts';
 import { pathLabel, scenarioLabel } from './wording/labels.ts';
 
 /** Bands by result name, as the variation of the inputs found them. */
@@ -31,7 +32,7 @@ export function bandOf({ bands, quantities }: Bands, name: string): BandWithUnit
   return { ...band, unit: quantityRecord(quantity).unit, result: name };
 }
 
-export function tankAnswer(design: StagedDesign, { tank, surroundings }: StageResults, bands: Bands): TankAnswer {
+export function tankAnswer(design: StagedDesign, { tank, surroundings }: TankResults, bands: Bands): TankAnswer {
   return {
     waterTemperature: design.tank.waterTemperature,
     roomTemperature: surroundings.spell.roomTemperature,
@@ -62,6 +63,7 @@ export function operatingAnswer(
     refrigerant: design.machine.refrigerant,
     sourceTemperature: surroundings.spell.sourceTemperature,
     waterTemperature: design.tank.waterTemperature,
+    atmosphericPressure: bandOf(bands, 'surroundings.atmosphericPressure'),
     evaporatingTemperature: bandOf(bands, 'operating.evaporatingTemperature'),
     condensingTemperature: bandOf(bands, 'operating.condensingTemperature'),
     evaporatingPressure: bandOf(bands, 'operating.evaporatingPressure'),

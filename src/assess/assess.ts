@@ -3,7 +3,6 @@
 
 import { caution, findCautions } from '../cautions/index.ts';
 import {
-  type Assumption,
   type DesignDocument,
   type DesignProblem,
   parseDesign,
@@ -14,7 +13,7 @@ import {
   withValue,
 } from '../design/index.ts';
 import { KettlefinError } from '../numerics/index.ts';
-import type { Band, Finding, UnitView } from '../quantities/index.ts';
+import type { Finding, UnitView } from '../quantities/index.ts';
 import {
   type Bands,
   bandOf,
@@ -25,7 +24,8 @@ import {
   sizingAnswer,
   tankAnswer,
 } from './answers.ts';
-import type { Assessment, AssumptionLeft, Influence } from './assessment.ts';
+import type { Assessment, Influence } from './assessment.ts';
+import { assumptionsLeft } from './assumptions.ts';
 import { cautionFacts, machineLimits } from './caution-facts.ts';
 import { type Doubt, type DoubtfulInput, doubt, varianceShares } from './doubt.ts';
 import { limitMargins } from './limits.ts';
@@ -66,8 +66,7 @@ export class Assessor {
       return { ok: true, assessment: this.#assessment(parsed.document, view) };
     } catch (error) {
       if (!(error instanceof KettlefinError)) throw error;
-      const { code, message } = error;
-      return { ok: false, kind: 'noSolution', error: { code, message, facts: error.facts() } };
+      return refusalOf(error);
     }
   }
 
@@ -134,6 +133,12 @@ export class Assessor {
   }
 }
 
+/** What an error of the engine says about the design. */
+export function refusalOf(error: KettlefinError): Extract<AssessOutcome, { readonly kind: 'noSolution' }> {
+  const { code, message } = error;
+  return { ok: false, kind: 'noSolution', error: { code, message, facts: error.facts() } };
+}
+
 /** Assesses once, remembering nothing. */
 export function assessDesign(design: string | DesignDocument, view: UnitView): AssessOutcome {
   return new Assessor().assess(design, view);
@@ -165,34 +170,6 @@ function influencesOf({ bands, moves }: Doubt): readonly Influence[] {
     }))
     .filter(({ share }) => share > 0)
     .sort((left, right) => right.share - left.share);
-}
-
-function assumptionsLeft(design: StagedDesign, assumptions: readonly Assumption[]): readonly AssumptionLeft[] {
-  const engine = engineAssumptions(design).map(
-    ({ key, label, quantity, estimate, source }): AssumptionLeft => ({
-      path: `engine.${key}`,
-      label,
-      quantity,
-      value: bandOnly(estimate),
-      source,
-      level: 'expert',
-    }),
-  );
-  const given = assumptions.map(
-    ({ path, label, quantity, source, level, ...rest }): AssumptionLeft => ({
-      path,
-      label,
-      quantity: quantity ?? 'choice',
-      value: rest.choice ?? bandOnly(rest.estimate!),
-      source,
-      level,
-    }),
-  );
-  return [...given, ...engine];
-}
-
-function bandOnly({ low, likely, high }: Band): Band {
-  return { low, likely, high };
 }
 
 function isForPeopleAndAnimals({ subject }: Finding): boolean {

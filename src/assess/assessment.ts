@@ -66,6 +66,8 @@ export interface OperatingAnswer {
   readonly refrigerant: string;
   readonly sourceTemperature: number;
   readonly waterTemperature: number;
+  /** Air pressure of the place, from which gauge pressures count. */
+  readonly atmosphericPressure: BandWithUnit;
   readonly evaporatingTemperature: BandWithUnit;
   readonly condensingTemperature: BandWithUnit;
   readonly evaporatingPressure: BandWithUnit;

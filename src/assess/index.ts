@@ -17,7 +17,10 @@ export type {
 } from './assessment.ts';
 export { type DoubtfulInput, doubt, varianceShares } from './doubt.ts';
 export type { StageCounts } from './stage.ts';
+export { assessTankLoad, type LoadInfluence, type TankLoadAnswer, type TankLoadOutcome } from './tank-load.ts';
+export { withoutCharge } from './withheld.ts';
 export { pathLabel, scenarioLabel } from './wording/labels.ts';
 export { sayFinding } from './wording/say-finding.ts';
+export { messageInView } from './wording/si-text.ts';
 export { standingTitles } from './wording/verdict.ts';
 export { allFormulas, formulaById } from './workings.ts';

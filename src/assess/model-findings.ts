@@ -99,7 +99,8 @@ function yearFindings({ year }: StageResults): readonly Finding[] {
   ];
 }
 
-function unansweredFinding({ label, end, message }: UnansweredEnd): Finding {
+/** An end of a range at which the engine has no answer. */
+export function unansweredFinding({ label, end, message }: UnansweredEnd): Finding {
   return finding(
     'rangeEndWithoutAnswer',
     'look',

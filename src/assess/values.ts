@@ -6,16 +6,32 @@ import type { QuantityName } from '../quantities/index.ts';
 import type { ResultValues } from './doubt.ts';
 import type { StageResults } from './stages/index.ts';
 
-interface ResultValue {
+/** The results behind the tank's own values; they need no machine. */
+export type TankResults = Pick<StageResults, 'surroundings' | 'tank'>;
+
+interface ResultValue<Results = StageResults> {
   readonly name: string;
   readonly quantity: QuantityName;
-  readonly read: (results: StageResults) => number;
+  readonly read: (results: Results) => number;
 }
 
-const fixedValues: readonly ResultValue[] = [
-  value('tank.loss', 'power', ({ tank }) => tank.loss),
-  value('tank.load', 'power', ({ tank }) => tank.load),
-  value('tank.evaporation', 'evaporation', ({ tank }) => tank.evaporation),
+function tankValues(results: TankResults): readonly ResultValue<TankResults>[] {
+  return [
+    value('surroundings.atmosphericPressure', 'pressure', ({ surroundings }) => surroundings.atmosphericPressure),
+    value('tank.loss', 'power', ({ tank }) => tank.loss),
+    value('tank.load', 'power', ({ tank }) => tank.load),
+    value('tank.evaporation', 'evaporation', ({ tank }) => tank.evaporation),
+    ...results.tank.paths.map(({ path }) =>
+      value<TankResults>(
+        `tank.paths.${path}`,
+        'power',
+        ({ tank }) => tank.paths.find((each) => each.path === path)?.heat ?? 0,
+      ),
+    ),
+  ];
+}
+
+const machineValues: readonly ResultValue[] = [
   value('operating.evaporatingTemperature', 'temperature', ({ operating }) => operating.evaporating.temperature),
   value('operating.condensingTemperature', 'temperature', ({ operating }) => operating.condensing.temperature),
   value('operating.evaporatingPressure', 'pressure', ({ operating }) => operating.evaporating.pressure),
@@ -40,11 +56,8 @@ const fixedValues: readonly ResultValue[] = [
   value('evaporator.volumeFlow', 'volumeFlow', ({ sizing }) => sizing.evaporator.volumeFlow),
 ];
 
-/** Values that exist for the paths and scenarios of these results. */
-function variableValues(results: StageResults): readonly ResultValue[] {
-  const paths = results.tank.paths.map(({ path }) =>
-    value(`tank.paths.${path}`, 'power', ({ tank }) => tank.paths.find((each) => each.path === path)?.heat ?? 0),
-  );
+/** Values that exist for the scenarios and months of these results. */
+function accountValues(results: StageResults): readonly ResultValue[] {
   const accounts = results.accounts.accounts.flatMap(({ scenario }) => {
     const read = (pick: (account: StageResults['accounts']['accounts'][number]) => number) => (now: StageResults) =>
       pick(now.accounts.accounts.find((each) => each.scenario === scenario)!);
@@ -88,7 +101,7 @@ function variableValues(results: StageResults): readonly ResultValue[] {
     ];
   });
   const season = results.year.seasonCop === null ? [] : [value('year.seasonCop', 'ratio', seasonCop)];
-  return [...paths, ...accounts, ...season];
+  return [...accounts, ...season];
 }
 
 function seasonCop({ year }: StageResults): number {
@@ -103,14 +116,26 @@ export interface NamedValues {
 }
 
 export function namedValues(results: StageResults): NamedValues {
-  const all = [...fixedValues, ...variableValues(results)];
+  return named([...tankValues(results), ...machineValues, ...accountValues(results)], results);
+}
+
+/** The tank's own values by name. */
+export function namedTankValues(results: TankResults): NamedValues {
+  return named(tankValues(results), results);
+}
+
+function named<Results>(all: readonly ResultValue<Results>[], results: Results): NamedValues {
   return {
     values: Object.fromEntries(all.map(({ name, read }) => [name, read(results)])),
     quantities: Object.fromEntries(all.map(({ name, quantity }) => [name, quantity])),
   };
 }
 
-function value(name: string, quantity: QuantityName, read: ResultValue['read']): ResultValue {
+function value<Results = StageResults>(
+  name: string,
+  quantity: QuantityName,
+  read: ResultValue<Results>['read'],
+): ResultValue<Results> {
   return { name, quantity, read };
 }
 

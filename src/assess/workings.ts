@@ -18,6 +18,7 @@ import type { StagedDesign } from './stages/engine-assumptions.ts';
 import type { StageResults } from './stages/index.ts';
 import { machineState, tankHeat } from './stages/plant.ts';
 import { tankDescription } from './stages/tank.ts';
+import type { TankResults } from './values.ts';
 
 /** Every formula record of the engine. */
 export const allFormulas: readonly Formula[] = [
@@ -45,7 +46,7 @@ export function formulaById(id: string): Formula | undefined {
 /** All steps behind one assessment, likely values. */
 export function workingsOf(design: StagedDesign, results: StageResults): readonly WorkingStep[] {
   return [
-    ...tankSteps(design, results),
+    ...tankWorkings(design, results),
     ...operatingSteps(design, results),
     ...sizingSteps(results),
     ...plantSteps(results),
@@ -54,19 +55,31 @@ export function workingsOf(design: StagedDesign, results: StageResults): readonl
   ];
 }
 
-function tankSteps(design: StagedDesign, { tank, surroundings }: StageResults): readonly WorkingStep[] {
+/** The steps behind the tank's load and the air pressure of the place. */
+export function tankWorkings(design: StagedDesign, { tank, surroundings }: TankResults): readonly WorkingStep[] {
   const conditions = {
     waterTemperature: design.tank.waterTemperature,
     roomTemperature: surroundings.spell.roomTemperature,
     roomRelativeHumidity: design.room.relativeHumidity,
     atmosphericPressure: surroundings.atmosphericPressure,
   };
-  return tankLoadWorking(tankDescription(design.tank), conditions, tank, {
+  const steps = tankLoadWorking(tankDescription(design.tank), conditions, tank, {
     waterTemperature: 'tank.waterTemperature',
     roomTemperature: 'room.coldest',
     roomRelativeHumidity: 'room.relativeHumidity',
-    atmosphericPressure: 'place.altitude',
+    atmosphericPressure: 'surroundings.atmosphericPressure',
   });
+  return [airPressureStep(design, surroundings.atmosphericPressure), ...steps];
+}
+
+function airPressureStep({ place }: StagedDesign, value: number): WorkingStep {
+  return {
+    result: 'surroundings.atmosphericPressure',
+    formula: 'air.pressureAtAltitude',
+    inputs: { z: place.altitude },
+    from: { z: 'place.altitude' },
+    value,
+  };
 }
 
 function operatingSteps(design: StagedDesign, results: StageResults): readonly WorkingStep[] {

@@ -1,41 +1,91 @@
 // Batch mode: one JSON request a line in, one JSON answer a line out, in order, until the input ends.
-// Output is gathered into large pieces, since a write per line costs more than the physics.
+// Output is gathered into large pieces, since a write per line costs more than the physics. Whatever a line holds, it is
+// answered and the batch goes on; what was answered is written even if the input breaks off.
 
 import type { Readable, Writable } from 'node:stream';
+import { textChunks } from './input.ts';
 
 const pieceLength = 1 << 16;
 
+/** A request has a few hundred characters; a longer line is refused without being kept. */
+export const longestLine = 1_000_000;
+
+const byteOrderMark = '\uFEFF';
+
 /**
- * Answers every line of `input` on `output`. Empty lines are passed over; a line that cannot be answered must be turned
- * into an error answer by `answer`, so the batch always goes on.
+ * Answers every line of `input` on `output`. Empty lines are passed over; a byte order mark at the start is not part of the
+ * first line.
+ * @param answer  one line to one line of JSON; turns everything wrong with the line into an error answer
  * @returns the number of lines answered
  */
-export async function answerLines(input: Readable, output: Writable, answer: (line: string) => string) {
+export async function answerLines(
+  input: Readable,
+  output: Writable,
+  answer: (line: string) => string,
+): Promise<number> {
   let answered = 0;
   let piece = '';
-  let rest = '';
-  const take = (line: string) => {
-    if (line.trim() === '') return;
-    piece += `${answer(line)}\n`;
+  const lines = new LineReader((line) => {
+    piece += `${line === undefined ? tooLong : answer(line)}\n`;
     answered += 1;
-  };
-  input.setEncoding('utf8');
-  for await (const chunk of input) {
-    const lines = (rest + chunk).split('\n');
-    rest = lines.pop() ?? '';
-    for (const line of lines) take(line);
-    if (piece.length >= pieceLength) {
-      await write(output, piece);
-      piece = '';
-    }
+  });
+  for await (const chunk of textChunks(input)) {
+    lines.read(chunk);
+    if (piece.length < pieceLength) continue;
+    await write(output, piece);
+    piece = '';
   }
-  take(rest);
+  lines.end();
   await write(output, piece);
   return answered;
 }
 
+const tooLong = JSON.stringify({
+  error: { code: 'lineTooLong', message: `this line is longer than ${longestLine} characters` },
+});
+
+/** Cuts chunks into lines. A line over the limit is told as undefined, once, and its text is dropped as it comes. */
+class LineReader {
+  readonly #take: (line: string | undefined) => void;
+  #parts: string[] = [];
+  #length = 0;
+  #isFirst = true;
+
+  constructor(take: (line: string | undefined) => void) {
+    this.#take = take;
+  }
+
+  read(chunk: string): void {
+    let start = 0;
+    for (let end = chunk.indexOf('\n'); end >= 0; end = chunk.indexOf('\n', start)) {
+      this.#keep(chunk.slice(start, end));
+      this.end();
+      start = end + 1;
+    }
+    this.#keep(chunk.slice(start));
+  }
+
+  end(): void {
+    const line = this.#parts.join('');
+    const isTooLong = this.#length > longestLine;
+    this.#parts = [];
+    this.#length = 0;
+    if (isTooLong) this.#take(undefined);
+    else if (line.trim() !== '') this.#take(line);
+  }
+
+  #keep(text: string): void {
+    const part = this.#isFirst && text.startsWith(byteOrderMark) ? text.slice(1) : text;
+    if (text !== '') this.#isFirst = false;
+    this.#length += part.length;
+    if (this.#length > longestLine) this.#parts = [];
+    else if (part !== '') this.#parts.push(part);
+  }
+}
+
 /** Writes and waits until the reader on the other side has taken it. */
 function write(output: Writable, text: string): Promise<void> {
+  if (text === '') return Promise.resolve();
   return new Promise((resolve, reject) => {
     output.write(text, (error) => (error ? reject(error) : resolve()));
   });

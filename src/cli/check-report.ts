@@ -1,138 +1,138 @@
-// The Assessment as a person reads it in a terminal: verdict, tank, machine, bills, doubt, findings, caution.
+// The Assessment as a person reads it in a terminal: verdict, tank, machine, limits, bills, doubt, findings, assumptions,
+// caution. Figures of the charge are withheld where the answer is not to build.
 
-import { type Assessment, type AssumptionLeft, sayFinding, standingTitles } from '../assess/index.ts';
+import { type Assessment, type LimitMargin, standingTitles, withoutCharge } from '../assess/index.ts';
+import { type Band, type QuantityName, sayBand, sayQuantity, type UnitView } from '../quantities/index.ts';
+import { printableLine } from './printable.ts';
 import {
-  type Band,
-  type Finding,
-  isQuantityName,
-  type QuantityName,
-  sayBand,
-  sayQuantity,
-  type UnitView,
-} from '../quantities/index.ts';
+  assumptionCount,
+  assumptionsSection,
+  findingsSection,
+  influenceSection,
+  isZero,
+  pressureRows,
+  tankSection,
+} from './report-sections.ts';
 import { columns, paragraph, section } from './text-table.ts';
 
-/** How many of the most telling influences are printed. */
-const influencesShown = 6;
-
-export function checkReport(assessment: Assessment, view: UnitView): string {
+export function checkReport(whole: Assessment, view: UnitView): string {
+  const assessment = withoutCharge(whole);
   return [
-    `${assessment.designName}\n${standingTitles[assessment.standing].toUpperCase()}\n${paragraph(assessment.sentence)}\n`,
-    `${assessment.assumptions.length} values are assumed, not given; they are listed below.\n`,
-    tankSection(assessment, view),
+    verdict(assessment),
+    tankSection(assessment.tank, view),
     machineSection(assessment, view),
+    limitsSection(assessment.operating.limits, view),
     sizeSection(assessment, view),
     billsSection(assessment, view),
-    influenceSection(assessment, view),
-    findingsSection('Cautions', assessment.cautions, view),
-    findingsSection('Limits and doubts of the model', assessment.findings, view),
+    influenceSection(
+      'What matters most for the margin (heat brought less heat needed)',
+      'the margin',
+      assessment.influences.map(({ marginAtLow, marginAtHigh, ...rest }) => ({
+        ...rest,
+        ends: [marginAtLow, marginAtHigh],
+      })),
+      view,
+    ),
+    findingsSection('Cautions: person, animals, house', assessment.cautions, view),
+    findingsSection('Cautions: machine; and what the models leave out', assessment.findings, view),
     assumptionsSection(assessment.assumptions, assessment.currency, view),
     paragraph(assessment.caution),
   ].join('\n');
 }
 
-function tankSection({ tank }: Assessment, view: UnitView): string {
-  const water = sayQuantity(tank.waterTemperature, 'temperature', view);
-  const room = sayQuantity(tank.roomTemperature, 'temperature', view);
-  const rows = tank.paths.map(({ label, heat }) => [label, sayBand(heat, 'power', view)]);
+function verdict({ designName, standing, sentence, assumptions }: Assessment): string {
+  return [
+    printableLine(designName),
+    standingTitles[standing].toUpperCase(),
+    paragraph(sentence),
+    '',
+    assumptionCount(assumptions.length),
+    '',
+  ].join('\n');
+}
+
+function machineSection(assessment: Assessment, view: UnitView): string {
+  const { operating, flows, seasonCop } = assessment;
+  const row = (label: string, band: Band, quantity: QuantityName) => [label, sayBand(band, quantity, view)];
+  const source = sayQuantity(operating.sourceTemperature, 'temperature', view);
+  const atmosphere = operating.atmosphericPressure;
   return section(
-    `What leaves the tank in the coldest spell (water ${water}, room ${room})`,
+    `${notForThisMachine(assessment) ? 'Not for this machine, for study only. ' : ''}The machine in the coldest spell (${operating.refrigerant}, source ${source})`,
     columns([
-      ...rows,
-      ['given by pumps and lights', sayQuantity(tank.gains.pump + tank.gains.light, 'power', view)],
-      ['heat needed', sayBand(tank.load, 'power', view)],
-      ['water lost', sayBand(tank.evaporation, 'evaporation', view)],
+      row('heat to the water', assessment.heatDelivered, 'power'),
+      row('electricity, all of it', assessment.systemPower, 'electricPower'),
+      row('electricity of the compressor', assessment.compressorPower, 'electricPower'),
+      row('COP of the compressor', assessment.compressorCop, 'ratio'),
+      row('COP of the system', assessment.systemCop, 'ratio'),
+      ...(seasonCop === null ? [] : [row('COP over the year, backup included', seasonCop, 'ratio')]),
+      row('evaporating', operating.evaporatingTemperature, 'temperature'),
+      ...pressureRows(operating.evaporatingPressure, atmosphere.likely, view),
+      row('condensing', operating.condensingTemperature, 'temperature'),
+      ...pressureRows(operating.condensingPressure, atmosphere.likely, view),
+      row('air pressure of the place', atmosphere, 'pressure'),
+      row('gas leaving the compressor', operating.dischargeTemperature, 'temperature'),
+      row('pressure ratio', operating.pressureRatio, 'ratio'),
+      ['running', `${sayQuantity(flows.runFraction, 'fraction', view)} of the time`],
+      ['left to a backup heater', flows.backup === 0 ? 'nothing' : `about ${sayQuantity(flows.backup, 'power', view)}`],
     ]),
   );
 }
 
-function machineSection(assessment: Assessment, view: UnitView): string {
-  const { operating, flows } = assessment;
-  const row = (label: string, band: Band, quantity: QuantityName) => [label, sayBand(band, quantity, view)];
-  return section(
-    `The machine in the coldest spell (${operating.refrigerant}, source ${sayQuantity(operating.sourceTemperature, 'temperature', view)})`,
-    columns([
-      row('heat to the water', assessment.heatDelivered, 'power'),
-      row('electricity, all of it', assessment.systemPower, 'electricPower'),
-      row('compressor alone', assessment.compressorPower, 'electricPower'),
-      row('COP of the compressor', assessment.compressorCop, 'ratio'),
-      row('COP of the system', assessment.systemCop, 'ratio'),
-      ...(assessment.seasonCop === null ? [] : [row('COP over the year', assessment.seasonCop, 'ratio')]),
-      row('evaporating', operating.evaporatingTemperature, 'temperature'),
-      row('  at', operating.evaporatingPressure, 'pressure'),
-      row('condensing', operating.condensingTemperature, 'temperature'),
-      row('  at', operating.condensingPressure, 'pressure'),
-      row('discharge', operating.dischargeTemperature, 'temperature'),
-      row('pressure ratio', operating.pressureRatio, 'ratio'),
-      ['running', sayQuantity(flows.runFraction, 'fraction', view)],
-      ['missing, for a backup heater', sayQuantity(flows.backup, 'power', view)],
-    ]),
-  );
+function limitsSection(limits: readonly LimitMargin[], view: UnitView): string {
+  const rows = limits.map(({ label, quantity, value, bound, margin, passed }) => {
+    const level = quantity === 'ratio' ? 'ratio' : 'temperature';
+    const distance = sayQuantity(Math.abs(margin), quantity === 'ratio' ? 'ratio' : 'temperatureDifference', view);
+    return [
+      label,
+      sayQuantity(bound, level, view),
+      `here about ${sayQuantity(value, level, view)}`,
+      passed ? `passed by ${distance}` : `${distance} to go`,
+    ];
+  });
+  return section('Limits usual for such a machine, the nearest first, in the coldest spell', columns(rows));
 }
 
 function sizeSection({ sizing }: Assessment, view: UnitView): string {
   const { condenser, evaporator } = sizing;
   const approach = (kelvin: number) => sayQuantity(kelvin, 'temperatureDifference', view);
+  const rows = columns([
+    [
+      `coil in the tank, ${sayQuantity(condenser.tubeDiameter, 'length', view)} tube, ${approach(condenser.approach)} below condensing`,
+      sayBand(condenser.coilLength, 'length', view),
+    ],
+    [
+      `evaporator face, evaporating ${approach(evaporator.approach)} below the source`,
+      sayBand(evaporator.faceArea, 'area', view),
+    ],
+    ['  air through it', sayBand(evaporator.airFlow, 'volumeFlow', view)],
+  ]);
+  const leftOut = [condenser.leavesOut, evaporator.leavesOut].filter((text) => text !== '');
   return section(
-    'What the assumed approach temperatures imply',
-    columns([
-      [
-        `coil in the tank, ${sayQuantity(condenser.tubeDiameter, 'length', view)} tube, for ${approach(condenser.approach)}`,
-        sayBand(condenser.coilLength, 'length', view),
-      ],
-      [`evaporator face, for ${approach(evaporator.approach)}`, sayBand(evaporator.faceArea, 'area', view)],
-      ['  air through it', sayBand(evaporator.airFlow, 'volumeFlow', view)],
-    ]),
+    'Exchangers that such temperature differences imply',
+    [rows, ...leftOut.map((text) => paragraph(`Left out: ${text}`, '  '))].join('\n'),
   );
 }
 
-function billsSection({ accounts, currency }: Assessment, view: UnitView): string {
+function billsSection(assessment: Assessment, view: UnitView): string {
+  const { accounts, currency } = assessment;
   const money = (band: Band) => sayBand(band, 'money', view, { currency });
   const rows = accounts.flatMap((account) => [
-    [account.label, ''],
-    ['  electricity a year', `${sayBand(account.electricity, 'energy', view)}, ${money(account.electricityCost)}`],
-    ['  room heat, credit or debit', money(account.roomCredit)],
-    ...(account.coolingCost.low === 0 && account.coolingCost.high === 0
-      ? []
-      : [['  cooling the room in summer', money(account.coolingCost)]]),
+    [
+      account.scenario === 'thisLoop' && notForThisMachine(assessment)
+        ? `${account.label} (not for this machine, for study only)`
+        : account.label,
+      '',
+    ],
+    ['  electricity', `${sayBand(account.electricity, 'energy', view)}, ${money(account.electricityCost)}`],
+    ['  heat to the room, credited', money(account.roomCredit)],
+    ...(isZero(account.coolingCost) ? [] : [['  cooling the room in summer', money(account.coolingCost)]]),
     ['  running, tank and room', money(account.runningCost)],
-    ['  with its purchase spread over its life', money(account.lifeCostPerYear)],
+    ['  running and its price, spread over its life', money(account.lifeCostPerYear)],
   ]);
-  return section('Two bills: tank and room, a year', columns(rows));
+  return section('Complete accounts of a year, tank and room', columns(rows));
 }
 
-function influenceSection({ influences }: Assessment, view: UnitView): string {
-  const rows = influences
-    .slice(0, influencesShown)
-    .map(({ label, share, marginAtLow, marginAtHigh, measure }) => [
-      `${sayQuantity(share, 'fraction', view)}  ${label}`,
-      `margin ${sayQuantity(marginAtLow, 'power', view)} to ${sayQuantity(marginAtHigh, 'power', view)}; ${measure}`,
-    ]);
-  if (rows.length === 0) return section('What matters most', '  Nothing uncertain moves the margin.');
-  return section(
-    'What matters most for the margin between heat brought and heat needed',
-    rows.map(([head, tail]) => `  ${head}\n${paragraph(tail!, '        ')}`).join('\n'),
-  );
-}
-
-function findingsSection(title: string, findings: readonly Finding[], view: UnitView): string {
-  if (findings.length === 0) return section(title, '  None found by the rules that were applied.');
-  const entries = findings.map((finding) => {
-    const { title: heading, text } = sayFinding(finding, view);
-    const who = finding.needsLicensedPerson ? ' For a licensed person.' : '';
-    return `  [${finding.severity}] ${heading}\n${paragraph(`${text} ${finding.remedy}${who}`, '         ')}`;
-  });
-  return section(title, entries.join('\n'));
-}
-
-function assumptionsSection(assumptions: readonly AssumptionLeft[], currency: string, view: UnitView): string {
-  const rows = assumptions.map(({ path, value, quantity }) => [
-    path,
-    typeof value === 'string'
-      ? value
-      : isQuantityName(quantity)
-        ? sayBand(value, quantity, view, { currency })
-        : `${value.low} to ${value.high}`,
-  ]);
-  return section('Assumed, until you give them', columns(rows));
+/** Whether the compressor was made for another fluid: the figures are then shown for study, unranked. */
+function notForThisMachine({ findings, cautions }: Assessment): boolean {
+  return [...findings, ...cautions].some(({ code }) => code === 'notForThisMachine');
 }

@@ -1,15 +1,30 @@
 // Where Node.js enters the command line: real streams in, exit code out.
 
-import { main } from './main.ts';
+import { isReaderGone, main } from './main.ts';
+import { printable } from './printable.ts';
 
-// A pipe's reader may stop early; main() answers the same fault where a write is awaited.
-process.stdout.on('error', (error: NodeJS.ErrnoException) => {
-  if (error.code === 'EPIPE') process.exit(0);
-  throw error;
-});
+/** Not one of the command line's own exit codes: a fault of the program or of its surroundings, never a verdict. */
+const unfinished = 70;
 
-process.exitCode = await main(process.argv.slice(2), {
-  input: process.stdin,
-  output: process.stdout,
-  errors: process.stderr,
-});
+// The reader of a pipe may stop early ("| head"): that is no fault, and the exit code stays that of the answer.
+for (const stream of [process.stdout, process.stderr]) {
+  stream.on('error', (error: NodeJS.ErrnoException) => {
+    if (!isReaderGone(error)) fail(error);
+  });
+}
+
+try {
+  process.exitCode = await main(process.argv.slice(2), {
+    input: process.stdin,
+    output: process.stdout,
+    errors: process.stderr,
+  });
+} catch (error) {
+  fail(error);
+}
+
+function fail(error: unknown): void {
+  const what = error instanceof Error ? `${error.name}: ${error.message}` : String(error);
+  process.exitCode = unfinished;
+  process.stderr.write(`Kettlefin could not finish, and gives no answer: ${printable(what)}\n`);
+}

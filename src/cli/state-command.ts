@@ -1,28 +1,97 @@
-// `kettlefin state`: states of a refrigerant, one or a batch.
+// `kettlefin state`: states of a refrigerant, one from options for people or --json, or a batch.
 
-import { parseArgs } from 'node:util';
+import { caution } from '../cautions/index.ts';
+import { refrigerant, type StateInput, stateAt } from '../matter/refrigerants/index.ts';
+import { InputError } from '../numerics/index.ts';
+import { noPositionals, readArguments, unitView } from './arguments.ts';
 import { answerLines } from './batch.ts';
 import type { Command } from './command.ts';
 import { exitCodes } from './exit-codes.ts';
-import { answerStateLine } from './state.ts';
+import { airPressure, type QuantityOption, quantitiesGiven, sayInOptionWords } from './quantity-options.ts';
+import { answerStateLine, sayState } from './state.ts';
+import { paragraph } from './text-table.ts';
+
+const quantityOptions: readonly QuantityOption[] = [
+  { option: 'temperature', key: 'temperature', quantity: 'temperature' },
+  { option: 'pressure', key: 'pressure', quantity: 'pressure' },
+  { option: 'density', key: 'density', quantity: 'density' },
+  { option: 'enthalpy', key: 'enthalpy', quantity: 'enthalpy' },
+  { option: 'entropy', key: 'entropy', quantity: 'entropy' },
+  { option: 'quality', key: 'quality', quantity: 'fraction' },
+];
+
+const options = {
+  refrigerant: 'text',
+  temperature: 'text',
+  pressure: 'text',
+  density: 'text',
+  enthalpy: 'text',
+  entropy: 'text',
+  quality: 'text',
+  altitude: 'text',
+  units: 'text',
+  json: 'flag',
+  batch: 'flag',
+} as const;
 
 export const stateCommand: Command = {
   name: 'state',
   summary: 'thermodynamic states of a refrigerant from any supported pair of properties',
-  usage: `kettlefin state --batch < requests > answers
+  usage: `kettlefin state --refrigerant R134a --temperature "20 °C" --quality 1 [--json] [--units metric|us]
+kettlefin state --batch < requests > answers
 
-One JSON request a line in, one JSON answer a line out, SI units, mass basis:
+One state from one pair, quantities as people write them:
+  --temperature and --pressure    --pressure and --enthalpy    --pressure and --entropy
+  --temperature and --quality     --pressure and --quality     --density and --temperature
+Optional:
+  --altitude z    lets a pressure be a gauge pressure ("13 psig"), and shows the state's own
+  --units VIEW    metric (default) or us, for people
+  --json          SI units, full precision, keys as in a batch answer, with the caution
+
+--batch: one JSON request a line in, one JSON answer a line out, SI units, mass basis:
   {"refrigerant":"R134a","given":{"temperature":300,"pressure":100000}}
-"given" is one of: temperature and pressure; pressure and enthalpy; pressure and entropy; temperature and quality;
-pressure and quality; density and temperature. Enthalpy is 200 kJ/kg and entropy 1 kJ/(kg K) in saturated liquid at 0 °C.
-A request that cannot be met answers {"error":{"code":…,"message":…}}; the batch goes on.`,
-  async run(args, { input, output, errors }) {
-    const { values } = parseArgs({ args: [...args], options: { batch: { type: 'boolean', default: false } } });
-    if (!values.batch) {
-      errors.write('kettlefin state reads requests line by line with --batch; kettlefin state --help shows one.\n');
-      return exitCodes.unusableInput;
+"given" holds one of the pairs above. A request that cannot be met answers {"error":{"code":…,"message":…}}; the batch
+goes on. Enthalpy is 200 kJ/kg and entropy 1 kJ/(kg K) in saturated liquid at 0 °C. Viscosity and conductivity are null:
+this version does not compute them.
+
+Exit codes: 0 answered; 2 unusable input; 3 no solution. A batch that was read to its end exits with 0.`,
+  async run(args, { input, output }) {
+    const { texts, flags, positionals } = readArguments(args, options);
+    noPositionals(positionals);
+    if (flags.batch) {
+      if (flags.json || Object.keys(texts).length > 0) {
+        throw new InputError(
+          '--batch',
+          'beside other options',
+          '--batch alone: each line is a whole request',
+          'bothGiven',
+        );
+      }
+      await answerLines(input, output, answerStateLine);
+      return exitCodes.answered;
     }
-    await answerLines(input, output, answerStateLine);
+    const view = unitView(texts.units);
+    if (texts.refrigerant === undefined) {
+      throw new InputError('--refrigerant', 'nothing', 'the name of a refrigerant, such as R134a', 'missing');
+    }
+    const atmosphere = airPressure(texts.altitude);
+    const given = quantitiesGiven(quantityOptions, texts, atmosphere);
+    const { name, state } = answered(texts.refrigerant, given as unknown as StateInput, view);
+    output.write(
+      flags.json
+        ? `${JSON.stringify({ caution, refrigerant: name, ...state }, null, 2)}\n`
+        : `${sayState(name, state, view, atmosphere)}\n\n${paragraph(caution)}\n`,
+    );
     return exitCodes.answered;
   },
 };
+
+function answered(named: string, given: StateInput, view: ReturnType<typeof unitView>) {
+  try {
+    const fluid = refrigerant(named);
+    return { name: fluid.name, state: stateAt(fluid, given) };
+  } catch (error) {
+    sayInOptionWords(error, quantityOptions, view);
+    throw error;
+  }
+}

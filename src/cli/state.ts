@@ -3,6 +3,8 @@
 
 import { refrigerant, type State, stateAt } from '../matter/refrigerants/index.ts';
 import { InputError, KettlefinError } from '../numerics/index.ts';
+import { formatNumber, type QuantityName, sayQuantity, type UnitView } from '../quantities/index.ts';
+import { columns } from './text-table.ts';
 
 /**
  * Answers one request of `kettlefin state --batch`.
@@ -50,33 +52,50 @@ function shortened(line: string): string {
 }
 
 /**
- * One state in words: a line a property, SI with the usual prefixes. For people; programs read answerStateLine.
- * @param name   the refrigerant
- * @param state  from stateAt
+ * One state in words: a line a property, in the units of a view, five or six digits. For people; programs read
+ * answerStateLine. Properties that a state does not have are left out.
+ * @param name        the refrigerant
+ * @param state       from stateAt
+ * @param view        'metric' or 'us'
+ * @param atmosphere  air pressure [Pa]; where given, the gauge pressure is said too
  */
-export function sayState(name: string, state: State): string {
-  const rows: readonly (readonly [string, number | null, number, string])[] = [
-    ['temperature', state.temperature, 1, 'K'],
-    ['pressure', state.pressure, 1e-5, 'bar (absolute)'],
-    ['density', state.density, 1, 'kg/m³'],
-    ['enthalpy', state.enthalpy, 1e-3, 'kJ/kg'],
-    ['entropy', state.entropy, 1e-3, 'kJ/(kg K)'],
-    ['internal energy', state.internalEnergy, 1e-3, 'kJ/kg'],
-    ['heat capacity cp', state.cp, 1e-3, 'kJ/(kg K)'],
-    ['heat capacity cv', state.cv, 1e-3, 'kJ/(kg K)'],
-    ['speed of sound', state.soundSpeed, 1, 'm/s'],
-    ['surface tension', state.surfaceTension, 1e3, 'mN/m'],
-    ['quality', state.quality, 1, ''],
+export function sayState(name: string, state: State, view: UnitView, atmosphere?: number): string {
+  const say = (value: number | null, quantity: QuantityName, digits: number) =>
+    value === null ? undefined : sayQuantity(value, quantity, view, digits);
+  const rows: readonly (readonly [string, string | undefined])[] = [
+    ['temperature', say(state.temperature, 'temperature', 5)],
+    ['pressure', say(state.pressure, 'pressure', 6)],
+    ...(atmosphere === undefined ? [] : gaugeRows(state.pressure, atmosphere, view)),
+    ['density', say(state.density, 'density', 6)],
+    ['enthalpy', say(state.enthalpy, 'enthalpy', 6)],
+    ['entropy', say(state.entropy, 'entropy', 6)],
+    ['internal energy', say(state.internalEnergy, 'enthalpy', 6)],
+    ['heat capacity cp', say(state.cp, 'entropy', 5)],
+    ['heat capacity cv', say(state.cv, 'entropy', 5)],
+    ['speed of sound', say(state.soundSpeed, 'speed', 5)],
+    [
+      'surface tension',
+      state.surfaceTension === null ? undefined : `${formatNumber(1e3 * state.surfaceTension, 4)} mN/m`,
+    ],
+    ['quality', say(state.quality, 'fraction', 6)],
   ];
-  const said = rows
-    .filter(([, value]) => value !== null)
-    .map(
-      ([title, value, scale, unit]) => `  ${title.padEnd(18)} ${Number(((value ?? 0) * scale).toPrecision(6))} ${unit}`,
-    );
-  const words = { liquid: 'liquid', vapour: 'vapour', twoPhase: 'liquid and vapour', supercritical: 'supercritical' };
+  const said = rows.flatMap(([title, text]) => (text === undefined ? [] : [[title, text]]));
   return [
-    `${name}, ${words[state.phase]}`,
-    ...said.map((row) => row.trimEnd()),
-    '  enthalpy and entropy count from 200 kJ/kg and 1 kJ/(kg K) in the saturated liquid at 0 °C',
+    `${name}, ${phaseWords(state)}`,
+    columns(said),
+    '  Enthalpy and entropy count from 200 kJ/kg and 1 kJ/(kg K) in the saturated liquid at 0 °C.',
   ].join('\n');
+}
+
+function phaseWords({ phase, quality }: State): string {
+  if (phase !== 'twoPhase') return phase;
+  if (quality === 0) return 'saturated liquid';
+  return quality === 1 ? 'saturated vapour' : 'liquid and vapour';
+}
+
+function gaugeRows(pressure: number, atmosphere: number, view: UnitView): readonly (readonly [string, string])[] {
+  return [
+    ['  above the air’s', sayQuantity(pressure - atmosphere, 'gaugePressure', view, 6)],
+    ['  air pressure', sayQuantity(atmosphere, 'pressure', view, 5)],
+  ];
 }

@@ -17,7 +17,7 @@ export class InputError extends KettlefinError {
   readonly expected: string;
 
   constructor(path: string, received: unknown, expected: string, code = 'badInput') {
-    super(`${path}: ${String(received)} is not accepted; expected ${expected}`);
+    super(`${path}: ${shown(received)} is not accepted; expected ${expected}`);
     this.code = code;
     this.path = path;
     this.received = received;
@@ -25,8 +25,20 @@ export class InputError extends KettlefinError {
   }
 
   facts() {
-    return { path: this.path, received: String(this.received), expected: this.expected };
+    return { path: this.path, received: shown(this.received), expected: this.expected };
   }
+}
+
+/** Longer texts are cut in messages [characters]. */
+const longestShown = 100;
+
+/** Whatever was received, short enough for a message. Never runs code of it: an object may say nothing about itself. */
+function shown(received: unknown): string {
+  if (Array.isArray(received)) return 'a list';
+  if (typeof received === 'object' && received !== null) return 'an object';
+  if (typeof received === 'function') return 'a function';
+  const text = String(received);
+  return text.length > longestShown ? `${text.slice(0, longestShown)}…` : text;
 }
 
 /** Beyond what a model can describe: a temperature above an equation's limit. */

@@ -1,0 +1,115 @@
+// The tank alone: what leaves it, by path, with the bands that its own uncertain inputs give. Runs the stages of the tank and
+// its surroundings and none of the machine, so that a machine without a solution keeps nobody from seeing the tank's watts.
+
+import { caution } from '../cautions/index.ts';
+import {
+  type DesignDocument,
+  parseDesign,
+  plainDesign,
+  resolveDesign,
+  uncertainInputs,
+  withValue,
+} from '../design/index.ts';
+import { KettlefinError } from '../numerics/index.ts';
+import type { Finding, WorkingStep } from '../quantities/index.ts';
+import { type Bands, bandOf, tankAnswer } from './answers.ts';
+import { type AssessOutcome, refusalOf } from './assess.ts';
+import type { AssumptionLeft, BandWithUnit, TankAnswer } from './assessment.ts';
+import { assumptionsLeft } from './assumptions.ts';
+import { doubt, varianceShares } from './doubt.ts';
+import { unansweredFinding } from './model-findings.ts';
+import { StageRunner } from './stage.ts';
+import { stagedDesign } from './stages/engine-assumptions.ts';
+import { type StageResults, stages } from './stages/index.ts';
+import { namedTankValues } from './values.ts';
+import { howToMeasure } from './wording/measure.ts';
+import { tankWorkings } from './workings.ts';
+
+/** How far one uncertain input alone moves the load [W]. */
+export interface LoadInfluence {
+  readonly path: string;
+  readonly label: string;
+  readonly loadAtLow: number;
+  readonly loadAtHigh: number;
+  /** Share of the variance of the load, 0 to 1. */
+  readonly share: number;
+  readonly measure: string;
+}
+
+/** Plain data in base SI, as `kettlefin load --json` gives it. */
+export interface TankLoadAnswer {
+  readonly assessmentVersion: 1;
+  readonly caution: string;
+  readonly designName: string;
+  readonly tankLoad: BandWithUnit;
+  readonly atmosphericPressure: BandWithUnit;
+  readonly tank: TankAnswer;
+  readonly influences: readonly LoadInfluence[];
+  readonly assumptions: readonly AssumptionLeft[];
+  readonly findings: readonly Finding[];
+  readonly workings: readonly WorkingStep[];
+}
+
+export type TankLoadOutcome =
+  | { readonly ok: true; readonly answer: TankLoadAnswer }
+  | Exclude<AssessOutcome, { readonly ok: true }>;
+
+const tankStages = stages.filter(({ name }) => name === 'surroundings' || name === 'tank');
+
+/** Whether the tank's load at the coldest spell reads the value at this path. */
+function countsForTank(path: string): boolean {
+  if (path === 'tank.livestock') return false;
+  return path.startsWith('tank.') || ['place.altitude', 'room.coldest', 'room.relativeHumidity'].includes(path);
+}
+
+/** @param design  the text of a design file, or a document that was parsed before */
+export function assessTankLoad(design: string | DesignDocument): TankLoadOutcome {
+  const parsed = typeof design === 'string' ? parseDesign(design) : { ok: true as const, document: design };
+  if (!parsed.ok) return { ok: false, kind: 'unusable', problems: parsed.problems };
+  try {
+    return { ok: true, answer: answerFor(parsed.document) };
+  } catch (error) {
+    if (!(error instanceof KettlefinError)) throw error;
+    return refusalOf(error);
+  }
+}
+
+function answerFor(document: DesignDocument): TankLoadAnswer {
+  const { design: resolved, assumptions } = resolveDesign(document);
+  const plain = plainDesign(resolved);
+  const design = stagedDesign(plain);
+  const runner = new StageRunner<StageResults>(tankStages);
+  const results = runner.run(design);
+  const named = namedTankValues(results);
+  const inputs = uncertainInputs(resolved).filter(({ path }) => countsForTank(path));
+  const varied = doubt(
+    named.values,
+    inputs,
+    (path, value) => namedTankValues(runner.probe(stagedDesign(withValue(plain, path, value)))).values,
+  );
+  const bands: Bands = { bands: varied.bands, quantities: named.quantities };
+  const shares = varianceShares(varied.moves, 'tank.load');
+  const load = named.values['tank.load']!;
+  return {
+    assessmentVersion: 1,
+    caution,
+    designName: document.name,
+    tankLoad: bandOf(bands, 'tank.load'),
+    atmosphericPressure: bandOf(bands, 'surroundings.atmosphericPressure'),
+    tank: tankAnswer(design, results, bands),
+    influences: varied.moves
+      .map(({ path, label, atLow, atHigh }) => ({
+        path,
+        label,
+        loadAtLow: load + (atLow?.['tank.load'] ?? 0),
+        loadAtHigh: load + (atHigh?.['tank.load'] ?? 0),
+        share: shares.get(path) ?? 0,
+        measure: howToMeasure(path),
+      }))
+      .filter(({ share }) => share > 0)
+      .sort((left, right) => right.share - left.share),
+    assumptions: assumptionsLeft(design, assumptions).filter(({ path }) => countsForTank(path)),
+    findings: [...results.tank.warnings, ...varied.unanswered.map(unansweredFinding)],
+    workings: tankWorkings(design, results),
+  };
+}

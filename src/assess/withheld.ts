@@ -1,0 +1,31 @@
+// What is withheld from a design that must not be built: how much refrigerant the circuit holds. The figures would serve
+// nobody but the one who fills it. The concentration that a leak would make stays, since it is the reason to stop.
+
+import type { Fact, Finding } from '../quantities/index.ts';
+import type { Assessment, AssumptionLeft } from './assessment.ts';
+
+/** Stands in place of an assumed charge. */
+export const withheldWord = 'withheld';
+
+const chargeFacts: readonly string[] = ['chargeLow', 'chargeHigh'];
+
+/** The assessment as it may be printed and exported: with standing doNotBuild without figures of the charge. */
+export function withoutCharge(assessment: Assessment): Assessment {
+  if (assessment.standing !== 'doNotBuild') return assessment;
+  return {
+    ...assessment,
+    assumptions: assessment.assumptions.map(withheldAssumption),
+    findings: assessment.findings.map(withheldFacts),
+    cautions: assessment.cautions.map(withheldFacts),
+  };
+}
+
+function withheldAssumption(assumption: AssumptionLeft): AssumptionLeft {
+  return assumption.path === 'machine.charge' ? { ...assumption, value: withheldWord } : assumption;
+}
+
+function withheldFacts(finding: Finding): Finding {
+  const facts: Record<string, Fact> = {};
+  for (const [name, fact] of Object.entries(finding.facts)) if (!chargeFacts.includes(name)) facts[name] = fact;
+  return { ...finding, facts };
+}

@@ -1,0 +1,112 @@
+// Arguments of a command: which options it has, and what was given. Everything unclear is refused with what is accepted: an
+// unknown option with the nearest one, an option given twice, a value left out. A value may begin with a minus sign and a
+// digit ("-10 °C"), which Node's own reader would take for an option.
+
+import { parseArgs } from 'node:util';
+import { InputError } from '../numerics/index.ts';
+import { nearestWord, type UnitView } from '../quantities/index.ts';
+
+/** `text`: an option with a value. `flag`: an option without. */
+export type OptionKinds = Readonly<Record<string, 'text' | 'flag'>>;
+
+export interface Arguments<Kinds extends OptionKinds> {
+  /** Values of the text options that were given. */
+  readonly texts: Readonly<Partial<Record<NamesOf<Kinds, 'text'>, string>>>;
+  readonly flags: Readonly<Record<NamesOf<Kinds, 'flag'>, boolean>>;
+  readonly positionals: readonly string[];
+}
+
+type NamesOf<Kinds extends OptionKinds, Kind> = {
+  [Name in keyof Kinds]: Kinds[Name] extends Kind ? Name : never;
+}[keyof Kinds];
+
+/** @throws InputError 'unknownOption', 'optionTwice', 'valueMissing', 'valueOfFlag' */
+export function readArguments<const Kinds extends OptionKinds>(
+  args: readonly string[],
+  kinds: Kinds,
+): Arguments<Kinds> {
+  const { tokens } = parseArgs({
+    args: joinNegativeValues(args, kinds),
+    strict: false,
+    allowPositionals: true,
+    tokens: true,
+    options: Object.fromEntries(
+      Object.entries(kinds).map(([name, kind]) => [name, { type: kind === 'text' ? 'string' : 'boolean' }] as const),
+    ),
+  });
+  const texts: Record<string, string> = {};
+  const flags: Record<string, boolean> = Object.fromEntries(
+    Object.keys(kinds)
+      .filter((name) => kinds[name] === 'flag')
+      .map((name) => [name, false]),
+  );
+  const positionals: string[] = [];
+  for (const token of tokens) {
+    if (token.kind === 'positional') positionals.push(token.value);
+    if (token.kind !== 'option') continue;
+    const { name, rawName, value } = token;
+    const kind = Object.hasOwn(kinds, name) && rawName.startsWith('--') ? kinds[name] : undefined;
+    if (kind === undefined) throw unknownOption(rawName, kinds);
+    if (flags[name] === true || texts[name] !== undefined) {
+      throw new InputError(rawName, 'given twice', 'each option once', 'optionTwice');
+    }
+    if (kind === 'flag') {
+      if (value !== undefined) throw new InputError(rawName, value, 'this option without a value', 'valueOfFlag');
+      flags[name] = true;
+    } else {
+      if (value === undefined || isKnownOption(value, kinds)) {
+        throw new InputError(rawName, 'nothing', `a value after ${rawName}`, 'valueMissing');
+      }
+      texts[name] = value;
+    }
+  }
+  return { texts, flags, positionals } as unknown as Arguments<Kinds>;
+}
+
+/** The one design file of a command. */
+export function oneFile(positionals: readonly string[]): string {
+  const [file, ...more] = positionals;
+  const expected = 'the path of one design file, or - for standard input';
+  if (file === undefined) throw new InputError('FILE', 'nothing', expected, 'missing');
+  if (more.length > 0) throw new InputError('FILE', positionals.join(' '), expected, 'tooMany');
+  if (file === '') throw new InputError('FILE', '""', expected, 'missing');
+  return file;
+}
+
+/** Refuses anything that is not an option. */
+export function noPositionals(positionals: readonly string[]): void {
+  const [first] = positionals;
+  if (first !== undefined) throw new InputError(first, 'this word', 'options only', 'tooMany');
+}
+
+/** The view that people asked for; metric where they did not. */
+export function unitView(word: string | undefined): UnitView {
+  if (word === undefined) return 'metric';
+  if (word === 'metric' || word === 'us') return word;
+  throw new InputError('--units', word, 'metric or us', 'unknownChoice');
+}
+
+function unknownOption(rawName: string, kinds: OptionKinds): InputError {
+  const known = [...Object.keys(kinds), 'help'].map((name) => `--${name}`);
+  const nearest = nearestWord(rawName, known);
+  const hint = nearest === undefined ? '' : `; did you mean ${nearest}?`;
+  return new InputError(rawName, 'this option', `one of ${known.join(', ')}${hint}`, 'unknownOption');
+}
+
+function isKnownOption(value: string, kinds: OptionKinds): boolean {
+  return value.startsWith('--') && Object.hasOwn(kinds, value.slice(2).split('=')[0]!);
+}
+
+/** "--evaporating", "-10 °C" -> "--evaporating=-10 °C". */
+function joinNegativeValues(args: readonly string[], kinds: OptionKinds): string[] {
+  const joined: string[] = [];
+  let areOptions = true;
+  for (const arg of args) {
+    const before = joined.at(-1) ?? '';
+    areOptions &&= arg !== '--';
+    const takesValue = before.startsWith('--') && kinds[before.slice(2)] === 'text';
+    if (areOptions && takesValue && /^-\s*[\d.]/.test(arg)) joined[joined.length - 1] = `${before}=${arg}`;
+    else joined.push(arg);
+  }
+  return joined;
+}

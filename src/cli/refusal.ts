@@ -1,0 +1,58 @@
+// A design that cannot be used or has no solution, told to people on the error stream and, with --json, to programs on the
+// output: { "caution", "error": { "kind": "unusable", "problems": […] } or { "kind": "noSolution", "code", "message", "facts" } }.
+
+import { type AssessOutcome, messageInView } from '../assess/index.ts';
+import { caution } from '../cautions/index.ts';
+import { sayProblem } from '../design/index.ts';
+import { InputError } from '../numerics/index.ts';
+import type { UnitView } from '../quantities/index.ts';
+import type { Streams } from './command.ts';
+import { type ExitCode, exitCodes } from './exit-codes.ts';
+import { fileTitle, readDesignText } from './input.ts';
+import { printable } from './printable.ts';
+
+type Refusal = Exclude<AssessOutcome, { readonly ok: true }>;
+
+/** How a command was asked to answer. */
+export interface Asked {
+  readonly file: string;
+  readonly json: boolean;
+  readonly view: UnitView;
+}
+
+/** Reads the design file and hands its text on; tells what is wrong with the file itself. */
+export async function withDesignText(
+  asked: Asked,
+  streams: Streams,
+  answer: (text: string) => ExitCode,
+): Promise<ExitCode> {
+  let text: string;
+  try {
+    text = await readDesignText(asked.file, streams.input);
+  } catch (error) {
+    if (!(error instanceof InputError)) throw error;
+    const { code, received, expected, message } = error;
+    writeJson(asked, streams, { kind: 'unusable', problems: [{ path: '', code, received, expected, message }] });
+    streams.errors.write(printable(`${message}.\n`));
+    return exitCodes.unusableInput;
+  }
+  return answer(text);
+}
+
+export function refuse(asked: Asked, refusal: Refusal, streams: Streams): ExitCode {
+  const title = fileTitle(asked.file);
+  if (refusal.kind === 'unusable') {
+    const problems = refusal.problems.map((problem) => ({ ...problem, message: sayProblem(problem) }));
+    writeJson(asked, streams, { kind: 'unusable', problems });
+    const lines = problems.map(({ message }) => `  ${message}\n`).join('');
+    streams.errors.write(printable(`${title} cannot be used:\n${lines}`));
+    return exitCodes.unusableInput;
+  }
+  writeJson(asked, streams, { kind: 'noSolution', ...refusal.error });
+  streams.errors.write(printable(`${title} has no solution: ${messageInView(refusal.error.message, asked.view)}\n`));
+  return exitCodes.noSolution;
+}
+
+function writeJson({ json }: Asked, { output }: Streams, error: object): void {
+  if (json) output.write(`${JSON.stringify({ caution, error }, null, 2)}\n`);
+}

@@ -1,0 +1,144 @@
+// Sections that the reports of several commands share: the tank, what matters most, findings, assumptions.
+
+import { type AssumptionLeft, sayFinding, type TankAnswer } from '../assess/index.ts';
+import {
+  type Band,
+  type Finding,
+  isQuantityName,
+  sayBand,
+  sayQuantity,
+  sayRange,
+  type UnitView,
+} from '../quantities/index.ts';
+import { columns, paragraph, section } from './text-table.ts';
+
+/** How many influences are printed, and how small a share is still worth a line. */
+const mostInfluences = 6;
+const smallestShare = 0.01;
+
+/** An influence as both the verdict's margin and the tank's load have them. */
+export interface SaidInfluence {
+  readonly label: string;
+  readonly share: number;
+  readonly measure: string;
+  /** The result at either end of the input [W]. */
+  readonly ends: readonly [number, number];
+}
+
+export function tankSection(tank: TankAnswer, view: UnitView): string {
+  const water = sayQuantity(tank.waterTemperature, 'temperature', view);
+  const room = sayQuantity(tank.roomTemperature, 'temperature', view);
+  const { load, gains, timePerKelvin } = tank;
+  const kelvin = sayQuantity(1, 'temperatureDifference', view);
+  return section(
+    `What leaves the tank in the coldest spell (water ${water}, room ${room})`,
+    columns([
+      ...tank.paths.map(({ label, heat }) => [label, sayBand(heat, 'power', view)]),
+      ['less: heat of pumps and lights', sayQuantity(gains.pump + gains.light, 'power', view)],
+      ['heat needed', sayBand(load, 'power', view)],
+      ['water lost', sayBand(tank.evaporation, 'evaporation', view)],
+      ...(timePerKelvin === null
+        ? []
+        : [[`without heat it cools by ${kelvin} in`, `about ${sayQuantity(timePerKelvin, 'duration', view, 2)}`]]),
+    ]),
+  );
+}
+
+/** @param what  what the inputs move, in words: "the margin" */
+export function influenceSection(
+  title: string,
+  what: string,
+  influences: readonly SaidInfluence[],
+  view: UnitView,
+): string {
+  const shown = influences.filter(({ share }) => share >= smallestShare).slice(0, mostInfluences);
+  if (shown.length === 0) return section(title, `  Nothing uncertain moves ${what}.`);
+  const shares = shown.map(({ share }) => sayQuantity(share, 'fraction', view, share < 0.1 ? 1 : 2));
+  const width = Math.max(...shares.map((share) => share.length));
+  const entries = shown.map(({ label, measure, ends }, index) => {
+    const [low, high] = [Math.min(...ends), Math.max(...ends)];
+    const range = sayRange({ low, likely: (low + high) / 2, high }, 'power', view);
+    const head = `  ${shares[index]!.padStart(width)}  ${label}`;
+    return `${head}\n${paragraph(`${capital(what)} lies at ${range} by this alone. To know better, ${measure}.`, ' '.repeat(width + 4))}`;
+  });
+  return section(title, entries.join('\n'));
+}
+
+export function findingsSection(title: string, findings: readonly Finding[], view: UnitView): string {
+  if (findings.length === 0) return section(title, '  None found by the rules that were applied.');
+  const entries = findings.map((finding) => {
+    const { title: heading, text } = sayFinding(finding, view);
+    const who =
+      finding.needsLicensedPerson && !/licensed/.test(finding.remedy) ? ' Such work is for a licensed person.' : '';
+    return `  [${finding.severity}] ${heading}\n${paragraph(`${text} ${finding.remedy}${who}`, '         ')}`;
+  });
+  return section(title, entries.join('\n'));
+}
+
+/** Fields of the design and, apart from them, what the models assume by themselves. */
+export function assumptionsSection(
+  assumptions: readonly AssumptionLeft[],
+  currency: string | undefined,
+  view: UnitView,
+): string {
+  const inModels = assumptions.filter(({ path }) => path.startsWith('engine.'));
+  const inDesign = assumptions.filter(({ path }) => !path.startsWith('engine.'));
+  return [
+    ...(inDesign.length === 0
+      ? []
+      : [
+          section(
+            'Assumed, until your design says otherwise',
+            columns(inDesign.map(({ path, ...rest }) => [path, sayAssumed(rest, currency, view)])),
+          ),
+        ]),
+    ...(inModels.length === 0
+      ? []
+      : [
+          section(
+            'Assumed by the models; no field of the design changes these',
+            columns(inModels.map(({ label, ...rest }) => [label, sayAssumed(rest, currency, view)])),
+          ),
+        ]),
+  ].join('\n');
+}
+
+/** "42 values are assumed, not given; they are listed below." */
+export function assumptionCount(count: number): string {
+  if (count === 0) return 'Nothing is assumed: every value was given.';
+  return count === 1
+    ? 'One value is assumed, not given; it is listed below.'
+    : `${count} values are assumed, not given; they are listed below.`;
+}
+
+function sayAssumed(
+  { value, quantity }: Pick<AssumptionLeft, 'value' | 'quantity'>,
+  currency: string | undefined,
+  view: UnitView,
+): string {
+  if (typeof value === 'string') return value;
+  if (!isQuantityName(quantity)) throw new Error(`an assumption of an unknown quantity: ${quantity}`);
+  return sayBand(value, quantity, view, currency === undefined ? {} : { currency });
+}
+
+/** A pressure as absolute and as gauge. Both ends are moved by the same air pressure. */
+export function pressureRows(pressure: Band, atmosphere: number, view: UnitView): readonly (readonly string[])[] {
+  const above = {
+    low: pressure.low - atmosphere,
+    likely: pressure.likely - atmosphere,
+    high: pressure.high - atmosphere,
+  };
+  return [
+    ['  pressure, absolute', sayBand(pressure, 'pressure', view)],
+    ['  pressure, gauge', sayBand(above, 'gaugePressure', view)],
+  ];
+}
+
+function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}
+
+/** Whether a result is exactly nothing, whatever the inputs. */
+export function isZero(band: Band): boolean {
+  return band.low === 0 && band.high === 0;
+}
