@@ -19,7 +19,6 @@ export function tankDescription(tank: PlainTank): TankDescription {
     lightHeat: (load.lightPower * load.lightHours * load.lightShareToWater) / secondsPerDay,
   };
   if (load.kind === 'measured') return { ...load, ...gains, salinity: tank.salinity };
-  const wall = material(load.wall.material);
   return {
     kind: 'rectangular',
     length: load.length,
@@ -27,12 +26,12 @@ export function tankDescription(tank: PlainTank): TankDescription {
     height: load.height,
     waterDepth: load.waterDepth,
     salinity: tank.salinity,
-    wall: { ...layerOf(load.wall), emissivity: wall.emissivity.likely },
+    wall: sheetOf(load.wall),
     insulation: insulationOf(load),
     surface: load.surface,
     evaporationFactor: load.evaporationFactor,
     lid: load.lid,
-    ...(load.lid === 'none' ? {} : { lidLayer: layerOf({ material: load.lidMaterial, thickness: load.lidThickness }) }),
+    ...(load.lid === 'none' ? {} : { lidLayer: sheetOf({ material: load.lidMaterial, thickness: load.lidThickness }) }),
     ...gains,
   };
 }
@@ -60,6 +59,11 @@ function insulationOf(load: PlainRectangular): { sides?: Layer; back?: Layer; bo
     ...(back === undefined ? {} : { back: layerOf(back) }),
     ...(bottom === undefined ? {} : { bottom: layerOf(bottom) }),
   };
+}
+
+/** A pane or lid: a layer whose own surface faces the room. */
+function sheetOf(layer: { readonly material: string; readonly thickness: number }): Layer & { emissivity: number } {
+  return { ...layerOf(layer), emissivity: material(layer.material).emissivity.likely };
 }
 
 function layerOf(layer: { readonly material: string; readonly thickness: number }): Layer {
