@@ -20,9 +20,17 @@ import {
 } from './films.ts';
 import type { LoopFlow, RefrigerantToLoop } from './loop-water.ts';
 import { loopFlow, refrigerantToLoop } from './loop-water.ts';
-import { areaForDuty, filmCoefficient, insideFilmResistance, tubeCoefficient, tubeLength } from './relations.ts';
+import {
+  areaForDuty,
+  filmCoefficient,
+  innerDiameterOf,
+  insideFilmResistance,
+  surfaceDifference,
+  tubeCoefficient,
+  tubeLength,
+} from './relations.ts';
 import type { WaterFilmProperties } from './water-film.ts';
-import { waterFilmProperties } from './water-film.ts';
+import { filmTemperature, waterFilmProperties } from './water-film.ts';
 
 export type CondenserArrangement = 'intermediateLoop' | 'coilInTank';
 
@@ -145,7 +153,7 @@ export function condenserCoil(request: CondenserRequest): CondenserCoil {
     duty,
     condensingTemperature,
     waterTemperature,
-    innerDiameter: tube.outerDiameter - 2 * tube.wallThickness,
+    innerDiameter: innerDiameterOf(tube.outerDiameter, tube.wallThickness),
     share: assumed.tankCoilShare,
     temperatureChange: assumed.loopTemperatureChange,
   });
@@ -166,18 +174,20 @@ export function condenserCoil(request: CondenserRequest): CondenserCoil {
 /** Coil for a given mean difference and inside film: the surface temperature is where water film and the rest pass the same heat. */
 function sizeTankCoil(request: CondenserRequest, meanDifference: number, insideFilm: number): TankCoil {
   const { duty, waterTemperature, salinity, tube, assumed } = request;
-  const innerDiameter = tube.outerDiameter - 2 * tube.wallThickness;
+  const innerDiameter = innerDiameterOf(tube.outerDiameter, tube.wallThickness);
   const wallResistance = tubeWallResistance(tube.outerDiameter, innerDiameter, tube.wallConductivity);
   const insideResistance = insideFilmResistance(tube.outerDiameter, innerDiameter, insideFilm);
-  const behindSurface = assumed.fouling + wallResistance + insideResistance;
   const filmAt = (difference: number) => waterFilm(waterTemperature, salinity, tube.outerDiameter, difference);
-  const excess = (difference: number) =>
-    filmAt(difference).waterFilm * difference - (meanDifference - difference) / behindSurface;
+  const overallWith = (film: number) => tubeCoefficient(film, assumed.fouling, wallResistance, insideResistance);
+  const excess = (difference: number) => {
+    const film = filmAt(difference).waterFilm;
+    return difference - surfaceDifference(meanDifference, overallWith(film), film);
+  };
   const { root, iterations } = findRoot(excess, 1e-9 * meanDifference, meanDifference, {
     what: 'surface temperature of the coil in the tank',
   });
   const film = filmAt(root);
-  const overallCoefficient = tubeCoefficient(film.waterFilm, assumed.fouling, wallResistance, insideResistance);
+  const overallCoefficient = overallWith(film.waterFilm);
   const area = areaForDuty(duty, overallCoefficient, meanDifference);
   const inRange =
     film.rayleigh >= xinEbadian1996Validity.rayleigh.min && film.rayleigh <= xinEbadian1996Validity.rayleigh.max;
@@ -204,17 +214,9 @@ function secondOpinion(rayleigh: number, conductivity: number, outerDiameter: nu
 
 /** Free convection of tank water at a tube whose surface is `difference` above the bulk; properties at the mean of the two. */
 export function waterFilm(waterTemperature: number, salinity: number, outerDiameter: number, difference: number) {
-  const water = waterFilmProperties(waterTemperature + difference / 2, salinity);
+  const water = waterFilmProperties(filmTemperature(waterTemperature, difference), salinity);
   const { expansion, density, heatCapacity, viscosity, conductivity, prandtl } = water;
-  const rayleigh = rayleighNumber(
-    Math.abs(expansion),
-    difference,
-    outerDiameter,
-    density,
-    heatCapacity,
-    viscosity,
-    conductivity,
-  );
+  const rayleigh = rayleighNumber(expansion, difference, outerDiameter, density, heatCapacity, viscosity, conductivity);
   const waterNusselt = nusseltHorizontalCylinderChurchillChu1975(rayleigh, prandtl);
   return { water, rayleigh, waterNusselt, waterFilm: filmCoefficient(waterNusselt, conductivity, outerDiameter) };
 }

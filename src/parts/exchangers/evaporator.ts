@@ -12,7 +12,7 @@ import {
 import { NoSolutionError, requireFinite, requirePositive, requireWithin } from '../../numerics/index.ts';
 import { exchangerAssumptions } from './assumptions.ts';
 import { transferUnitsIsothermal } from './effectiveness.ts';
-import { airCapacityFlow, airVolumeFlow, conductanceFor, faceAreaFor } from './relations.ts';
+import { airCapacityFlow, airVolumeFlow, conductanceFor, faceAreaFor, finnedAreaFor } from './relations.ts';
 
 /** What the person seldom knows; exchangerAssumptions holds ranges. */
 export interface EvaporatorAssumptions {
@@ -120,7 +120,7 @@ export function evaporatorFace(request: EvaporatorRequest): EvaporatorFace {
     effectiveness: assumed.effectiveness,
     transferUnits,
     conductance,
-    finnedArea: conductance / assumed.finnedCoefficient,
+    finnedArea: finnedAreaFor(conductance, assumed.finnedCoefficient),
     humidityRatio: ratio,
     dryAirDensity: density,
     heatCapacity,

@@ -13,8 +13,8 @@ export const gnielinskiValidity = { reynolds: { min: 2300, max: 5e6 }, transitio
 
 /**
  * Rayleigh number Ra on the tube diameter.
- *     Ra = g β ΔT D³ ρ² c_p / (μ k)
- * @param expansion      β [1/K], magnitude: water below its density maximum turns the plume over, not the film
+ *     Ra = g |β| ΔT D³ ρ² c_p / (μ k)
+ * @param expansion      β [1/K]; its magnitude counts: water below its density maximum turns the plume over, not the film
  * @param difference     ΔT [K], surface to bulk, magnitude
  * @param diameter       D [m], outer
  * @param density        ρ [kg/m³]; with μ, k, c_p at the film temperature
@@ -33,7 +33,8 @@ export function rayleighNumber(
   viscosity: number,
   conductivity: number,
 ): number {
-  return (gravity * expansion * difference * diameter ** 3 * density ** 2 * heatCapacity) / (viscosity * conductivity);
+  const drive = gravity * Math.abs(expansion) * difference;
+  return (drive * diameter ** 3 * density ** 2 * heatCapacity) / (viscosity * conductivity);
 }
 
 /**

@@ -16,6 +16,7 @@ import {
   rayleighNumber,
   tubeWallResistance,
 } from './films.ts';
+import { loopWaterFormulas } from './loop-formulas.ts';
 import {
   airCapacityFlow,
   airVolumeFlow,
@@ -57,9 +58,9 @@ const filmFormulas: readonly Formula[] = [
     id: 'exchanger.rayleigh',
     title: 'Rayleigh number of tank water at the coil',
     result: r('Ra', Ra.meaning, '1'),
-    expression: '9.80665 * beta * dT * D^3 * rho^2 * c_p / (mu * k)',
+    expression: '9.80665 * abs(beta) * dT * D^3 * rho^2 * c_p / (mu * k)',
     symbols: {
-      beta: s('thermal expansion of the water, magnitude', '1/K'),
+      beta: s('thermal expansion of the water', '1/K'),
       dT: s('surface of the coil against the bulk of the water', 'K'),
       D: outer,
       rho: density,
@@ -73,7 +74,7 @@ const filmFormulas: readonly Formula[] = [
     compute: ({ beta, dT, D, rho, c_p, mu, k }) => rayleighNumber(beta!, dT!, D!, rho!, c_p!, mu!, k!),
     examples: [
       { beta: 2.8e-4, dT: 5, D: 0.0095, rho: 996, c_p: 4180, mu: 8.3e-4, k: 0.61 },
-      { beta: 3.1e-4, dT: 3.2, D: 0.0127, rho: 1022, c_p: 4000, mu: 9e-4, k: 0.612 },
+      { beta: -3.1e-5, dT: 3.2, D: 0.0127, rho: 1022, c_p: 4000, mu: 9e-4, k: 0.612 },
     ],
   },
   {
@@ -365,4 +366,5 @@ export const exchangerFormulas: readonly Formula[] = [
   ...resistanceFormulas,
   ...differenceFormulas,
   ...airFormulas,
+  ...loopWaterFormulas,
 ];

@@ -4,7 +4,8 @@
 import { NoSolutionError, requirePositive, requireWithin } from '../../numerics/index.ts';
 import { logarithmicMean } from './effectiveness.ts';
 import { frictionFactorChurchill1977, nusseltInsideTube } from './films.ts';
-import { areaForDuty, filmCoefficient, twoFilmCoefficient } from './relations.ts';
+import { areaForDuty, filmCoefficient, temperatureDifference, twoFilmCoefficient } from './relations.ts';
+import type { WaterFilmProperties } from './water-film.ts';
 import { waterFilmProperties } from './water-film.ts';
 
 export interface LoopFlow {
@@ -17,6 +18,8 @@ export interface LoopFlow {
   /** [m³/s]. */
   readonly volumeFlow: number;
   readonly innerDiameter: number;
+  /** At the mean temperature. */
+  readonly water: WaterFilmProperties;
   /** [m/s]. */
   readonly velocity: number;
   readonly reynolds: number;
@@ -50,6 +53,44 @@ export interface LoopRequest {
 }
 
 /**
+ * Mean temperature of the loop water along the coil in the tank.
+ *     T_m = T_w + share (T_c − T_w)
+ * @param waterTemperature       T_w [K], of the tank
+ * @param condensingTemperature  T_c [K], dew
+ * @param share                  [-], part of the approach that stands between loop and tank
+ * @returns                      T_m [K]
+ * Source: definition of the share. Worked value: 299.15, 309.15 K, 0.6 → 305.15 K.
+ */
+export function loopTemperature(waterTemperature: number, condensingTemperature: number, share: number): number {
+  return waterTemperature + share * (condensingTemperature - waterTemperature);
+}
+
+/** Loop water where it enters the coil [K] = T_m + ΔT/2: mean temperature [K], change along the coil [K]. Definition. */
+export function loopInlet(meanTemperature: number, change: number): number {
+  return meanTemperature + change / 2;
+}
+
+/** Loop water where it leaves the coil [K] = T_m − ΔT/2: mean temperature [K], change along the coil [K]. Definition. */
+export function loopOutlet(meanTemperature: number, change: number): number {
+  return meanTemperature - change / 2;
+}
+
+/** ṁ [kg/s] = Q/(c_p ΔT): heat carried [W], specific heat [J/(kg K)], change of temperature [K]. Energy balance. */
+export function loopMassFlow(duty: number, heatCapacity: number, change: number): number {
+  return duty / (heatCapacity * change);
+}
+
+/** w [m/s] = ṁ/(ρ π D²/4): mass flow [kg/s], density [kg/m³], inner diameter [m]. Continuity. */
+export function tubeVelocity(massFlow: number, density: number, innerDiameter: number): number {
+  return massFlow / (density * (Math.PI / 4) * innerDiameter ** 2);
+}
+
+/** Re [-] = ρ w D/μ: density [kg/m³], velocity [m/s], inner diameter [m], dynamic viscosity [Pa s]. Definition. */
+export function reynoldsNumber(density: number, velocity: number, innerDiameter: number, viscosity: number): number {
+  return (density * velocity * innerDiameter) / viscosity;
+}
+
+/**
  * Level and flow of the loop water for one tube, before the coil's length is known (pressureDrop and hydraulicPower are added
  * by the caller).
  *     T_m = T_w + share (T_c − T_w);  ṁ = Q/(c_p ΔT_loop);  inlet and outlet T_m ± ΔT_loop/2
@@ -60,9 +101,9 @@ export function loopFlow(request: LoopRequest): Omit<LoopFlow, 'pressureDrop' | 
   requireWithin('assumed.tankCoilShare', share, 0.05, 0.95);
   requirePositive('assumed.loopTemperatureChange', temperatureChange);
   const approach = condensingTemperature - waterTemperature;
-  const meanTemperature = waterTemperature + share * approach;
-  const tankCoilInlet = meanTemperature + temperatureChange / 2;
-  const tankCoilOutlet = meanTemperature - temperatureChange / 2;
+  const meanTemperature = loopTemperature(waterTemperature, condensingTemperature, share);
+  const tankCoilInlet = loopInlet(meanTemperature, temperatureChange);
+  const tankCoilOutlet = loopOutlet(meanTemperature, temperatureChange);
   const room = 2 * Math.min(share, 1 - share) * approach;
   if (temperatureChange >= room) {
     throw new NoSolutionError(
@@ -72,9 +113,9 @@ export function loopFlow(request: LoopRequest): Omit<LoopFlow, 'pressureDrop' | 
     );
   }
   const water = waterFilmProperties(meanTemperature, 0);
-  const massFlow = duty / (water.heatCapacity * temperatureChange);
-  const velocity = massFlow / (water.density * (Math.PI / 4) * innerDiameter ** 2);
-  const reynolds = (water.density * velocity * innerDiameter) / water.viscosity;
+  const massFlow = loopMassFlow(duty, water.heatCapacity, temperatureChange);
+  const velocity = tubeVelocity(massFlow, water.density, innerDiameter);
+  const reynolds = reynoldsNumber(water.density, velocity, innerDiameter, water.viscosity);
   const nusselt = nusseltInsideTube(reynolds, water.prandtl);
   const frictionFactor = frictionFactorChurchill1977(reynolds, 0);
   return {
@@ -84,6 +125,7 @@ export function loopFlow(request: LoopRequest): Omit<LoopFlow, 'pressureDrop' | 
     massFlow,
     volumeFlow: massFlow / water.density,
     innerDiameter,
+    water,
     velocity,
     reynolds,
     prandtl: water.prandtl,
@@ -92,10 +134,13 @@ export function loopFlow(request: LoopRequest): Omit<LoopFlow, 'pressureDrop' | 
     conductivity: water.conductivity,
     frictionFactor,
     pressureGradient: (frictionFactor * water.density * velocity ** 2) / (2 * innerDiameter),
-    meanDifferenceToTank: logarithmicMean(tankCoilInlet - waterTemperature, tankCoilOutlet - waterTemperature),
+    meanDifferenceToTank: logarithmicMean(
+      temperatureDifference(tankCoilInlet, waterTemperature),
+      temperatureDifference(tankCoilOutlet, waterTemperature),
+    ),
     meanDifferenceToRefrigerant: logarithmicMean(
-      condensingTemperature - tankCoilOutlet,
-      condensingTemperature - tankCoilInlet,
+      temperatureDifference(condensingTemperature, tankCoilOutlet),
+      temperatureDifference(condensingTemperature, tankCoilInlet),
     ),
   };
 }

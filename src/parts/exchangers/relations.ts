@@ -6,6 +6,16 @@ export function filmCoefficient(nusselt: number, conductivity: number, diameter:
   return (nusselt * conductivity) / diameter;
 }
 
+/** Inner diameter D_i [m] = D_o − 2 s: outer diameter [m], thickness of the wall [m]. Geometry. */
+export function innerDiameterOf(outerDiameter: number, wallThickness: number): number {
+  return outerDiameter - 2 * wallThickness;
+}
+
+/** Difference ΔT [K] of two temperatures [K]. Definition. */
+export function temperatureDifference(warm: number, cold: number): number {
+  return warm - cold;
+}
+
 /** Film inside a tube as a resistance on the outer area [m² K/W] = D_o / (D_i h_i): diameters [m], film [W/(m² K)]. */
 export function insideFilmResistance(outerDiameter: number, innerDiameter: number, insideFilm: number): number {
   return outerDiameter / (innerDiameter * insideFilm);
@@ -19,6 +29,14 @@ export function insideFilmResistance(outerDiameter: number, innerDiameter: numbe
  */
 export function tubeCoefficient(waterFilm: number, fouling: number, wall: number, inside: number): number {
   return 1 / (1 / waterFilm + fouling + wall + inside);
+}
+
+/**
+ * Surface of the coil against the bulk of the water, δ [K] = ΔT_m U / h_w: all of the heat crosses the water's film.
+ * mean difference [K], overall coefficient and water film [W/(m² K)]. The film follows from δ, so both are found together.
+ */
+export function surfaceDifference(meanDifference: number, overallCoefficient: number, waterFilm: number): number {
+  return (meanDifference * overallCoefficient) / waterFilm;
 }
 
 /** Overall coefficient U [W/(m² K)] = 1/(1/h_r + R_f + 1/h_l) of two films [W/(m² K)] and fouling [m² K/W] between them. */
@@ -57,4 +75,9 @@ export function faceAreaFor(volumeFlow: number, faceVelocity: number): number {
 /** Conductance UA [W/K] = NTU C: transfer units [-], capacity flow [W/K]. */
 export function conductanceFor(transferUnits: number, capacityFlow: number): number {
   return transferUnits * capacityFlow;
+}
+
+/** Finned surface A [m²] = UA / U: conductance [W/K], overall coefficient on that surface [W/(m² K)]. */
+export function finnedAreaFor(conductance: number, coefficient: number): number {
+  return conductance / coefficient;
 }

@@ -25,6 +25,16 @@ export interface WaterFilmProperties {
   readonly prandtl: number;
 }
 
+/** Film temperature [K] = T + δ/2: bulk of the water [K], surface against the bulk [K]. Convention of the films. */
+export function filmTemperature(bulk: number, difference: number): number {
+  return bulk + difference / 2;
+}
+
+/** Prandtl number Pr [-] = μ c_p / k: viscosity [Pa s], specific heat [J/(kg K)], conductivity [W/(m K)]. Definition. */
+export function prandtlNumber(viscosity: number, heatCapacity: number, conductivity: number): number {
+  return (viscosity * heatCapacity) / conductivity;
+}
+
 /** All six at one temperature [K] and salinity [kg/kg]. @throws OutOfModelError outside the range of the water properties. */
 export function waterFilmProperties(temperature: number, salinity: number): WaterFilmProperties {
   const viscosity = waterViscosity(temperature, salinity);
@@ -37,6 +47,6 @@ export function waterFilmProperties(temperature: number, salinity: number): Wate
     viscosity,
     conductivity,
     expansion: waterExpansion(temperature, salinity),
-    prandtl: (viscosity * heatCapacity) / conductivity,
+    prandtl: prandtlNumber(viscosity, heatCapacity, conductivity),
   };
 }

@@ -2,6 +2,8 @@
 
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { airFormulas } from '../../../src/matter/air/index.ts';
+import { waterFormulas } from '../../../src/matter/water/index.ts';
 import type { CondenserRequest, EvaporatorRequest } from '../../../src/parts/exchangers/index.ts';
 import {
   condenserCoil,
@@ -10,6 +12,7 @@ import {
   evaporatorFace,
   evaporatorWorking,
   exchangerAssumptions,
+  exchangerFormulas,
   likelyCondenserAssumptions,
   likelyEvaporatorAssumptions,
   tubeMaterials,
@@ -157,25 +160,66 @@ describe('law: evaporator', () => {
   });
 });
 
-describe('law: the workings repeat the results and name an origin for each symbol', () => {
+describe('law: the workings repeat the results, and each symbol comes from outside or from another step', () => {
+  const formulas = new Map(
+    [...exchangerFormulas, ...airFormulas, ...waterFormulas].map((formula) => [formula.id, formula]),
+  );
+  const origins = {
+    duty: 'given.duty',
+    condensingTemperature: 'given.condensing',
+    waterTemperature: 'given.water',
+    salinity: 'given.salinity',
+    approach: 'given.approach',
+    tubeDiameter: 'given.tube',
+    wallThickness: 'given.wall',
+    wallConductivity: 'given.conductivity',
+    assumed: {
+      fouling: 'given.fouling',
+      refrigerantFilm: 'given.film',
+      loopSideFilm: 'given.loopFilm',
+      tankCoilShare: 'given.share',
+      loopTemperatureChange: 'given.change',
+    },
+  };
+  const airOrigins = {
+    duty: 'given.duty',
+    approach: 'given.approach',
+    airTemperature: 'given.air',
+    pressure: 'given.pressure',
+    faceVelocity: 'given.velocity',
+    humidity: 'given.humidity',
+    assumed: { effectiveness: 'given.effectiveness', finnedCoefficient: 'given.coefficient' },
+  };
   const expectTraced = (steps: readonly WorkingStep[]) => {
-    const names = steps.map((step) => step.result);
-    expect(new Set(names).size).toBe(names.length);
-    for (const step of steps) {
-      expect(Object.keys(step.from).sort()).toEqual(Object.keys(step.inputs).sort());
-      for (const origin of Object.values(step.from)) expect(origin.length).toBeGreaterThan(0);
+    const values = new Map(steps.map((step) => [step.result, step.value]));
+    expect(values.size).toBe(steps.length);
+    for (const { result, formula: id, inputs, from, value } of steps) {
+      const formula = formulas.get(id)!;
+      expect(Object.keys(inputs).sort(), result).toEqual(Object.keys(formula.symbols).sort());
+      expect(Math.abs(formula.compute(inputs) - value), result).toBeLessThan(1e-10 * Math.abs(value));
+      // Only the fresh water of the loop is the model's own.
+      const unnamed = Object.keys(inputs).filter((symbol) => !(symbol in from));
+      expect(
+        unnamed.every((symbol) => symbol === 'S' && result.startsWith('condenser.loopWater.')),
+        result,
+      ).toBe(true);
+      for (const [symbol, origin] of Object.entries(from)) {
+        if (origin.startsWith('given.')) continue;
+        expect(values.has(origin), `${result}: ${symbol} from ${origin}`).toBe(true);
+        const gap = Math.abs(inputs[symbol]! - values.get(origin)!);
+        expect(gap, `${result}: ${symbol} from ${origin}`).toBeLessThan(1e-10 * Math.abs(inputs[symbol]!));
+      }
     }
   };
-  const origins = {
-    duty: 'operating.heatDelivered',
-    condensingTemperature: 'operating.condensing',
-    waterTemperature: 'tank.waterTemperature',
-    tubeDiameter: 'exchangers.tubeDiameter',
-    assumed: 'assumed',
-  };
 
-  test.each(['coilInTank', 'intermediateLoop'] as const)('condenser, %s', (arrangement) => {
-    const request = { ...coilRequest, arrangement };
+  test.each([
+    ['coilInTank', coilRequest.duty],
+    ['intermediateLoop', coilRequest.duty],
+    // One tenth and a third of the flow: laminar, and between laminar and turbulent.
+    ['intermediateLoop', coilRequest.duty * 0.1],
+    ['intermediateLoop', coilRequest.duty * 0.3],
+  ] as const)('condenser, %s, %s W', (arrangement, duty) => {
+    const request = { ...coilRequest, arrangement, duty };
     const coil = condenserCoil(request);
     const steps = condenserWorking(request, coil, origins);
     expectTraced(steps);
@@ -187,17 +231,12 @@ describe('law: the workings repeat the results and name an origin for each symbo
 
   test('evaporator', () => {
     const face = evaporatorFace(faceRequest);
-    const steps = evaporatorWorking(faceRequest, face, {
-      duty: 'operating.heatTaken',
-      approach: 'exchangers.evaporatorApproach',
-      faceVelocity: 'exchangers.airSpeed',
-      humidity: 'room.relativeHumidity',
-      assumed: 'assumed',
-    });
+    const steps = evaporatorWorking(faceRequest, face, airOrigins);
     expectTraced(steps);
     const values = Object.fromEntries(steps.map((step) => [step.result, step.value]));
     expect(values['evaporator.faceArea']).toBe(face.faceArea);
     expect(values['evaporator.conductance']).toBe(face.conductance);
+    expect(values['evaporator.finnedArea']).toBe(face.finnedArea);
   });
 });
 
