@@ -82,7 +82,7 @@ export class Assessor {
     const named = namedValues(results);
     const varied = this.#vary(design, resolved, named.values);
     const bands: Bands = { bands: varied.bands, quantities: named.quantities };
-    const cautions = findCautions(cautionFacts(design, results, resolved.machine.charge));
+    const cautions = findCautions(cautionFacts(design, results, resolved));
     const findings = [...cautions, ...modelFindings(results, varied.unanswered)];
     const limits = limitMargins(results.operating, machineLimits(design));
     const influences = influencesOf(varied);

@@ -1,31 +1,30 @@
 // The facts that the rules of caution look at, gathered from the design and the results of the stages.
 
-import type { CautionFacts, CautionFluid, MachineLimits, OperatingFacts } from '../cautions/index.ts';
-import type { PlainDesign } from '../design/index.ts';
+import { type CautionFacts, cautionFluid, type MachineLimits, type OperatingFacts } from '../cautions/index.ts';
+import type { PlainDesign, ResolvedDesign } from '../design/index.ts';
 import type { OperatingPoint } from '../loop/index.ts';
 import { dewPoint, saturationVapourPressure } from '../matter/air/index.ts';
 import { catalogueEntry } from '../matter/refrigerants/index.ts';
 import { applicationLimits } from '../parts/compressor/index.ts';
 import { heatReachingWater } from '../plant/index.ts';
-import type { Band } from '../quantities/index.ts';
 import type { MonthConditions } from '../surroundings/index.ts';
 import type { StagedDesign } from './stages/engine-assumptions.ts';
 import type { StageResults } from './stages/index.ts';
 import { plantHardware, sourceIsTankRoom } from './stages/plant.ts';
 
-/** @param charge  band of the circuit's charge [kg], since a leak is judged at its upper end */
-export function cautionFacts(design: StagedDesign, results: StageResults, charge: Band): CautionFacts {
-  const { machine, exchangers, safeguards, tank, room, source } = design;
+/** @param resolved  the design with its ranges, since a leak is judged at the largest charge in the smallest space */
+export function cautionFacts(design: StagedDesign, results: StageResults, resolved: ResolvedDesign): CautionFacts {
+  const { machine, exchangers, safeguards, tank, source } = design;
   return {
-    fluid: cautionFluid(machine.refrigerant),
-    madeFor: cautionFluid(machine.compressor.madeFor),
+    fluid: cautionFluid(catalogueEntry(machine.refrigerant)),
+    madeFor: cautionFluid(catalogueEntry(machine.compressor.madeFor)),
     application: machine.application,
     limits: machineLimits(design),
     operating: operatingFacts(design, results),
     forFlammables: machine.forFlammables,
-    charge,
-    enclosure: machine.enclosure,
-    roomVolume: room.volume,
+    charge: resolved.machine.charge,
+    enclosure: smallestEnclosure(resolved.machine.enclosure),
+    roomVolume: resolved.room.volume.low,
     sourceIsTankRoom: sourceIsTankRoom(source),
     atmosphericPressure: results.surroundings.atmosphericPressure,
     condenserArrangement: exchangers.condenserArrangement,
@@ -43,17 +42,8 @@ export function machineLimits({ machine }: PlainDesign): MachineLimits {
   return applicationLimits(machine.application);
 }
 
-function cautionFluid(name: string): CautionFluid {
-  const entry = catalogueEntry(name);
-  return {
-    name: entry.name,
-    safetyClass: entry.safetyClass,
-    lowerFlammabilityLimit: entry.lowerFlammabilityLimit,
-    practicalLimit: entry.practicalLimit,
-    ozoneDepletionPotential: entry.ozoneDepletionPotential ?? 0,
-    globalWarmingPotential: entry.globalWarmingPotential.value,
-    usualOils: entry.usualOils,
-  };
+function smallestEnclosure(enclosure: ResolvedDesign['machine']['enclosure']): CautionFacts['enclosure'] {
+  return enclosure.kind === 'openRoom' ? enclosure : { kind: enclosure.kind, volume: enclosure.volume.low };
 }
 
 /** The coldest spell, the usual winter and the warmest month in which the machine still has something to do. */

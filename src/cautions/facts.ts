@@ -75,7 +75,7 @@ export interface CautionFacts {
   /** Charge of the circuit [kg]. */
   readonly charge: Band;
   readonly enclosure: Enclosure;
-  /** Volume of the tank's room [m³]. */
+  /** Volume of the tank's room, the lower end of its range [m³]. */
   readonly roomVolume: number;
   /** True when the source is the air of the tank's own room; else part of the circuit stands in another room. */
   readonly sourceIsTankRoom: boolean;

@@ -1,5 +1,6 @@
 // Rules about a leak: what concentration the whole charge would make, evenly mixed, in the enclosure around the circuit
-// and in the room. The upper end of the charge's range counts. A real leak is not evenly mixed: heavy gas lies on the floor.
+// and in the room. The upper end of the charge's range counts, and the lower end of the space's. A real leak is not evenly
+// mixed: heavy gas lies on the floor.
 // Product standards do not apply to a home-made machine; their figures are comparisons, nothing more.
 
 import { InputError, requireNonNegative, requirePositive } from '../numerics/index.ts';
