@@ -34,7 +34,7 @@ export function checkReport(whole: Assessment, view: UnitView): string {
       view,
     ),
     findingsSection('Cautions: person, animals, house', assessment.cautions, view),
-    findingsSection('Cautions: machine; and what the models leave out', assessment.findings, view),
+    findingsSection('Cautions: the machine, and what the models leave out', assessment.findings, view),
     assumptionsSection(assessment.assumptions, assessment.currency, view),
     paragraph(assessment.caution),
   ].join('\n');
@@ -123,7 +123,8 @@ function billsSection(assessment: Assessment, view: UnitView): string {
         : account.label,
       '',
     ],
-    ['  electricity', `${sayBand(account.electricity, 'energy', view)}, ${money(account.electricityCost)}`],
+    ['  electricity', sayBand(account.electricity, 'energy', view)],
+    ['    costs', money(account.electricityCost)],
     ['  heat to the room, credited', money(account.roomCredit)],
     ...(isZero(account.coolingCost) ? [] : [['  cooling the room in summer', money(account.coolingCost)]]),
     ['  running, tank and room', money(account.runningCost)],

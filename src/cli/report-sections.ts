@@ -59,7 +59,7 @@ export function influenceSection(
     const [low, high] = [Math.min(...ends), Math.max(...ends)];
     const range = sayRange({ low, likely: (low + high) / 2, high }, 'power', view);
     const head = `  ${shares[index]!.padStart(width)}  ${label}`;
-    return `${head}\n${paragraph(`${capital(what)} lies at ${range} by this alone. To know better, ${measure}.`, ' '.repeat(width + 4))}`;
+    return `${head}\n${paragraph(`This alone moves ${what} from ${range}. To know better, ${measure}.`, ' '.repeat(width + 4))}`;
   });
   return section(title, entries.join('\n'));
 }
@@ -69,7 +69,9 @@ export function findingsSection(title: string, findings: readonly Finding[], vie
   const entries = findings.map((finding) => {
     const { title: heading, text } = sayFinding(finding, view);
     const who =
-      finding.needsLicensedPerson && !/licensed/.test(finding.remedy) ? ' Such work is for a licensed person.' : '';
+      finding.needsLicensedPerson && !/licensed/.test(finding.remedy)
+        ? ' Any work on the circuit or the mains is for licensed people.'
+        : '';
     return `  [${finding.severity}] ${heading}\n${paragraph(`${text} ${finding.remedy}${who}`, '         ')}`;
   });
   return section(title, entries.join('\n'));
@@ -132,10 +134,6 @@ export function pressureRows(pressure: Band, atmosphere: number, view: UnitView)
     ['  pressure, absolute', sayBand(pressure, 'pressure', view)],
     ['  pressure, gauge', sayBand(above, 'gaugePressure', view)],
   ];
-}
-
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }
 
 /** Whether a result is exactly nothing, whatever the inputs. */

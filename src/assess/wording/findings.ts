@@ -119,7 +119,7 @@ const phrases: Readonly<Record<CautionCode, Phrase>> = {
   oilNotForThisFluid: {
     title: (t) => `The oil in it does not suit ${t('fluid')}`,
     text: (t) =>
-      `A compressor for ${t('madeFor')} usually holds ${t('oilsInMachine')} oil; ${t('fluid')} usually wants ${t('oilsForFluid')} oil. Oil that does not mix with the fluid does not come back to the compressor.`,
+      `A compressor for ${t('madeFor')} usually holds ${t('oilsInMachine')} oil; ${t('fluid')} usually wants ${t('oilsForFluid')} oil.`,
   },
   ozoneDepletingFluid: {
     title: (t) => `${t('fluid')} depletes the ozone layer`,
@@ -159,12 +159,14 @@ const phrases: Readonly<Record<CautionCode, Phrase>> = {
   flammableFluidInOtherRoom: {
     title: (t) => `${t('fluid')} in another room as well`,
     text: (t) =>
-      `Part of the circuit, with up to ${t('chargeHigh')} of a fluid that burns, stands in the room the heat comes from. That room was not judged.`,
+      `Part of the circuit${upToCharge(t)} stands in the room the heat comes from, where a leak collects as well.`,
   },
   flammableChargeLarge: {
     title: 'More flammable fluid than a household appliance holds',
     text: (t) =>
-      `The charge may be up to ${t('chargeHigh')}; circuits of household appliances stop at ${t('householdCharge')} of a fluid that burns.`,
+      t.has('chargeHigh')
+        ? `The charge may be up to ${t('chargeHigh')}; circuits of household appliances stop at ${t('householdCharge')} of a fluid that burns.`
+        : `Circuits of household appliances stop at ${t('householdCharge')} of a fluid that burns; this one may hold more.`,
   },
   evaporatingFarAboveApplication: {
     title: 'The motor would be overloaded all year',
@@ -179,7 +181,7 @@ const phrases: Readonly<Record<CautionCode, Phrase>> = {
   evaporatingBelowApplication: {
     title: 'Colder evaporation than the compressor was built for',
     text: (t) =>
-      `It would evaporate at ${t('evaporatingTemperature')} ${t('when')}, ${t('beyond')} below the ${t('limit')} usual for ${t('application')}. Little gas flows, and it cools the motor badly.`,
+      `It would evaporate at ${t('evaporatingTemperature')} ${t('when')}, ${t('beyond')} below the ${t('limit')} usual for ${t('application')}.`,
   },
   dischargeAboveHighest: {
     title: 'The compressed gas is too hot for oil and valves',
@@ -219,12 +221,12 @@ const phrases: Readonly<Record<CautionCode, Phrase>> = {
   suctionBelowAtmosphere: {
     title: 'The low side works in a vacuum',
     text: (t) =>
-      `It would evaporate at ${t('evaporatingPressure')} ${t('when')}, below the ${t('atmosphericPressure')} of the air around it. A leak there draws air and moisture in, where nobody sees it.`,
+      `It would evaporate at ${t('evaporatingPressure')} ${t('when')}, below the ${t('atmosphericPressure')} of the air around it.`,
   },
   frostOnEvaporator: {
     title: 'The evaporator frosts up',
     text: (t) =>
-      `It would evaporate at ${t('evaporatingTemperature')} ${t('when')}, from air at ${t('sourceTemperature')}. Frost grows until no air passes, and no defrosting is counted here.`,
+      `It would evaporate at ${t('evaporatingTemperature')} ${t('when')}, from air at ${t('sourceTemperature')}.`,
   },
   condensateOnEvaporator: {
     title: 'The evaporator drips',
@@ -238,8 +240,7 @@ const phrases: Readonly<Record<CautionCode, Phrase>> = {
   },
   copperInFreshWater: {
     title: 'Copper in fresh water',
-    text: (t) =>
-      `The coil that touches the water is of ${t('metal')}. Hard water may forgive it, soft or acid water dissolves it, and shrimps, snails and some fish bear very little.`,
+    text: (t) => `The coil that touches the water is of ${t('metal')}. Hard water may forgive it.`,
   },
   metalInWaterUnknown: {
     title: 'Nobody knows what metal touches the water',
@@ -292,9 +293,17 @@ const phrases: Readonly<Record<CautionCode, Phrase>> = {
   },
 };
 
-/** The charge is a band, never one figure. */
+/** The charge is a band, never an amount to fill in; where its figures are withheld, it is a word. */
 function charge(told: Told): string {
-  return `A charge of ${told('chargeLow')} to ${told('chargeHigh')}`;
+  if (!told.has('chargeHigh')) return 'The whole charge';
+  const [low, high] = [told('chargeLow'), told('chargeHigh')];
+  return low === high ? `A charge of about ${high}` : `A charge of ${low} to ${high}`;
+}
+
+function upToCharge(told: Told): string {
+  return told.has('chargeHigh')
+    ? `, with up to ${told('chargeHigh')} of a fluid that burns,`
+    : ' and its flammable fluid';
 }
 
 function stuckOn(told: Told): string {

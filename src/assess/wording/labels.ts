@@ -1,4 +1,4 @@
-// Plain names of loss paths and scenarios, as tables and pictures show them.
+// Plain names of loss paths, scenarios and inputs, as tables, pictures and running text show them.
 
 import type { PathName } from '../../tank/index.ts';
 import type { ScenarioAccount } from '../assessment.ts';
@@ -31,4 +31,49 @@ const scenarioLabels: Readonly<Record<ScenarioAccount['scenario'], string>> = {
 
 export function scenarioLabel(scenario: ScenarioAccount['scenario']): string {
   return scenarioLabels[scenario];
+}
+
+/** Inputs whose label is too short, or a question, when it stands in a sentence. */
+const phrases: Readonly<Record<string, string>> = {
+  'place.altitude': 'the height of the place above the sea',
+  'room.temperature': 'the usual temperature of the room',
+  'room.coldest': 'how cold the room gets',
+  'room.warmest': 'how warm the room gets in summer',
+  'room.monthsHeated': 'for how many months the room is heated',
+  'tank.load.energy': 'what the heater used',
+  'tank.load.duration': 'how long the heater was measured',
+  'tank.load.roomTemperature': 'how warm the room was while measuring',
+  'tank.load.waterTemperature': 'how warm the water was while measuring',
+  'tank.load.volume': 'how much water the tank holds',
+  'tank.load.evaporationShare': 'how much of the loss leaves as vapour',
+  'tank.load.evaporationFactor': 'how much water evaporates',
+  'tank.load.lightHours': 'how long the lights are on',
+  'tank.load.length': 'the length of the tank',
+  'tank.load.width': 'the width of the tank',
+  'tank.load.height': 'the height of the tank',
+  'source.temperature': 'how warm it is where the heat comes from',
+  'source.coldest': 'how cold it gets where the heat comes from',
+  'source.warmest': 'how warm it gets in summer where the heat comes from',
+  'machine.compressor.displacement': 'the volume the compressor sweeps per revolution',
+  'machine.compressor.speed': 'how fast the compressor’s shaft turns',
+  'machine.compressor.clearanceRatio': 'the clearance ratio of the compressor',
+  'machine.compressor.reexpansionExponent': 'the exponent of re-expansion in the compressor',
+  'machine.compressor.fillingFactor': 'the filling factor of the compressor',
+  'machine.compressor.frictionPressure': 'the constant losses of the compressor',
+  'machine.compressor.shellHeatShare': 'how much of the power leaves through the compressor’s shell',
+  'machine.compressor.compressionEfficiency': 'the compression efficiency of the compressor',
+  'machine.compressor.capacity': 'the rated capacity of the compressor',
+  'machine.compressor.power': 'the rated power of the compressor',
+  'exchangers.evaporatorApproach': 'how far below the source’s air the refrigerant evaporates',
+  'exchangers.condenserApproach': 'how far above the water the refrigerant condenses',
+};
+
+/** An input in the middle of a sentence: "the filling factor of the compressor". */
+export function inputPhrase(path: string, label: string): string {
+  return phrases[path] ?? `the ${lowerFirst(label)}`;
+}
+
+/** "Power of the fan" -> "power of the fan"; "COP of …" and names of fluids stay. */
+function lowerFirst(label: string): string {
+  return /^[A-Z][a-z’ -]/.test(label) ? label.charAt(0).toLowerCase() + label.slice(1) : label;
 }

@@ -1,10 +1,12 @@
-// Words for what the models leave out or doubt, by code.
+// Words for what the models leave out or doubt, by code. The remedy is printed after the text and not repeated in it.
 
-import type { Finding, UnitView } from '../../quantities/index.ts';
+import { InputError } from '../../numerics/index.ts';
+import type { Finding, QuantityName, UnitView } from '../../quantities/index.ts';
 import { isQuantityName, sayQuantity } from '../../quantities/index.ts';
 import type { TankFindingCode } from '../../tank/index.ts';
 import type { ModelFindingCode } from '../model-findings.ts';
 import type { FindingWords } from './findings.ts';
+import { messageInView } from './si-text.ts';
 
 type Code = TankFindingCode | ModelFindingCode;
 type Tell = (fact: string) => string;
@@ -12,16 +14,16 @@ type Tell = (fact: string) => string;
 const words: Readonly<Record<Code, { readonly title: string; readonly text: (tell: Tell) => string }>> = {
   tankSimplifications: {
     title: 'How the tank is simplified',
-    text: () => 'The tank’s losses follow from a few plain pictures of it rather than from its every detail.',
+    text: () => 'The losses are those of a plain box of water.',
   },
   tankBottomFacesRoomAir: {
     title: 'The bottom faces room air',
-    text: () => 'The heat through the bottom is counted as if the tank stood on an open stand.',
+    text: () => 'What stands below the tank was not asked.',
   },
   evaporationMethodsDiffer: {
     title: 'Two methods disagree on evaporation',
     text: (tell) =>
-      `A ${tell('surface')} surface loses ${tell('low')} to ${tell('high')} of water, depending on the method.`,
+      `A ${tell('surface')} surface like this loses ${tell('low')} to ${tell('high')}, depending on the method.`,
   },
   lidCondensateReturns: {
     title: 'What condenses on the lid comes back',
@@ -33,7 +35,7 @@ const words: Readonly<Record<Code, { readonly title: string; readonly text: (tel
   },
   condensationOnWater: {
     title: 'The room is wetter than the tank',
-    text: (tell) => `Vapour of the room would condense on the water, ${tell('condensing')}.`,
+    text: (tell) => `Vapour of the room would condense on the water: ${tell('condensing')}.`,
   },
   tankNeedsNoHeat: {
     title: 'This tank needs no heat here',
@@ -77,11 +79,11 @@ const words: Readonly<Record<Code, { readonly title: string; readonly text: (tel
   },
   monthsWithoutMachine: {
     title: 'Months in which the loop has no operating point',
-    text: (tell) => `This holds for ${tell('months')}.`,
+    text: (tell) => `This holds for ${months(tell('months'))}.`,
   },
   rangeEndWithoutAnswer: {
     title: 'A range reaches where the engine has no answer',
-    text: (tell) => `At the ${tell('end')} end of “${tell('input')}”: ${tell('reason')}.`,
+    text: (tell) => `At the ${tell('end')} end of “${tell('input')}”: ${tell('reason').replace(/\.$/, '')}.`,
   },
 };
 
@@ -98,7 +100,22 @@ export function modelFindingWords(finding: Finding, view: UnitView): FindingWord
 
 function tellFact(finding: Finding, name: string, view: UnitView): string {
   const fact = finding.facts[name];
-  if (fact === undefined) return 'an unknown amount';
-  if ('word' in fact) return fact.word;
-  return isQuantityName(fact.quantity) ? sayQuantity(fact.value, fact.quantity, view) : String(fact.value);
+  if (fact === undefined) throw new InputError(`finding.facts.${name}`, undefined, `a fact of ${finding.code}`);
+  if ('word' in fact) return messageInView(fact.word, view);
+  if (!isQuantityName(fact.quantity)) {
+    throw new InputError(`finding.facts.${name}`, fact.quantity, 'a quantity of the table');
+  }
+  return sayQuantity(fact.value, waterLost(finding.code, fact.quantity), view, 2);
+}
+
+/** Flows of water are said in litres a day, as one tops it up; all others as they are. */
+function waterLost(code: string, quantity: QuantityName): QuantityName {
+  const isWater = code === 'evaporationMethodsDiffer' || code === 'condensationOnWater';
+  return isWater && quantity === 'massFlow' ? 'evaporation' : quantity;
+}
+
+/** "june, july" -> "June and July". */
+function months(names: string): string {
+  const said = names.split(', ').map((name) => name.charAt(0).toUpperCase() + name.slice(1));
+  return said.length < 2 ? said.join('') : `${said.slice(0, -1).join(', ')} and ${said.at(-1)}`;
 }

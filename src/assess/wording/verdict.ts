@@ -2,6 +2,7 @@
 
 import { type Band, type Finding, sayBand, sayQuantity, type UnitView } from '../../quantities/index.ts';
 import type { Influence, LimitMargin, ScenarioAccount, Standing } from '../assessment.ts';
+import { inputPhrase } from './labels.ts';
 import { sayFinding } from './say-finding.ts';
 
 export interface VerdictFacts {
@@ -29,7 +30,7 @@ export function verdictSentence(facts: VerdictFacts, view: UnitView): string {
     case 'doNotBuild':
       return `${stopTitle(facts, view)}. For study only: ${balance(facts, view)}.`;
     case 'fallsShort':
-      return `${capitalised(balance(facts, view))}: short by at least ${sayQuantity(facts.tankLoad.low - facts.heatDelivered.high, 'power', view)}.`;
+      return `${capitalised(balance(facts, view))}: short by at least about ${sayQuantity(facts.tankLoad.low - facts.heatDelivered.high, 'power', view)}.`;
     case 'uncertain':
       return `${capitalised(balance(facts, view))}: the two ranges overlap. ${nextMeasurement(facts)}`;
     case 'notWorthIt':
@@ -45,14 +46,17 @@ function balance({ tankLoad, heatDelivered }: VerdictFacts, view: UnitView): str
 }
 
 function stopTitle({ findings }: VerdictFacts, view: UnitView): string {
-  const stop = findings.find((finding) => finding.severity === 'stop');
-  return stop === undefined ? standingTitles.doNotBuild : sayFinding(stop, view).title;
+  const [first, ...more] = findings.filter((finding) => finding.severity === 'stop');
+  if (first === undefined) return standingTitles.doNotBuild;
+  const { title } = sayFinding(first, view);
+  if (more.length === 0) return title;
+  return `${title}, and there ${more.length === 1 ? 'is one more reason' : `are ${more.length} more reasons`} to stop`;
 }
 
 function nextMeasurement({ influences }: VerdictFacts): string {
   const first = influences[0];
   if (first === undefined) return 'No single input would settle it.';
-  return `What would settle most is ${first.label}: ${first.measure}.`;
+  return `What would settle most is ${inputPhrase(first.path, first.label)}: ${first.measure}.`;
 }
 
 function costAboveCheapest({ accounts, currency }: VerdictFacts, view: UnitView): string {
@@ -63,7 +67,7 @@ function costAboveCheapest({ accounts, currency }: VerdictFacts, view: UnitView)
   );
   const more = loop.lifeCostPerYear.likely - cheapest.lifeCostPerYear.likely;
   const amount = sayQuantity(more, 'money', view, undefined, { currency });
-  return `over its life it costs about ${amount} a year more than ${cheapest.label}, tank and room together`;
+  return `over its life it costs about ${amount} a year more than ${cheapest.label}, tank and room counted together`;
 }
 
 function firstLimit({ limits }: VerdictFacts, view: UnitView): string {
@@ -73,9 +77,9 @@ function firstLimit({ limits }: VerdictFacts, view: UnitView): string {
   const distance = nearest.quantity === 'ratio' ? 'ratio' : 'temperatureDifference';
   const bound = sayQuantity(nearest.bound, quantity, view);
   const away = sayQuantity(Math.abs(nearest.margin), distance, view);
-  return nearest.passed
-    ? `The first limit it meets is the ${nearest.label} of ${bound}, passed by ${away}.`
-    : `The first limit ahead is the ${nearest.label} of ${bound}, ${away} away.`;
+  const limit = `the ${nearest.label} of ${bound} that is usual for such a machine`;
+  if (nearest.passed) return `It has passed a limit, though: ${limit}, by ${away}.`;
+  return `The limit it comes nearest to is ${limit}: ${away} are left.`;
 }
 
 function capitalised(text: string): string {
