@@ -20,5 +20,7 @@ export type { RatedMachine, RatingRequest, RatingWarning } from './rating.ts';
 export { identifiableDisplacement, modelFromRating, usualOverallEfficiency } from './rating.ts';
 export type { RatingConditions, RatingPoint } from './rating-points.ts';
 export { ratingConditions, ratingPoint, ratingPointNames, ratingPoints } from './rating-points.ts';
+export type { RatingOrigins } from './rating-working.ts';
+export { ratingWorking } from './rating-working.ts';
 export type { CompressorOrigins } from './working.ts';
 export { compressorWorking } from './working.ts';

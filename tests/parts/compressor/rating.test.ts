@@ -3,15 +3,22 @@
 
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { refrigerant, saturationAtTemperature, stateAt } from '../../../src/matter/refrigerants/index.ts';
+import {
+  refrigerant,
+  refrigerantFormulas,
+  saturationAtTemperature,
+  stateAt,
+} from '../../../src/matter/refrigerants/index.ts';
 import type { RatingConditions } from '../../../src/parts/compressor/index.ts';
 import {
   applicationLimits,
+  compressorFormulas,
   compressorPoint,
   modelFromRating,
   ratingConditions,
   ratingPointNames,
   ratingPoints,
+  ratingWorking,
 } from '../../../src/parts/compressor/index.ts';
 
 const assumed = {
@@ -182,3 +189,32 @@ function caught(attempt: () => unknown): unknown {
   }
   throw new Error('expected an error');
 }
+
+test('law: the working repeats the identified numbers, each input from the sheet, an assumption or another step', () => {
+  const formulas = new Map([...compressorFormulas, ...refrigerantFormulas].map((formula) => [formula.id, formula]));
+  const paths = Object.fromEntries(Object.keys(assumed).map((key) => [key, `sheet.${key}`]));
+  for (const ratingPoint of ratingPointNames) {
+    const request = { fluid: r134a, capacity: 170, power: 160, ratingPoint, assumed };
+    const rated = modelFromRating(request);
+    const steps = ratingWorking(request, rated, {
+      capacity: 'sheet.capacity',
+      power: 'sheet.power',
+      ratingPoint: 'sheet.point',
+      assumed: paths as Record<keyof typeof assumed, string>,
+    });
+    const values = new Map(steps.map((step) => [step.result, step.value]));
+    expect(values.size).toBe(steps.length);
+    expect(values.get('compressor.displacement')).toBe(rated.model.displacement);
+    expect(values.get('compressor.compressionEfficiency')).toBe(rated.model.compressionEfficiency);
+    for (const { result, formula, inputs, from, value } of steps) {
+      const again = formulas.get(formula)!.compute(inputs);
+      expect(Math.abs(again - value) / Math.abs(value), result).toBeLessThan(1e-9);
+      for (const [symbol, origin] of Object.entries(from)) {
+        if (origin.startsWith('sheet.')) continue;
+        const source = values.get(origin);
+        expect(source, `${result}: ${symbol} from ${origin}`).toBeDefined();
+        expect(Math.abs(inputs[symbol]! / source! - 1), `${result}: ${symbol} from ${origin}`).toBeLessThan(1e-9);
+      }
+    }
+  }
+});

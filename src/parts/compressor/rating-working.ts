@@ -1,0 +1,120 @@
+// The working of a machine identified from one rating: states of the rated cycle, the flow that the capacity implies, then
+// displacement and compression efficiency.
+
+import {
+  saturationAtTemperature,
+  saturationPressureWorking,
+  stateAt,
+  stateWorking,
+} from '../../matter/refrigerants/index.ts';
+import type { WorkingStep } from '../../quantities/index.ts';
+import type { CompressorModel } from './model.ts';
+import type { RatedMachine, RatingRequest } from './rating.ts';
+
+/** Where the inputs came from: design paths. */
+export interface RatingOrigins {
+  readonly capacity: string;
+  readonly power: string;
+  readonly ratingPoint: string;
+  readonly assumed: Readonly<Record<Exclude<keyof CompressorModel, 'displacement' | 'compressionEfficiency'>, string>>;
+}
+
+type Input = readonly [value: number, from?: string];
+
+/**
+ * Steps in the order of computing: those of the rated cycle are named `<prefix>.rated.massFlow` and so on, then follow
+ * `<prefix>.displacement` and `<prefix>.compressionEfficiency`.
+ * @param prefix  path of the model in the caller's result, as 'machine.compressor'
+ */
+export function ratingWorking(
+  request: RatingRequest,
+  rated: RatedMachine,
+  origins: RatingOrigins,
+  prefix = 'compressor',
+): readonly WorkingStep[] {
+  const { model, point } = rated;
+  const at = (name: string) => `${prefix}.rated.${name}`;
+  const from = origins.assumed;
+  const h_1: Input = [point.suction.enthalpy, at('suction.enthalpy')];
+  const m: Input = [rated.massFlow, at('massFlow')];
+  const work = point.isentropicDischargeEnthalpy - point.suction.enthalpy;
+  const N: Input = [model.speed, from.speed];
+  return [
+    ...stateSteps(request, rated, origins.ratingPoint, at),
+    step(at('pressureRatio'), 'compressor.pressureRatio', point.pressureRatio, {
+      p_d: [point.discharge.pressure, at('condensingPressure')],
+      p_s: [point.suction.pressure, at('evaporatingPressure')],
+    }),
+    step(at('volumetricEfficiency'), 'compressor.volumetricEfficiency', point.volumetricEfficiency, {
+      f: [model.fillingFactor, from.fillingFactor],
+      C: [model.clearanceRatio, from.clearanceRatio],
+      n: [model.reexpansionExponent, from.reexpansionExponent],
+      r: [point.pressureRatio, at('pressureRatio')],
+    }),
+    step(at('massFlow'), 'compressor.massFlowFromCapacity', rated.massFlow, {
+      Q_e: [request.capacity, origins.capacity],
+      h_1,
+      h_l: [rated.liquidEnthalpy, at('liquid.enthalpy')],
+    }),
+    step(`${prefix}.displacement`, 'compressor.displacementFromRating', model.displacement, {
+      m,
+      eta_v: [point.volumetricEfficiency, at('volumetricEfficiency')],
+      N,
+      rho_s: [point.suction.density],
+    }),
+    step(at('isentropicWork'), 'compressor.isentropicWork', work, {
+      h_2s: [point.isentropicDischargeEnthalpy, at('isentropicDischarge.enthalpy')],
+      h_1,
+    }),
+    step(`${prefix}.compressionEfficiency`, 'compressor.compressionEfficiencyFromRating', model.compressionEfficiency, {
+      m,
+      dh_s: [work, at('isentropicWork')],
+      W: [request.power, origins.power],
+      p_f: [model.frictionPressure, from.frictionPressure],
+      V_d: [model.displacement, `${prefix}.displacement`],
+      N,
+    }),
+  ];
+}
+
+/** Saturation pressures, gas at the inlet, isentropic discharge and liquid of the rating point. */
+function stateSteps(
+  { fluid }: RatingRequest,
+  { conditions, point }: RatedMachine,
+  ratingPoint: string,
+  at: (name: string) => string,
+): readonly WorkingStep[] {
+  const { suction } = point;
+  const evaporating = saturationAtTemperature(fluid, conditions.evaporating).vapour;
+  const condensing = saturationAtTemperature(fluid, conditions.condensing).vapour;
+  const { liquid } = saturationAtTemperature(fluid, conditions.liquid);
+  const isentropic = stateAt(fluid, { pressure: condensing.pressure, entropy: suction.entropy });
+  return [
+    saturationPressureWorking(fluid, evaporating, at('evaporatingPressure'), ratingPoint),
+    saturationPressureWorking(fluid, condensing, at('condensingPressure'), ratingPoint),
+    // The density of the gas is the one that gives this pressure.
+    saturationPressureWorking(fluid, suction, at('suction.pressure'), ratingPoint),
+    ...stateWorking(fluid, suction, at('suction')).map((each) => temperatureFrom(each, ratingPoint)),
+    // Found by its entropy: its temperature comes from no other step.
+    ...stateWorking(fluid, isentropic, at('isentropicDischarge')).map((each) => temperatureFrom(each, undefined)),
+    ...stateWorking(fluid, liquid, at('liquid')).map((each) => temperatureFrom(each, ratingPoint)),
+  ];
+}
+
+/** The step with another origin of its temperature. */
+function temperatureFrom(each: WorkingStep, origin: string | undefined): WorkingStep {
+  const { T: _, ...others } = each.from;
+  if (origin === undefined || !('T' in each.inputs)) return { ...each, from: others };
+  return { ...each, from: { ...others, T: origin } };
+}
+
+function step(result: string, formula: string, value: number, given: Readonly<Record<string, Input>>): WorkingStep {
+  const entries = Object.entries(given);
+  return {
+    result,
+    formula,
+    inputs: Object.fromEntries(entries.map(([symbol, [number]]) => [symbol, number])),
+    from: Object.fromEntries(entries.flatMap(([symbol, [, from]]) => (from === undefined ? [] : [[symbol, from]]))),
+    value,
+  };
+}
