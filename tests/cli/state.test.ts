@@ -2,7 +2,7 @@
 
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { answerStateLine, sayState } from '../../src/cli/state.ts';
+import { answerStateLine } from '../../src/cli/state.ts';
 import { refrigerant, stateAt } from '../../src/matter/refrigerants/index.ts';
 
 const ask = (given: unknown, name: unknown = 'R134a') =>
@@ -99,11 +99,4 @@ describe('an error', () => {
       { seed: 7, numRuns: 500 },
     );
   });
-});
-
-test('a state in words names the reference of enthalpy', () => {
-  const said = sayState('R290', stateAt(refrigerant('R290'), { temperature: 300, quality: 0.5 }), 'metric');
-  expect(said).toMatch(/^R290, liquid and vapour/);
-  expect(said).toMatch(/pressure +9\.\d+\sbar\sabs/);
-  expect(said).toMatch(/200 kJ\/kg and 1 kJ\/\(kg K\) in the saturated liquid at 0 °C\.$/);
 });

@@ -7,6 +7,7 @@ import { ConvergenceError, OutOfModelError } from '../../numerics/index.ts';
 import { mixedState, saturatedState, singlePhaseState } from './assemble.ts';
 import { densityBesideDome, densityOnBranch } from './density.ts';
 import { type Equilibrium, equilibriumAtPressure, equilibriumAtTemperature } from './dome/saturation.ts';
+import type { HelmholtzEquation } from './equation/equation.ts';
 import { BEFORE_FIRST_STEP, isLastStep } from './newton.ts';
 import type { Refrigerant, State } from './types.ts';
 
@@ -30,6 +31,11 @@ interface Point {
   readonly density: number;
 }
 
+/** By name rather than by key: a computed key costs as much as the evaluation of a short equation. */
+function caloricOf(equation: HelmholtzEquation, kind: Caloric): number {
+  return kind === 'enthalpy' ? equation.enthalpy : equation.entropy;
+}
+
 const units = { enthalpy: 'J/kg', entropy: 'J/(kg K)' } as const;
 
 /**
@@ -51,13 +57,13 @@ export function caloricState(fluid: Refrigerant, pressure: number, kind: Caloric
     return stateOnIsobar(fluid, pressure, kind, value, { ...whole, side: 'vapour', dome: undefined });
   }
   const dome = equilibriumAtPressure(fluid, pressure);
-  const liquid = equation.at(dome.temperature, dome.liquidDensity)[kind];
+  const liquid = caloricOf(equation.at(dome.temperature, dome.liquidDensity), kind);
   const close = ON_THE_LINE * gasConstant * (kind === 'enthalpy' ? dome.temperature : 1);
   if (Math.abs(value - liquid) <= close) return saturatedState(fluid, dome, 'liquid');
   if (value < liquid) {
     return stateOnIsobar(fluid, pressure, kind, value, { ...whole, warm: dome.temperature, side: 'liquid', dome });
   }
-  const vapour = equation.at(dome.temperature, dome.vapourDensity)[kind];
+  const vapour = caloricOf(equation.at(dome.temperature, dome.vapourDensity), kind);
   if (Math.abs(value - vapour) <= close) return saturatedState(fluid, dome, 'vapour');
   if (value < vapour) return mixedState(fluid, dome, (value - liquid) / (vapour - liquid));
   return stateOnIsobar(fluid, pressure, kind, value, { ...whole, cold: dome.temperature, side: 'vapour', dome });
@@ -88,7 +94,7 @@ function startPoint(fluid: Refrigerant, pressure: number, kind: Caloric, value: 
   equation.at(temperature, density);
   // At the critical point the heat capacity has no limit; a few times c_v leads to the right neighbourhood.
   const heatCapacity = side === 'any' ? 3 * equation.cv : equation.cp;
-  const gap = value - equation[kind];
+  const gap = value - caloricOf(equation, kind);
   const warmed =
     kind === 'enthalpy' ? temperature + gap / heatCapacity : temperature * Math.exp(Math.min(gap / heatCapacity, 2));
   const bounded = Math.min(Math.max(warmed, cold), warm);
@@ -126,7 +132,7 @@ function newton(
     const c = density * (kind === 'enthalpy' ? equation.enthalpyByDensity : equation.entropyByDensity);
     const d = temperature * (kind === 'enthalpy' ? equation.enthalpyByTemperature : equation.cv / temperature);
     const pressureGap = pressure - equation.pressure;
-    const valueGap = value - equation[kind];
+    const valueGap = value - caloricOf(equation, kind);
     const determinant = a * d - b * c;
     const densityStep = (d * pressureGap - b * valueGap) / determinant;
     const temperatureStep = (a * valueGap - c * pressureGap) / determinant;
@@ -180,8 +186,8 @@ function isobarRange(fluid: Refrigerant, pressure: number, kind: Caloric, part: 
   const coldPart: IsobarPart = dome === undefined ? part : { ...part, side: 'liquid' };
   const warmPart: IsobarPart = dome === undefined ? part : { ...part, side: 'vapour' };
   const { temperatureMin: cold, temperatureMax: warm } = limits;
-  const lowest = equation.at(cold, densityAt(fluid, pressure, coldPart, cold))[kind];
-  const highest = equation.at(warm, densityAt(fluid, pressure, warmPart, warm))[kind];
+  const lowest = caloricOf(equation.at(cold, densityAt(fluid, pressure, coldPart, cold)), kind);
+  const highest = caloricOf(equation.at(warm, densityAt(fluid, pressure, warmPart, warm)), kind);
   return [lowest, highest];
 }
 
@@ -196,9 +202,9 @@ function searchAlongIsobar(
   const { equation } = fluid;
   const { cold, warm } = part;
   const coldDensity = densityAt(fluid, pressure, part, cold);
-  const lowest = equation.at(cold, coldDensity)[kind];
+  const lowest = caloricOf(equation.at(cold, coldDensity), kind);
   const warmDensity = densityAt(fluid, pressure, part, warm);
-  const highest = equation.at(warm, warmDensity)[kind];
+  const highest = caloricOf(equation.at(warm, warmDensity), kind);
   const close = ON_THE_LINE * fluid.gasConstant * (kind === 'enthalpy' ? cold : 1);
   if (!(value >= lowest - close && value <= highest + close)) {
     const [low, high] = isobarRange(fluid, pressure, kind, part);
@@ -211,7 +217,7 @@ function searchAlongIsobar(
   let temperature = below + ((above - below) * (value - lowest)) / (highest - lowest);
   for (let step = 0; step < 200; step++) {
     const density = densityAt(fluid, pressure, part, temperature);
-    const gap = equation.at(temperature, density)[kind] - value;
+    const gap = caloricOf(equation.at(temperature, density), kind) - value;
     const slope = kind === 'enthalpy' ? equation.cp : equation.cp / temperature;
     if (gap < 0) below = temperature;
     else above = temperature;

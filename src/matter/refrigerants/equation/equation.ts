@@ -15,16 +15,16 @@ import {
   thermalPushOf,
 } from './relations.ts';
 import { doubleExponentialTerms } from './terms/double-exponential.ts';
-import { gaussianTerms } from './terms/gaussian.ts';
+import { GaussianTerms } from './terms/gaussian.ts';
 import {
   idealPowerTerms,
   linearTerms,
   logTauTerms,
-  planckEinsteinTerms,
+  PlanckEinsteinTerms,
   polynomialHeatCapacityTerms,
 } from './terms/ideal.ts';
 import { nonAnalyticTerms } from './terms/non-analytic.ts';
-import { powerTerms } from './terms/power.ts';
+import { PowerTerms } from './terms/power.ts';
 import { secondGaussianTerms } from './terms/second-gaussian.ts';
 import type { IdealTerms, ReducedState, ResidualTerms } from './terms/term.ts';
 
@@ -34,9 +34,9 @@ export type EquationData = Pick<FluidData, 'gasConstant' | 'molarMass' | 'reduci
 function residualTerms(data: ResidualTermData): ResidualTerms {
   switch (data.type) {
     case 'power':
-      return powerTerms(data);
+      return new PowerTerms(data);
     case 'gaussian':
-      return gaussianTerms(data);
+      return new GaussianTerms(data);
     case 'doubleExponential':
       return doubleExponentialTerms(data);
     case 'secondGaussian':
@@ -58,7 +58,7 @@ function idealTerms(data: IdealTermData): IdealTerms {
     case 'power':
       return idealPowerTerms(data);
     case 'planckEinstein':
-      return planckEinsteinTerms(data);
+      return new PlanckEinsteinTerms(data);
     case 'constantHeatCapacity':
       return polynomialHeatCapacityTerms({ ...data, c: [data.heatCapacity], t: [0] });
     case 'polynomialHeatCapacity':
@@ -143,7 +143,7 @@ export class HelmholtzEquation {
     if (temperature !== this.idealAt) {
       this.idealAt = temperature;
       this.ideal.fill(0);
-      for (const part of this.idealParts) part(this.reduced.tau, this.reduced.lnTau, this.ideal);
+      for (const part of this.idealParts) part.add(this.reduced.tau, this.reduced.lnTau, this.ideal);
     }
     return this;
   }

@@ -31,7 +31,9 @@ export interface ResidualTerms {
 }
 
 /** All terms of one entry of the ideal part. */
-export type IdealTerms = (tau: number, lnTau: number, sums: IdealSums) => void;
+export interface IdealTerms {
+  add(tau: number, lnTau: number, sums: IdealSums): void;
+}
 
 /**
  * Adds one term f to the sums from its logarithmic slopes: with A = δ ∂ln f/∂δ and B = τ ∂ln f/∂τ, where A depends on δ
