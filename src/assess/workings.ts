@@ -48,7 +48,7 @@ export function workingsOf(design: StagedDesign, results: StageResults): readonl
   return [
     ...tankWorkings(design, results),
     ...operatingSteps(design, results),
-    ...sizingSteps(results),
+    ...sizingSteps(design, results),
     ...plantSteps(results),
     ...yearWorking(results.year),
     ...results.accounts.accounts.flatMap((account) => accountWorking(account, results.accounts.prices)),
@@ -103,6 +103,8 @@ function operatingSteps(design: StagedDesign, results: StageResults): readonly W
       waterTemperature: 'tank.waterTemperature',
       evaporatorApproach: 'exchangers.evaporatorApproach',
       condenserApproach: 'exchangers.condenserApproach',
+      superheat: 'exchangers.superheat',
+      subcooling: 'exchangers.subcooling',
       model: modelOrigins(compressor.rated !== undefined),
     },
     'operating',
@@ -127,7 +129,7 @@ function modelOrigins(rated: boolean) {
   };
 }
 
-function sizingSteps({ sizing }: StageResults): readonly WorkingStep[] {
+function sizingSteps({ source }: StagedDesign, { sizing }: StageResults): readonly WorkingStep[] {
   const { condenserRequest, condenser, evaporatorRequest, evaporator } = sizing;
   return [
     ...condenserWorking(
@@ -137,8 +139,18 @@ function sizingSteps({ sizing }: StageResults): readonly WorkingStep[] {
         duty: 'operating.heatDelivered',
         condensingTemperature: 'operating.condensingTemperature',
         waterTemperature: 'tank.waterTemperature',
+        salinity: 'tank.salinity',
+        approach: 'exchangers.condenserApproach',
         tubeDiameter: 'exchangers.tubeDiameter',
-        assumed: 'engine',
+        wallThickness: 'engine.wallThickness',
+        wallConductivity: 'engine.wallConductivity',
+        assumed: {
+          fouling: 'engine.fouling',
+          refrigerantFilm: 'engine.refrigerantFilm',
+          loopSideFilm: 'engine.loopSideFilm',
+          tankCoilShare: 'engine.tankCoilShare',
+          loopTemperatureChange: 'engine.loopTemperatureChange',
+        },
       },
       'condenser',
     ),
@@ -148,9 +160,11 @@ function sizingSteps({ sizing }: StageResults): readonly WorkingStep[] {
       {
         duty: 'operating.heatTaken',
         approach: 'exchangers.evaporatorApproach',
+        airTemperature: source.kind === 'roomAir' ? 'room.coldest' : 'source.coldest',
+        pressure: 'surroundings.atmosphericPressure',
         faceVelocity: 'exchangers.airSpeed',
         humidity: 'room.relativeHumidity',
-        assumed: 'engine.airEffectiveness',
+        assumed: { effectiveness: 'engine.airEffectiveness', finnedCoefficient: 'engine.finnedCoefficient' },
       },
       'evaporator',
     ),

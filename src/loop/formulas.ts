@@ -15,7 +15,12 @@ import {
   volumetricHeatingCapacity,
 } from './energy.ts';
 import { exergyFormulas } from './exergy-formulas.ts';
-import { condensingTemperature, evaporatingTemperature } from './operating-point.ts';
+import {
+  condensingTemperature,
+  evaporatingTemperature,
+  liquidTemperature,
+  suctionTemperature,
+} from './operating-point.ts';
 
 const energyFile = 'src/loop/energy.ts';
 const operatingFile = 'src/loop/operating-point.ts';
@@ -253,6 +258,39 @@ const perSecond: readonly Formula[] = [
     examples: [
       { T_water: 299.15, dT_c: 10 },
       { T_water: 297.65, dT_c: 6.5 },
+    ],
+  },
+  {
+    id: 'loop.suctionTemperature',
+    title: 'Temperature of the gas at the compressor inlet',
+    result: { symbol: 'T_1', ...kelvin('gas at the compressor inlet') },
+    expression: 'T_e + dT_sh',
+    symbols: { T_e: kelvin('evaporating dew temperature'), dT_sh: kelvin('superheat') },
+    source: 'definition of superheat',
+    validity: 'superheat of 0 or more',
+    file: operatingFile,
+    compute: ({ T_e, dT_sh }) => suctionTemperature(T_e!, dT_sh!),
+    examples: [
+      { T_e: 281.15, dT_sh: 6 },
+      { T_e: 275.65, dT_sh: 3.5 },
+    ],
+  },
+  {
+    id: 'loop.liquidTemperature',
+    title: 'Temperature of the liquid at the condenser outlet',
+    result: { symbol: 'T_3', ...kelvin('liquid at the condenser outlet') },
+    expression: 'T_b - dT_sc',
+    symbols: {
+      T_b: kelvin('condensing bubble temperature; of a pure fluid also the dew temperature'),
+      dT_sc: kelvin('subcooling'),
+    },
+    source: 'definition of subcooling',
+    validity: 'subcooling of 0 or more',
+    file: operatingFile,
+    compute: ({ T_b, dT_sc }) => liquidTemperature(T_b!, dT_sc!),
+    examples: [
+      { T_b: 309.15, dT_sc: 3 },
+      { T_b: 313.15, dT_sc: 5.5 },
     ],
   },
   {

@@ -162,6 +162,16 @@ export function condensingTemperature(waterTemperature: number, approach: number
   return waterTemperature + approach;
 }
 
+/** T_1 = T_e + ΔT_sh [K], of gas at a superheat ΔT_sh [K] above the evaporating dew temperature T_e [K]. Source: definition. */
+export function suctionTemperature(evaporating: number, superheat: number): number {
+  return evaporating + superheat;
+}
+
+/** T_3 = T_b − ΔT_sc [K], of liquid at a subcooling ΔT_sc [K] below the condensing bubble temperature T_b [K]. Source: definition. */
+export function liquidTemperature(bubble: number, subcooling: number): number {
+  return bubble - subcooling;
+}
+
 function levelsFromApproaches(input: OperatingPointInput): { evaporating: Saturation; condensing: Saturation } {
   const { fluid, superheat, subcooling } = input;
   requireNonNegative('superheat', superheat);
@@ -189,13 +199,13 @@ function levelsFromApproaches(input: OperatingPointInput): { evaporating: Satura
 
 function suctionGas(fluid: Refrigerant, evaporating: Saturation, superheat: number): State {
   if (superheat <= onTheLine) return evaporating.vapour;
-  const temperature = evaporating.vapour.temperature + superheat;
+  const temperature = suctionTemperature(evaporating.vapour.temperature, superheat);
   return stateAt(fluid, { temperature, pressure: evaporating.pressure });
 }
 
 function condenserLiquid(fluid: Refrigerant, condensing: Saturation, subcooling: number): State {
   if (subcooling <= onTheLine) return condensing.liquid;
-  const temperature = condensing.liquid.temperature - subcooling;
+  const temperature = liquidTemperature(condensing.liquid.temperature, subcooling);
   if (!(temperature >= fluid.limits.temperatureMin)) {
     const expected = `at most ${condensing.liquid.temperature - fluid.limits.temperatureMin} K here`;
     throw new InputError('subcooling', subcooling, expected);

@@ -16,6 +16,8 @@ export interface OperatingOrigins {
   readonly waterTemperature: string;
   readonly evaporatorApproach: string;
   readonly condenserApproach: string;
+  readonly superheat: string;
+  readonly subcooling: string;
   readonly model: CompressorOrigins['model'];
 }
 
@@ -125,6 +127,7 @@ export function operatingPointWorking(
   const [inlet, isentropic, outlet, liquid, expanded] = result.points;
   const own = (name: string) => `${prefix}.${name}`;
   const compressor = own('compressor');
+  const temperatureOf = (point: CyclePoint) => own(`points.${point.name}.temperature`);
   const h = (point: CyclePoint): Origin => [point.enthalpy, own(`points.${point.name}.enthalpy`)];
   const flow: Origin = [result.massFlow, `${compressor}.massFlow`];
   const power: Origin = [result.compressorPower, `${compressor}.power`];
@@ -150,6 +153,14 @@ export function operatingPointWorking(
       own('condensingPressure'),
       own('condensingTemperature'),
     ),
+    step(temperatureOf(inlet), 'loop.suctionTemperature', inlet.temperature, {
+      T_e: [result.evaporating.temperature, own('evaporatingTemperature')],
+      dT_sh: [input.superheat, origins.superheat],
+    }),
+    step(temperatureOf(liquid), 'loop.liquidTemperature', liquid.temperature, {
+      T_b: [result.condensing.temperature, own('condensingTemperature')],
+      dT_sc: [input.subcooling, origins.subcooling],
+    }),
     ...[inlet, isentropic, liquid].flatMap((point) => stateWorking(input.fluid, point, own(`points.${point.name}`))),
     ...compressorWorking(
       input.compressor,
@@ -164,13 +175,18 @@ export function operatingPointWorking(
       },
       compressor,
     ),
-    ...temperatureWorking(input.fluid, outlet, own('dischargeTemperature'), `${compressor}.dischargeEnthalpy`),
+    ...dischargeTemperatureSteps(input, result, own),
     step(own('heatDelivered'), 'loop.heatDelivered', result.heatDelivered, {
       m: flow,
       h_2: [outlet.enthalpy, `${compressor}.dischargeEnthalpy`],
       h_3: h(liquid),
     }),
-    step(own('heatTaken'), 'loop.heatTaken', result.heatTaken, { m: flow, h_1: h(inlet), h_4: h(expanded) }),
+    // The valve leaves the enthalpy of the liquid as it is.
+    step(own('heatTaken'), 'loop.heatTaken', result.heatTaken, {
+      m: flow,
+      h_1: h(inlet),
+      h_4: [expanded.enthalpy, own(`points.${liquid.name}.enthalpy`)],
+    }),
     step(own('compressorCop'), 'loop.compressorCop', result.compressorCop, {
       Q_c: [result.heatDelivered, own('heatDelivered')],
       W: power,
@@ -180,6 +196,25 @@ export function operatingPointWorking(
       W: power,
       Q_c: [result.heatDelivered, own('heatDelivered')],
       Q_shell: shell,
+    }),
+  ];
+}
+
+/** From the enthalpy where the discharge is gas; where it is wet it stands at the condensing temperature, liquid and vapour alike. */
+function dischargeTemperatureSteps(
+  { fluid }: OperatingPointInput,
+  { points: [, , outlet], condensing }: OperatingPoint,
+  own: (name: string) => string,
+): readonly WorkingStep[] {
+  const name = own('dischargeTemperature');
+  const dry = temperatureWorking(fluid, outlet, name, own('compressor.dischargeEnthalpy'));
+  if (dry.length > 0 || outlet.quality === null) return dry;
+  const side: Origin = [condensing.temperature, own('condensingTemperature')];
+  return [
+    step(name, 'refrigerants.mixture', outlet.temperature, {
+      x: [outlet.quality, own(`points.${outlet.name}.quality`)],
+      y_liquid: side,
+      y_vapour: side,
     }),
   ];
 }

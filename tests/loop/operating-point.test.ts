@@ -74,8 +74,8 @@ describe('energy account', () => {
     const [inlet, isentropic, outlet, liquid, expanded] = point.points;
     const low = saturationAtTemperature(base.fluid, 282.15);
     const high = saturationAtTemperature(base.fluid, 309.15);
-    expect(point.evaporating).toEqual({ temperature: 282.15, pressure: low.pressure });
-    expect(point.condensing).toEqual({ temperature: 309.15, pressure: high.pressure });
+    expect(point.evaporating).toEqual({ temperature: 282.15, pressure: low.pressure, vapour: low.vapour });
+    expect(point.condensing).toEqual({ temperature: 309.15, pressure: high.pressure, vapour: high.vapour });
     expect(point.lift).toBeCloseTo(27, 10);
     expect(inlet.temperature).toBeCloseTo(288.15, 9);
     expect(liquid.temperature).toBeCloseTo(306.15, 9);

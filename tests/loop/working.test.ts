@@ -10,24 +10,40 @@ import {
   textbookCycle,
   textbookCycleWorking,
 } from '../../src/loop/index.ts';
-import { refrigerant } from '../../src/matter/refrigerants/index.ts';
+import { refrigerant, refrigerantFormulas } from '../../src/matter/refrigerants/index.ts';
 import { compressorFormulas } from '../../src/parts/compressor/index.ts';
 import type { WorkingStep } from '../../src/quantities/index.ts';
 
-const formulas = new Map([...loopFormulas, ...compressorFormulas].map((formula) => [formula.id, formula]));
+const formulas = new Map(
+  [...loopFormulas, ...compressorFormulas, ...refrigerantFormulas].map((formula) => [formula.id, formula]),
+);
+
+/** What only the fluid's own equation gives; of the other numbers put in, every one has an origin. */
+const ofTheEquation = ['R', 'phi', 'phi_d', 'phi_t', 'h_zero', 's_zero', 'rho'];
 
 function expectStepsHold(steps: readonly WorkingStep[]): void {
   expect(steps.length).toBeGreaterThan(8);
-  const results = steps.map((step) => step.result);
-  expect(new Set(results).size).toBe(results.length);
+  const values = new Map(steps.map((step) => [step.result, step.value]));
+  expect(values.size).toBe(steps.length);
   for (const step of steps) {
     const formula = formulas.get(step.formula);
     expect(formula, step.formula).toBeDefined();
-    expect(Object.keys(step.inputs).sort()).toEqual(Object.keys(formula!.symbols).sort());
-    expect(Object.keys(step.from).sort()).toEqual(Object.keys(step.inputs).sort());
+    const symbols = Object.keys(step.inputs);
+    expect([...symbols].sort()).toEqual(Object.keys(formula!.symbols).sort());
+    const own = step.formula.startsWith('refrigerants.') ? ofTheEquation : [];
+    expect(Object.keys(step.from).sort(), step.result).toEqual(
+      symbols.filter((symbol) => !own.includes(symbol)).sort(),
+    );
     const value = formula!.compute(step.inputs);
     const scale = Math.max(Math.abs(value), Math.abs(step.value), 1e-6);
     expect(Math.abs(value - step.value), step.result).toBeLessThan(1e-9 * scale);
+    for (const [symbol, origin] of Object.entries(step.from)) {
+      const source = values.get(origin);
+      if (source === undefined) continue;
+      // A sign may be turned: what leaves one body enters another.
+      const gap = Math.abs(Math.abs(step.inputs[symbol]!) - Math.abs(source));
+      expect(gap, `${step.result}: ${symbol} from ${origin}`).toBeLessThanOrEqual(1e-9 * Math.abs(source));
+    }
   }
 }
 
@@ -61,49 +77,65 @@ describe('working of the textbook cycle', () => {
 });
 
 describe('working of the operating point', () => {
-  it('each step holds; inputs come from the design or from another step', () => {
-    const input: OperatingPointInput = {
-      fluid: refrigerant('R290'),
-      compressor: {
-        displacement: 5.6e-6,
-        speed: 48.5,
-        clearanceRatio: 0.03,
-        reexpansionExponent: 1.1,
-        fillingFactor: 0.88,
-        compressionEfficiency: 0.58,
-        frictionPressure: 25e3,
-        shellHeatShare: 0.35,
-      },
-      sourceTemperature: 287.15,
-      waterTemperature: 298.65,
-      evaporatorApproach: 9,
-      condenserApproach: 11,
-      superheat: 6,
-      subcooling: 3,
-    };
-    const model = Object.fromEntries(
-      Object.keys(input.compressor).map((key) => [key, `machine.compressor.${key}`]),
-    ) as Record<keyof typeof input.compressor, string>;
-    const origins = {
-      sourceTemperature: 'room.temperature',
-      waterTemperature: 'tank.waterTemperature',
-      evaporatorApproach: 'exchangers.evaporatorApproach',
-      condenserApproach: 'exchangers.condenserApproach',
-      model,
-    };
-    const result = operatingPoint(input);
-    const steps = operatingPointWorking(input, result, origins);
+  const input: OperatingPointInput = {
+    fluid: refrigerant('R290'),
+    compressor: {
+      displacement: 5.6e-6,
+      speed: 48.5,
+      clearanceRatio: 0.03,
+      reexpansionExponent: 1.1,
+      fillingFactor: 0.88,
+      compressionEfficiency: 0.58,
+      frictionPressure: 25e3,
+      shellHeatShare: 0.35,
+    },
+    sourceTemperature: 287.15,
+    waterTemperature: 298.65,
+    evaporatorApproach: 9,
+    condenserApproach: 11,
+    superheat: 6,
+    subcooling: 3,
+  };
+  const model = Object.fromEntries(
+    Object.keys(input.compressor).map((key) => [key, `machine.compressor.${key}`]),
+  ) as Record<keyof typeof input.compressor, string>;
+  const origins = {
+    sourceTemperature: 'room.temperature',
+    waterTemperature: 'tank.waterTemperature',
+    evaporatorApproach: 'exchangers.evaporatorApproach',
+    condenserApproach: 'exchangers.condenserApproach',
+    superheat: 'exchangers.superheat',
+    subcooling: 'exchangers.subcooling',
+    model,
+  };
+
+  /** A compressor whose shell loses nearly all its heat: the gas leaves wet. */
+  const wet: OperatingPointInput = {
+    ...input,
+    fluid: refrigerant('R600a'),
+    compressor: { ...input.compressor, compressionEfficiency: 0.95, frictionPressure: 0, shellHeatShare: 0.9 },
+    superheat: 0,
+  };
+
+  it.each([
+    ['dry discharge', input, null],
+    ['wet discharge', wet, expect.any(Number)],
+  ])('%s: each step holds; inputs come from the design or from another step', (_what, given, quality) => {
+    const result = operatingPoint(given);
+    expect(result.points[2].quality).toEqual(quality);
+    const steps = operatingPointWorking(given, result, origins);
     expectStepsHold(steps);
-    const names = new Set(steps.map((step) => step.result));
+    const values = new Map(steps.map((step) => [step.result, step.value]));
     for (const step of steps) {
       for (const origin of Object.values(step.from)) {
         const isDesign = /^(room|tank|exchangers|machine)\./.test(origin);
         const isState = /^operating\.points\.\w+\.\w+$/.test(origin);
-        const isPressure = /^operating\.(evaporating|condensing)Pressure$/.test(origin);
-        expect(isDesign || isState || isPressure || names.has(origin), origin).toBe(true);
+        expect(isDesign || isState || values.has(origin), origin).toBe(true);
       }
     }
-    const delivered = steps.find((step) => step.result === 'operating.heatDelivered');
-    expect(delivered?.value).toBe(result.heatDelivered);
+    expect(values.get('operating.heatDelivered')).toBe(result.heatDelivered);
+    expect(values.get('operating.dischargeTemperature')).toBe(result.dischargeTemperature);
+    expect(values.get('operating.evaporatingPressure')).toBe(result.evaporating.pressure);
+    expect(values.get('operating.condensingPressure')).toBe(result.condensing.pressure);
   });
 });
