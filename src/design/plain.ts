@@ -53,6 +53,8 @@ export interface RectangularLoadOf<Q> extends GainsOf<Q> {
   /** Without meaning where there is no lid. */
   readonly lidMaterial: string;
   readonly lidThickness: Q;
+  /** Without meaning unless the lid is loose. */
+  readonly lidOpenShare: Q;
   readonly evaporationFactor: Q;
 }
 

@@ -159,6 +159,7 @@ function resolveRectangular(
     lid,
     lidMaterial,
     lidThickness: take.quantity('tank.load.lidThickness', () => usualLidThickness(lidMaterial), hasLid),
+    lidOpenShare: take.quantity('tank.load.lidOpenShare', undefined, lid === 'loose'),
     evaporationFactor: take.quantity('tank.load.evaporationFactor', () => usualEvaporationFactor(surface)),
     ...resolveGains(take),
   };

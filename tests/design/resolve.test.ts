@@ -147,6 +147,17 @@ describe('assumptions', () => {
     }
     expect(resolved(sizedDesign()).assumptions.map(({ path }) => path)).toContain('tank.load.lidThickness');
   });
+
+  test('the gaps of a lid are assumed and varied where it is loose, and only there', () => {
+    const gaps = 'tank.load.lidOpenShare';
+    for (const lid of ['none', 'tight', 'loose']) {
+      const document = sizedDesign();
+      document.tank.load.lid = lid;
+      const { design, assumptions } = resolved(document);
+      expect(assumptions.some(({ path }) => path === gaps)).toBe(lid === 'loose');
+      expect(uncertainInputs(design).some(({ path }) => path === gaps)).toBe(lid === 'loose');
+    }
+  });
 });
 
 describe.each(Object.entries(demoTexts))('%s', (_, text) => {

@@ -47,6 +47,7 @@ const roomAirDesign = {
       lid: 'loose',
       lidMaterial: 'glass',
       lidThickness: '4 mm',
+      lidOpenShare: '15 %',
       evaporationFactor: '1',
       pumpPower: '12 W',
       pumpShareToWater: '0.9',
@@ -198,6 +199,14 @@ describe('rating, own room as source', () => {
   test('the load, and the heat capacity behind the time per kelvin', () => {
     expectLikely(roomAir.tankLoad, 151.62604, close);
     expectNear(roomAir.tank.heatCapacity, 1_916_477.09, exact);
+  });
+
+  test('the gaps of its loose lid move the load by what they let out', () => {
+    const gaps = structuredClone(roomAirDesign);
+    gaps.tank.load.lidOpenShare = '5 to 25 %';
+    const { tankLoad } = assessed(gaps);
+    expectNear(tankLoad.low, 131.30839, close);
+    expectNear(tankLoad.high, 171.94368, close);
   });
 
   // The rating gives V_d = 5.7712072 cm³ and η_c = 0.58320781; Q_c = 864.26236 W before the pump's share.

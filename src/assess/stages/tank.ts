@@ -32,6 +32,7 @@ export function tankDescription(tank: PlainTank): TankDescription {
     evaporationFactor: load.evaporationFactor,
     lid: load.lid,
     ...(load.lid === 'none' ? {} : { lidLayer: sheetOf({ material: load.lidMaterial, thickness: load.lidThickness }) }),
+    ...(load.lid === 'loose' ? { lidOpenShare: load.lidOpenShare } : {}),
     ...gains,
   };
 }

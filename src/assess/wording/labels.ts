@@ -47,6 +47,7 @@ const phrases: Readonly<Record<string, string>> = {
   'tank.load.volume': 'how much water the tank holds',
   'tank.load.evaporationShare': 'how much of the loss leaves as vapour',
   'tank.load.evaporationFactor': 'how much water evaporates',
+  'tank.load.lidOpenShare': 'how much of the surface the lid leaves open',
   'tank.load.lightHours': 'how long the lights are on',
   'tank.load.length': 'the length of the tank',
   'tank.load.width': 'the width of the tank',

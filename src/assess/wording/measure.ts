@@ -13,6 +13,7 @@ const adviceByPath: readonly (readonly [string, string])[] = [
   ['tank.load.waterTemperature', 'check the tank’s thermometer against a second one while the meter runs'],
   ['tank.load.evaporationShare', 'mark the water level and measure how much must be topped up in a week'],
   ['tank.load.evaporationFactor', 'mark the water level and measure how much must be topped up in a week'],
+  ['tank.load.lidOpenShare', 'measure the gaps of the lid and divide them by the surface of the water'],
   ['tank.load.pump', 'read the pump’s power with a plug-in meter'],
   ['tank.load.light', 'read the light’s power with a plug-in meter'],
   ['tank.load.lightHours', 'look at the light’s timer'],

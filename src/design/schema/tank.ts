@@ -210,6 +210,15 @@ const rectangular = z
       level: 'more',
       default: { rule: '4 mm (3 to 6); twin-wall sheet and foam board 10 mm (6 to 16)', source: practice },
     }).optional(),
+    lidOpenShare: quantityField({
+      label: 'Gaps of a loose lid',
+      help: 'Share of the water surface that a lid with gaps leaves open to the room.',
+      quantity: 'fraction',
+      minimum: 0,
+      maximum: 1,
+      level: 'more',
+      default: { text: '15 % (5 to 30)', source: practice },
+    }).optional(),
     evaporationFactor: quantityField({
       label: 'Correction of the evaporation',
       help: 'Multiplies the computed evaporation and the convection of the surface; 1 leaves them as published.',

@@ -6,7 +6,7 @@ import type { RectangularTank } from '../description.ts';
 import type { HeadspaceFlux } from '../headspace.ts';
 import { type AirState, freeboardConductance, type LidState, type TankLoad } from '../load.ts';
 import { type FaceSource, layerSource, paneSteps, wallEmissivity, wallSource } from './panes.ts';
-import { type ConditionInputs, type Input, step } from './steps.ts';
+import { type ConditionInputs, type Input, openShareOrigin, step } from './steps.ts';
 import { heatOf } from './totals.ts';
 
 /** The trapped air, the lid and the panes above the water. */
@@ -22,7 +22,7 @@ export function lidSteps(
   const lidSource: FaceSource = {
     name: 'lid',
     area: {
-      n: [lid.coveredShare, 'tank.load.lid'],
+      n: [lid.coveredShare, openShareOrigin(tank)],
       b: [tank.length, 'tank.load.length'],
       h: [tank.width, 'tank.load.width'],
     },
@@ -157,7 +157,7 @@ function freeboardSteps(
   ] as const;
   const steps = faces.flatMap(([face, name, count, b, layer]) => {
     const insulation = layer && layerSource(layer, `tank.load.insulation.${face}`);
-    const n: Input = [count * lid.coveredShare, 'tank.load.lid'];
+    const n: Input = [count * lid.coveredShare, openShareOrigin(tank)];
     const area = { n, b, h: [lid.gap, 'tank.lid.gap'] as Input };
     const emissivity = layer === undefined ? wallEmissivity(tank) : undefined;
     const source: FaceSource = { name, area, sheet: wallSource(tank), insulation, inside, emissivity };

@@ -1,7 +1,7 @@
 // One step of a working, and where the numbers of the conditions come from in the design.
 
 import type { WorkingStep } from '../../quantities/index.ts';
-import type { TankConditions } from '../description.ts';
+import type { RectangularTank, TankConditions } from '../description.ts';
 
 /** For each condition, and for the heat of pumps and lights, the design path or the step that it came from. */
 export interface ConditionOrigins extends Readonly<Record<keyof TankConditions, string>> {
@@ -43,6 +43,11 @@ export function conditionInputs(conditions: TankConditions, origins: ConditionOr
     pumpHeat: origins.pumpHeat ?? 'tank.load.pumpPower',
     lightHeat: origins.lightHeat ?? 'tank.load.lightPower',
   };
+}
+
+/** Where the open and the covered share of the surface came from: the gaps of a loose lid, or the kind of lid alone. */
+export function openShareOrigin({ lid }: RectangularTank): string {
+  return lid === 'loose' ? 'tank.load.lidOpenShare' : 'tank.load.lid';
 }
 
 /** A step from inputs by symbol. */

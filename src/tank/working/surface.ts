@@ -5,7 +5,7 @@ import type { WorkingStep } from '../../quantities/index.ts';
 import type { RectangularTank, TankConditions } from '../description.ts';
 import type { AirState, RectangularIntermediates, SurfaceState, TankLoad } from '../load.ts';
 import { INDOOR_AIR_SPEED } from '../surface.ts';
-import { type ConditionInputs, type Input, step } from './steps.ts';
+import { type ConditionInputs, type Input, openShareOrigin, step } from './steps.ts';
 import { heatOf } from './totals.ts';
 
 /** Evaporation, convection and radiation of the open surface. */
@@ -24,7 +24,7 @@ export function surfaceSteps(
   const water = { T_w: from.water, T_r: from.room };
   return [
     step('tank.surface.area', 'tank.faceArea', surface.area, {
-      n: [surface.openShare, 'tank.load.lid'],
+      n: [surface.openShare, openShareOrigin(tank)],
       b: [tank.length, 'tank.load.length'],
       h: [tank.width, 'tank.load.width'],
     }),
