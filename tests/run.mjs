@@ -5,7 +5,7 @@
 
 import { spawn } from 'node:child_process';
 import { mkdir, readFile, rm } from 'node:fs/promises';
-import { dirname, join } from 'node:path';
+import { basename, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { buildWorkbench } from '../src/app/serve/serve.mjs';
 
@@ -118,7 +118,7 @@ function program(file, args) {
     child.on('error', reject);
     child.on('exit', (code, signal) => {
       if (code === 0) resolve();
-      else reject(new Error(`${dirname(file).split('/').at(-1)} ended with ${signal ?? `exit code ${code}`}`));
+      else reject(new Error(`${basename(file, '.mjs')} ended with ${signal ?? `exit code ${code}`}`));
     });
   });
 }
