@@ -14,7 +14,9 @@ export const modelFindingCodes = [
   'dryEvaporator',
   'efficiencyUnusuallyLow',
   'efficiencyUnusuallyHigh',
+  'surroundingsHeld',
   'monthsWithoutMachine',
+  'accountsLeaveOut',
   'rangeEndWithoutAnswer',
 ] as const;
 
@@ -27,7 +29,9 @@ export function modelFindings(results: StageResults, unanswered: readonly Unansw
     ...ratingFindings(results),
     ...operatingFindings(results),
     ...sizingFindings(results),
+    ...surroundingsFindings(results),
     ...yearFindings(results),
+    accountsLeaveOut(),
     ...unanswered.map(unansweredFinding),
   ];
 }
@@ -84,6 +88,33 @@ function sizingFindings({ sizing }: StageResults): readonly Finding[] {
       'The face is sized dry: condensing vapour would carry a part of the heat, frost would block the air.',
     ),
   ];
+}
+
+/** Room and source stay as warm as the design says, whatever the machine takes out of them. */
+function surroundingsFindings({ plant, hardware }: StageResults): readonly Finding[] {
+  if (plant.heatTakenFromSource === 0) return [];
+  const { place, remedy } = hardware.sourceIsTankRoom
+    ? { place: 'the room of the tank', remedy: 'The accounts charge the room for it in the months it is heated.' }
+    : {
+        place: 'the other room',
+        remedy:
+          'An unheated room loses some 50 to 100 W per kelvin (common practice, no source): reckon how much colder it settles, and give that temperature.',
+      };
+  const heatTaken: Fact = { value: plant.heatTakenFromSource, quantity: 'power' };
+  return [
+    finding('surroundingsHeld', 'note', { heatTaken, place: { word: place } }, 'own simplification, no source', remedy),
+  ];
+}
+
+/** What stands in no account because it is the same in all of them. */
+function accountsLeaveOut(): Finding {
+  return finding(
+    'accountsLeaveOut',
+    'note',
+    {},
+    'own simplification, no source',
+    'Compare the accounts with each other; none of them is the whole bill of the tank.',
+  );
 }
 
 function yearFindings({ year }: StageResults): readonly Finding[] {

@@ -77,6 +77,16 @@ const words: Readonly<Record<Code, { readonly title: string; readonly text: (tel
     title: 'The rating gives an unusually high efficiency',
     text: (tell) => `Overall efficiency at the rating point is ${tell('efficiency')}.`,
   },
+  surroundingsHeld: {
+    title: 'Room and source keep their temperature',
+    text: (tell) =>
+      `In the coldest spell the machine takes ${tell('heatTaken')} out of ${tell('place')}, its pauses included; that is taken not to cool it.`,
+  },
+  accountsLeaveOut: {
+    title: 'What stands in none of the accounts',
+    text: () =>
+      'The electricity of the tank’s own pumps and lights is the same in each and counted in none, though the heat that it leaves in the room is credited in all.',
+  },
   monthsWithoutMachine: {
     title: 'Months in which the loop has no operating point',
     text: (tell) => `This holds for ${months(tell('months'))}.`,

@@ -1,0 +1,26 @@
+// What the models leave out is said beside the result that it shapes.
+
+import { expect, test } from 'vitest';
+import { type Assessment, assessDesign } from '../../src/assess/index.ts';
+import { demoTexts } from '../designs.ts';
+
+function assessed(demo: string): Assessment {
+  const outcome = assessDesign(demoTexts[demo]!, 'metric');
+  if (!outcome.ok) throw new Error(JSON.stringify(outcome));
+  return outcome.assessment;
+}
+
+test.each([
+  ['reef-in-the-study.json', 'the other room', /per kelvin/],
+  ['propane-in-the-cabinet.json', 'the room of the tank', /charge the room/],
+])('%s: what the machine takes out of %s on average is taken not to cool it', (demo, place, remedy) => {
+  const { findings, flows } = assessed(demo);
+  const held = findings.find(({ code }) => code === 'surroundingsHeld');
+  expect(held?.facts.place).toEqual({ word: place });
+  expect(held?.facts.heatTaken).toEqual({ value: flows.heatTaken * flows.runFraction, quantity: 'power' });
+  expect(held?.remedy).toMatch(remedy);
+});
+
+test('that pumps and lights are in none of the accounts', () => {
+  expect(assessed('reef-in-the-study.json').findings.map(({ code }) => code)).toContain('accountsLeaveOut');
+});
