@@ -37,6 +37,35 @@ export function runFraction(load: number, heatReachingWater: number): number {
 }
 
 /**
+ * Heat the tank needs, Q̇_n: nothing where pumps and lights already give too much.
+ *     Q̇_n = max(0, L)
+ * @param load  L [W], net load of the tank; negative where it would have to be cooled
+ * @returns     Q̇_n [W]
+ * @throws InputError unless L is finite. Source: definition. Worked value: −12 W → 0 W.
+ */
+export function heatNeeded(load: number): number {
+  requireFinite('load', load);
+  return Math.max(0, load);
+}
+
+/** Mean heat the machine brings to the water [W] = x Q̇_w: share of the time it runs [-], heat while running [W]. */
+export function heatFromMachine(fraction: number, heatReachingWater: number): number {
+  return fraction * heatReachingWater;
+}
+
+/**
+ * Margin of the machine over the load, ΔQ̇; negative where it falls short.
+ *     ΔQ̇ = Q̇_w − L
+ * @param heatReachingWater Q̇_w [W], while running
+ * @param load              L [W], heat the tank needs
+ * @returns                 ΔQ̇ [W]
+ * Source: definition. Worked value: 184 W, 120 W → 64 W.
+ */
+export function deliveryMargin(heatReachingWater: number, load: number): number {
+  return heatReachingWater - load;
+}
+
+/**
  * Resistance heat needed on top of the machine, Q̇_b.
  *     Q̇_b = max(0, L − Q̇_w)
  * @param load              L [W], heat the tank needs
@@ -96,6 +125,39 @@ export function systemCop(
   requireNonNegative('loopPumpPower', loopPumpPower);
   requireNonNegative('controlsPower', controlsPower);
   return heatReachingWater / systemPower(compressorPower, fanPower, loopPumpPower, controlsPower);
+}
+
+/**
+ * Electricity of heat pump and backup heater, mean over time.
+ *     P̄ = x (P_comp + P_fan + P_p) + P_ctl + Q̇_b
+ * @param fraction         x [-], share of the time the machine runs
+ * @param compressorPower  P_comp [W], while running
+ * @param fanPower         P_fan [W], while running
+ * @param loopPumpPower    P_p [W], while running
+ * @param controlsPower    P_ctl [W], on all the time
+ * @param backup           Q̇_b [W], mean, all of it electricity
+ * @returns                P̄ [W]
+ * Source: definition of this project. Worked value: 0.65, 50, 8, 5, 3, 0 → 43.95 W.
+ */
+export function meanElectricity(
+  fraction: number,
+  compressorPower: number,
+  fanPower: number,
+  loopPumpPower: number,
+  controlsPower: number,
+  backup: number,
+): number {
+  return fraction * (compressorPower + fanPower + loopPumpPower) + controlsPower + backup;
+}
+
+/** Heat of the loop pump that misses the water [W] = (1 − φ) P_p: electricity [W], share that ends in the water [-]. */
+export function pumpHeatToRoom(loopPumpPower: number, shareToWater: number): number {
+  return (1 - shareToWater) * loopPumpPower;
+}
+
+/** Sensible part of the heat taken from the source [W] = s Q̇_e: share [-], 1 for a dry evaporator, heat taken [W]. */
+export function sensibleHeatTaken(share: number, heatTaken: number): number {
+  return share * heatTaken;
 }
 
 /**

@@ -1,8 +1,20 @@
-// Formula records of the coupled steady state, and the steps that show how one state was computed.
+// Formula records of the coupled steady state.
 
-import type { Formula, FormulaValues, WorkingStep } from '../quantities/index.ts';
-import { backupHeat, heatReachingWater, roomNetHeat, runFraction, systemCop, systemPower } from './delivery.ts';
-import type { MachineState, PlantHardware, PlantState, TankHeat } from './state.ts';
+import type { Formula } from '../quantities/index.ts';
+import {
+  backupHeat,
+  deliveryMargin,
+  heatFromMachine,
+  heatNeeded,
+  heatReachingWater,
+  meanElectricity,
+  pumpHeatToRoom,
+  roomNetHeat,
+  runFraction,
+  sensibleHeatTaken,
+  systemCop,
+  systemPower,
+} from './delivery.ts';
 
 const watt = (meaning: string) => ({ meaning, unit: 'W' });
 const share = (meaning: string) => ({ meaning, unit: '1' });
@@ -56,6 +68,106 @@ export const plantFormulas: readonly Formula[] = [
     examples: [
       { L: 230, Q_w: 186 },
       { L: 410.5, Q_w: 377.2 },
+    ],
+  },
+  {
+    id: 'plant.heatNeeded',
+    title: 'Heat the tank needs',
+    result: { symbol: 'Q_n', ...watt('heat needed') },
+    expression: 'max(0, L)',
+    symbols: { L: watt('net load of the tank; negative where pumps and lights give too much') },
+    source: 'definition',
+    validity: 'steady state',
+    file,
+    compute: (v) => heatNeeded(v.L!),
+    examples: [{ L: 231.5 }, { L: -12.4 }],
+  },
+  {
+    id: 'plant.heatFromMachine',
+    title: 'Heat the machine brings to the water, mean over time',
+    result: { symbol: 'Q_m', ...watt('heat from the machine') },
+    expression: 'x * Q_w',
+    symbols: { x: share('share of the time the machine runs'), Q_w: watt('heat reaching the water while running') },
+    source: 'definition',
+    validity: 'no loss at starts',
+    file,
+    compute: (v) => heatFromMachine(v.x!, v.Q_w!),
+    examples: [
+      { x: 0.65, Q_w: 186 },
+      { x: 0.9, Q_w: 640 },
+    ],
+  },
+  {
+    id: 'plant.margin',
+    title: 'Margin of the machine over the load',
+    result: { symbol: 'dQ', ...watt('margin; negative where it falls short') },
+    expression: 'Q_w - L',
+    symbols: { Q_w: watt('heat reaching the water while running'), L: watt('heat the tank needs') },
+    source: 'definition',
+    validity: 'steady state',
+    file,
+    compute: (v) => deliveryMargin(v.Q_w!, v.L!),
+    examples: [
+      { Q_w: 186, L: 121 },
+      { Q_w: 186, L: 230 },
+    ],
+  },
+  {
+    id: 'plant.electricity',
+    title: 'Electricity of heat pump and backup heater, mean over time',
+    result: { symbol: 'P_mean', ...watt('mean electricity') },
+    expression: 'x * (P_comp + P_fan + P_p) + P_ctl + Q_b',
+    symbols: {
+      x: share('share of the time the machine runs'),
+      P_comp: watt('electricity of the compressor while running'),
+      P_fan: watt('electricity of the fan while running'),
+      P_p: watt('electricity of the loop pump while running'),
+      P_ctl: watt('electricity of controls, on all the time'),
+      Q_b: watt('backup heat, all of it electricity'),
+    },
+    source: 'definition of this project',
+    validity: 'no loss at starts',
+    file,
+    compute: (v) => meanElectricity(v.x!, v.P_comp!, v.P_fan!, v.P_p!, v.P_ctl!, v.Q_b!),
+    examples: [
+      { x: 0.65, P_comp: 52, P_fan: 8, P_p: 5.5, P_ctl: 3, Q_b: 1.2 },
+      { x: 0.9, P_comp: 210, P_fan: 22, P_p: 9, P_ctl: 4, Q_b: 37 },
+    ],
+  },
+  {
+    id: 'plant.pumpHeatToRoom',
+    title: 'Heat of the loop pump that misses the water',
+    result: { symbol: 'Q_pump', ...watt('heat into the room') },
+    expression: '(1 - phi) * P_p',
+    symbols: {
+      phi: share('share of the loop pump electricity that ends in the water'),
+      P_p: watt('electricity of the loop pump'),
+    },
+    source: 'energy balance',
+    validity: 'steady running',
+    file,
+    compute: (v) => pumpHeatToRoom(v.P_p!, v.phi!),
+    examples: [
+      { phi: 0.8, P_p: 5.5 },
+      { phi: 0.65, P_p: 9 },
+    ],
+  },
+  {
+    id: 'plant.sensibleHeatTaken',
+    title: "Sensible part of the heat taken from the room's air",
+    result: { symbol: 'Q_taken', ...watt('sensible heat taken') },
+    expression: 's * Q_e',
+    symbols: {
+      s: share('sensible share; 1 for a dry evaporator, which debits the room the most'),
+      Q_e: watt('heat taken by the evaporator'),
+    },
+    source: 'definition',
+    validity: 'the source is the room of the tank',
+    file,
+    compute: (v) => sensibleHeatTaken(v.s!, v.Q_e!),
+    examples: [
+      { s: 0.9, Q_e: 130 },
+      { s: 0.75, Q_e: 430 },
     ],
   },
   {
@@ -123,77 +235,3 @@ export const plantFormulas: readonly Formula[] = [
     ],
   },
 ];
-
-/** Where the numbers a state was made from came from: a design path or the name of another step, by symbol. */
-export type PlantOrigins = Readonly<Record<string, string>>;
-
-/**
- * The steps behind a state, for the paper that shows the working.
- * @param prefix   put before each result's name: 'coldestSpell' gives 'coldestSpell.runFraction'
- * @param origins  by symbol (Q_c, phi, P_p, L, P_comp, P_fan, P_ctl, Q_tank, P_sh, Q_e); a symbol left out is not linked
- * Empty where the machine has no operating point.
- */
-export function plantWorking(
-  tank: TankHeat,
-  machine: MachineState | null,
-  hardware: PlantHardware,
-  state: PlantState,
-  prefix: string,
-  origins: PlantOrigins = {},
-): readonly WorkingStep[] {
-  if (machine === null || state.heatReachingWaterRunning === null || state.systemCop === null) return [];
-  if (state.systemPowerRunning === null) return [];
-  const reaching = state.heatReachingWaterRunning;
-  const parts = { P_comp: machine.compressorPower, P_fan: hardware.fanPower, P_p: hardware.loopPumpPower };
-  const fromState = { ...origins, Q_w: `${prefix}.heatReachingWater`, x: `${prefix}.runFraction` };
-  const step = (name: string, formula: string, inputs: FormulaValues, value: number): WorkingStep => ({
-    result: `${prefix}.${name}`,
-    formula,
-    inputs,
-    from: linksFor(inputs, fromState),
-    value,
-  });
-  const x = state.runFraction;
-  // Room lines are means over time; the formula wants them while running. A machine that never runs adds nothing.
-  const running = (mean: number) => (x > 0 ? mean / x : 0);
-  return [
-    step(
-      'heatReachingWater',
-      'plant.heatReachingWater',
-      { Q_c: machine.condenserHeat, phi: hardware.loopPumpShareToWater, P_p: hardware.loopPumpPower },
-      reaching,
-    ),
-    step('runFraction', 'plant.runFraction', { L: tank.load, Q_w: reaching }, x),
-    step('backupHeat', 'plant.backupHeat', { L: tank.load, Q_w: reaching }, state.backupHeat),
-    step(
-      'systemPower',
-      'plant.systemPower',
-      { ...parts, P_ctl: hardware.controlsPower },
-      state.systemPowerRunning,
-    ),
-    step('systemCop', 'plant.systemCop', { Q_w: reaching, ...parts, P_ctl: hardware.controlsPower }, state.systemCop),
-    step(
-      'roomNetHeat',
-      'plant.roomNetHeat',
-      {
-        Q_tank: tank.sensibleToRoom,
-        x,
-        P_sh: running(state.roomHeat.fromShell),
-        P_f: running(state.roomHeat.fromFan),
-        Q_pump: running(state.roomHeat.fromLoopPump),
-        Q_taken: running(-state.roomHeat.takenBySource),
-        P_ctl: hardware.controlsPower,
-      },
-      state.roomHeat.net,
-    ),
-  ];
-}
-
-function linksFor(inputs: FormulaValues, origins: PlantOrigins): Readonly<Record<string, string>> {
-  const links: Record<string, string> = {};
-  for (const symbol of Object.keys(inputs)) {
-    const origin = origins[symbol];
-    if (origin !== undefined) links[symbol] = origin;
-  }
-  return links;
-}

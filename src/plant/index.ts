@@ -1,7 +1,6 @@
 export { accountTolerance, closeAccount, EnergyAccountError } from './account.ts';
 export { backupHeat, heatReachingWater, roomNetHeat, runFraction, systemCop, systemPower } from './delivery.ts';
-export type { PlantOrigins } from './formulas.ts';
-export { plantFormulas, plantWorking } from './formulas.ts';
+export { plantFormulas } from './formulas.ts';
 export type {
   MachineState,
   PlantElectricity,
@@ -12,3 +11,5 @@ export type {
   TankHeat,
 } from './state.ts';
 export { plantState } from './state.ts';
+export type { PlantOrigins } from './working.ts';
+export { plantWorking } from './working.ts';

@@ -6,7 +6,19 @@
 
 import { InputError, requireFinite, requireNonNegative, requireWithin } from '../numerics/index.ts';
 import { closeAccount } from './account.ts';
-import { backupHeat, heatReachingWater, roomNetHeat, runFraction, systemCop, systemPower } from './delivery.ts';
+import {
+  backupHeat,
+  heatFromMachine,
+  heatNeeded,
+  heatReachingWater,
+  meanElectricity,
+  pumpHeatToRoom,
+  roomNetHeat,
+  runFraction,
+  sensibleHeatTaken,
+  systemCop,
+  systemPower,
+} from './delivery.ts';
 
 /** What the tank asks for and gives away [W], from the tank's own model. */
 export interface TankHeat {
@@ -108,25 +120,25 @@ export function plantState(tank: TankHeat, machine: MachineState | null, hardwar
   const machineClosure = machine === null ? 0 : closeMachine(machine);
   const reaching = machine === null ? 0 : deliveredBy(machine, hardware);
   const share = reaching > 0 ? runFraction(tank.load, reaching) : 0;
-  const backup = backupHeat(Math.max(0, tank.load), reaching);
-  const heatFromMachine = share * reaching;
+  const backup = backupHeat(tank.load, reaching);
+  const fromMachine = heatFromMachine(share, reaching);
   const electricity = electricityOf(machine, hardware, share, backup);
   const heatTakenFromSource = share * (machine?.heatTaken ?? 0);
   const shell = share * (machine?.shellHeat ?? 0);
   const roomHeat = roomHeatOf(tank, machine, hardware, share);
-  const heatNeeded = Math.max(0, tank.load);
-  const pumpHeatElsewhere = share * hardware.loopPumpPower * (1 - hardware.loopPumpShareToWater);
+  const needed = heatNeeded(tank.load);
+  const pumpHeatElsewhere = share * pumpHeatToRoom(hardware.loopPumpPower, hardware.loopPumpShareToWater);
   const plantClosure = closeAccount(
     'the whole plant',
     [electricity.total, heatTakenFromSource],
-    [heatNeeded, shell, electricity.fan, pumpHeatElsewhere, electricity.controls],
+    [needed, shell, electricity.fan, pumpHeatElsewhere, electricity.controls],
   );
   return {
     runFraction: share,
     machineRuns: machine !== null,
-    heatNeeded,
+    heatNeeded: needed,
     surplusHeat: Math.max(0, -tank.load),
-    heatFromMachine,
+    heatFromMachine: fromMachine,
     backupHeat: backup,
     heatReachingWaterRunning: machine === null ? null : reaching,
     electricity,
@@ -148,13 +160,13 @@ export function plantState(tank: TankHeat, machine: MachineState | null, hardwar
             hardware.loopPumpPower,
             hardware.controlsPower,
           ),
-    seasonCop: electricity.total > 0 ? (heatFromMachine + backup) / electricity.total : null,
+    seasonCop: electricity.total > 0 ? (fromMachine + backup) / electricity.total : null,
     closure: { machine: machineClosure, plant: plantClosure },
   };
 }
 
 /** True when heat given off or taken in "the source's room" belongs to the tank's room. */
-function shellHeatsTankRoom(hardware: PlantHardware): boolean {
+export function shellHeatsTankRoom(hardware: PlantHardware): boolean {
   return hardware.shellPlace === 'tankRoom' || (hardware.shellPlace === 'sourceRoom' && hardware.sourceIsTankRoom);
 }
 
@@ -186,15 +198,18 @@ function electricityOf(
   const fan = share * hardware.fanPower;
   const loopPump = share * hardware.loopPumpPower;
   const controls = hardware.controlsPower;
-  const total = compressor + fan + loopPump + controls + backup;
+  const { fanPower, loopPumpPower } = hardware;
+  const total = meanElectricity(share, machine?.compressorPower ?? 0, fanPower, loopPumpPower, controls, backup);
   return { compressor, fan, loopPump, controls, backupHeater: backup, total };
 }
 
 function roomHeatOf(tank: TankHeat, machine: MachineState | null, hardware: PlantHardware, share: number): RoomHeat {
   const shell = shellHeatsTankRoom(hardware) ? (machine?.shellHeat ?? 0) : 0;
   const fan = hardware.sourceIsTankRoom ? hardware.fanPower : 0;
-  const pump = hardware.loopPumpPower * (1 - hardware.loopPumpShareToWater);
-  const taken = hardware.sourceIsTankRoom ? hardware.sensibleShareOfHeatTaken * (machine?.heatTaken ?? 0) : 0;
+  const pump = pumpHeatToRoom(hardware.loopPumpPower, hardware.loopPumpShareToWater);
+  const taken = hardware.sourceIsTankRoom
+    ? sensibleHeatTaken(hardware.sensibleShareOfHeatTaken, machine?.heatTaken ?? 0)
+    : 0;
   return {
     fromTank: tank.sensibleToRoom,
     fromShell: share * shell,

@@ -8,12 +8,15 @@ import {
   EnergyAccountError,
   type MachineState,
   type PlantHardware,
+  type PlantOrigins,
+  plantFormulas,
   plantState,
   plantWorking,
   runFraction,
   systemCop,
   type TankHeat,
 } from '../../src/plant/index.ts';
+import type { WorkingStep } from '../../src/quantities/index.ts';
 
 const tank: TankHeat = { load: 120, sensibleToRoom: 80, latentToRoom: 50 };
 const machine: MachineState = { condenserHeat: 180, heatTaken: 150, compressorPower: 50, shellHeat: 20 };
@@ -88,7 +91,6 @@ describe('plant state', () => {
     expect(state.backupHeat).toBe(120);
     expect(state.electricity.total).toBe(123);
     expect(state.systemCop).toBeNull();
-    expect(plantWorking(tank, null, hardware, state, 'x')).toEqual([]);
   });
 
   it('reports surplus heat of a tank that needs none', () => {
@@ -144,19 +146,84 @@ describe('plant state', () => {
 });
 
 describe('plant working', () => {
+  const formulas = new Map(plantFormulas.map((formula) => [formula.id, formula]));
+  const origins: PlantOrigins = {
+    Q_c: 'given.Q_c',
+    phi: 'given.phi',
+    P_p: 'given.P_p',
+    L: 'given.L',
+    P_comp: 'given.P_comp',
+    P_fan: 'given.P_fan',
+    P_ctl: 'given.P_ctl',
+    Q_tank: 'given.Q_tank',
+    P_sh: 'given.P_sh',
+    Q_e: 'given.Q_e',
+    shellPlace: 'given.shellPlace',
+    sourceKind: 'given.sourceKind',
+  };
+
+  function expectTraced(steps: readonly WorkingStep[], unlinked: readonly string[]): Map<string, number> {
+    const values = new Map(steps.map((step) => [step.result, step.value]));
+    expect(values.size).toBe(steps.length);
+    for (const { result, formula: id, inputs, from, value } of steps) {
+      const formula = formulas.get(id)!;
+      expect(Object.keys(inputs).sort(), result).toEqual(Object.keys(formula.symbols).sort());
+      expect(formula.compute(inputs), result).toBeCloseTo(value, 10);
+      const missing = Object.keys(inputs).filter((symbol) => !(symbol in from) && !unlinked.includes(symbol));
+      expect(missing, result).toEqual([]);
+      for (const [symbol, origin] of Object.entries(from)) {
+        if (!origin.startsWith('given.')) expect(values.get(origin), `${result}: ${symbol}`).toBe(inputs[symbol]);
+      }
+    }
+    return values;
+  }
+
   it('repeats each result from its own inputs and links them', () => {
     const state = plantState(tank, machine, hardware);
-    const steps = plantWorking(tank, machine, hardware, state, 'coldestSpell', { L: 'tank.load', P_fan: 'power.fan' });
-    expect(steps.map((step) => step.result)).toEqual([
-      'coldestSpell.heatReachingWater',
-      'coldestSpell.runFraction',
-      'coldestSpell.backupHeat',
-      'coldestSpell.systemCop',
-      'coldestSpell.roomNetHeat',
+    const steps = plantWorking(tank, machine, hardware, state, 'coldestSpell', origins);
+    const values = expectTraced(steps, ['s']);
+    expect(Object.fromEntries(values)).toEqual({
+      'coldestSpell.heatNeeded': state.heatNeeded,
+      'coldestSpell.heatReachingWater': state.heatReachingWaterRunning,
+      'coldestSpell.runFraction': state.runFraction,
+      'coldestSpell.margin': 184 - 120,
+      'coldestSpell.systemPower': state.systemPowerRunning,
+      'coldestSpell.systemCop': state.systemCop,
+      'coldestSpell.heatFromMachine': state.heatFromMachine,
+      'coldestSpell.backupHeat': state.backupHeat,
+      'coldestSpell.electricity': state.electricity.total,
+      'coldestSpell.pumpHeatToRoom': expect.closeTo(1, 12),
+      'coldestSpell.sensibleHeatTaken': 150,
+      'coldestSpell.roomNetHeat': state.roomHeat.net,
+    });
+    const sources = Object.fromEntries(steps.map((step) => [step.result, step.from]));
+    expect(sources['coldestSpell.runFraction']).toEqual({ L: 'given.L', Q_w: 'coldestSpell.heatReachingWater' });
+  });
+
+  it('names the choice that keeps shell, fan and source out of the room', () => {
+    const elsewhere = { ...hardware, sourceIsTankRoom: false, shellPlace: 'outdoors' as const };
+    const steps = plantWorking(tank, machine, elsewhere, plantState(tank, machine, elsewhere), 'x', origins);
+    expectTraced(steps, []);
+    const room = steps.find((step) => step.result === 'x.roomNetHeat')!;
+    expect(room.inputs).toMatchObject({ P_sh: 0, P_f: 0, Q_taken: 0 });
+    expect(room.from).toMatchObject({
+      P_sh: 'given.shellPlace',
+      P_f: 'given.sourceKind',
+      Q_taken: 'given.sourceKind',
+    });
+  });
+
+  it('shows a machine without an operating point as a plain heater with standby', () => {
+    const state = plantState(tank, null, hardware);
+    const values = expectTraced(plantWorking(tank, null, hardware, state, 'x', origins), [
+      'x',
+      'Q_w',
+      'P_comp',
+      'P_sh',
+      'Q_taken',
     ]);
-    expect(steps[1]?.from).toEqual({ L: 'tank.load', Q_w: 'coldestSpell.heatReachingWater' });
-    const room = steps[4]!;
-    const { Q_tank, x, P_sh, P_f, Q_pump, Q_taken, P_ctl } = room.inputs as Record<string, number>;
-    expect(Q_tank! + x! * (P_sh! + P_f! + Q_pump! - Q_taken!) + P_ctl!).toBeCloseTo(room.value, 10);
+    expect(values.get('x.backupHeat')).toBe(120);
+    expect(values.get('x.electricity')).toBe(123);
+    expect(values.has('x.systemCop')).toBe(false);
   });
 });
