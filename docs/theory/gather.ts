@@ -1,5 +1,5 @@
-// Gathers every formula record of the engine and writes one page of theory per folder. Bundled and run by make.mjs;
-// the tests call it to see that the pages are those of the present code.
+// Gathers every formula record of the engine for the pages of theory, one per folder: what people wrote stays above a
+// marker, the formulas follow below it. Bundled and run by make.mjs; the tests call it to see that no page is stale.
 
 import type { Formula } from '../../src/quantities/index.ts';
 
@@ -29,7 +29,19 @@ export interface TheoryPage {
   /** 'tank.md'. */
   readonly name: string;
   readonly title: string;
-  readonly text: string;
+  /** The formulas, one section each. */
+  readonly formulas: string;
+  /** What stands above the marker on a page nobody has written yet. */
+  readonly opening: string;
+}
+
+const marker =
+  '<!-- Formulas: everything below is written by `npm run documents` from the formula records; edit above only. -->';
+
+/** The page with its formulas renewed; what stands above the marker is kept to the letter. */
+export function theoryText(page: TheoryPage, present: string | undefined): string {
+  const written = present?.includes(marker) ? present.slice(0, present.indexOf(marker)) : page.opening;
+  return `${written}${marker}\n\n${page.formulas}\n`;
 }
 
 export function theoryPages(): readonly TheoryPage[] {
@@ -47,16 +59,17 @@ export function theoryPages(): readonly TheoryPage[] {
     for (const formula of formulas) seen.add(formula);
     if (formulas.length === 0) continue;
     const title = subjects[folder] ?? folder;
-    pages.push({ name: `${folder.replace('/', '-')}.md`, title, text: page(title, folder, formulas) });
+    pages.push({
+      name: `${folder.replace('/', '-')}.md`,
+      title,
+      formulas: formulas.map(section).join('\n\n'),
+      opening: `# ${title}\n\nEvery formula of [src/${folder}](../../src/${folder}), as the engine computes it. Base SI throughout.\n\n`,
+    });
   }
   return pages;
 }
 
-function page(title: string, folder: string, formulas: readonly Formula[]): string {
-  const opening = `Every formula of [src/${folder}](../../src/${folder}), as the engine computes it. Base SI throughout. Written by \`npm run documents\` from the formula records beside the functions; a test evaluates each expression and compares it with its function.`;
-  return `${[`# ${title}`, opening, ...formulas.map(section)].join('\n\n')}\n`;
-}
-
+/** One formula as a section. */
 function section({ id, title, result, expression, symbols, validity, source, file }: Formula): string {
   const rows = Object.entries(symbols).map(
     ([symbol, { meaning, unit }]) => `| ${symbol} | ${cell(meaning)} | ${cell(unit)} |`,

@@ -1,6 +1,6 @@
-// `npm run documents`: writes the pages of docs/theory from the formula records of the engine.
+// `npm run documents`: writes the formulas into the pages of docs/theory from the formula records of the engine.
 
-import { readdir, rm, writeFile } from 'node:fs/promises';
+import { readFile, rm, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { buildForNode, root } from '../../src/cli/build.mjs';
@@ -10,16 +10,19 @@ const target = join(root, 'docs', 'theory');
 
 try {
   await buildForNode(join(target, 'gather.ts'), folder);
-  const { theoryPages } = await import(pathToFileURL(join(folder, 'entry.js')).href);
+  const { theoryPages, theoryText } = await import(pathToFileURL(join(folder, 'entry.js')).href);
   /** @type {readonly import('./gather.ts').TheoryPage[]} */
   const pages = theoryPages();
   if (pages.length === 0) throw new Error('no formula record was found');
-  for (const name of await readdir(target)) if (name.endsWith('.md')) await rm(join(target, name));
-  for (const { name, text } of pages) await writeFile(join(target, name), text);
+  for (const page of pages) {
+    const path = join(target, page.name);
+    const present = await readFile(path, 'utf8').catch(() => undefined);
+    await writeFile(path, theoryText(page, present));
+  }
   const list = pages.map(({ name, title }) => `- [${title}](${name})`).join('\n');
   await writeFile(
     join(target, 'README.md'),
-    `# Theory\n\nOne page per folder of the engine. Written by \`npm run documents\`; do not edit.\n\n${list}\n`,
+    `# Theory\n\nOne page per folder of the engine: what the model is, what it leaves out, how far to believe it, then every formula with its symbols, source, range and the file that computes it. The formulas and this list are written by \`npm run documents\`.\n\n${list}\n`,
   );
   console.log(`${pages.length} pages written to docs/theory`);
 } finally {
