@@ -19,9 +19,33 @@ function policyInPage(): Plugin {
   };
 }
 
+/**
+ * Builds the engine's worker as one more entry of the page's own build, so that both share what they have in common (the
+ * design's schema, the quantities) instead of loading it twice. `virtual:engine-worker` is the worker's address.
+ */
+function sharedWorker(): Plugin {
+  const name = 'virtual:engine-worker';
+  const resolved = `\0${name}`;
+  const worker = '/src/app/worker/engine.worker.ts';
+  let isBuild = false;
+  return {
+    name: 'shared-worker',
+    configResolved(config) {
+      isBuild = config.command === 'build';
+    },
+    resolveId: (id) => (id === name ? resolved : undefined),
+    load(id) {
+      if (id !== resolved) return undefined;
+      if (!isBuild) return `export default ${JSON.stringify(worker)};`;
+      const reference = this.emitFile({ type: 'chunk', id: `.${worker}`, name: 'engine.worker' });
+      return `export default import.meta.ROLLUP_FILE_URL_${reference};`;
+    },
+  };
+}
+
 export default defineConfig({
   base: './',
-  plugins: [react(), policyInPage()],
+  plugins: [react(), policyInPage(), sharedWorker()],
   worker: { format: 'es' },
   build: {
     outDir: 'dist/app',

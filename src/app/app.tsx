@@ -1,6 +1,6 @@
 // The workbench: holds the state, keeps it in the browser, asks the engine at every change, and lays out the page.
 
-import { type ReactNode, useEffect, useMemo, useReducer, useState } from 'react';
+import { lazy, type ReactNode, Suspense, useEffect, useMemo, useReducer, useState } from 'react';
 import { caution } from '../cautions/index.ts';
 import { type DesignProblem, type EditResult, parseDesign, sayProblem, serialiseDesign } from '../design/index.ts';
 import { HeatPath } from './heat-path/heat-path.tsx';
@@ -12,20 +12,22 @@ import type { Keeper } from './state/storage.ts';
 import { useAssessment } from './state/use-assessment.ts';
 import { useStation } from './state/use-station.ts';
 import { reduce, startState } from './state/workbench.ts';
-import { CycleAlone } from './stations/cycle-alone.tsx';
 import { type StationName, stationNames, stationTitles } from './stations/names.ts';
-import { StartMyOwn } from './stations/start-my-own.tsx';
 import type { StationProps } from './stations/station.tsx';
 import { TheMachine } from './stations/the-machine.tsx';
 import { TwoBills } from './stations/two-bills.tsx';
 import { WhatLeaves } from './stations/what-leaves.tsx';
 import { WhereItSettles } from './stations/where-it-settles.tsx';
-import { Assumptions } from './ui/assumptions.tsx';
 import { LightProvider } from './ui/light.tsx';
 import { NoticeBox } from './ui/notice.tsx';
 import { TopBar } from './ui/top-bar.tsx';
 import { Verdict } from './ui/verdict.tsx';
 import type { EngineClient } from './worker/client.ts';
+
+// Not needed to show the first verdict, so loaded when they are opened.
+const CycleAlone = lazy(() => import('./stations/cycle-alone.tsx').then((part) => ({ default: part.CycleAlone })));
+const StartMyOwn = lazy(() => import('./stations/start-my-own.tsx').then((part) => ({ default: part.StartMyOwn })));
+const Assumptions = lazy(() => import('./ui/assumptions.tsx').then((part) => ({ default: part.Assumptions })));
 
 export interface AppProps {
   readonly engine: EngineClient;
@@ -95,6 +97,7 @@ export function App({ engine, keeper, start }: AppProps): ReactNode {
         </a>
         <TopBar
           designName={document.name}
+          standing={answer?.assessment.standing}
           canUndo={state.designs.past.length > 0}
           canRedo={state.designs.future.length > 0}
           undo={() => dispatch({ type: 'undone' })}
@@ -145,7 +148,9 @@ export function App({ engine, keeper, start }: AppProps): ReactNode {
           <StationLinks current={station} open={open} />
           <main id="main" tabIndex={-1}>
             {station === 'cycle-alone' ? (
-              <CycleAlone view={state.view} />
+              <Suspense>
+                <CycleAlone view={state.view} />
+              </Suspense>
             ) : (
               answer !== undefined && <OpenStation station={station} answer={answer} view={state.view} />
             )}
@@ -157,19 +162,21 @@ export function App({ engine, keeper, start }: AppProps): ReactNode {
             </p>
           </footer>
         </div>
-        {dialog === 'assumptions' && answer !== undefined && (
-          <Assumptions answer={answer} view={state.view} close={() => setDialog(undefined)} />
-        )}
-        {dialog === 'start' && (
-          <StartMyOwn
-            close={() => setDialog(undefined)}
-            done={(made) => {
-              dispatch({ type: 'opened', document: made });
-              setDialog(undefined);
-              window.scrollTo({ top: 0 });
-            }}
-          />
-        )}
+        <Suspense>
+          {dialog === 'assumptions' && answer !== undefined && (
+            <Assumptions answer={answer} view={state.view} close={() => setDialog(undefined)} />
+          )}
+          {dialog === 'start' && (
+            <StartMyOwn
+              close={() => setDialog(undefined)}
+              done={(made) => {
+                dispatch({ type: 'opened', document: made });
+                setDialog(undefined);
+                window.scrollTo({ top: 0 });
+              }}
+            />
+          )}
+        </Suspense>
       </WorkbenchContext>
     </LightProvider>
   );

@@ -4,14 +4,14 @@ import './styles/tokens.css';
 import './styles/base.css';
 import './styles/layout.css';
 import './styles/heat-path.css';
+import engineWorker from 'virtual:engine-worker';
 import { createRoot } from 'react-dom/client';
 import { App } from './app.tsx';
 import { startFrom } from './state/start.ts';
 import { browserKeeper } from './state/storage.ts';
 import { createEngineClient, type WorkerPort } from './worker/client.ts';
 
-const startWorker = () =>
-  new Worker(new URL('./worker/engine.worker.ts', import.meta.url), { type: 'module' }) as unknown as WorkerPort;
+const startWorker = () => new Worker(engineWorker, { type: 'module' }) as unknown as WorkerPort;
 
 const engine = createEngineClient(startWorker, () => performance.now());
 const keeper = browserKeeper(() => window.localStorage);

@@ -14,8 +14,8 @@ const axe = await readFile(createRequire(import.meta.url).resolve('axe-core/axe.
 
 async function openStation(station: string, options: Parameters<typeof openWorkbench>[0] = {}): Promise<OpenWorkbench> {
   const workbench = await openWorkbench({ ...options, path: `#${station}` });
-  await workbench.page.waitForSelector('.verdict-sentence');
-  await workbench.page.waitForSelector('#station-title');
+  // The answer's first number: the paper without a tank has no verdict.
+  await workbench.page.waitForSelector('.number-item, .bill');
   return workbench;
 }
 
@@ -94,10 +94,10 @@ describe('keyboard', () => {
     expect(await page.evaluate(() => document.activeElement?.className)).toBe('skip');
     await page.keyboard.press('Enter');
     expect(await page.evaluate(() => document.activeElement?.id)).toBe('main');
-    expect(await page.locator('#station-title').innerText()).toBe('Where it settles');
+    expect(await page.locator('#station-title').textContent()).toBe('Where it settles');
     await page.locator('.heat-node[data-node="machine"]').focus();
     await page.keyboard.press('Enter');
-    await expect.poll(() => page.locator('#station-title').innerText()).toBe('The machine');
+    await expect.poll(() => page.locator('#station-title').textContent()).toBe('The machine');
     await expect.poll(() => page.evaluate(() => document.activeElement?.id)).toBe('station-title');
     await workbench.close();
   });
@@ -123,7 +123,7 @@ describe('keyboard', () => {
   test('undo by keyboard outside a field', async () => {
     const workbench = await openStation('what-leaves');
     const { page } = workbench;
-    const sentence = () => page.locator('.verdict-sentence').innerText();
+    const sentence = () => page.locator('.verdict-sentence').textContent();
     const before = await sentence();
     const field = page.getByRole('textbox', { name: 'Water temperature' });
     await field.fill('31 °C');

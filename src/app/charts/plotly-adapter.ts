@@ -8,11 +8,12 @@ import type { ChartAxis, ChartSeries, ChartSpecification, InkRole } from './spec
 
 const config: Partial<Config> = {
   displaylogo: false,
+  // Zoom by dragging, back by double click; the picture itself is hidden from the keyboard, which has the table.
+  displayModeBar: false,
   showSendToCloud: false,
   responsive: true,
   scrollZoom: false,
   doubleClick: 'reset',
-  modeBarButtonsToRemove: ['select2d', 'lasso2d', 'autoScale2d', 'toImage'],
 } as Partial<Config>;
 
 /** Custom property that holds each ink for areas, where it differs from that for lines and words. */
@@ -111,8 +112,8 @@ export async function chartImage(host: HTMLElement, chart: ChartSpecification, f
       width,
       height,
       paper_bgcolor: palette.sheet,
-      title: { text: chart.title, font: { color: palette.ink('ink'), size: 18 }, x: 0.04 },
-      margin: { l: 70, r: 30, t: 70, b: 130 },
+      title: { text: chart.title, font: { color: palette.ink('ink'), size: 18 }, x: 0.04, y: 0.97, yanchor: 'top' },
+      margin: { l: 70, r: 30, t: 100, b: 130 },
       annotations: [...(drawn.annotations ?? []), under],
     },
     config,
@@ -206,7 +207,7 @@ function limitTrace(chart: ChartSpecification, limit: ChartSpecification['limits
     y: [y0, y0, y1, y1, y0],
     fill: 'toself',
     fillcolor: 'rgba(0,0,0,0)',
-    fillpattern: { shape: '/', fgcolor: palette.ink('stop'), bgcolor: 'rgba(0,0,0,0)', size: 9, solidity: 0.12 },
+    fillpattern: { shape: '/', fgcolor: palette.ink('stop'), bgcolor: 'rgba(0,0,0,0)', size: 10, solidity: 0.08 },
     line: { color: palette.ink('stop'), width: 1, dash: 'dot' },
     name: limit.label,
     hoverinfo: 'skip',
@@ -236,6 +237,22 @@ function layout(chart: ChartSpecification, palette: Palette, narrow: boolean): P
     showarrow: false,
     font: { color: palette.ink(level.ink), size: palette.fontSize },
   }));
+  const limitWords = chart.limits.map((limit) => {
+    const isUpper = limit.to >= (chart.y.range?.[1] ?? limit.to);
+    const edge = isUpper ? limit.from : limit.to;
+    return {
+      xref: 'paper',
+      yref: 'y',
+      x: 0.008,
+      xanchor: 'left',
+      y: chart.y.logarithmic ? Math.log10(edge) : edge,
+      yanchor: isUpper ? 'bottom' : 'top',
+      text: limit.label,
+      showarrow: false,
+      bgcolor: palette.sheet,
+      font: { color: palette.ink('stop'), size: palette.fontSize },
+    };
+  });
   const notes = chart.notes.map((note) => ({
     x: chart.x.logarithmic ? Math.log10(note.x) : note.x,
     y: chart.y.logarithmic ? Math.log10(note.y) : note.y,
@@ -256,7 +273,7 @@ function layout(chart: ChartSpecification, palette: Palette, narrow: boolean): P
     xaxis: axis(chart.x, palette, narrow),
     yaxis: axis(chart.y, palette, narrow),
     shapes: levels,
-    annotations: [...levelWords, ...notes],
+    annotations: [...levelWords, ...limitWords, ...notes],
     hovermode: 'closest',
     hoverlabel: {
       bgcolor: palette.sheet,

@@ -3,7 +3,7 @@
 
 import { type QuantityName, quantityUnit, sayQuantity, toView, type UnitView } from '../../quantities/index.ts';
 import type { Diagram, DiagramState } from '../worker/diagram.ts';
-import type { ChartSeries, ChartSpecification, Dash, InkRole, LevelLine } from './specification.ts';
+import type { ChartSeries, ChartSpecification, Dash, InkRole, LevelLine, LimitBand } from './specification.ts';
 
 type Line = Diagram['pressureEnthalpy']['lines'][number];
 type Plane = 'pressureEnthalpy' | 'temperatureEntropy';
@@ -80,7 +80,7 @@ function propertyChart(diagram: Diagram, plane: Plane, view: UnitView): ChartSpe
       logarithmic: isPressure,
     },
     series: [...families, ...processSeries(diagram, plane, view), pointSeries(diagram, plane, view)],
-    limits: [],
+    limits: limitBands(diagram, plane, frame, view),
     levels: levelLines(diagram, plane, view),
     notes: diagram.points.map((point) => ({
       text: pointNumbers[point.name] ?? point.name,
@@ -241,6 +241,23 @@ function levelLines(diagram: Diagram, plane: Plane, view: UnitView): LevelLine[]
       return [{ label: words, y: toView(level.temperature, 'temperature', view), ink }];
     if (level.pressure === undefined) return [];
     return [{ label: words, y: toView(level.pressure, 'pressure', view), ink }];
+  });
+}
+
+/** Hatched from each limit to the edge of the picture; a limit beyond the edge is not drawn. */
+function limitBands(diagram: Diagram, plane: Plane, frame: Frame, view: UnitView): LimitBand[] {
+  const [bottom, top] = frame.y;
+  return diagram.limits.flatMap((limit): LimitBand[] => {
+    const value = plane === 'temperatureEntropy' ? limit.temperature : limit.pressure;
+    if (value === undefined) return [];
+    const edge = toView(value, planeQuantities[plane][1], view);
+    if (edge <= bottom || edge >= top) return [];
+    const label = `${limit.label}, ${sayQuantity(limit.temperature, 'temperature', view, 2)}`;
+    return [
+      limit.beyond === 'above'
+        ? { label, axis: 'y', from: edge, to: top }
+        : { label, axis: 'y', from: bottom, to: edge },
+    ];
   });
 }
 

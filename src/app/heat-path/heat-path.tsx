@@ -29,14 +29,14 @@ export function HeatPath({ assessment, view, current, open }: HeatPathProps): Re
   const words = useMemo(() => wordsOfNodes(assessment, path, view), [assessment, path, view]);
   const narrow = width < narrowWidth;
   const ways = path.waysOut.length + 1;
-  const height = Math.max(narrow ? 330 : 300, ways * (narrow ? 56 : 54) + (narrow ? 104 : 92));
+  const height = Math.max(narrow ? 330 : 300, ways * (narrow ? 60 : 60) + (narrow ? 128 : 84));
   const placed = useMemo(
     () =>
       layHeatPath(path.flows, {
         width,
-        height: height - 44,
+        height: height - (narrow ? 66 : 44),
         nodeLength: narrow ? 34 : Math.min(88, width * 0.075),
-        spacing: narrow ? 46 : 47,
+        spacing: narrow ? 48 : 52,
         before: narrow ? 40 : 48,
         after: narrow ? 60 : 96,
         above: narrow ? 66 : 62,
@@ -75,7 +75,8 @@ export function HeatPath({ assessment, view, current, open }: HeatPathProps): Re
         })}
       </div>
       <p className="heat-path-foot quiet">
-        Width is watts, averaged over the coldest spell you described. {footWords(assessment, placed, view)}
+        Width is heat or electricity in watts, averaged over the coldest spell you described.
+        {view === 'us' && ' 1 W is 3.41 BTU/h.'} {footWords(assessment, placed, view)}
       </p>
     </section>
   );

@@ -2,7 +2,7 @@
 // which uncertain input moves the verdict most.
 
 import { type ReactNode, useMemo } from 'react';
-import type { Assessment, Influence, SizingAnswer } from '../../assess/index.ts';
+import type { Assessment, Influence, LimitMargin, SizingAnswer } from '../../assess/index.ts';
 import { sayBand, type UnitView } from '../../quantities/index.ts';
 import { Chart } from '../charts/chart.tsx';
 import { isobarsFor, isothermsFor } from '../charts/families.ts';
@@ -27,6 +27,7 @@ export function WhereItSettles({ answer, view }: StationProps): ReactNode {
         { name: 'source' as const, temperature: operating.sourceTemperature },
         { name: 'water' as const, temperature: operating.waterTemperature },
       ],
+      limits: limitsDrawn(operating.limits),
       isotherms: isothermsFor(view),
       isobars: isobarsFor(view),
     }),
@@ -128,6 +129,19 @@ export function WhereItSettles({ answer, view }: StationProps): ReactNode {
       </section>
     </Station>
   );
+}
+
+/** Limits of the machine that are saturation temperatures, and the side on which each is passed. */
+const drawnLimits: Readonly<Record<string, { readonly label: string; readonly beyond: 'above' | 'below' }>> = {
+  condensingContinuous: { label: 'above its continuous condensing limit', beyond: 'above' },
+  evaporatingLowest: { label: 'below its lowest evaporating limit', beyond: 'below' },
+};
+
+function limitsDrawn(limits: readonly LimitMargin[]) {
+  return limits.flatMap((limit) => {
+    const drawn = drawnLimits[limit.limit];
+    return drawn === undefined ? [] : [{ ...drawn, temperature: limit.bound }];
+  });
 }
 
 function answerSentence({ operating, heatDelivered, tankLoad }: Assessment, view: UnitView): string {

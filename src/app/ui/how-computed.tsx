@@ -14,13 +14,19 @@ export interface HowComputedProps {
 }
 
 export function HowComputed({ answer, result, of }: HowComputedProps): ReactNode {
-  const steps = answer.assessment.workings.filter((step) => step.result === result);
+  const steps = stepsOf(answer, result);
   const [open, setOpen] = useState(false);
   if (steps.length === 0) return null;
   return (
     <div className="how">
-      <button type="button" className="linkish how-button" aria-expanded={open} onClick={() => setOpen(!open)}>
-        how computed<span className="for-reader">: {of}</span>
+      <button
+        type="button"
+        className="linkish how-button"
+        aria-expanded={open}
+        aria-label={`how computed: ${of}`}
+        onClick={() => setOpen(!open)}
+      >
+        how computed
       </button>
       {open &&
         steps.map((step) => <Step key={`${step.result} ${step.formula}`} step={step} answer={answer} depth={0} />)}
@@ -29,57 +35,69 @@ export function HowComputed({ answer, result, of }: HowComputedProps): ReactNode
 }
 
 /** Deeper than this, a step is named but not opened: no chain of the engine is longer. */
-const deepest = 8;
+const deepest = 12;
 
-export function Step({ step, answer, depth }: { step: WorkingStep; answer: AssessAnswer; depth: number }): ReactNode {
+function Step({ step, answer, depth }: { step: WorkingStep; answer: AssessAnswer; depth: number }): ReactNode {
+  const [opened, setOpened] = useState<readonly string[]>([]);
   const formula = answer.formulas[step.formula];
   if (formula === undefined) return null;
+  const { symbol, unit } = formula.result;
+  const toggle = (from: string) =>
+    setOpened(opened.includes(from) ? opened.filter((other) => other !== from) : [...opened, from]);
   return (
     <div className="working">
       <p className="working-title">{formula.title}</p>
       <p className="working-line">
         <code>
-          {formula.result.symbol} = {formula.expression}
+          {symbol} = {inPrint(formula.expression)}
         </code>
       </p>
-      <table className="data working-table">
-        <caption className="for-reader">Numbers put into “{formula.title}”</caption>
-        <thead>
-          <tr>
-            <th scope="col">Symbol</th>
-            <th scope="col">What it is</th>
-            <th scope="col" className="number">
-              Value
-            </th>
-            <th scope="col">From</th>
-          </tr>
-        </thead>
-        <tbody>
-          {Object.entries(step.inputs).map(([symbol, value]) => (
-            <tr key={symbol}>
-              <th scope="row">
-                <code>{symbol}</code>
+      <p className="working-line">
+        <code>
+          {symbol} = {inPrint(withNumbers(formula.expression, step.inputs))} = {withUnit(step.value, unit)}
+        </code>
+      </p>
+      <div className="table-scroll">
+        <table className="data working-table">
+          <caption className="for-reader">Numbers put into “{formula.title}”</caption>
+          <thead>
+            <tr>
+              <th scope="col">Symbol</th>
+              <th scope="col">What it is</th>
+              <th scope="col" className="number">
+                Value
               </th>
-              <td>{formula.symbols[symbol]?.meaning}</td>
-              <td className="number">{withUnit(value, formula.symbols[symbol]?.unit)}</td>
-              <td>
-                <Origin from={step.from[symbol]} answer={answer} depth={depth} />
-              </td>
+              <th scope="col">From</th>
             </tr>
-          ))}
-          <tr className="total">
-            <th scope="row">
-              <code>{formula.result.symbol}</code>
-            </th>
-            <td>{formula.result.meaning}</td>
-            <td className="number">{withUnit(step.value, formula.result.unit)}</td>
-            <td />
-          </tr>
-        </tbody>
-      </table>
+          </thead>
+          <tbody>
+            {Object.entries(step.inputs).map(([name, value]) => (
+              <tr key={name}>
+                <th scope="row">
+                  <code>{name}</code>
+                </th>
+                <td>{formula.symbols[name]?.meaning}</td>
+                <td className="number">{withUnit(value, formula.symbols[name]?.unit)}</td>
+                <td>
+                  <Origin from={step.from[name]} answer={answer} depth={depth} opened={opened} toggle={toggle} />
+                </td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </div>
       <FormulaSource formula={formula} />
+      {opened.map((from) =>
+        stepsOf(answer, from).map((inner) => (
+          <Step key={`${inner.result} ${inner.formula}`} step={inner} answer={answer} depth={depth + 1} />
+        )),
+      )}
     </div>
   );
+}
+
+function stepsOf(answer: AssessAnswer, result: string): readonly WorkingStep[] {
+  return answer.assessment.workings.filter((step) => step.result === result);
 }
 
 function FormulaSource({ formula }: { formula: FormulaText }): ReactNode {
@@ -103,25 +121,48 @@ function FormulaSource({ formula }: { formula: FormulaText }): ReactNode {
   );
 }
 
-function Origin({ from, answer, depth }: { from: string | undefined; answer: AssessAnswer; depth: number }): ReactNode {
+interface OriginProps {
+  readonly from: string | undefined;
+  readonly answer: AssessAnswer;
+  readonly depth: number;
+  readonly opened: readonly string[];
+  readonly toggle: (from: string) => void;
+}
+
+/** Where a number came from: a field of the design, or another step, which opens below. */
+function Origin({ from, answer, depth, opened, toggle }: OriginProps): ReactNode {
   if (from === undefined) return <span className="quiet">constant</span>;
-  const step = answer.assessment.workings.find((candidate) => candidate.result === from);
-  if (step === undefined || depth >= deepest) return <code className="path">{from}</code>;
+  if (depth >= deepest || stepsOf(answer, from).length === 0) return <code className="path">{from}</code>;
   return (
-    <details className="working-origin">
-      <summary>
-        <code className="path">{from}</code>
-      </summary>
-      <Step step={step} answer={answer} depth={depth + 1} />
-    </details>
+    <button type="button" className="linkish" aria-expanded={opened.includes(from)} onClick={() => toggle(from)}>
+      <code className="path">{from}</code>
+    </button>
   );
+}
+
+/** The expression with every symbol replaced by its number. */
+function withNumbers(expression: string, inputs: Readonly<Record<string, number>>): string {
+  return expression.replaceAll(/[A-Za-z_][A-Za-z0-9_]*/g, (name) => {
+    const value = inputs[name];
+    if (value === undefined) return name;
+    const said = inDigits(value);
+    return value < 0 ? `(${said})` : said;
+  });
+}
+
+/** Signs of multiplication and comparison as printed. */
+function inPrint(expression: string): string {
+  return expression.replaceAll('*', '·').replaceAll('<=', '≤').replaceAll('>=', '≥').replaceAll(' - ', ' − ');
+}
+
+function inDigits(value: number): string {
+  const size = Math.abs(value);
+  const digits =
+    size !== 0 && (size >= 1e6 || size < 1e-3) ? value.toExponential(4) : String(Number(value.toPrecision(5)));
+  return digits.replaceAll('-', '−');
 }
 
 /** Numbers of the working stand in base SI, as they were put in. */
 function withUnit(value: number, unit: string | undefined): string {
-  const size = Math.abs(value);
-  const digits =
-    size !== 0 && (size >= 1e6 || size < 1e-3) ? value.toExponential(4) : String(Number(value.toPrecision(5)));
-  const words = digits.replace('-', '−');
-  return unit === undefined || unit === '1' ? words : `${words} ${unit}`;
+  return unit === undefined || unit === '1' ? inDigits(value) : `${inDigits(value)} ${unit}`;
 }

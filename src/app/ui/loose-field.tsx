@@ -2,7 +2,7 @@
 
 import type { ReactNode } from 'react';
 import { type FieldRecord, quantityFieldProblem, sayProblem } from '../../design/index.ts';
-import { readQuantity, sayBand, type UnitView } from '../../quantities/index.ts';
+import { quantityRecord, readQuantity, sayBand, type UnitView } from '../../quantities/index.ts';
 import { useWorkbench } from '../state/context.tsx';
 import { unlessAlike } from './design-field.tsx';
 import { ChoiceField, TextField } from './field.tsx';
@@ -39,6 +39,7 @@ export function LooseField({ record, text, currency, mayStayEmpty = false, give 
     <TextField
       label={label}
       help={record.help}
+      assumed={mayStayEmpty ? undefined : exampleOf(record)}
       text={text}
       understood={understood(record, text, currency, state.view)}
       problem={textProblem(record, text, currency)}
@@ -64,4 +65,8 @@ function understood(record: FieldRecord, text: string, currency: string, view: U
   const context = currency === '' ? {} : { currency };
   const read = readQuantity(text, record.quantity, context);
   return read.ok ? unlessAlike(text, sayBand(read.estimate, record.quantity, view, context)) : undefined;
+}
+
+function exampleOf({ quantity }: FieldRecord): string | undefined {
+  return quantity === undefined ? undefined : `such as ${quantityRecord(quantity).examples.join(' or ')}`;
 }

@@ -1,14 +1,19 @@
 // The top bar: name, the design, undo and redo, designs and files, units and light.
 
 import { type ReactNode, useEffect, useRef } from 'react';
+import type { Standing } from '../../assess/index.ts';
+import { fieldRecord } from '../../design/index.ts';
 import type { UnitView } from '../../quantities/index.ts';
 import { demos } from '../state/demos.ts';
 import { Choice } from './choice.tsx';
+import { DesignField } from './design-field.tsx';
 import { Brand, RedoSign, UndoSign } from './icons.tsx';
 import type { LightChoice } from './light.tsx';
+import { StandingMark } from './standing.tsx';
 
 export interface TopBarProps {
   readonly designName: string;
+  readonly standing: Standing | undefined;
   readonly canUndo: boolean;
   readonly canRedo: boolean;
   readonly undo: () => void;
@@ -35,6 +40,11 @@ export function TopBar(props: TopBarProps): ReactNode {
           {props.designName}
           {!props.kept && ' · not kept by this browser: save it to a file'}
         </p>
+        {props.standing !== undefined && (
+          <p className="top-standing">
+            <StandingMark standing={props.standing} />
+          </p>
+        )}
         <div className="tools">
           <button type="button" className="plain icon" disabled={!props.canUndo} onClick={props.undo} aria-label="Undo">
             <UndoSign />
@@ -76,31 +86,15 @@ export function TopBar(props: TopBarProps): ReactNode {
   );
 }
 
+/** The design's own name and note. */
+const nameFields = ['name', 'note'].flatMap((path) => fieldRecord(path) ?? []);
+
 function DesignMenu(props: TopBarProps): ReactNode {
   const file = useRef<HTMLInputElement>(null);
   return (
     <Menu label="Designs">
       {(close) => (
         <>
-          <div>
-            <h2>Open an invented example</h2>
-            <ul className="menu-list">
-              {demos.map((demo) => (
-                <li key={demo.file}>
-                  <button
-                    type="button"
-                    onClick={() => {
-                      close();
-                      props.openDemo(demo.file);
-                    }}
-                  >
-                    <span>{demo.name}</span>
-                    {demo.note !== undefined && <span className="quiet">{demo.note}</span>}
-                  </button>
-                </li>
-              ))}
-            </ul>
-          </div>
           <div className="tools">
             <input
               ref={file}
@@ -129,6 +123,30 @@ function DesignMenu(props: TopBarProps): ReactNode {
             >
               Save to a file
             </button>
+          </div>
+          <div>
+            <h2>Open an invented example</h2>
+            <ul className="menu-list">
+              {demos.map((demo) => (
+                <li key={demo.file}>
+                  <button
+                    type="button"
+                    onClick={() => {
+                      close();
+                      props.openDemo(demo.file);
+                    }}
+                  >
+                    <span>{demo.name}</span>
+                    {demo.note !== undefined && <span className="quiet">{demo.note}</span>}
+                  </button>
+                </li>
+              ))}
+            </ul>
+          </div>
+          <div className="fields">
+            {nameFields.map((record) => (
+              <DesignField key={record.path} record={record} />
+            ))}
           </div>
           <p className="quiet">
             {props.kept

@@ -1,26 +1,14 @@
 // The verdict: standing, the sentence, heat needed against heat delivered on one scale, and what it rests on.
 
 import type { ReactNode } from 'react';
-import type { Assessment, Standing } from '../../assess/index.ts';
+import type { Assessment } from '../../assess/index.ts';
 import { type Band, sayBand, type UnitView } from '../../quantities/index.ts';
 import type { StationName } from '../stations/names.ts';
 import type { AssessAnswer } from '../worker/messages.ts';
 import { saidFindings } from './findings.tsx';
 import { HowComputed } from './how-computed.tsx';
 import { say } from './say.ts';
-import { type StateKind, StateMark } from './state-mark.tsx';
-
-const standings: Record<Standing, readonly [StateKind, string]> = {
-  doNotBuild: ['stop', 'Do not build this'],
-  fallsShort: ['look', 'Falls short'],
-  uncertain: ['look', 'Cannot be known yet'],
-  notWorthIt: ['look', 'Carries the load, not worth it'],
-  carriesLoad: ['plain', 'Carries the load'],
-};
-
-export function standingWords(standing: Standing): readonly [StateKind, string] {
-  return standings[standing];
-}
+import { StandingMark } from './standing.tsx';
 
 export interface VerdictProps {
   readonly answer: AssessAnswer;
@@ -32,7 +20,6 @@ export interface VerdictProps {
 
 export function Verdict({ answer, view, stale, openAssumptions, open }: VerdictProps): ReactNode {
   const { assessment } = answer;
-  const [kind, word] = standings[assessment.standing];
   const said = saidFindings(answer);
   const stops = said.filter(({ finding }) => finding.severity === 'stop');
   const looks = said.filter(({ finding }) => finding.severity === 'look');
@@ -44,7 +31,7 @@ export function Verdict({ answer, view, stale, openAssumptions, open }: VerdictP
           Verdict
         </h2>
         <p className="verdict-standing">
-          <StateMark kind={kind} word={word} />
+          <StandingMark standing={assessment.standing} />
         </p>
         <p className="verdict-sentence" aria-live="polite">
           {assessment.sentence}

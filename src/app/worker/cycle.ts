@@ -23,6 +23,13 @@ export interface CycleAnswer {
 export function answerCycle(form: CycleForm): CycleAnswer {
   const { isotherms, isobars, ...request } = form;
   const cycle = textbookCycle(request);
-  const diagram = makeDiagram({ refrigerant: form.refrigerant, points: cycle.points, levels: [], isotherms, isobars });
+  const diagram = makeDiagram({
+    refrigerant: form.refrigerant,
+    points: cycle.points,
+    levels: [],
+    limits: [],
+    isotherms,
+    isobars,
+  });
   return { cycle, diagram };
 }

@@ -18,6 +18,13 @@ export interface LevelRequest {
   readonly temperature: number;
 }
 
+/** A limit of the machine that is a saturation temperature: beyond it the pictures are hatched. */
+export interface LimitRequest {
+  readonly label: string;
+  readonly temperature: number;
+  readonly beyond: 'above' | 'below';
+}
+
 /** The part of a state that the pictures need. */
 export interface DiagramState {
   readonly name: string;
@@ -31,6 +38,7 @@ export interface DiagramRequest {
   readonly refrigerant: string;
   readonly points: readonly DiagramState[];
   readonly levels: readonly LevelRequest[];
+  readonly limits: readonly LimitRequest[];
   /** Isotherms and isobars round in the view's own units [K], [Pa]. */
   readonly isotherms: readonly number[];
   readonly isobars: readonly number[];
@@ -41,6 +49,10 @@ export interface DiagramLevel extends LevelRequest {
   readonly pressure: number | undefined;
 }
 
+export interface DiagramLimit extends LimitRequest {
+  readonly pressure: number | undefined;
+}
+
 export interface Diagram {
   readonly refrigerant: string;
   readonly pressureEnthalpy: PropertyDiagram;
@@ -48,6 +60,7 @@ export interface Diagram {
   readonly path: readonly PathPoint[];
   readonly points: readonly DiagramState[];
   readonly levels: readonly DiagramLevel[];
+  readonly limits: readonly DiagramLimit[];
 }
 
 export function makeDiagram(request: DiagramRequest): Diagram {
@@ -57,16 +70,18 @@ export function makeDiagram(request: DiagramRequest): Diagram {
     isotherms: request.isotherms,
     isobars: request.isobars,
   };
+  const withPressure = <Place extends { readonly temperature: number }>(place: Place) => ({
+    ...place,
+    pressure: saturationPressure(request.refrigerant, place.temperature),
+  });
   return {
     refrigerant: request.refrigerant,
     pressureEnthalpy: propertyDiagram(fluid, 'pressureEnthalpy', region),
     temperatureEntropy: propertyDiagram(fluid, 'temperatureEntropy', region),
     path: cyclePath(fluid, request.points as unknown as readonly CyclePoint[]),
     points: request.points,
-    levels: request.levels.map((level) => ({
-      ...level,
-      pressure: saturationPressure(request.refrigerant, level.temperature),
-    })),
+    levels: request.levels.map(withPressure),
+    limits: request.limits.map(withPressure),
   };
 }
 

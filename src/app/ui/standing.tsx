@@ -1,0 +1,18 @@
+// A standing as state and words. The words are the verdict's own.
+
+import type { ReactNode } from 'react';
+import type { Standing } from '../../assess/index.ts';
+import { type StateKind, StateMark } from './state-mark.tsx';
+
+const standings: Record<Standing, readonly [StateKind, string]> = {
+  doNotBuild: ['stop', 'Do not build this'],
+  fallsShort: ['look', 'Falls short'],
+  uncertain: ['look', 'We cannot know yet'],
+  notWorthIt: ['look', 'Carries the load, but is not worth it'],
+  carriesLoad: ['plain', 'Carries the load'],
+};
+
+export function StandingMark({ standing }: { standing: Standing }): ReactNode {
+  const [kind, word] = standings[standing];
+  return <StateMark kind={kind} word={word} />;
+}

@@ -1,0 +1,6 @@
+// The address of the engine's worker, given by the build.
+
+declare module 'virtual:engine-worker' {
+  const address: string;
+  export default address;
+}

@@ -1,0 +1,70 @@
+// What the worker answers: an Assessment with words and formulas for everything shown, or problems with their place.
+
+import { describe, expect, test } from 'vitest';
+import { createServe } from '../../src/app/worker/serve.ts';
+import { answerTo, exampleFiles, exampleText, replyTo } from './answers.ts';
+
+describe.each(exampleFiles)('%s', (file) => {
+  const answer = answerTo(file);
+  const { assessment } = answer;
+
+  test('every finding has words, every step its formula', () => {
+    expect(answer.findingWords.length).toBe(assessment.findings.length);
+    expect(answer.cautionWords.length).toBe(assessment.cautions.length);
+    for (const words of [...answer.findingWords, ...answer.cautionWords]) {
+      expect(words.title).not.toBe('');
+      expect(words.text).not.toBe('');
+    }
+    expect(assessment.workings.length).toBeGreaterThan(10);
+    for (const step of assessment.workings) expect(answer.formulas[step.formula], step.formula).toBeDefined();
+  });
+
+  test('headline numbers can be followed to a formula and its file', () => {
+    const shown = [assessment.tankLoad, assessment.heatDelivered, assessment.operating.evaporatingTemperature];
+    for (const { result } of shown) {
+      const step = assessment.workings.find((candidate) => candidate.result === result);
+      expect(step, result).toBeDefined();
+      expect(answer.formulas[step?.formula ?? '']?.file).toMatch(/^src\/.*\.ts$/);
+    }
+  });
+
+  test('the answer can be posted: no function hides in it', () => {
+    expect(structuredClone(answer)).toEqual(answer);
+  });
+
+  test('the view changes words, not numbers', () => {
+    const us = answerTo(file, 'us');
+    expect(us.assessment.tankLoad).toEqual(assessment.tankLoad);
+    expect(us.assessment.sentence).not.toBe(assessment.sentence);
+  });
+});
+
+describe('bad requests', () => {
+  test('text that is no design is answered with its problems by path', () => {
+    const design = JSON.parse(exampleText('reef-in-the-study.json'));
+    design.tank.waterTemperature = '26 °X';
+    const reply = replyTo(JSON.stringify(design));
+    expect(reply.ok).toBe(false);
+    expect(!reply.ok && reply.problems[0]).toMatchObject({ path: 'tank.waterTemperature' });
+  });
+
+  test('a cycle beyond the critical point is refused in words', () => {
+    const reply = createServe(() => 0)({
+      id: 7,
+      body: {
+        kind: 'cycle',
+        form: {
+          refrigerant: 'R134a',
+          evaporating: 273.15,
+          condensing: 400,
+          superheat: 5,
+          subcooling: 3,
+          isentropicEfficiency: 0.7,
+          isotherms: [],
+          isobars: [],
+        },
+      },
+    });
+    expect(reply).toMatchObject({ id: 7, ok: false, problems: [{ code: 'condensingAboveCritical' }] });
+  });
+});
