@@ -3,6 +3,7 @@
 import { lazy, type ReactNode, Suspense, useEffect, useMemo, useReducer, useState } from 'react';
 import { caution } from '../cautions/index.ts';
 import { type DesignProblem, type EditResult, parseDesign, sayProblem, serialiseDesign } from '../design/index.ts';
+import type { UnitView } from '../quantities/index.ts';
 import { HeatPath } from './heat-path/heat-path.tsx';
 import { type Workbench, WorkbenchContext } from './state/context.tsx';
 import { demos } from './state/demos.ts';
@@ -13,7 +14,7 @@ import { useAssessment } from './state/use-assessment.ts';
 import { useStation } from './state/use-station.ts';
 import { reduce, startState } from './state/workbench.ts';
 import { type StationName, stationNames, stationTitles } from './stations/names.ts';
-import type { StationProps } from './stations/station.tsx';
+import { type StationProps, StationWithoutAnswer } from './stations/station.tsx';
 import { TheMachine } from './stations/the-machine.tsx';
 import { TwoBills } from './stations/two-bills.tsx';
 import { WhatLeaves } from './stations/what-leaves.tsx';
@@ -23,6 +24,7 @@ import { NoticeBox } from './ui/notice.tsx';
 import { TopBar } from './ui/top-bar.tsx';
 import { Verdict } from './ui/verdict.tsx';
 import type { EngineClient } from './worker/client.ts';
+import type { AssessAnswer } from './worker/messages.ts';
 
 // Not needed to show the first verdict, so loaded when they are opened.
 const CycleAlone = lazy(() => import('./stations/cycle-alone.tsx').then((part) => ({ default: part.CycleAlone })));
@@ -121,7 +123,15 @@ export function App({ engine, keeper, start }: AppProps): ReactNode {
             <NoticeBox notice={state.notice} close={() => dispatch({ type: 'noticeClosed' })} />
           )}
           {state.refusal !== undefined && stale && !working && (
-            <NoticeBox notice={{ title: 'No answer for the design as it stands', problems: state.refusal }} />
+            <NoticeBox
+              notice={{
+                title:
+                  answer === undefined
+                    ? 'No answer for the design as it stands.'
+                    : 'No answer for the design as it stands. The results below belong to the last design that had one.',
+                problems: state.refusal,
+              }}
+            />
           )}
           {answer !== undefined && station !== 'cycle-alone' && (
             <>
@@ -147,13 +157,7 @@ export function App({ engine, keeper, start }: AppProps): ReactNode {
           </p>
           <StationLinks current={station} open={open} />
           <main id="main" tabIndex={-1}>
-            {station === 'cycle-alone' ? (
-              <Suspense>
-                <CycleAlone view={state.view} />
-              </Suspense>
-            ) : (
-              answer !== undefined && <OpenStation station={station} answer={answer} view={state.view} />
-            )}
+            <OpenStation station={station} answer={answer} view={state.view} refused={state.refusal !== undefined} />
           </main>
           <footer className="foot quiet">
             <p>
@@ -189,9 +193,25 @@ const views: Readonly<Record<Exclude<StationName, 'cycle-alone'>, (props: Statio
   'two-bills': TwoBills,
 };
 
-function OpenStation({ station, ...props }: StationProps & { station: keyof typeof views }): ReactNode {
+interface OpenStationProps {
+  readonly station: StationName;
+  readonly answer: AssessAnswer | undefined;
+  readonly view: UnitView;
+  readonly refused: boolean;
+}
+
+/** Before the first answer nothing is shown; a design without one shows its inputs, so that they can be put right. */
+function OpenStation({ station, answer, view, refused }: OpenStationProps): ReactNode {
+  if (station === 'cycle-alone') {
+    return (
+      <Suspense>
+        <CycleAlone view={view} />
+      </Suspense>
+    );
+  }
+  if (answer === undefined) return refused ? <StationWithoutAnswer station={station} /> : null;
   const View = views[station];
-  return <View {...props} />;
+  return <View answer={answer} view={view} />;
 }
 
 function StationLinks({ current, open }: { current: StationName; open: (station: StationName) => void }): ReactNode {

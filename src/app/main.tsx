@@ -3,7 +3,10 @@
 import './styles/tokens.css';
 import './styles/base.css';
 import './styles/layout.css';
+import './styles/parts.css';
+import './styles/lists.css';
 import './styles/heat-path.css';
+import './styles/print.css';
 import engineWorker from 'virtual:engine-worker';
 import { createRoot } from 'react-dom/client';
 import { App } from './app.tsx';

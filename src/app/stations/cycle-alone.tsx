@@ -6,12 +6,12 @@ import { type QuantityName, readQuantity, sayQuantity, type UnitView } from '../
 import { Chart } from '../charts/chart.tsx';
 import { isobarsFor, isothermsFor } from '../charts/families.ts';
 import { pressureEnthalpyChart, stateTable, temperatureEntropyChart } from '../charts/property-diagrams.ts';
+import { unlessAlike } from '../fields/design-field.tsx';
+import { ChoiceField, TextField } from '../fields/field.tsx';
 import { useWorkbench } from '../state/context.tsx';
 import { refrigerantChoices } from '../state/refrigerants.ts';
 import { type BarRow, Bars } from '../ui/bars.tsx';
 import { DataTable } from '../ui/data-table.tsx';
-import { unlessAlike } from '../ui/design-field.tsx';
-import { ChoiceField, TextField } from '../ui/field.tsx';
 import { exactly, NumberItem, Numbers } from '../ui/number.tsx';
 import type { CycleAnswer, CycleForm } from '../worker/cycle.ts';
 import { stationTitles } from './names.ts';

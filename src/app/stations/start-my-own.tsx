@@ -12,8 +12,8 @@ import {
   sayProblem,
   startQuestions,
 } from '../../design/index.ts';
+import { LooseField, textProblem } from '../fields/loose-field.tsx';
 import { Dialog } from '../ui/dialog.tsx';
-import { LooseField, textProblem } from '../ui/loose-field.tsx';
 import { StateShape } from '../ui/state-mark.tsx';
 
 export interface StartMyOwnProps {

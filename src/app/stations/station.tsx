@@ -2,7 +2,9 @@
 
 import type { ReactNode } from 'react';
 import type { UnitView } from '../../quantities/index.ts';
-import { FieldGroup } from '../ui/field-group.tsx';
+import { FieldGroup } from '../fields/field-group.tsx';
+import { useWorkbench } from '../state/context.tsx';
+import { StateMark } from '../ui/state-mark.tsx';
 import type { AssessAnswer } from '../worker/messages.ts';
 import { type StationName, stationTitles } from './names.ts';
 
@@ -20,23 +22,54 @@ export interface StationFrameProps {
 }
 
 export function Station({ name, answer, numbers, before, children }: StationFrameProps): ReactNode {
+  const { state } = useWorkbench();
+  const findings = [...(state.answer?.assessment.findings ?? []), ...(state.answer?.assessment.cautions ?? [])];
+  const isForStudyOnly = findings.some((finding) => finding.code === 'notForThisMachine');
   return (
     <article className="station" aria-labelledby="station-title">
       <header className="station-head">
         <h2 id="station-title" tabIndex={-1}>
           {stationTitles[name]}
         </h2>
+        {isForStudyOnly && (
+          <p className="study-only">
+            <StateMark kind="stop" word="Not for this machine: what follows is shown for study only." />
+          </p>
+        )}
         <p className="station-answer">{answer}</p>
         {numbers}
       </header>
       {before}
       <div className="station-body">
-        <section className="station-inputs" aria-labelledby="station-inputs-title">
-          <h3 id="station-inputs-title">What it rests on</h3>
-          <FieldGroup station={name} />
-        </section>
+        <Inputs station={name} />
         <div className="station-pictures">{children}</div>
       </div>
     </article>
+  );
+}
+
+/** A station of a design the engine has no answer for: its inputs, so that they can be put right. */
+export function StationWithoutAnswer({ station }: { station: StationFrameProps['name'] }): ReactNode {
+  return (
+    <article className="station" aria-labelledby="station-title">
+      <header className="station-head">
+        <h2 id="station-title" tabIndex={-1}>
+          {stationTitles[station]}
+        </h2>
+        <p className="station-answer">There is no answer yet. Put the inputs right here or at another station.</p>
+      </header>
+      <div className="station-body">
+        <Inputs station={station} />
+      </div>
+    </article>
+  );
+}
+
+function Inputs({ station }: { station: StationFrameProps['name'] }): ReactNode {
+  return (
+    <section className="station-inputs" aria-labelledby="station-inputs-title">
+      <h3 id="station-inputs-title">What it rests on</h3>
+      <FieldGroup station={station} />
+    </section>
   );
 }

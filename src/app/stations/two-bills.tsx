@@ -30,12 +30,16 @@ export function TwoBills({ answer, view }: StationProps): ReactNode {
   );
 }
 
-function answerSentence({ accounts, currency }: Assessment, view: UnitView): string {
-  const sorted = accounts.toSorted((a, b) => a.lifeCostPerYear.likely - b.lifeCostPerYear.likely);
+function answerSentence({ accounts, currency, standing }: Assessment, view: UnitView): string {
+  const ranked = standing === 'doNotBuild' ? accounts.filter((account) => account.scenario !== 'thisLoop') : accounts;
+  const sorted = ranked.toSorted((a, b) => a.lifeCostPerYear.likely - b.lifeCostPerYear.likely);
   const [cheapest] = sorted;
   const loop = accounts.find((account) => account.scenario === 'thisLoop');
   if (cheapest === undefined || loop === undefined) return '';
   const money = (value: number) => sayQuantity(value, 'money', view, 2, { currency });
+  if (standing === 'doNotBuild') {
+    return `This loop is not to be built; its bill stands here for study only. Of the other ways, ${cheapest.label} costs least over its life: ${money(cheapest.lifeCostPerYear.likely)} a year.`;
+  }
   if (cheapest.scenario === 'thisLoop') {
     const next = sorted[1];
     const than =

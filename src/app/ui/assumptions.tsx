@@ -4,11 +4,11 @@ import { type ReactNode, useState } from 'react';
 import type { AssumptionLeft } from '../../assess/index.ts';
 import { type FieldRecord, fieldRecord } from '../../design/index.ts';
 import type { UnitView } from '../../quantities/index.ts';
+import { assumptionValue, DesignField } from '../fields/design-field.tsx';
+import { KindField } from '../fields/kind-field.tsx';
 import { useWorkbench } from '../state/context.tsx';
 import type { AssessAnswer } from '../worker/messages.ts';
-import { assumptionValue, DesignField } from './design-field.tsx';
 import { Dialog } from './dialog.tsx';
-import { KindField } from './kind-field.tsx';
 import { sentenceStart } from './say.ts';
 
 export interface AssumptionsProps {

@@ -2,7 +2,7 @@
 // typed when it could not be used; a choice field is a native select. Both are named, helped and corrected in words.
 
 import { type ReactNode, useEffect, useId, useRef, useState } from 'react';
-import { StateShape } from './state-mark.tsx';
+import { StateShape } from '../ui/state-mark.tsx';
 
 interface FieldWords {
   readonly label: string;
