@@ -4,8 +4,9 @@ import { type CautionFacts, cautionFluid, type MachineLimits, type OperatingFact
 import type { PlainDesign, ResolvedDesign } from '../design/index.ts';
 import type { OperatingPoint } from '../loop/index.ts';
 import { dewPoint, saturationVapourPressure } from '../matter/air/index.ts';
-import { catalogueEntry } from '../matter/refrigerants/index.ts';
-import { applicationLimits } from '../parts/compressor/index.ts';
+import { catalogueEntry, refrigerant, saturationAtTemperature, stateAt } from '../matter/refrigerants/index.ts';
+import { KettlefinError } from '../numerics/index.ts';
+import { applicationLimits, compressorPoint } from '../parts/compressor/index.ts';
 import { heatReachingWater } from '../plant/index.ts';
 import type { MonthConditions } from '../surroundings/index.ts';
 import type { StagedDesign } from './stages/engine-assumptions.ts';
@@ -20,6 +21,7 @@ export function cautionFacts(design: StagedDesign, results: StageResults, resolv
     madeFor: cautionFluid(catalogueEntry(machine.compressor.madeFor)),
     application: machine.application,
     limits: machineLimits(design),
+    hardestAllowedPower: hardestAllowedPower(design, results),
     operating: operatingFacts(design, results),
     forFlammables: machine.forFlammables,
     charge: resolved.machine.charge,
@@ -36,6 +38,25 @@ export function cautionFacts(design: StagedDesign, results: StageResults, resolv
     overTemperatureCutOut: safeguards.overTemperatureCutOut,
     residualCurrentProtection: safeguards.residualCurrentProtection,
   };
+}
+
+/**
+ * Electricity of the modelled compressor at the highest evaporating and the continuous condensing temperature of its
+ * application [W], on the fluid and with the superheat of the design; null where the model gives no answer there.
+ */
+function hardestAllowedPower(design: StagedDesign, { compressor }: StageResults): number | null {
+  const { evaporating, condensing } = machineLimits(design);
+  const fluid = refrigerant(design.machine.refrigerant);
+  try {
+    const low = saturationAtTemperature(fluid, evaporating.highest);
+    const superheated = { temperature: evaporating.highest + design.exchangers.superheat, pressure: low.pressure };
+    const suction = design.exchangers.superheat > 0 ? stateAt(fluid, superheated) : low.vapour;
+    const dischargePressure = saturationAtTemperature(fluid, condensing.continuous).pressure;
+    return compressorPoint(compressor.model, fluid, { suction, dischargePressure }).power;
+  } catch (error) {
+    if (error instanceof KettlefinError) return null;
+    throw error;
+  }
 }
 
 export function machineLimits({ machine }: PlainDesign): MachineLimits {
@@ -100,6 +121,7 @@ function factsOf(
     evaporatingPressure: operating.evaporating.pressure,
     condensingPressure: operating.condensing.pressure,
     dischargeTemperature: operating.dischargeTemperature,
+    compressorPower: operating.compressorPower,
     heatDelivered: heatReachingWater(operating.heatDelivered, hardware.loopPumpPower, hardware.loopPumpShareToWater),
     load: at.load,
   };

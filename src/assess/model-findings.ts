@@ -11,10 +11,13 @@ export const modelFindingCodes = [
   'littleFlow',
   'smallLift',
   'loopVelocityHigh',
+  'powerLawExtrapolated',
   'dryEvaporator',
+  'dryEvaporatorElsewhere',
   'efficiencyUnusuallyLow',
   'efficiencyUnusuallyHigh',
   'surroundingsHeld',
+  'surplusHeatUnused',
   'monthsWithoutMachine',
   'accountsLeaveOut',
   'rangeEndWithoutAnswer',
@@ -61,12 +64,29 @@ function operatingFindings({ operating }: StageResults): readonly Finding[] {
     littleFlow: 'Treat the capacity as a guess; look for a published rating near these temperatures.',
     smallLift: 'Treat power and capacity as a guess; small machines are not described at so small a lift.',
   };
-  return operating.warnings.map((code) =>
+  const warned = operating.warnings.map((code) =>
     finding(code, 'look', facts[code], 'limits of the compressor model', remedies[code]),
+  );
+  return operating.pressureRatio < lowestCheckedPressureRatio ? [...warned, powerLawExtrapolated(operating)] : warned;
+}
+
+/** The compressor's power law was held against measured rows from this pressure ratio up (R600a, F. Fortkamp 2022). */
+const lowestCheckedPressureRatio = 4;
+
+function powerLawExtrapolated({ pressureRatio }: StageResults['operating']): Finding {
+  return finding(
+    'powerLawExtrapolated',
+    'note',
+    {
+      pressureRatio: { value: pressureRatio, quantity: 'ratio' },
+      checked: { value: lowestCheckedPressureRatio, quantity: 'ratio' },
+    },
+    'R600a data set of F. Fortkamp 2022, pressure ratios 4 to 13',
+    'A published capacity and power near these temperatures would replace the extrapolation.',
   );
 }
 
-function sizingFindings({ sizing }: StageResults): readonly Finding[] {
+function sizingFindings({ sizing, hardware }: StageResults): readonly Finding[] {
   const { condenser, evaporator } = sizing;
   const coil = condenser.warnings.map((code) =>
     finding(
@@ -77,11 +97,11 @@ function sizingFindings({ sizing }: StageResults): readonly Finding[] {
       'Plan several coils side by side, or a wider tube.',
     ),
   );
-  if (evaporator.warnings.length === 0) return coil;
+  if (hardware.sourceIsTankRoom && evaporator.warnings.length === 0) return coil;
   return [
     ...coil,
     finding(
-      'dryEvaporator',
+      hardware.sourceIsTankRoom ? 'dryEvaporator' : 'dryEvaporatorElsewhere',
       'note',
       { evaporating: { value: sizing.evaporatorRequest.evaporatingTemperature, quantity: 'temperature' } },
       'simplification of the evaporator’s size',
@@ -118,8 +138,22 @@ function accountsLeaveOut(): Finding {
 }
 
 function yearFindings({ year }: StageResults): readonly Finding[] {
-  if (year.monthsWithoutMachine.length === 0) return [];
+  const { surplusHeat } = year.energies;
+  const unused =
+    surplusHeat > 0
+      ? [
+          finding(
+            'surplusHeatUnused',
+            'note',
+            { surplus: { value: surplusHeat, quantity: 'energy' } },
+            'own simplification, no source',
+            'In truth the water stands warmer then. It is the same in every scenario, so their order does not depend on it.',
+          ),
+        ]
+      : [];
+  if (year.monthsWithoutMachine.length === 0) return unused;
   return [
+    ...unused,
     finding(
       'monthsWithoutMachine',
       'look',

@@ -18,7 +18,7 @@ export const cautionCodes = [
   'flammableFluidInOtherRoom',
   'flammableChargeLarge',
   // limits of the machine
-  'evaporatingFarAboveApplication',
+  'motorOverloaded',
   'evaporatingAboveApplication',
   'evaporatingBelowApplication',
   'dischargeAboveHighest',

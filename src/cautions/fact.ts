@@ -25,6 +25,7 @@ export const mass = (value: number) => quantity(value, 'mass');
 export const volume = (value: number) => quantity(value, 'volume');
 export const ratio = (value: number) => quantity(value, 'ratio');
 export const power = (value: number) => quantity(value, 'power');
+export const electricPower = (value: number) => quantity(value, 'electricPower');
 export const duration = (value: number) => quantity(value, 'duration');
 export const chargeDensity = (value: number) => quantity(value, 'chargeDensity');
 

@@ -35,6 +35,8 @@ export interface OperatingFacts {
   readonly evaporatingPressure: number;
   readonly condensingPressure: number;
   readonly dischargeTemperature: number;
+  /** Electricity of the compressor [W]. */
+  readonly compressorPower: number;
   /** Heat reaching the water while the machine runs [W]. */
   readonly heatDelivered: number;
   /** Heat the tank needs [W]. */
@@ -69,6 +71,11 @@ export interface CautionFacts {
   readonly madeFor: CautionFluid;
   readonly application: 'low' | 'medium' | 'high';
   readonly limits: MachineLimits;
+  /**
+   * Electricity the same compressor model takes at the hardest point the application allows for long: highest evaporating,
+   * continuous condensing temperature [W]; null where the model gives no answer there.
+   */
+  readonly hardestAllowedPower: number | null;
   /** At least one; the coldest spell should be among them. */
   readonly operating: readonly OperatingFacts[];
   readonly forFlammables: YesNoUnknown;

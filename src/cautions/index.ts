@@ -23,6 +23,6 @@ export {
   leakLimit,
   shareOfFlammabilityLimit,
 } from './leak.ts';
-export { farAboveApplication, lowestUsualPressureRatio } from './operation.ts';
+export { lowestUsualPressureRatio, overloadedPowerRatio } from './operation.ts';
 export { cautionRules, findCautions } from './rules.ts';
 export { highestUsualWater, lowestUsualWater } from './water.ts';

@@ -3,32 +3,45 @@
 // says that a machine is within them. A data sheet of the very compressor goes before all of them.
 
 import type { CautionFinding } from './fact.ts';
-import { highestBy, lowestBy, pressure, ratio, temperature, temperatureDifference, word } from './fact.ts';
+import {
+  electricPower,
+  highestBy,
+  lowestBy,
+  pressure,
+  ratio,
+  temperature,
+  temperatureDifference,
+  word,
+} from './fact.ts';
 import type { CautionFacts, OperatingFacts } from './facts.ts';
 
-export type OperationFacts = Pick<CautionFacts, 'operating' | 'limits' | 'application' | 'atmosphericPressure'>;
+export type OperationFacts = Pick<
+  CautionFacts,
+  'operating' | 'limits' | 'application' | 'atmosphericPressure' | 'hardestAllowedPower'
+>;
 
 /**
- * How far above its highest evaporating temperature a motor is judged to be overloaded in every reading of the guides [K].
- * Guides of the same application differ by up to some 10 K between makers, and the limits here are from memory; 15 K is
- * beyond that doubt, and is also the step from one application to the next: a motor too small by a whole class.
+ * Power over that of the hardest point an application allows, above which the motor is taken to be overloaded [-].
+ * Own judgement: model and application limits together are doubtful by some 20 %, so what is beyond 25 % is beyond doubt.
  */
-export const farAboveApplication = 15;
+export const overloadedPowerRatio = 1.25;
 
 /** Pressure ratio below which capillary or valve may starve the evaporator: common practice, no source. */
 export const lowestUsualPressureRatio = 2;
 
-/** Even at its lowest, the evaporating temperature is far above what the motor was built for: it will be overloaded. */
-export function evaporatingFarAboveApplication(facts: OperationFacts): CautionFinding | undefined {
-  const state = lowestBy(facts.operating, evaporating);
-  const { highest } = facts.limits.evaporating;
-  if (state.evaporatingTemperature <= highest + farAboveApplication) return undefined;
+/** Evaporating above the application, the motor would take clearly more than at the hardest point it was built for. */
+export function motorOverloaded(facts: OperationFacts): CautionFinding | undefined {
+  const above = facts.operating.filter((each) => evaporating(each) > facts.limits.evaporating.highest);
+  const { hardestAllowedPower: allowed } = facts;
+  if (above.length === 0 || allowed === null) return undefined;
+  const state = highestBy(above, (each) => each.compressorPower);
+  if (state.compressorPower <= overloadedPowerRatio * allowed) return undefined;
   return {
-    code: 'evaporatingFarAboveApplication',
+    code: 'motorOverloaded',
     severity: 'stop',
     subject: 'machine',
-    facts: evaporatingFacts(facts, state, highest),
-    source: facts.limits.source,
+    facts: evaporatingFacts(facts, state, facts.limits.evaporating.highest),
+    source: `${facts.limits.source}; the powers by the same compressor model`,
     remedy:
       'Choose a compressor built for warmer evaporation, or a colder source; or let the maker’s data sheet show that this very motor may run there.',
     needsLicensedPerson: false,
@@ -37,7 +50,7 @@ export function evaporatingFarAboveApplication(facts: OperationFacts): CautionFi
 
 /** In some state the evaporating temperature is above the application: the motor may be overloaded. */
 export function evaporatingAboveApplication(facts: OperationFacts): CautionFinding | undefined {
-  if (evaporatingFarAboveApplication(facts) !== undefined) return undefined;
+  if (motorOverloaded(facts) !== undefined) return undefined;
   const state = highestBy(facts.operating, evaporating);
   const { highest } = facts.limits.evaporating;
   if (state.evaporatingTemperature <= highest) return undefined;
@@ -48,7 +61,7 @@ export function evaporatingAboveApplication(facts: OperationFacts): CautionFindi
     facts: evaporatingFacts(facts, state, highest),
     source: facts.limits.source,
     remedy:
-      'Denser gas asks more of the motor than it was built for. Choose a compressor for warmer evaporation, or plan the evaporator smaller so that it runs colder.',
+      'Only the data sheet of this very compressor can say whether its motor bears it. A compressor for warmer evaporation, or a smaller evaporator that runs colder, keeps it within what it was built for; every start after a long pause is harder than the steady run.',
     needsLicensedPerson: false,
   };
 }
@@ -250,6 +263,8 @@ function evaporatingFacts(facts: OperationFacts, state: OperatingFacts, limit: n
     evaporatingTemperature: temperature(state.evaporatingTemperature),
     limit: temperature(limit),
     beyond: temperatureDifference(Math.abs(state.evaporatingTemperature - limit)),
+    power: electricPower(state.compressorPower),
+    ...(facts.hardestAllowedPower === null ? {} : { hardestAllowedPower: electricPower(facts.hardestAllowedPower) }),
   };
 }
 

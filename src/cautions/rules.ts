@@ -28,7 +28,7 @@ export const cautionRules: Readonly<Record<CautionCode, CautionRule<CautionFacts
   leakAbovePracticalLimitInRoom: leak.leakAbovePracticalLimitInRoom,
   flammableFluidInOtherRoom: leak.flammableFluidInOtherRoom,
   flammableChargeLarge: leak.flammableChargeLarge,
-  evaporatingFarAboveApplication: operation.evaporatingFarAboveApplication,
+  motorOverloaded: operation.motorOverloaded,
   evaporatingAboveApplication: operation.evaporatingAboveApplication,
   evaporatingBelowApplication: operation.evaporatingBelowApplication,
   dischargeAboveHighest: operation.dischargeAboveHighest,

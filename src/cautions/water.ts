@@ -201,7 +201,7 @@ function cutOutFinding(
   const surplus = state.heatDelivered - state.load;
   return {
     code,
-    severity: 'look',
+    severity: code === 'overTemperatureCutOutMissing' ? 'stop' : 'look',
     subject: 'livestock',
     facts: surplus > 0 ? { when: word(state.when), timePerKelvin: duration(facts.tankHeatCapacity / surplus) } : {},
     source: 'common practice, no source: an independent mechanical cut-out set at 29 to 31 °C',

@@ -12,12 +12,13 @@ import {
   isFlammable,
   leakConcentration,
   leakLimit,
+  type OperatingFacts,
 } from '../../src/cautions/index.ts';
 import { catalogueEntry } from '../../src/matter/refrigerants/index.ts';
 import { InputError } from '../../src/numerics/index.ts';
 import type { Severity } from '../../src/quantities/index.ts';
 import { quiet, r12, r134a, r290, r600a, running, state } from './sample.ts';
-import { cases, enclosed, flammable, lowApplication } from './speaking.ts';
+import { cases, enclosed, flammable } from './speaking.ts';
 
 describe.each(cautionCodes)('%s', (code) => {
   const { speaks, severity, silent } = cases[code];
@@ -58,12 +59,16 @@ describe('all rules together', () => {
     expect(finding?.facts.evaporatingTemperature).toEqual({ value: 290, quantity: 'temperature' });
   });
 
-  it('stop a motor only if even its coldest evaporation is far above the application', () => {
+  it('stop a motor that takes much more than at its hardest allowed point, and only where it evaporates too warm', () => {
+    const codesOf = (states: readonly OperatingFacts[], allowed: number | null = quiet.hardestAllowedPower) =>
+      findCautions({ ...quiet, hardestAllowedPower: allowed, operating: states }).map((each) => each.code);
     const warm = { ...state, when: 'warmestMonth' as const, evaporatingTemperature: 290 };
-    const cool = { ...state, evaporatingTemperature: 270 };
-    const codes = findCautions({ ...quiet, ...lowApplication(), operating: [cool, warm] }).map((each) => each.code);
-    expect(codes).toContain('evaporatingAboveApplication');
-    expect(codes).not.toContain('evaporatingFarAboveApplication');
+    expect(codesOf([state, { ...warm, compressorPower: 150 }])).toContain('motorOverloaded');
+    expect(codesOf([state, { ...warm, compressorPower: 150 }])).not.toContain('evaporatingAboveApplication');
+    expect(codesOf([state, warm])).toContain('evaporatingAboveApplication');
+    expect(codesOf([state, warm])).not.toContain('motorOverloaded');
+    expect(codesOf([{ ...state, compressorPower: 150 }])).not.toContain('motorOverloaded');
+    expect(codesOf([{ ...warm, compressorPower: 150 }], null)).toContain('evaporatingAboveApplication');
   });
 
   it('take the upper end of the charge', () => {

@@ -47,6 +47,7 @@ export const state: OperatingFacts = {
   evaporatingPressure: 3.9e5,
   condensingPressure: 9.1e5,
   dischargeTemperature: 333.15,
+  compressorPower: 100,
   heatDelivered: 400,
   load: 250,
 };
@@ -62,6 +63,7 @@ export const quiet: CautionFacts = {
     pressureRatio: { caution: 10, highest: 12 },
     source: 'typical application guides, from memory',
   },
+  hardestAllowedPower: 110,
   operating: [state],
   forFlammables: 'no',
   charge: { low: 0.1, likely: 0.15, high: 0.2 },

@@ -68,10 +68,10 @@ export const cases: Readonly<Record<CautionCode, Case>> = {
     severity: 'look',
     silent: flammable,
   },
-  evaporatingFarAboveApplication: {
-    speaks: { ...running({ evaporatingTemperature: 278.2 }), ...lowApplication() },
+  motorOverloaded: {
+    speaks: running({ evaporatingTemperature: 288.2, compressorPower: 138 }),
     severity: 'stop',
-    silent: { ...running({ evaporatingTemperature: 278.1 }), ...lowApplication() },
+    silent: running({ evaporatingTemperature: 288.2, compressorPower: 137 }),
   },
   evaporatingAboveApplication: {
     speaks: running({ evaporatingTemperature: 288.2 }),
@@ -160,7 +160,7 @@ export const cases: Readonly<Record<CautionCode, Case>> = {
   },
   overTemperatureCutOutMissing: {
     speaks: { ...quiet, overTemperatureCutOut: 'none' },
-    severity: 'look',
+    severity: 'stop',
     silent: quiet,
   },
   overTemperatureCutOutUnknown: {
@@ -214,11 +214,4 @@ export function enclosed(charge: number, volume: number): CautionFacts {
 
 export function inRoom(charge: number, volume: number): CautionFacts {
   return { ...enclosed(charge, 1), enclosure: { kind: 'openRoom' }, roomVolume: volume };
-}
-
-export function lowApplication(): Pick<CautionFacts, 'application' | 'limits'> {
-  return {
-    application: 'low',
-    limits: { ...quiet.limits, evaporating: { lowest: 233.15, highest: 263.15 } },
-  };
 }

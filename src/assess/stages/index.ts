@@ -72,6 +72,19 @@ const operating = stage('operating', loopSlice, ['surroundings', 'compressor'], 
   operatingAt(slice, results.compressor.model, results.surroundings.spell.sourceTemperature),
 );
 
+const hardware = stage(
+  'hardware',
+  ({ source, machine, exchangers, power, engine }) => ({
+    source: { kind: source.kind },
+    machine: { shellPlace: machine.shellPlace },
+    exchangers: { condenserArrangement: exchangers.condenserArrangement },
+    power,
+    engine: { loopPumpShareToWater: engine.loopPumpShareToWater },
+  }),
+  [],
+  (slice) => plantHardware(slice),
+);
+
 const sizing = stage(
   'sizing',
   ({ tank: { waterTemperature, salinity }, room: { relativeHumidity }, exchangers, engine }) => {
@@ -84,21 +97,8 @@ const sizing = stage(
       engine: sizingAssumptions,
     };
   },
-  ['surroundings', 'operating'],
-  (slice, results) => sizingOf(slice, results.surroundings, results.operating),
-);
-
-const hardware = stage(
-  'hardware',
-  ({ source, machine, exchangers, power, engine }) => ({
-    source: { kind: source.kind },
-    machine: { shellPlace: machine.shellPlace },
-    exchangers: { condenserArrangement: exchangers.condenserArrangement },
-    power,
-    engine: { loopPumpShareToWater: engine.loopPumpShareToWater },
-  }),
-  [],
-  (slice) => plantHardware(slice),
+  ['surroundings', 'operating', 'hardware'],
+  (slice, results) => sizingOf(slice, results.surroundings, results.operating, results.hardware),
 );
 
 const plant = stage(
@@ -142,8 +142,8 @@ export const stages: readonly Stage<StageResults, keyof StageResults>[] = [
   tank,
   compressor,
   operating,
-  sizing,
   hardware,
+  sizing,
   plant,
   loadsOfMonths,
   operatingOfMonths,

@@ -9,6 +9,7 @@ import {
   type EvaporatorRequest,
   evaporatorFace,
 } from '../../parts/exchangers/index.ts';
+import { heatReachingWater, type PlantHardware } from '../../plant/index.ts';
 import type { StagedDesign } from './engine-assumptions.ts';
 import type { SurroundingsResult } from './surroundings.ts';
 
@@ -31,9 +32,11 @@ export function sizingOf(
   { tank, relativeHumidity, exchangers, engine }: SizingSlice,
   { spell, atmosphericPressure }: SurroundingsResult,
   operating: OperatingPoint,
+  { loopPumpPower, loopPumpShareToWater }: PlantHardware,
 ): SizingResult {
   const condenserRequest: CondenserRequest = {
-    duty: operating.heatDelivered,
+    // The coil in the tank also passes on what the loop pump puts into its water.
+    duty: heatReachingWater(operating.heatDelivered, loopPumpPower, loopPumpShareToWater),
     condensingTemperature: operating.condensing.temperature,
     waterTemperature: tank.waterTemperature,
     salinity: tank.salinity,

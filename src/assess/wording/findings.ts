@@ -168,15 +168,15 @@ const phrases: Readonly<Record<CautionCode, Phrase>> = {
         ? `The charge may be up to ${t('chargeHigh')}; circuits of household appliances stop at ${t('householdCharge')} of a fluid that burns.`
         : `Circuits of household appliances stop at ${t('householdCharge')} of a fluid that burns; this one may hold more.`,
   },
-  evaporatingFarAboveApplication: {
-    title: 'The motor would be overloaded all year',
+  motorOverloaded: {
+    title: 'The motor would be overloaded',
     text: (t) =>
-      `Even ${t('when')} it would evaporate at ${t('evaporatingTemperature')}, which is ${t('beyond')} above the ${t('limit')} that compressors for ${t('application')} are usually built for. Its overload protector would trip, or the motor burn out.`,
+      `${capital(t('when'))} it would evaporate at ${t('evaporatingTemperature')}, ${t('beyond')} above the ${t('limit')} usual for ${t('application')}, and take about ${t('power')}; the hardest point such a machine is built for takes ${t('hardestAllowedPower')} by the same model. Its overload protector would trip, or the motor burn out.`,
   },
   evaporatingAboveApplication: {
-    title: 'Warmer evaporation than the motor was built for',
+    title: 'Warmer evaporation than it was built for',
     text: (t) =>
-      `It would evaporate at ${t('evaporatingTemperature')} ${t('when')}, ${t('beyond')} above the ${t('limit')} usual for ${t('application')}. The motor may be overloaded.`,
+      `It would evaporate at ${t('evaporatingTemperature')} ${t('when')}, ${t('beyond')} above the ${t('limit')} usual for ${t('application')}.${t.has('hardestAllowedPower') ? ` By the model it takes ${t('power')} there, against ${t('hardestAllowedPower')} at the hardest point such a machine is built for.` : ''} The motor may be overloaded.`,
   },
   evaporatingBelowApplication: {
     title: 'Colder evaporation than the compressor was built for',

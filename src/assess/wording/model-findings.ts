@@ -65,6 +65,20 @@ const words: Readonly<Record<Code, { readonly title: string; readonly text: (tel
     title: 'The loop water would rush',
     text: (tell) => `One tube of this width would carry ${tell('velocity')}.`,
   },
+  powerLawExtrapolated: {
+    title: 'Power and capacity are carried to a smaller lift',
+    text: (tell) =>
+      `The loop works at a pressure ratio of ${tell('pressureRatio')}; the compressor model was held against measurements from ${tell('checked')} up.`,
+  },
+  dryEvaporatorElsewhere: {
+    title: 'The evaporator is sized dry',
+    text: (tell) => `It works at ${tell('evaporating')}, and nobody has said how humid the air there is.`,
+  },
+  surplusHeatUnused: {
+    title: 'In some months pumps and lights heat too much',
+    text: (tell) =>
+      `They give ${tell('surplus')} a year more than the tank loses at its set temperature; this is not followed further.`,
+  },
   dryEvaporator: {
     title: 'The evaporator is sized dry',
     text: (tell) => `At ${tell('evaporating')} its surface is below the dew point of the air.`,
@@ -80,7 +94,7 @@ const words: Readonly<Record<Code, { readonly title: string; readonly text: (tel
   surroundingsHeld: {
     title: 'Room and source keep their temperature',
     text: (tell) =>
-      `In the coldest spell the machine takes ${tell('heatTaken')} out of ${tell('place')}, its pauses included; that is taken not to cool it.`,
+      `In the coldest spell the machine takes ${tell('heatTaken')} out of ${tell('place')}, its pauses included; that is taken not to cool it. Months without heating follow a smooth curve between the usual and the summer temperature.`,
   },
   accountsLeaveOut: {
     title: 'What stands in none of the accounts',

@@ -23,15 +23,16 @@ const coldestLevel = 80;
 
 /** The message with every number that carries an SI unit said in the view. */
 export function messageInView(message: string, view: UnitView): string {
+  const areLevels = message.includes(' is outside ');
   return message.replace(withUnit, (_, low: string | undefined, value: string, unit: string) => {
-    const last = said(Number(value), unit, view);
-    return low === undefined ? last : `${said(Number(low), unit, view)} to ${last}`;
+    const last = said(Number(value), unit, view, areLevels);
+    return low === undefined ? last : `${said(Number(low), unit, view, areLevels)} to ${last}`;
   });
 }
 
-function said(value: number, unit: string, view: UnitView): string {
+function said(value: number, unit: string, view: UnitView, isLevel: boolean): string {
   if (unit !== 'K') return sayQuantity(value, quantitiesByUnit[unit]!, view, 4);
-  return Math.abs(value) < coldestLevel
+  return Math.abs(value) < coldestLevel && !isLevel
     ? sayQuantity(value, 'temperatureDifference', view, 3)
     : sayQuantity(value, 'temperature', view, 3);
 }

@@ -42,6 +42,8 @@ export function verdictSentence(facts: VerdictFacts, view: UnitView): string {
 
 /** "in the coldest spell the tank needs about 220 W (…) and this machine brings about 310 W (…)". */
 function balance({ tankLoad, heatDelivered }: VerdictFacts, view: UnitView): string {
+  const brings = `this machine would bring ${sayBand(heatDelivered, 'power', view)}`;
+  if (tankLoad.high <= 0) return `even in the coldest spell this tank needs no heat; ${brings}`;
   return `in the coldest spell the tank needs ${sayBand(tankLoad, 'power', view)} and this machine brings ${sayBand(heatDelivered, 'power', view)}`;
 }
 
