@@ -68,7 +68,7 @@ export function oneFile(positionals: readonly string[]): string {
   const [file, ...more] = positionals;
   const expected = 'the path of one design file, or - for standard input';
   if (file === undefined) throw new InputError('FILE', 'nothing', expected, 'missing');
-  if (more.length > 0) throw new InputError('FILE', positionals.join(' '), expected, 'tooMany');
+  if (more.length > 0) throw new InputError('FILE', `"${more.join(' ')}"`, expected, 'tooMany');
   if (file === '') throw new InputError('FILE', '""', expected, 'missing');
   return file;
 }
@@ -76,7 +76,7 @@ export function oneFile(positionals: readonly string[]): string {
 /** Refuses anything that is not an option. */
 export function noPositionals(positionals: readonly string[]): void {
   const [first] = positionals;
-  if (first !== undefined) throw new InputError(first, 'this word', 'options only', 'tooMany');
+  if (first !== undefined) throw new InputError('arguments', `"${first}"`, 'options only', 'tooMany');
 }
 
 /** The view that people asked for; metric where they did not. */
@@ -89,8 +89,8 @@ export function unitView(word: string | undefined): UnitView {
 function unknownOption(rawName: string, kinds: OptionKinds): InputError {
   const known = [...Object.keys(kinds), 'help'].map((name) => `--${name}`);
   const nearest = nearestWord(rawName, known);
-  const hint = nearest === undefined ? '' : `; did you mean ${nearest}?`;
-  return new InputError(rawName, 'this option', `one of ${known.join(', ')}${hint}`, 'unknownOption');
+  const hint = nearest === undefined ? '' : ` Did you mean ${nearest}?`;
+  return new InputError(rawName, 'this option', `one of ${known.join(', ')}.${hint}`, 'unknownOption');
 }
 
 function isKnownOption(value: string, kinds: OptionKinds): boolean {

@@ -16,33 +16,43 @@ const byteOrderMark = '\uFEFF';
  * Answers every line of `input` on `output`. Empty lines are passed over; a byte order mark at the start is not part of the
  * first line.
  * @param answer  one line to one line of JSON; turns everything wrong with the line into an error answer
- * @returns the number of lines answered
+ * @throws Error after the last line if `answer` itself failed on any: those lines are answered with code 'internalError'
  */
-export async function answerLines(
-  input: Readable,
-  output: Writable,
-  answer: (line: string) => string,
-): Promise<number> {
-  let answered = 0;
+export async function answerLines(input: Readable, output: Writable, answer: (line: string) => string): Promise<void> {
   let piece = '';
+  let faults = 0;
   const lines = new LineReader((line) => {
-    piece += `${line === undefined ? tooLong : answer(line)}\n`;
-    answered += 1;
+    try {
+      piece += `${line === undefined ? tooLong : answer(line)}\n`;
+    } catch (error) {
+      faults += 1;
+      piece += `${internalError(error)}\n`;
+    }
   });
-  for await (const chunk of textChunks(input)) {
-    lines.read(chunk);
-    if (piece.length < pieceLength) continue;
+  try {
+    for await (const chunk of textChunks(input)) {
+      lines.read(chunk);
+      if (piece.length < pieceLength) continue;
+      const whole = piece;
+      piece = '';
+      await write(output, whole);
+    }
+    lines.end();
+  } finally {
     await write(output, piece);
-    piece = '';
   }
-  lines.end();
-  await write(output, piece);
-  return answered;
+  if (faults > 0) throw new Error(`${faults} of the lines met a fault of the program`);
 }
 
-const tooLong = JSON.stringify({
-  error: { code: 'lineTooLong', message: `this line is longer than ${longestLine} characters` },
-});
+const tooLong = errorAnswer('lineTooLong', `this line is longer than ${longestLine} characters`);
+
+function internalError(error: unknown): string {
+  return errorAnswer('internalError', `a fault of the program: ${error instanceof Error ? error.message : error}`);
+}
+
+function errorAnswer(code: string, message: string): string {
+  return JSON.stringify({ error: { code, message } });
+}
 
 /** Cuts chunks into lines. A line over the limit is told as undefined, once, and its text is dropped as it comes. */
 class LineReader {

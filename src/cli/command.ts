@@ -1,6 +1,7 @@
-// What a command of the command line is.
+// What a command of the command line is, and how it tells a fault in its own words.
 
 import type { Readable, Writable } from 'node:stream';
+import type { KettlefinError } from '../numerics/index.ts';
 import type { ExitCode } from './exit-codes.ts';
 
 export interface Streams {
@@ -16,4 +17,14 @@ export interface Command {
   /** How it is called, and its options, for `kettlefin NAME --help`. */
   readonly usage: string;
   readonly run: (args: readonly string[], streams: Streams) => Promise<ExitCode>;
+}
+
+/** An error of the engine whose sentence has been made; the exit code follows from the error behind it. */
+export class SaidError extends Error {
+  override readonly cause: KettlefinError;
+
+  constructor(cause: KettlefinError, sentence: string) {
+    super(sentence);
+    this.cause = cause;
+  }
 }

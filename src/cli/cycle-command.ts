@@ -2,10 +2,10 @@
 
 import { caution } from '../cautions/index.ts';
 import { type TextbookCycleRequest, textbookCycle } from '../loop/index.ts';
-import { InputError } from '../numerics/index.ts';
+import { InputError, KettlefinError } from '../numerics/index.ts';
 import { noPositionals, readArguments, unitView } from './arguments.ts';
 import { answerLines } from './batch.ts';
-import type { Command } from './command.ts';
+import { type Command, SaidError } from './command.ts';
 import { answerCycleLine, sayCycle } from './cycle.ts';
 import { exitCodes } from './exit-codes.ts';
 import { airPressure, type QuantityOption, quantitiesGiven, sayInOptionWords } from './quantity-options.ts';
@@ -49,6 +49,15 @@ const options = {
   batch: 'flag',
 } as const;
 
+/** Points of the cycle as the engine names them, and in words; the longer name first. */
+const pointWords = {
+  compressorOutletIsentropic: 'compressor outlet without losses',
+  compressorInlet: 'compressor inlet',
+  compressorOutlet: 'compressor outlet',
+  condenserOutlet: 'condenser outlet',
+  evaporatorInlet: 'evaporator inlet',
+};
+
 export const cycleCommand: Command = {
   name: 'cycle',
   summary: 'the textbook vapour-compression cycle with every state, COP and exergy loss',
@@ -82,12 +91,7 @@ Exit codes: 0 answered; 2 unusable input; 3 no solution. A batch that was read t
     noPositionals(positionals);
     if (flags.batch) {
       if (flags.json || Object.keys(texts).length > 0) {
-        throw new InputError(
-          '--batch',
-          'beside other options',
-          '--batch alone: each line is a whole request',
-          'bothGiven',
-        );
+        throw new InputError('--batch', 'other options', '--batch alone: each line is a whole request', 'bothGiven');
       }
       await answerLines(input, output, answerCycleLine);
       return exitCodes.answered;
@@ -115,7 +119,7 @@ function answered(request: TextbookCycleRequest, view: ReturnType<typeof unitVie
   try {
     return textbookCycle(request);
   } catch (error) {
-    sayInOptionWords(error, quantityOptions, view);
-    throw error;
+    if (!(error instanceof KettlefinError)) throw error;
+    throw new SaidError(error, sayInOptionWords(error, quantityOptions, view, pointWords));
   }
 }

@@ -1,9 +1,9 @@
 // The textbook cycle at the edge: one line of JSON in and out for programs, a page of text for people. No input or
 // output happens here.
 
-import { type CycleWarning, type TextbookCycle, textbookCycle } from '../loop/index.ts';
-import { InputError, KettlefinError } from '../numerics/index.ts';
+import { type CycleWarning, type TextbookCycle, type TextbookCycleRequest, textbookCycle } from '../loop/index.ts';
 import { formatNumber, sayQuantity, type UnitView } from '../quantities/index.ts';
+import { answerLine } from './request-line.ts';
 import { columns, paragraph, section } from './text-table.ts';
 
 const pointTitles: Readonly<Record<string, string>> = {
@@ -27,22 +27,8 @@ const warningSentences: Readonly<Record<CycleWarning['code'], (part: string) => 
  *              with the line: not JSON, not an object, unknown or missing keys, values no cycle can have
  */
 export function answerCycleLine(line: string): string {
-  try {
-    return JSON.stringify(textbookCycle(parse(line)));
-  } catch (error) {
-    if (!(error instanceof KettlefinError)) throw error;
-    return JSON.stringify({ error: { code: error.code, message: error.message } });
-  }
-}
-
-/** Whatever the line holds; the cycle checks it at its own door. */
-function parse(line: string): Parameters<typeof textbookCycle>[0] {
-  try {
-    return JSON.parse(line);
-  } catch {
-    const shown = line.length > 60 ? `${line.slice(0, 57)}...` : line;
-    throw new InputError('line', shown, 'one JSON object', 'notJson');
-  }
+  // Whatever the line holds; the cycle checks it at its own door.
+  return answerLine(line, (request) => JSON.stringify(textbookCycle(request as TextbookCycleRequest)));
 }
 
 /**

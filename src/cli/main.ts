@@ -1,14 +1,17 @@
 // The command line: finds the command, runs it, turns typed errors into one sentence and an exit code.
 
+import { caution } from '../cautions/index.ts';
 import { InputError, KettlefinError } from '../numerics/index.ts';
 import { nearestWord } from '../quantities/index.ts';
 import { checkCommand } from './check.ts';
-import type { Command, Streams } from './command.ts';
+import { type Command, SaidError, type Streams } from './command.ts';
 import { cycleCommand } from './cycle-command.ts';
 import { type ExitCode, exitCodes } from './exit-codes.ts';
 import { loadCommand } from './load.ts';
 import { printable } from './printable.ts';
+import { errorSentence } from './say-error.ts';
 import { stateCommand } from './state-command.ts';
+import { paragraph } from './text-table.ts';
 
 const commands: readonly Command[] = [checkCommand, loadCommand, cycleCommand, stateCommand];
 
@@ -53,6 +56,8 @@ function overview(): string {
 ${rows.join('\n')}
 
 kettlefin COMMAND --help tells more about one.
+
+${paragraph(caution)}
 `;
 }
 
@@ -63,15 +68,14 @@ function unknownCommand(name: string): string {
   return printable(`There is no command "${name.slice(0, 60)}". Commands: ${names.join(', ')}.${hint}\n`);
 }
 
-function report(error: unknown, command: Command, streams: Streams): ExitCode {
+function report(error: unknown, command: Command, { errors }: Streams): ExitCode {
   if (isReaderGone(error)) return exitCodes.answered;
-  if (error instanceof InputError) {
-    streams.errors.write(`${printable(error.message)}\nkettlefin ${command.name} --help shows how it is called.\n`);
-    return exitCodes.unusableInput;
-  }
-  if (error instanceof KettlefinError && error.code !== 'brokenData') {
-    streams.errors.write(`${printable(error.message)}\n`);
-    return exitCodes.noSolution;
-  }
-  throw error;
+  const cause = error instanceof SaidError ? error.cause : error;
+  // A broken data file is the program's fault, not the person's.
+  if (!(cause instanceof KettlefinError) || cause.code === 'brokenData') throw error;
+  const sentence = error instanceof SaidError ? error.message : errorSentence(cause);
+  errors.write(`${printable(sentence)}\n`);
+  if (!(cause instanceof InputError)) return exitCodes.noSolution;
+  errors.write(`kettlefin ${command.name} --help shows how it is called.\n`);
+  return exitCodes.unusableInput;
 }

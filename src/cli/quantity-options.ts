@@ -3,8 +3,9 @@
 
 import { messageInView } from '../assess/index.ts';
 import { pressureAtAltitude } from '../matter/air/index.ts';
-import { InputError, KettlefinError } from '../numerics/index.ts';
+import { InputError, type KettlefinError } from '../numerics/index.ts';
 import { type QuantityName, readQuantity, sayQuantity, type UnitView } from '../quantities/index.ts';
+import { errorSentence, inputSentence } from './say-error.ts';
 
 /** One quantity that a command can be given: its option, the key of the engine's request, and what it is. */
 export interface QuantityOption {
@@ -33,13 +34,19 @@ export function quantitiesGiven(
 }
 
 /**
- * Tells a fault with the names of the options and the units of the view: its message is made anew, its code and facts stay.
- * @param error  thrown by the engine for a request made by `quantitiesGiven`, and held by nobody else
+ * The sentence about a fault, with the names of the options and the units of the view.
+ * @param error    thrown by the engine for a request made by `quantitiesGiven`
+ * @param words    further names of the engine's own and what people call them
  */
-export function sayInOptionWords(error: unknown, options: readonly QuantityOption[], view: UnitView): void {
-  if (!(error instanceof KettlefinError)) return;
-  const message = error instanceof InputError ? inputMessage(error, options, view) : error.message;
-  error.message = optionNames(messageInView(message, view), options);
+export function sayInOptionWords(
+  error: KettlefinError,
+  options: readonly QuantityOption[],
+  view: UnitView,
+  words: Readonly<Record<string, string>> = {},
+): string {
+  const sentence = error instanceof InputError ? inputSaid(error, options, view) : errorSentence(error);
+  const named = Object.entries(words).reduce((text, [name, word]) => text.replaceAll(name, word), sentence);
+  return messageInView(optionNames(named, options), view);
 }
 
 function oneValue(option: string, text: string, quantity: QuantityName, atmosphere: number | undefined): number {
@@ -55,24 +62,29 @@ function oneValue(option: string, text: string, quantity: QuantityName, atmosphe
   return likely;
 }
 
-function inputMessage(
-  { path, received, expected, message }: InputError,
-  options: readonly QuantityOption[],
-  view: UnitView,
-) {
-  const key = path.replace(/^given\./, '');
-  const known = options.find((each) => each.key === key);
-  if (known === undefined || typeof received !== 'number' || !Number.isFinite(received)) return message;
-  return `${path}: ${sayQuantity(received, known.quantity, view, 4)} is not accepted; expected ${expected}`;
+function inputSaid(error: InputError, options: readonly QuantityOption[], view: UnitView): string {
+  const { path, code } = error;
+  const { received, expected } = error.facts();
+  const nameKeys = code === 'bothGiven' || code === 'missing' ? everyName : (text: string) => text;
+  const quantity = options.find(({ key }) => key === path.replace(/^given\./, ''))?.quantity;
+  const number = received === '' ? Number.NaN : Number(received);
+  const said = quantity === undefined || !Number.isFinite(number) ? received : sayQuantity(number, quantity, view, 4);
+  return inputSentence(path, said, nameKeys(expected, options), code);
 }
 
-/** "given.temperature", "evaporatingPressure" -> "--temperature", "--evaporating-pressure"; plain words stay. */
+/** Keys at the head of a sentence and compound keys anywhere: "given.temperature" -> "--temperature". */
 function optionNames(message: string, options: readonly QuantityOption[]): string {
   return options.reduce((text, { option, key }) => {
     const isPlainWord = /^[a-z]+$/.test(key);
-    const found = isPlainWord
-      ? new RegExp(String.raw`^(?:given\.)?${key}(?=:| )|given\.${key}`)
-      : new RegExp(String.raw`\b${key}\b`, 'g');
-    return text.replace(found, `--${option}`);
+    const found = isPlainWord ? `^(?:given\\.)?${key}(?=[: ])|given\\.${key}` : `\\b${key}\\b`;
+    return text.replace(new RegExp(found, 'g'), `--${option}`);
   }, message);
+}
+
+/** Every word of the text that is a key. */
+function everyName(text: string, options: readonly QuantityOption[]): string {
+  return text.replace(/\w+/g, (word) => {
+    const option = options.find(({ key }) => key === word)?.option;
+    return option === undefined ? word : `--${option}`;
+  });
 }

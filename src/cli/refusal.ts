@@ -1,7 +1,7 @@
 // A design that cannot be used or has no solution, told to people on the error stream and, with --json, to programs on the
 // output: { "caution", "error": { "kind": "unusable", "problems": […] } or { "kind": "noSolution", "code", "message", "facts" } }.
 
-import { type AssessOutcome, messageInView } from '../assess/index.ts';
+import { type AssessOutcome, type EngineError, messageInView } from '../assess/index.ts';
 import { caution } from '../cautions/index.ts';
 import { sayProblem } from '../design/index.ts';
 import { InputError } from '../numerics/index.ts';
@@ -10,6 +10,7 @@ import type { Streams } from './command.ts';
 import { type ExitCode, exitCodes } from './exit-codes.ts';
 import { fileTitle, readDesignText } from './input.ts';
 import { printable } from './printable.ts';
+import { errorSentence, withReason } from './say-error.ts';
 
 type Refusal = Exclude<AssessOutcome, { readonly ok: true }>;
 
@@ -31,9 +32,11 @@ export async function withDesignText(
     text = await readDesignText(asked.file, streams.input);
   } catch (error) {
     if (!(error instanceof InputError)) throw error;
-    const { code, received, expected, message } = error;
+    const { code } = error;
+    const { received, expected } = error.facts();
+    const message = errorSentence(error);
     writeJson(asked, streams, { kind: 'unusable', problems: [{ path: '', code, received, expected, message }] });
-    streams.errors.write(printable(`${message}.\n`));
+    streams.errors.write(printable(`${message}\n`));
     return exitCodes.unusableInput;
   }
   return answer(text);
@@ -49,8 +52,12 @@ export function refuse(asked: Asked, refusal: Refusal, streams: Streams): ExitCo
     return exitCodes.unusableInput;
   }
   writeJson(asked, streams, { kind: 'noSolution', ...refusal.error });
-  streams.errors.write(printable(`${title} has no solution: ${messageInView(refusal.error.message, asked.view)}\n`));
+  streams.errors.write(printable(`${title} has no solution: ${noSolution(refusal.error, asked.view)}\n`));
   return exitCodes.noSolution;
+}
+
+function noSolution({ message, code }: EngineError, view: UnitView): string {
+  return withReason(messageInView(message, view), code);
 }
 
 function writeJson({ json }: Asked, { output }: Streams, error: object): void {

@@ -1,11 +1,11 @@
 // `kettlefin state`: states of a refrigerant, one from options for people or --json, or a batch.
 
 import { caution } from '../cautions/index.ts';
-import { refrigerant, type StateInput, stateAt } from '../matter/refrigerants/index.ts';
-import { InputError } from '../numerics/index.ts';
+import { refrigerant, type StateInput, stateAt, supportedPairs } from '../matter/refrigerants/index.ts';
+import { InputError, KettlefinError } from '../numerics/index.ts';
 import { noPositionals, readArguments, unitView } from './arguments.ts';
 import { answerLines } from './batch.ts';
-import type { Command } from './command.ts';
+import { type Command, SaidError } from './command.ts';
 import { exitCodes } from './exit-codes.ts';
 import { airPressure, type QuantityOption, quantitiesGiven, sayInOptionWords } from './quantity-options.ts';
 import { answerStateLine, sayState } from './state.ts';
@@ -60,12 +60,7 @@ Exit codes: 0 answered; 2 unusable input; 3 no solution. A batch that was read t
     noPositionals(positionals);
     if (flags.batch) {
       if (flags.json || Object.keys(texts).length > 0) {
-        throw new InputError(
-          '--batch',
-          'beside other options',
-          '--batch alone: each line is a whole request',
-          'bothGiven',
-        );
+        throw new InputError('--batch', 'other options', '--batch alone: each line is a whole request', 'bothGiven');
       }
       await answerLines(input, output, answerStateLine);
       return exitCodes.answered;
@@ -76,6 +71,9 @@ Exit codes: 0 answered; 2 unusable input; 3 no solution. A batch that was read t
     }
     const atmosphere = airPressure(texts.altitude);
     const given = quantitiesGiven(quantityOptions, texts, atmosphere);
+    if (Object.keys(given).length === 0) {
+      throw new InputError('A pair of properties', 'nothing', supportedPairs.join('; '), 'missing');
+    }
     const { name, state } = answered(texts.refrigerant, given as unknown as StateInput, view);
     output.write(
       flags.json
@@ -91,7 +89,7 @@ function answered(named: string, given: StateInput, view: ReturnType<typeof unit
     const fluid = refrigerant(named);
     return { name: fluid.name, state: stateAt(fluid, given) };
   } catch (error) {
-    sayInOptionWords(error, quantityOptions, view);
-    throw error;
+    if (!(error instanceof KettlefinError)) throw error;
+    throw new SaidError(error, sayInOptionWords(error, quantityOptions, view));
   }
 }

@@ -2,8 +2,9 @@
 // No input or output happens here. SI, mass basis, full precision.
 
 import { refrigerant, type State, stateAt } from '../matter/refrigerants/index.ts';
-import { InputError, KettlefinError } from '../numerics/index.ts';
+import { InputError } from '../numerics/index.ts';
 import { formatNumber, type QuantityName, sayQuantity, type UnitView } from '../quantities/index.ts';
+import { answerLine } from './request-line.ts';
 import { columns } from './text-table.ts';
 
 /**
@@ -13,20 +14,16 @@ import { columns } from './text-table.ts';
  *              not JSON, not such an object, unknown fluid or pair, values no state can have, (T,p) on the saturation line
  */
 export function answerStateLine(line: string): string {
-  try {
-    const { name, given } = request(line);
+  return answerLine(line, (request) => {
+    const { name, given } = checkedRequest(request);
     return JSON.stringify(stateAt(refrigerant(name), given));
-  } catch (error) {
-    if (!(error instanceof KettlefinError)) throw error;
-    return JSON.stringify({ error: { code: error.code, message: error.message } });
-  }
+  });
 }
 
-function request(line: string): { name: string; given: Parameters<typeof stateAt>[1] } {
-  const record = parse(line);
+function checkedRequest(record: unknown): { name: string; given: Parameters<typeof stateAt>[1] } {
   const expected = 'an object with "refrigerant" (a name) and "given" (two properties)';
   if (typeof record !== 'object' || record === null || Array.isArray(record)) {
-    throw new InputError('line', shortened(line), expected, 'badRequest');
+    throw new InputError('line', record, expected, 'badRequest');
   }
   for (const key of Object.keys(record)) {
     if (key !== 'refrigerant' && key !== 'given') throw new InputError(key, 'unknown key', expected, 'unknownKey');
@@ -37,18 +34,6 @@ function request(line: string): { name: string; given: Parameters<typeof stateAt
     throw new InputError('given', given, 'an object of two properties', 'badRequest');
   }
   return { name, given: given as Parameters<typeof stateAt>[1] };
-}
-
-function parse(line: string): unknown {
-  try {
-    return JSON.parse(line);
-  } catch {
-    throw new InputError('line', shortened(line), 'one JSON object', 'notJson');
-  }
-}
-
-function shortened(line: string): string {
-  return line.length > 60 ? `${line.slice(0, 57)}...` : line;
 }
 
 /**

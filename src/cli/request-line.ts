@@ -1,0 +1,33 @@
+// One line of a batch: the JSON value it holds, or what keeps it from being one. A key given twice is refused, since one of
+// its values would be lost silently.
+
+import { readJson } from '../design/index.ts';
+import { InputError, KettlefinError } from '../numerics/index.ts';
+
+/**
+ * The answer to one line: `{"error":{"code":…,"message":…}}` on one line for whatever is wrong with it.
+ * @param answer  the answer to the parsed line, as one line of JSON; may throw a KettlefinError
+ */
+export function answerLine(line: string, answer: (request: unknown) => string): string {
+  try {
+    return answer(parsedLine(line));
+  } catch (error) {
+    if (!(error instanceof KettlefinError)) throw error;
+    return JSON.stringify({ error: { code: error.code, message: error.message } });
+  }
+}
+
+/** @throws InputError 'notJson', 'tooDeep', 'duplicateKey' */
+function parsedLine(line: string): unknown {
+  const read = readJson(line);
+  if (read.ok) return read.value;
+  const { path, code, expected, column } = read.problem;
+  const isJson = code === 'tooDeep' || code === 'duplicateKey';
+  if (isJson)
+    throw new InputError(path || 'line', code === 'tooDeep' ? 'what it holds' : 'given twice', expected, code);
+  throw new InputError('line', shortened(line), `one JSON object; column ${column} should hold ${expected}`, 'notJson');
+}
+
+function shortened(line: string): string {
+  return line.length > 60 ? `${line.slice(0, 57)}...` : line;
+}

@@ -1,0 +1,57 @@
+// Sentences for people about what was typed: made here, from the facts of the error, so that each says what was wrong in its
+// own words. Programs read codes and facts.
+
+import { InputError, type KettlefinError } from '../numerics/index.ts';
+
+/** The sentence for an input that cannot be used. */
+export function inputSentence(path: string, received: string, expected: string, code: string): string {
+  switch (code) {
+    case 'missing':
+      return `${path} is missing. Expected ${expected}.`;
+    case 'valueMissing':
+      return `${path} has no value. Expected ${expected}.`;
+    case 'unknownOption':
+      return `There is no option ${path}. Expected ${expected}`;
+    case 'optionTwice':
+      return `${path} is given twice. Expected ${expected}.`;
+    case 'noSuchFile':
+      return `${path} does not exist. Expected ${expected}.`;
+    case 'isFolder':
+      return `${path} is a folder. Expected ${expected}.`;
+    case 'unreadable':
+      return `${path} cannot be read (${received}). Expected ${expected}.`;
+    case 'notText':
+      return `${path} is not text. Expected ${expected}.`;
+    case 'tooLarge':
+      return `${path} is too large. Expected ${expected}.`;
+    case 'bothGiven':
+      return `${path} does not go with what else is given. Expected ${expected}.`;
+    case 'tooMany':
+      return `${received} is more than this command takes. Expected ${expected}.`;
+    case 'unsupportedPair':
+      return `These do not make a pair: ${received}. Expected one of: ${expected}.`;
+    default:
+      return `${path}: ${received} is not accepted. Expected ${expected}.`;
+  }
+}
+
+/** The sentence for any error of the engine, still in base SI where the engine made it. */
+export function errorSentence(error: KettlefinError): string {
+  if (error instanceof InputError) {
+    const { received, expected } = error.facts();
+    return inputSentence(error.path, received, expected, error.code);
+  }
+  return withReason(error.message, error.code);
+}
+
+const reasons: Readonly<Record<string, string>> = {
+  condensingAboveCritical:
+    'Above the critical point nothing condenses; cycles that work there are not in this version.',
+};
+
+/** The message, and for some codes the reason behind it. */
+export function withReason(message: string, code: string): string {
+  const sentence = message.endsWith('.') ? message : `${message}.`;
+  const reason = reasons[code];
+  return reason === undefined ? sentence : `${sentence} ${reason}`;
+}
