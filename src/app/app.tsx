@@ -1,12 +1,11 @@
 // The workbench: holds the state, keeps it in the browser, asks the engine at every change, and lays out the page.
 
-import { lazy, type ReactNode, Suspense, useEffect, useMemo, useReducer, useState } from 'react';
+import { type ComponentType, lazy, type ReactNode, Suspense, useEffect, useMemo, useReducer, useState } from 'react';
 import { caution } from '../cautions/index.ts';
 import { type DesignProblem, type EditResult, parseDesign, sayProblem, serialiseDesign } from '../design/index.ts';
 import type { UnitView } from '../quantities/index.ts';
 import { HeatPath } from './heat-path/heat-path.tsx';
 import { type Workbench, WorkbenchContext } from './state/context.tsx';
-import { demos } from './state/demos.ts';
 import { fileNameFor, readFileText, saveText } from './state/files.ts';
 import type { Start } from './state/start.ts';
 import type { Keeper } from './state/storage.ts';
@@ -15,9 +14,6 @@ import { useStation } from './state/use-station.ts';
 import { reduce, startState } from './state/workbench.ts';
 import { type StationName, stationNames, stationTitles } from './stations/names.ts';
 import { type StationProps, StationWithoutAnswer } from './stations/station.tsx';
-import { TheMachine } from './stations/the-machine.tsx';
-import { TwoBills } from './stations/two-bills.tsx';
-import { WhatLeaves } from './stations/what-leaves.tsx';
 import { WhereItSettles } from './stations/where-it-settles.tsx';
 import { LightProvider } from './ui/light.tsx';
 import { NoticeBox } from './ui/notice.tsx';
@@ -27,6 +23,9 @@ import type { EngineClient } from './worker/client.ts';
 import type { AssessAnswer } from './worker/messages.ts';
 
 // Not needed to show the first verdict, so loaded when they are opened.
+const TheMachine = lazy(() => import('./stations/the-machine.tsx').then((part) => ({ default: part.TheMachine })));
+const TwoBills = lazy(() => import('./stations/two-bills.tsx').then((part) => ({ default: part.TwoBills })));
+const WhatLeaves = lazy(() => import('./stations/what-leaves.tsx').then((part) => ({ default: part.WhatLeaves })));
 const CycleAlone = lazy(() => import('./stations/cycle-alone.tsx').then((part) => ({ default: part.CycleAlone })));
 const StartMyOwn = lazy(() => import('./stations/start-my-own.tsx').then((part) => ({ default: part.StartMyOwn })));
 const Assumptions = lazy(() => import('./ui/assumptions.tsx').then((part) => ({ default: part.Assumptions })));
@@ -84,10 +83,6 @@ export function App({ engine, keeper, start }: AppProps): ReactNode {
       notice: { title: 'The file was not opened. The open design is unchanged.', problems },
     });
   };
-  const openDemo = (file: string) => {
-    const demo = demos.find((candidate) => candidate.file === file);
-    if (demo !== undefined) openText(demo.text, demo.name);
-  };
   const { answer } = state;
   const stale = state.answered !== document;
 
@@ -105,7 +100,7 @@ export function App({ engine, keeper, start }: AppProps): ReactNode {
           undo={() => dispatch({ type: 'undone' })}
           redo={() => dispatch({ type: 'redone' })}
           startOwn={() => setDialog('start')}
-          openDemo={openDemo}
+          openDemo={(demo) => openText(demo.text, demo.name)}
           openFile={(file) => void openFile(file)}
           saveFile={() => saveText(serialiseDesign(document), fileNameFor(document.name))}
           view={state.view}
@@ -186,7 +181,7 @@ export function App({ engine, keeper, start }: AppProps): ReactNode {
   );
 }
 
-const views: Readonly<Record<Exclude<StationName, 'cycle-alone'>, (props: StationProps) => ReactNode>> = {
+const views: Readonly<Record<Exclude<StationName, 'cycle-alone'>, ComponentType<StationProps>>> = {
   'what-leaves': WhatLeaves,
   'the-machine': TheMachine,
   'where-it-settles': WhereItSettles,
@@ -211,7 +206,11 @@ function OpenStation({ station, answer, view, refused }: OpenStationProps): Reac
   }
   if (answer === undefined) return refused ? <StationWithoutAnswer station={station} /> : null;
   const View = views[station];
-  return <View answer={answer} view={view} />;
+  return (
+    <Suspense>
+      <View answer={answer} view={view} />
+    </Suspense>
+  );
 }
 
 function StationLinks({ current, open }: { current: StationName; open: (station: StationName) => void }): ReactNode {

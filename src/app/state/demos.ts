@@ -1,23 +1,32 @@
-// The invented example designs that come with the program, as text, each under the name of its file.
+// The invented example designs that come with the program, as text, each under the name of its file. The one a first visit
+// opens with comes with the page; the others are loaded when the list of designs is opened.
 
-const texts = import.meta.glob<string>('../../../data/designs/*.json', {
-  query: '?raw',
-  import: 'default',
-  eager: true,
-});
+import firstText from '../../../data/designs/reef-in-the-study.json?raw';
+
+const others = import.meta.glob<string>(
+  ['../../../data/designs/*.json', '!../../../data/designs/reef-in-the-study.json'],
+  { query: '?raw', import: 'default' },
+);
 
 export interface Demo {
-  /** 'cellar-cichlids.json' */
+  /** 'reef-in-the-study.json' */
   readonly file: string;
   readonly name: string;
   readonly note: string | undefined;
   readonly text: string;
 }
 
-export const demos: readonly Demo[] = Object.entries(texts).map(([path, text]) => {
-  const { name, note } = JSON.parse(text) as { name: string; note?: string };
-  return { file: path.slice(path.lastIndexOf('/') + 1), name, note, text };
-});
-
 /** Open at a first visit: an example that carries its load. */
-export const firstDemoFile = 'reef-in-the-study.json';
+export const firstDemo: Demo = demoOf('reef-in-the-study.json', firstText);
+
+export async function loadDemos(): Promise<readonly Demo[]> {
+  const loaded = await Promise.all(
+    Object.entries(others).map(async ([path, load]) => demoOf(path.slice(path.lastIndexOf('/') + 1), await load())),
+  );
+  return [firstDemo, ...loaded];
+}
+
+function demoOf(file: string, text: string): Demo {
+  const { name, note } = JSON.parse(text) as { name: string; note?: string };
+  return { file, name, note, text };
+}

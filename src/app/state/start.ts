@@ -3,7 +3,7 @@
 import { type DesignDocument, parseDesign, sayProblem } from '../../design/index.ts';
 import type { UnitView } from '../../quantities/index.ts';
 import type { LightChoice } from '../ui/light.tsx';
-import { demos, firstDemoFile } from './demos.ts';
+import { firstDemo } from './demos.ts';
 import type { Keeper } from './storage.ts';
 import type { Notice } from './workbench.ts';
 
@@ -19,21 +19,18 @@ export function startFrom(keeper: Keeper): Start {
   const kept = keeper.read('light');
   const light = kept === 'light' || kept === 'dark' ? kept : 'system';
   const text = keeper.read('design');
-  if (text === undefined) return { document: firstDemo(), view, light, notice: undefined };
+  if (text === undefined) return { document: exampleDocument(), view, light, notice: undefined };
   const outcome = parseDesign(text);
   if (outcome.ok) return { document: outcome.document, view, light, notice: undefined };
   // Kept text that no longer reads is set aside under another key, not thrown away, before the example takes its place.
   keeper.write('design-set-aside', text);
   const problems = outcome.problems.map((problem) => ({ path: problem.path, message: sayProblem(problem) }));
   const title = 'The design kept in this browser cannot be read. It was set aside; an example is open instead.';
-  return { document: firstDemo(), view, light, notice: { title, problems } };
+  return { document: exampleDocument(), view, light, notice: { title, problems } };
 }
 
-function firstDemo(): DesignDocument {
-  const first = demos.filter((demo) => demo.file === firstDemoFile);
-  for (const demo of [...first, ...demos]) {
-    const outcome = parseDesign(demo.text);
-    if (outcome.ok) return outcome.document;
-  }
-  throw new Error('No example design can be read: data/designs is empty or broken.');
+function exampleDocument(): DesignDocument {
+  const outcome = parseDesign(firstDemo.text);
+  if (outcome.ok) return outcome.document;
+  throw new Error(`The example ${firstDemo.file} cannot be read: ${outcome.problems.map(sayProblem).join(' ')}`);
 }

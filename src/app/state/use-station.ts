@@ -1,7 +1,7 @@
 // Which station is open, kept in the page's address so that Back works and a station can be linked to.
 
 import { useCallback, useEffect, useState } from 'react';
-import { firstStation, type StationName, stationOfAddress } from '../stations/names.ts';
+import { firstStation, type StationName, stationOfAddress, stationTitles } from '../stations/names.ts';
 
 export function useStation(): readonly [StationName, (station: StationName) => void] {
   const [station, setStation] = useState<StationName>(() => stationOfAddress(location.hash) ?? firstStation);
@@ -14,12 +14,20 @@ export function useStation(): readonly [StationName, (station: StationName) => v
   const open = useCallback((next: StationName) => {
     location.hash = next;
     setStation(next);
-    // After the station is drawn: the reader and the keyboard go on from its heading.
-    requestAnimationFrame(() => {
-      const title = document.getElementById('station-title');
-      title?.focus({ preventScroll: true });
-      title?.scrollIntoView({ block: 'start' });
-    });
+    focusTitle(stationTitles[next], 60);
   }, []);
   return [station, open];
+}
+
+/** The reader and the keyboard go on from the station's heading, once it is there: a station may have to be loaded first. */
+function focusTitle(words: string, framesLeft: number): void {
+  requestAnimationFrame(() => {
+    const title = document.getElementById('station-title');
+    if (title?.textContent !== words) {
+      if (framesLeft > 0) focusTitle(words, framesLeft - 1);
+      return;
+    }
+    title.focus({ preventScroll: true });
+    title.scrollIntoView({ block: 'start' });
+  });
 }

@@ -1,11 +1,11 @@
 // The top bar: name, the design, undo and redo, designs and files, units and light.
 
-import { type ReactNode, useEffect, useRef } from 'react';
+import { type ReactNode, useEffect, useRef, useState } from 'react';
 import type { Standing } from '../../assess/index.ts';
 import { fieldRecord } from '../../design/index.ts';
 import type { UnitView } from '../../quantities/index.ts';
 import { DesignField } from '../fields/design-field.tsx';
-import { demos } from '../state/demos.ts';
+import { type Demo, firstDemo, loadDemos } from '../state/demos.ts';
 import { Choice } from './choice.tsx';
 import { Brand, RedoSign, UndoSign } from './icons.tsx';
 import type { LightChoice } from './light.tsx';
@@ -19,7 +19,7 @@ export interface TopBarProps {
   readonly undo: () => void;
   readonly redo: () => void;
   readonly startOwn: () => void;
-  readonly openDemo: (file: string) => void;
+  readonly openDemo: (demo: Demo) => void;
   readonly openFile: (file: File) => void;
   readonly saveFile: () => void;
   readonly view: UnitView;
@@ -90,9 +90,10 @@ export function TopBar(props: TopBarProps): ReactNode {
 const nameFields = ['name', 'note'].flatMap((path) => fieldRecord(path) ?? []);
 
 function DesignMenu(props: TopBarProps): ReactNode {
+  const [demos, setDemos] = useState<readonly Demo[]>([firstDemo]);
   const file = useRef<HTMLInputElement>(null);
   return (
-    <Menu label="Designs">
+    <Menu label="Designs" opened={() => void loadDemos().then(setDemos)}>
       {(close) => (
         <>
           <div className="tools">
@@ -133,7 +134,7 @@ function DesignMenu(props: TopBarProps): ReactNode {
                     type="button"
                     onClick={() => {
                       close();
-                      props.openDemo(demo.file);
+                      props.openDemo(demo);
                     }}
                   >
                     <span>{demo.name}</span>
@@ -161,11 +162,12 @@ function DesignMenu(props: TopBarProps): ReactNode {
 
 interface MenuProps {
   readonly label: string;
+  readonly opened?: () => void;
   readonly children: ReactNode | ((close: () => void) => ReactNode);
 }
 
 /** A disclosure that closes when the person goes elsewhere or presses Escape. */
-function Menu({ label, children }: MenuProps): ReactNode {
+function Menu({ label, opened, children }: MenuProps): ReactNode {
   const menu = useRef<HTMLDetailsElement>(null);
   const close = () => {
     if (menu.current !== null) menu.current.open = false;
@@ -186,6 +188,7 @@ function Menu({ label, children }: MenuProps): ReactNode {
     <details
       className="menu"
       ref={menu}
+      onToggle={(event) => event.currentTarget.open && opened?.()}
       onKeyDown={(event) => {
         if (event.key !== 'Escape') return;
         close();
