@@ -55,9 +55,13 @@ export function account(energies: ScenarioEnergies, purchase: number, prices: Ac
   requirePrices(prices);
   const electricityCost = energyCost(energies.electricity, prices.electricity);
   const roomHeatCredit = energyCost(energies.roomHeatHeated, prices.houseHeat);
-  const coolingCost = prices.roomCooledInSummer
-    ? roomCoolingCost(energies.roomHeatSummer, prices.roomCoolingCop, prices.electricity)
-    : 0;
+  const { roomCooledInSummer, roomCoolingCop } = prices;
+  const coolingCost = summerCoolingCost(
+    roomCooledInSummer,
+    energies.roomHeatSummer,
+    roomCoolingCop,
+    prices.electricity,
+  );
   const runningCost = yearlyRunningCost(electricityCost, roomHeatCredit, coolingCost);
   const annualisedPurchase = purchase * capitalRecoveryFactor(prices.discountRate, prices.years);
   return {
@@ -105,6 +109,21 @@ export function roomCoolingCost(heat: number, coolingCop: number, price: number)
   requirePositive('coolingCop', coolingCop);
   requireNonNegative('price', price);
   return (heat / coolingCop) * price;
+}
+
+/**
+ * Cooling cost of a summer: that of `roomCoolingCost` in a room that is cooled, none in any other.
+ * @throws InputError as `roomCoolingCost`
+ */
+export function summerCoolingCost(isCooled: boolean, heat: number, coolingCop: number, price: number): number {
+  return isCooled ? roomCoolingCost(heat, coolingCop, price) : 0;
+}
+
+/** Purchase [money] of a device and of the plain heater that stays beside it: C = C_device + C_heater. */
+export function purchaseWithHeater(device: number, heater: number): number {
+  requireNonNegative('device', device);
+  requireNonNegative('heater', heater);
+  return device + heater;
 }
 
 /**

@@ -3,7 +3,7 @@
 // Electricity of the tank's own pump and light is the same in every scenario and is not in any of them.
 
 import { InputError, requireFinite, requirePositive } from '../numerics/index.ts';
-import type { MonthResult, Year } from '../year/index.ts';
+import { type MonthResult, shareOfEnergy, sumOfMonths, type Year, type YearPart } from '../year/index.ts';
 
 export type ScenarioId = 'plainHeater' | 'thisLoop' | 'certifiedHeatPump';
 
@@ -18,14 +18,17 @@ export interface ScenarioEnergies {
   readonly roomHeatSummer: number;
 }
 
+/** A resistance heater turns every joule of electricity into heat. */
+export const heaterCop = 1;
+
 /** A resistance heater: every joule of electricity becomes heat in the water (coefficient of performance 1). */
 export function plainHeaterEnergies(year: Year): ScenarioEnergies {
   return {
     scenario: 'plainHeater',
     heatToWater: year.energies.heatNeeded,
-    electricity: year.energies.heatNeeded,
-    roomHeatHeated: overMonths(year, (month) => month.conditions.heatedShare * month.energies.tankSensible),
-    roomHeatSummer: overMonths(year, (month) => month.conditions.summerShare * month.energies.tankSensible),
+    electricity: electricityAtCop(year.energies.heatNeeded, heaterCop),
+    roomHeatHeated: inPart(year, 'heatedShare', (month) => month.energies.tankSensible),
+    roomHeatSummer: inPart(year, 'summerShare', (month) => month.energies.tankSensible),
   };
 }
 
@@ -49,15 +52,25 @@ export function thisLoopEnergies(year: Year): ScenarioEnergies {
  * @throws InputError for a coefficient below 1 or not finite
  */
 export function certifiedHeatPumpEnergies(year: Year, cop: number, sourceIsTankRoom: boolean): ScenarioEnergies {
-  const roomHeat = (month: MonthResult) =>
-    month.energies.tankSensible - (sourceIsTankRoom ? heatTakenAtCop(month.energies.heatNeeded, cop) : 0);
+  const roomHeat = (month: MonthResult) => certifiedRoomHeat(month, cop, sourceIsTankRoom);
   return {
     scenario: 'certifiedHeatPump',
     heatToWater: year.energies.heatNeeded,
     electricity: electricityAtCop(year.energies.heatNeeded, cop),
-    roomHeatHeated: overMonths(year, (month) => month.conditions.heatedShare * roomHeat(month)),
-    roomHeatSummer: overMonths(year, (month) => month.conditions.summerShare * roomHeat(month)),
+    roomHeatHeated: inPart(year, 'heatedShare', roomHeat),
+    roomHeatSummer: inPart(year, 'summerShare', roomHeat),
   };
+}
+
+/** Net sensible heat of one month into the tank's room with such a heat pump [J]. */
+export function certifiedRoomHeat({ energies }: MonthResult, cop: number, sourceIsTankRoom: boolean): number {
+  const taken = sourceIsTankRoom ? heatTakenAtCop(energies.heatNeeded, cop) : 0;
+  return roomHeatLessTaken(energies.tankSensible, taken);
+}
+
+/** Net sensible heat into the room [J] = Q_tank − Q_src: sensible loss of the tank, heat taken from the room's air. Energy balance. */
+export function roomHeatLessTaken(tankSensible: number, taken: number): number {
+  return tankSensible - taken;
 }
 
 /**
@@ -95,6 +108,6 @@ function requireCop(cop: number): void {
   if (cop < 1) throw new InputError('cop', cop, 'a coefficient of performance of 1 or more');
 }
 
-function overMonths(year: Year, read: (month: MonthResult) => number): number {
-  return year.months.reduce((total, month) => total + read(month), 0);
+function inPart(year: Year, part: YearPart, read: (month: MonthResult) => number): number {
+  return sumOfMonths(year.months.map((month) => shareOfEnergy(month.conditions[part], read(month))));
 }

@@ -1,15 +1,15 @@
-// Formula records of the accounts, and the steps behind one account.
+// Formula records of the accounts.
 
-import type { Formula, FormulaSymbol, FormulaValues, WorkingStep } from '../quantities/index.ts';
+import type { Formula, FormulaSymbol } from '../quantities/index.ts';
 import {
-  type Account,
-  type AccountPrices,
   annualisedCost,
   energyCost,
+  purchaseWithHeater,
   roomCoolingCost,
+  summerCoolingCost,
   yearlyRunningCost,
 } from './account.ts';
-import { electricityAtCop, heatTakenAtCop } from './energies.ts';
+import { electricityAtCop, heatTakenAtCop, roomHeatLessTaken } from './energies.ts';
 import { annuityFactor, capitalRecoveryFactor, discountedPayback, netPresentValue } from './present-value.ts';
 
 const economics = 'any engineering-economics text';
@@ -156,6 +156,59 @@ export const accountsFormulas: readonly Formula[] = [
     ],
   },
   {
+    id: 'accounts.summerCoolingCost',
+    title: 'Cooling cost of a summer',
+    result: { symbol: 'K_cool', ...perYear('cooling cost') },
+    expression: 'cooled > 0 ? Q / COP_cool * p : 0',
+    symbols: {
+      cooled: { meaning: '1 where the room is cooled in summer, else 0', unit: '1' },
+      Q: { meaning: 'sensible heat into the room in summer', unit: 'J' },
+      COP_cool: { meaning: 'coefficient of performance of the room cooling', unit: '1' },
+      p: { meaning: 'price of electricity', unit: 'money/J' },
+    },
+    source: 'definition; the coefficient itself is common practice, no source',
+    validity: 'vapour left out',
+    file: accountFile,
+    compute: (v) => summerCoolingCost(v.cooled! > 0, v.Q!, v.COP_cool!, v.p!),
+    examples: [
+      { cooled: 1, Q: 3.7e8, COP_cool: 2.9, p: 8.6e-8 },
+      { cooled: 0, Q: 3.7e8, COP_cool: 2.9, p: 8.6e-8 },
+    ],
+  },
+  {
+    id: 'accounts.roomHeatLessTaken',
+    title: "Net sensible heat into the tank's room in a month",
+    result: { symbol: 'Q_room', meaning: 'net sensible heat into the room', unit: 'J' },
+    expression: 'Q_tank - Q_src',
+    symbols: {
+      Q_tank: { meaning: 'sensible loss of the tank', unit: 'J' },
+      Q_src: { meaning: "heat taken from the room's air; 0 for another source", unit: 'J' },
+    },
+    source: 'energy balance; vapour is not counted',
+    validity: 'steady state of a month',
+    file: energiesFile,
+    compute: (v) => roomHeatLessTaken(v.Q_tank!, v.Q_src!),
+    examples: [
+      { Q_tank: 3.1e8, Q_src: 4.5e8 },
+      { Q_tank: 2.2e8, Q_src: 1.4e8 },
+    ],
+  },
+  {
+    id: 'accounts.purchase',
+    title: 'Purchase of a device and the plain heater beside it',
+    result: { symbol: 'C', ...money('purchase') },
+    expression: 'C_device + C_heater',
+    symbols: { C_device: money('the device'), C_heater: money('the heater that makes up what is missing') },
+    source: 'definition of this project: a heat pump keeps a plain heater beside it',
+    validity: 'price of 0 or more',
+    file: accountFile,
+    compute: (v) => purchaseWithHeater(v.C_device!, v.C_heater!),
+    examples: [
+      { C_device: 250, C_heater: 40 },
+      { C_device: 1400, C_heater: 55 },
+    ],
+  },
+  {
     id: 'accounts.runningCost',
     title: 'Running cost of a year, tank and room',
     result: { symbol: 'R', ...perYear('running cost') },
@@ -178,87 +231,16 @@ export const accountsFormulas: readonly Formula[] = [
     id: 'accounts.annualCost',
     title: 'Cost per year with the purchase spread over its life',
     result: { symbol: 'A', ...perYear('cost per year') },
-    expression: 'R + C * r / (1 - (1 + r)^(-n))',
+    expression: 'R + C * (r > 0 ? r / (1 - (1 + r)^(-n)) : 1 / n)',
     symbols: { R: perYear('running cost'), C: money('purchase'), r: rate, n: years },
     source: economics,
-    validity: 'r above 0; at r = 0 the purchase is divided by n',
+    validity: 'r of 0 or more',
     file: accountFile,
     compute: (v) => annualisedCost(v.R!, v.C!, v.r!, v.n!),
     examples: [
       { R: 121, C: 600, r: 0.05, n: 10 },
       { R: 262, C: 45, r: 0.028, n: 7.5 },
+      { R: 262, C: 45, r: 0, n: 7.5 },
     ],
   },
 ];
-
-/** The steps behind one account; results are named after its scenario: 'accounts.thisLoop.annualCost'. */
-export function accountWorking(result: Account, prices: AccountPrices): readonly WorkingStep[] {
-  const prefix = `accounts.${result.scenario}`;
-  const { energies } = result;
-  const step = (
-    name: string,
-    formula: string,
-    inputs: FormulaValues,
-    from: Readonly<Record<string, string>>,
-    value: number,
-  ): WorkingStep => ({ result: `${prefix}.${name}`, formula, inputs, from, value });
-  const steps = [
-    step(
-      'electricityCost',
-      'accounts.energyCost',
-      { E: energies.electricity, p: prices.electricity },
-      { p: 'prices.electricity' },
-      result.electricityCost,
-    ),
-    step(
-      'roomHeatCredit',
-      'accounts.energyCost',
-      { E: energies.roomHeatHeated, p: prices.houseHeat },
-      { p: 'room.houseHeatPrice' },
-      result.roomHeatCredit,
-    ),
-  ];
-  if (prices.roomCooledInSummer) {
-    steps.push(
-      step(
-        'coolingCost',
-        'accounts.roomCoolingCost',
-        { Q: energies.roomHeatSummer, COP_cool: prices.roomCoolingCop, p: prices.electricity },
-        { p: 'prices.electricity' },
-        result.coolingCost,
-      ),
-    );
-  }
-  const costsFrom: Record<string, string> = {
-    K_el: `${prefix}.electricityCost`,
-    K_room: `${prefix}.roomHeatCredit`,
-  };
-  if (prices.roomCooledInSummer) costsFrom.K_cool = `${prefix}.coolingCost`;
-  steps.push(
-    step(
-      'runningCost',
-      'accounts.runningCost',
-      { K_el: result.electricityCost, K_room: result.roomHeatCredit, K_cool: result.coolingCost },
-      costsFrom,
-      result.runningCost,
-    ),
-  );
-  if (prices.discountRate > 0) {
-    steps.push(
-      step(
-        'annualCost',
-        'accounts.annualCost',
-        { R: result.runningCost, C: result.purchase, r: prices.discountRate, n: prices.years },
-        { R: `${prefix}.runningCost`, C: purchasePath[result.scenario], r: 'prices.discountRate', n: 'prices.life' },
-        result.annualCost,
-      ),
-    );
-  }
-  return steps;
-}
-
-const purchasePath = {
-  plainHeater: 'prices.heater',
-  thisLoop: 'prices.loopParts',
-  certifiedHeatPump: 'prices.certifiedHeatPump',
-} as const;

@@ -5,6 +5,7 @@ export {
   assumedRoomCoolingCop,
   compareAccounts,
   energyCost,
+  purchaseWithHeater,
   roomCoolingCost,
   yearlyRunningCost,
 } from './account.ts';
@@ -16,7 +17,7 @@ export {
   plainHeaterEnergies,
   thisLoopEnergies,
 } from './energies.ts';
-export { accountsFormulas, accountWorking } from './formulas.ts';
+export { accountsFormulas } from './formulas.ts';
 export {
   annuityFactor,
   capitalRecoveryFactor,
@@ -24,3 +25,5 @@ export {
   isPaidBack,
   netPresentValue,
 } from './present-value.ts';
+export type { CertifiedHeatPump } from './working.ts';
+export { accountWorking, scenarioWorking } from './working.ts';

@@ -3,12 +3,9 @@
 
 import { saturationPressureWorking, stateWorking, temperatureWorking } from '../matter/refrigerants/index.ts';
 import { type CompressorOrigins, compressorWorking } from '../parts/compressor/index.ts';
-import type { FormulaValues, WorkingStep } from '../quantities/index.ts';
+import { type StepInput, type WorkingStep, workingStep } from '../quantities/index.ts';
 import type { OperatingPoint, OperatingPointInput } from './operating-point.ts';
 import type { CyclePoint, TextbookCycle } from './textbook-cycle.ts';
-
-/** A number put in, and the design path, step or state it came from. */
-type Origin = readonly [value: number, from: string];
 
 /** Where the inputs of an operating point came from: design paths or names of other steps. */
 export interface OperatingOrigins {
@@ -28,69 +25,72 @@ export interface OperatingOrigins {
 export function textbookCycleWorking(cycle: TextbookCycle, prefix = 'cycle'): readonly WorkingStep[] {
   const [inlet, isentropic, outlet, liquid, expanded] = cycle.points;
   const own = (name: string) => `${prefix}.${name}`;
-  const h = (point: CyclePoint): Origin => [point.enthalpy, own(`points.${point.name}.enthalpy`)];
-  const s = (point: CyclePoint): Origin => [point.entropy, own(`points.${point.name}.entropy`)];
-  const work: Origin = [cycle.specificWork, own('specificWork')];
-  const delivered: Origin = [cycle.heatDelivered, own('heatDelivered')];
-  const taken: Origin = [cycle.heatTaken, own('heatTaken')];
+  const h = (point: CyclePoint): StepInput => [point.enthalpy, own(`points.${point.name}.enthalpy`)];
+  const s = (point: CyclePoint): StepInput => [point.entropy, own(`points.${point.name}.entropy`)];
+  const work: StepInput = [cycle.specificWork, own('specificWork')];
+  const delivered: StepInput = [cycle.heatDelivered, own('heatDelivered')];
+  const taken: StepInput = [cycle.heatTaken, own('heatTaken')];
   const { exergyBasis: basis, exergyDestruction: lost } = cycle;
-  const T_0: Origin = [basis.deadState, own('exergyBasis.deadState')];
-  const sink: Origin = [basis.sinkTemperature, own('exergyBasis.sinkTemperature')];
-  const source: Origin = [basis.sourceTemperature, own('exergyBasis.sourceTemperature')];
-  const least: Origin = [basis.minimumWork, own('exergyBasis.minimumWork')];
-  const minusTaken: Origin = [-cycle.heatTaken, own('heatTaken')];
+  const T_0: StepInput = [basis.deadState, own('exergyBasis.deadState')];
+  const sink: StepInput = [basis.sinkTemperature, own('exergyBasis.sinkTemperature')];
+  const source: StepInput = [basis.sourceTemperature, own('exergyBasis.sourceTemperature')];
+  const least: StepInput = [basis.minimumWork, own('exergyBasis.minimumWork')];
+  const minusTaken: StepInput = [-cycle.heatTaken, own('heatTaken')];
   return [
-    step(own('pressureRatio'), 'loop.pressureRatio', cycle.pressureRatio, {
+    workingStep(own('pressureRatio'), 'loop.pressureRatio', cycle.pressureRatio, {
       p_d: [cycle.condensing.pressure, own('condensing.pressure')],
       p_s: [cycle.evaporating.pressure, own('evaporating.pressure')],
     }),
     compressionStep(cycle, own, h(inlet), h(isentropic), h(outlet)),
-    step(own('specificWork'), 'loop.specificWork', cycle.specificWork, { h_2: h(outlet), h_1: h(inlet) }),
-    step(own('heatDelivered'), 'loop.heatDeliveredPerMass', cycle.heatDelivered, { h_2: h(outlet), h_3: h(liquid) }),
-    step(own('heatTaken'), 'loop.heatTakenPerMass', cycle.heatTaken, { h_1: h(inlet), h_4: h(expanded) }),
-    step(own('heatingCop'), 'loop.heatingCop', cycle.heatingCop, { q_H: delivered, w: work }),
-    step(own('coolingCop'), 'loop.coolingCop', cycle.coolingCop, { q_L: taken, w: work }),
-    step(own('carnotHeatingCop'), 'loop.carnotHeatingCop', cycle.carnotHeatingCop, {
+    workingStep(own('specificWork'), 'loop.specificWork', cycle.specificWork, { h_2: h(outlet), h_1: h(inlet) }),
+    workingStep(own('heatDelivered'), 'loop.heatDeliveredPerMass', cycle.heatDelivered, {
+      h_2: h(outlet),
+      h_3: h(liquid),
+    }),
+    workingStep(own('heatTaken'), 'loop.heatTakenPerMass', cycle.heatTaken, { h_1: h(inlet), h_4: h(expanded) }),
+    workingStep(own('heatingCop'), 'loop.heatingCop', cycle.heatingCop, { q_H: delivered, w: work }),
+    workingStep(own('coolingCop'), 'loop.coolingCop', cycle.coolingCop, { q_L: taken, w: work }),
+    workingStep(own('carnotHeatingCop'), 'loop.carnotHeatingCop', cycle.carnotHeatingCop, {
       T_h: [cycle.condensing.temperature, own('condensing.temperature')],
       T_c: [cycle.evaporating.temperature, own('evaporating.temperature')],
     }),
-    step(own('volumetricHeatingCapacity'), 'loop.volumetricHeatingCapacity', cycle.volumetricHeatingCapacity, {
+    workingStep(own('volumetricHeatingCapacity'), 'loop.volumetricHeatingCapacity', cycle.volumetricHeatingCapacity, {
       q_H: delivered,
       rho_1: [inlet.density, own('points.compressorInlet.density')],
     }),
-    step(own('exergyDestruction.compressor'), 'loop.exergyDestroyedAdiabatic', lost.compressor, {
+    workingStep(own('exergyDestruction.compressor'), 'loop.exergyDestroyedAdiabatic', lost.compressor, {
       T_0,
       s_in: s(inlet),
       s_out: s(outlet),
     }),
-    step(own('exergyDestruction.condenser'), 'loop.exergyDestroyedWithHeat', lost.condenser, {
+    workingStep(own('exergyDestruction.condenser'), 'loop.exergyDestroyedWithHeat', lost.condenser, {
       T_0,
       s_in: s(outlet),
       s_out: s(liquid),
       q: delivered,
       T_body: sink,
     }),
-    step(own('exergyDestruction.expansion'), 'loop.exergyDestroyedAdiabatic', lost.expansion, {
+    workingStep(own('exergyDestruction.expansion'), 'loop.exergyDestroyedAdiabatic', lost.expansion, {
       T_0,
       s_in: s(liquid),
       s_out: s(expanded),
     }),
-    step(own('exergyDestruction.evaporator'), 'loop.exergyDestroyedWithHeat', lost.evaporator, {
+    workingStep(own('exergyDestruction.evaporator'), 'loop.exergyDestroyedWithHeat', lost.evaporator, {
       T_0,
       s_in: s(expanded),
       s_out: s(inlet),
       q: minusTaken,
       T_body: source,
     }),
-    step(own('exergyBasis.minimumWork'), 'loop.minimumWork', basis.minimumWork, {
+    workingStep(own('exergyBasis.minimumWork'), 'loop.minimumWork', basis.minimumWork, {
       q_H: delivered,
       q_L: taken,
       T_0,
       T_H: sink,
       T_L: source,
     }),
-    step(own('exergyDestruction.total'), 'loop.exergyDestruction', lost.total, { w: work, w_min: least }),
-    step(own('exergyBasis.secondLawEfficiency'), 'loop.secondLawEfficiency', basis.secondLawEfficiency, {
+    workingStep(own('exergyDestruction.total'), 'loop.exergyDestruction', lost.total, { w: work, w_min: least }),
+    workingStep(own('exergyBasis.secondLawEfficiency'), 'loop.secondLawEfficiency', basis.secondLawEfficiency, {
       w_min: least,
       w: work,
     }),
@@ -101,16 +101,16 @@ export function textbookCycleWorking(cycle: TextbookCycle, prefix = 'cycle'): re
 function compressionStep(
   cycle: TextbookCycle,
   own: (name: string) => string,
-  h_1: Origin,
-  h_2s: Origin,
-  h_2: Origin,
+  h_1: StepInput,
+  h_2s: StepInput,
+  h_2: StepInput,
 ): WorkingStep {
   if (cycle.compressionGiven === 'dischargeTemperature') {
     const efficiency = cycle.isentropicEfficiency;
-    return step(own('isentropicEfficiency'), 'loop.isentropicEfficiency', efficiency, { h_1, h_2s, h_2 });
+    return workingStep(own('isentropicEfficiency'), 'loop.isentropicEfficiency', efficiency, { h_1, h_2s, h_2 });
   }
-  const eta_s: Origin = [cycle.isentropicEfficiency, own('isentropicEfficiency')];
-  return step(own('points.compressorOutlet.enthalpy'), 'loop.outletEnthalpy', h_2[0], { h_1, h_2s, eta_s });
+  const eta_s: StepInput = [cycle.isentropicEfficiency, own('isentropicEfficiency')];
+  return workingStep(own('points.compressorOutlet.enthalpy'), 'loop.outletEnthalpy', h_2[0], { h_1, h_2s, eta_s });
 }
 
 /**
@@ -128,16 +128,16 @@ export function operatingPointWorking(
   const own = (name: string) => `${prefix}.${name}`;
   const compressor = own('compressor');
   const temperatureOf = (point: CyclePoint) => own(`points.${point.name}.temperature`);
-  const h = (point: CyclePoint): Origin => [point.enthalpy, own(`points.${point.name}.enthalpy`)];
-  const flow: Origin = [result.massFlow, `${compressor}.massFlow`];
-  const power: Origin = [result.compressorPower, `${compressor}.power`];
-  const shell: Origin = [result.shellHeat, `${compressor}.shellHeat`];
+  const h = (point: CyclePoint): StepInput => [point.enthalpy, own(`points.${point.name}.enthalpy`)];
+  const flow: StepInput = [result.massFlow, `${compressor}.massFlow`];
+  const power: StepInput = [result.compressorPower, `${compressor}.power`];
+  const shell: StepInput = [result.shellHeat, `${compressor}.shellHeat`];
   return [
-    step(own('evaporatingTemperature'), 'loop.evaporatingTemperature', result.evaporating.temperature, {
+    workingStep(own('evaporatingTemperature'), 'loop.evaporatingTemperature', result.evaporating.temperature, {
       T_source: [input.sourceTemperature, origins.sourceTemperature],
       dT_e: [input.evaporatorApproach, origins.evaporatorApproach],
     }),
-    step(own('condensingTemperature'), 'loop.condensingTemperature', result.condensing.temperature, {
+    workingStep(own('condensingTemperature'), 'loop.condensingTemperature', result.condensing.temperature, {
       T_water: [input.waterTemperature, origins.waterTemperature],
       dT_c: [input.condenserApproach, origins.condenserApproach],
     }),
@@ -153,11 +153,11 @@ export function operatingPointWorking(
       own('condensingPressure'),
       own('condensingTemperature'),
     ),
-    step(temperatureOf(inlet), 'loop.suctionTemperature', inlet.temperature, {
+    workingStep(temperatureOf(inlet), 'loop.suctionTemperature', inlet.temperature, {
       T_e: [result.evaporating.temperature, own('evaporatingTemperature')],
       dT_sh: [input.superheat, origins.superheat],
     }),
-    step(temperatureOf(liquid), 'loop.liquidTemperature', liquid.temperature, {
+    workingStep(temperatureOf(liquid), 'loop.liquidTemperature', liquid.temperature, {
       T_b: [result.condensing.temperature, own('condensingTemperature')],
       dT_sc: [input.subcooling, origins.subcooling],
     }),
@@ -176,22 +176,22 @@ export function operatingPointWorking(
       compressor,
     ),
     ...dischargeTemperatureSteps(input, result, own),
-    step(own('heatDelivered'), 'loop.heatDelivered', result.heatDelivered, {
+    workingStep(own('heatDelivered'), 'loop.heatDelivered', result.heatDelivered, {
       m: flow,
       h_2: [outlet.enthalpy, `${compressor}.dischargeEnthalpy`],
       h_3: h(liquid),
     }),
     // The valve leaves the enthalpy of the liquid as it is.
-    step(own('heatTaken'), 'loop.heatTaken', result.heatTaken, {
+    workingStep(own('heatTaken'), 'loop.heatTaken', result.heatTaken, {
       m: flow,
       h_1: h(inlet),
       h_4: [expanded.enthalpy, own(`points.${liquid.name}.enthalpy`)],
     }),
-    step(own('compressorCop'), 'loop.compressorCop', result.compressorCop, {
+    workingStep(own('compressorCop'), 'loop.compressorCop', result.compressorCop, {
       Q_c: [result.heatDelivered, own('heatDelivered')],
       W: power,
     }),
-    step(own('energyAccountResidual'), 'loop.energyAccountResidual', result.energyAccountResidual, {
+    workingStep(own('energyAccountResidual'), 'loop.energyAccountResidual', result.energyAccountResidual, {
       Q_e: [result.heatTaken, own('heatTaken')],
       W: power,
       Q_c: [result.heatDelivered, own('heatDelivered')],
@@ -209,22 +209,12 @@ function dischargeTemperatureSteps(
   const name = own('dischargeTemperature');
   const dry = temperatureWorking(fluid, outlet, name, own('compressor.dischargeEnthalpy'));
   if (dry.length > 0 || outlet.quality === null) return dry;
-  const side: Origin = [condensing.temperature, own('condensingTemperature')];
+  const side: StepInput = [condensing.temperature, own('condensingTemperature')];
   return [
-    step(name, 'refrigerants.mixture', outlet.temperature, {
+    workingStep(name, 'refrigerants.mixture', outlet.temperature, {
       x: [outlet.quality, own(`points.${outlet.name}.quality`)],
       y_liquid: side,
       y_vapour: side,
     }),
   ];
-}
-
-function step(result: string, formula: string, value: number, origins: Readonly<Record<string, Origin>>): WorkingStep {
-  const inputs: Record<string, number> = {};
-  const from: Record<string, string> = {};
-  for (const [symbol, [number, origin]] of Object.entries(origins)) {
-    inputs[symbol] = number;
-    from[symbol] = origin;
-  }
-  return { result, formula, inputs: inputs satisfies FormulaValues, from, value };
 }

@@ -1,6 +1,6 @@
 // The steps that show how one steady state of tank, room and loop was computed.
 
-import type { WorkingStep } from '../quantities/index.ts';
+import { type StepInput, type WorkingStep, workingStep } from '../quantities/index.ts';
 import { deliveryMargin, pumpHeatToRoom, sensibleHeatTaken } from './delivery.ts';
 import { type MachineState, type PlantHardware, type PlantState, shellHeatsTankRoom, type TankHeat } from './state.ts';
 
@@ -28,8 +28,7 @@ export type PlantOrigins = Readonly<
   >
 >;
 
-type Input = readonly [value: number, from: string | undefined];
-type Named = (name: string, formula: string, value: number, inputs: Readonly<Record<string, Input>>) => WorkingStep;
+type Named = (name: string, formula: string, value: number, inputs: Readonly<Record<string, StepInput>>) => WorkingStep;
 
 /**
  * The steps behind a state, for the paper that shows the working.
@@ -47,9 +46,9 @@ export function plantWorking(
   const step: Named = (name, formula, value, inputs) => workingStep(`${prefix}.${name}`, formula, value, inputs);
   const own = (name: string) => `${prefix}.${name}`;
   const runs = machine !== null && state.heatReachingWaterRunning !== null;
-  const L: Input = [tank.load, origins.L];
-  const Q_w: Input = [state.heatReachingWaterRunning ?? 0, runs ? own('heatReachingWater') : undefined];
-  const x: Input = [state.runFraction, runs ? own('runFraction') : undefined];
+  const L: StepInput = [tank.load, origins.L];
+  const Q_w: StepInput = [state.heatReachingWaterRunning ?? 0, runs ? own('heatReachingWater') : undefined];
+  const x: StepInput = [state.runFraction, runs ? own('runFraction') : undefined];
   return [
     step('heatNeeded', 'plant.heatNeeded', state.heatNeeded, { L }),
     ...(runs ? runningSteps(machine, hardware, state, L, origins, step, own) : []),
@@ -72,15 +71,15 @@ function runningSteps(
   machine: MachineState,
   hardware: PlantHardware,
   state: PlantState,
-  L: Input,
+  L: StepInput,
   origins: PlantOrigins,
   step: Named,
   own: (name: string) => string,
 ): readonly WorkingStep[] {
   const { heatReachingWaterRunning: reaching, systemPowerRunning, systemCop } = state;
   if (reaching === null || systemPowerRunning === null || systemCop === null) return [];
-  const P_p: Input = [hardware.loopPumpPower, origins.P_p];
-  const Q_w: Input = [reaching, own('heatReachingWater')];
+  const P_p: StepInput = [hardware.loopPumpPower, origins.P_p];
+  const Q_w: StepInput = [reaching, own('heatReachingWater')];
   const parts = {
     P_comp: [machine.compressorPower, origins.P_comp] as const,
     P_fan: [hardware.fanPower, origins.P_fan] as const,
@@ -106,7 +105,7 @@ function roomSteps(
   machine: MachineState | null,
   hardware: PlantHardware,
   state: PlantState,
-  x: Input,
+  x: StepInput,
   origins: PlantOrigins,
   step: Named,
   own: (name: string) => string,
@@ -115,7 +114,7 @@ function roomSteps(
   const toRoom = pumpHeatToRoom(loopPumpPower, loopPumpShareToWater);
   const takes = machine !== null && sourceIsTankRoom;
   const taken = takes ? sensibleHeatTaken(share, machine.heatTaken) : 0;
-  const shell: Input = shellHeatsTankRoom(hardware)
+  const shell: StepInput = shellHeatsTankRoom(hardware)
     ? [machine?.shellHeat ?? 0, machine === null ? undefined : origins.P_sh]
     : [0, origins.shellPlace];
   return [
@@ -141,20 +140,4 @@ function roomSteps(
       P_ctl: [hardware.controlsPower, origins.P_ctl],
     }),
   ];
-}
-
-function workingStep(
-  result: string,
-  formula: string,
-  value: number,
-  given: Readonly<Record<string, Input>>,
-): WorkingStep {
-  const entries = Object.entries(given);
-  return {
-    result,
-    formula,
-    inputs: Object.fromEntries(entries.map(([symbol, [number]]) => [symbol, number])),
-    from: Object.fromEntries(entries.flatMap(([symbol, [, from]]) => (from === undefined ? [] : [[symbol, from]]))),
-    value,
-  };
 }

@@ -20,3 +20,5 @@ export {
 } from './records.ts';
 export { formatNumber, fromView, quantityUnit, sayBand, sayQuantity, sayRange, toView } from './say.ts';
 export { secondsPerYear } from './units.ts';
+export type { StepInput, StepInputs } from './working-step.ts';
+export { workingStep } from './working-step.ts';

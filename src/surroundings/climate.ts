@@ -94,6 +94,21 @@ export function roomMonthTemperature(usual: number, unheated: number, heatedPart
   return heatedPart * usual + (1 - heatedPart) * unheated;
 }
 
+/**
+ * Share of a month that is summer.
+ *     s_s = 1 − s for months far from the coldest, else 0
+ * @param distance    d [months] from the coldest month, whole, 0 to 6; `summerDistance` or more is far
+ * @param heatedPart  s [-], heated share of the month, 0 to 1
+ * @returns           s_s [-]
+ * @throws InputError outside these ranges
+ * Source: a definition of this project. Worked value: d = 5, s = 0.25 → 0.75; d = 4 → 0.
+ */
+export function summerShare(distance: number, heatedPart: number): number {
+  requireWholeDistance(distance);
+  requireWithin('heatedPart', heatedPart, 0, 1);
+  return distance >= summerDistance ? 1 - heatedPart : 0;
+}
+
 /** The twelve months, January first. @throws InputError naming the field that is impossible */
 export function monthlyConditions(room: RoomClimate, source: SourceClimate): readonly MonthConditions[] {
   requireRoom(room);
@@ -111,7 +126,7 @@ export function monthlyConditions(room: RoomClimate, source: SourceClimate): rea
       sourceTemperature:
         source.kind === 'roomAir' ? roomTemperature : seasonalTemperature(source.usual, source.warmest, distance),
       heatedShare: heated,
-      summerShare: distance >= summerDistance ? 1 - heated : 0,
+      summerShare: summerShare(distance, heated),
     };
   });
 }

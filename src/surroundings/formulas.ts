@@ -1,7 +1,7 @@
 // Formula records of the surroundings: what each monthly number was computed from.
 
 import type { Formula } from '../quantities/index.ts';
-import { roomMonthTemperature, seasonalTemperature } from './climate.ts';
+import { roomMonthTemperature, seasonalTemperature, summerShare } from './climate.ts';
 import { heatedShare, monthsAtSameDistance, monthsCloser } from './months.ts';
 
 export const surroundingsFormulas: readonly Formula[] = [
@@ -61,6 +61,24 @@ export const surroundingsFormulas: readonly Formula[] = [
     examples: [
       { s: 0.3, T_u: 293.2, T_free: 296.1 },
       { s: 0.75, T_u: 291.4, T_free: 297.3 },
+    ],
+  },
+  {
+    id: 'surroundings.summerShare',
+    title: 'Share of a month that is summer',
+    result: { symbol: 's_s', meaning: 'share of the month that is summer', unit: '1' },
+    expression: 'd >= 5 ? 1 - s : 0',
+    symbols: {
+      d: { meaning: 'months from the coldest month', unit: '1' },
+      s: { meaning: 'share of the month that is heated', unit: '1' },
+    },
+    source: 'a definition of this project: the three months around the warmest one, as far as they are not heated',
+    validity: 'd whole, 0 to 6',
+    file: 'src/surroundings/climate.ts',
+    compute: (v) => summerShare(v.d!, v.s!),
+    examples: [
+      { d: 5, s: 0.25 },
+      { d: 4, s: 0.25 },
     ],
   },
 ];

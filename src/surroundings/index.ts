@@ -5,6 +5,7 @@ export {
   roomMonthTemperature,
   seasonalTemperature,
   summerDistance,
+  summerShare,
 } from './climate.ts';
 export { surroundingsFormulas } from './formulas.ts';
 export type { MonthName } from './months.ts';
@@ -16,3 +17,5 @@ export {
   monthsCloser,
   monthsFromColdest,
 } from './months.ts';
+export type { ClimateOrigins } from './working.ts';
+export { monthWorking } from './working.ts';

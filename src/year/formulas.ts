@@ -1,11 +1,67 @@
-// Formula records of the year, and the steps behind its season figure.
+// Formula records of the year: energies of the months, their sums, and the season figure.
 
-import type { Formula, WorkingStep } from '../quantities/index.ts';
-import { seasonCop, type Year } from './year.ts';
+import type { Formula } from '../quantities/index.ts';
+import { monthNames } from '../surroundings/index.ts';
+import { energyOver, seasonCop, shareOfEnergy, sumOfMonths } from './year.ts';
 
 const joule = (meaning: string) => ({ meaning, unit: 'J' });
+const file = 'src/year/year.ts';
+
+/** Symbols of the months in a sum, by month. */
+export const monthSymbols = Object.fromEntries(monthNames.map((month) => [month, `E_${month}`]));
+const symbols = Object.values(monthSymbols);
 
 export const yearFormulas: readonly Formula[] = [
+  {
+    id: 'year.energy',
+    title: 'Energy of a month',
+    result: { symbol: 'E', ...joule('energy of the month') },
+    expression: 'P * t',
+    symbols: {
+      P: { meaning: 'mean power of the month; negative where heat is taken away', unit: 'W' },
+      t: { meaning: 'duration of the month', unit: 's' },
+    },
+    source: 'definition; each month is one steady state',
+    validity: 'a year of 365 days',
+    file,
+    compute: (v) => energyOver(v.P!, v.t!),
+    examples: [
+      { P: 121.4, t: 2678400 },
+      { P: -36.2, t: 2419200 },
+    ],
+  },
+  {
+    id: 'year.share',
+    title: 'Part of a month’s energy that falls in the heated, or the summer, part of the year',
+    result: { symbol: 'E_part', ...joule('energy of that part') },
+    expression: 's * E',
+    symbols: {
+      s: { meaning: 'share of the month', unit: '1' },
+      E: joule('energy of the month'),
+    },
+    source: 'a definition of this project: spread evenly over the month',
+    validity: 'share from 0 to 1',
+    file,
+    compute: (v) => shareOfEnergy(v.s!, v.E!),
+    examples: [
+      { s: 0.75, E: 3.2e8 },
+      { s: 0.4, E: -1.1e8 },
+    ],
+  },
+  {
+    id: 'year.sum',
+    title: 'Energy of the year',
+    result: { symbol: 'E', ...joule('energy of the year') },
+    expression: symbols.join(' + '),
+    symbols: Object.fromEntries(monthNames.map((month) => [monthSymbols[month]!, joule(`energy of ${nameOf(month)}`)])),
+    source: 'energies of the months added up',
+    validity: 'a month that is not counted is 0',
+    file,
+    compute: (v) => sumOfMonths(symbols.map((symbol) => v[symbol]!)),
+    examples: [2.3e7, -1.4e7].map((step) =>
+      Object.fromEntries(symbols.map((symbol, index) => [symbol, 2.9e8 + step * (index + 1)])),
+    ),
+  },
   {
     id: 'year.seasonCop',
     title: 'Season coefficient of performance',
@@ -18,7 +74,7 @@ export const yearFormulas: readonly Formula[] = [
     },
     source: 'definition of this project; energies are sums over monthly steady states',
     validity: 'electricity above 0',
-    file: 'src/year/year.ts',
+    file,
     compute: (v) => seasonCop(v.Q_m!, v.Q_b!, v.E!),
     examples: [
       { Q_m: 1.83e9, Q_b: 0.21e9, E: 0.79e9 },
@@ -27,17 +83,6 @@ export const yearFormulas: readonly Formula[] = [
   },
 ];
 
-/** The step behind the season figure; empty where no electricity was used. */
-export function yearWorking(year: Year, prefix = 'year'): readonly WorkingStep[] {
-  if (year.seasonCop === null) return [];
-  const { heatFromMachine, backupHeat, electricity } = year.energies;
-  return [
-    {
-      result: `${prefix}.seasonCop`,
-      formula: 'year.seasonCop',
-      inputs: { Q_m: heatFromMachine, Q_b: backupHeat, E: electricity.total },
-      from: {},
-      value: year.seasonCop,
-    },
-  ];
+function nameOf(month: string): string {
+  return month.charAt(0).toUpperCase() + month.slice(1);
 }

@@ -34,6 +34,9 @@ export interface Energies {
 
 export interface MonthResult {
   readonly conditions: MonthConditions;
+  /** What the state was made from; no machine where the month needs no heat or the loop has no operating point. */
+  readonly tank: TankHeat;
+  readonly machine: MachineState | null;
   readonly state: PlantState;
   readonly energies: Energies;
   readonly runFraction: number;
@@ -98,6 +101,21 @@ export function seasonCop(heatFromMachine: number, backupHeat: number, electrici
   return (heatFromMachine + backupHeat) / electricity;
 }
 
+/** Energy E [J] = P t: mean power [W], duration [s]. Definition. */
+export function energyOver(power: number, duration: number): number {
+  return power * duration;
+}
+
+/** Part of a month's energy [J] = s E: share of the month [-], energy [J]. Spread evenly over the month. */
+export function shareOfEnergy(share: number, energy: number): number {
+  return share * energy;
+}
+
+/** Sum of the months' energies [J], in their order. */
+export function sumOfMonths(energies: readonly number[]): number {
+  return energies.reduce((total, energy) => total + energy, 0);
+}
+
 function monthResult(conditions: MonthConditions, input: YearInput): MonthResult {
   requirePositive(`months.${conditions.month}.duration`, conditions.duration);
   requireWithin(`months.${conditions.month}.heatedShare`, conditions.heatedShare, 0, 1);
@@ -106,33 +124,34 @@ function monthResult(conditions: MonthConditions, input: YearInput): MonthResult
   const machine = tank.load > 0 ? input.machineAt(conditions) : null;
   const state = plantState(tank, machine, input.hardware);
   const energies = energiesOf(state, conditions.duration);
-  return { conditions, state, energies, runFraction: state.runFraction, seasonCop: state.seasonCop };
+  return { conditions, tank, machine, state, energies, runFraction: state.runFraction, seasonCop: state.seasonCop };
 }
 
 function energiesOf(state: PlantState, duration: number): Energies {
   const { electricity } = state;
+  const over = (power: number) => energyOver(power, duration);
   return {
-    heatNeeded: state.heatNeeded * duration,
-    heatFromMachine: state.heatFromMachine * duration,
-    backupHeat: state.backupHeat * duration,
-    surplusHeat: state.surplusHeat * duration,
+    heatNeeded: over(state.heatNeeded),
+    heatFromMachine: over(state.heatFromMachine),
+    backupHeat: over(state.backupHeat),
+    surplusHeat: over(state.surplusHeat),
     electricity: {
-      compressor: electricity.compressor * duration,
-      fan: electricity.fan * duration,
-      loopPump: electricity.loopPump * duration,
-      controls: electricity.controls * duration,
-      backupHeater: electricity.backupHeater * duration,
-      total: electricity.total * duration,
+      compressor: over(electricity.compressor),
+      fan: over(electricity.fan),
+      loopPump: over(electricity.loopPump),
+      controls: over(electricity.controls),
+      backupHeater: over(electricity.backupHeater),
+      total: over(electricity.total),
     },
-    heatTakenFromSource: state.heatTakenFromSource * duration,
-    tankSensible: state.roomHeat.fromTank * duration,
-    tankLatent: state.latentToRoom * duration,
-    roomHeat: state.roomHeat.net * duration,
+    heatTakenFromSource: over(state.heatTakenFromSource),
+    tankSensible: over(state.roomHeat.fromTank),
+    tankLatent: over(state.latentToRoom),
+    roomHeat: over(state.roomHeat.net),
   };
 }
 
 function addEnergies(parts: readonly Energies[]): Energies {
-  const sum = (read: (energies: Energies) => number) => parts.reduce((total, part) => total + read(part), 0);
+  const sum = (read: (energies: Energies) => number) => sumOfMonths(parts.map(read));
   return {
     heatNeeded: sum((e) => e.heatNeeded),
     heatFromMachine: sum((e) => e.heatFromMachine),
@@ -154,7 +173,7 @@ function addEnergies(parts: readonly Energies[]): Energies {
 }
 
 function weighted(months: readonly MonthResult[], share: (month: MonthResult) => number): number {
-  return months.reduce((total, month) => total + share(month) * month.energies.roomHeat, 0);
+  return sumOfMonths(months.map((month) => shareOfEnergy(share(month), month.energies.roomHeat)));
 }
 
 function seasonCopOf(energies: Energies): number | null {

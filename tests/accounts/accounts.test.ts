@@ -4,6 +4,7 @@ import { describe, expect, it } from 'vitest';
 import {
   type AccountPrices,
   account,
+  accountsFormulas,
   accountWorking,
   assumedRoomCoolingCop,
   certifiedHeatPumpEnergies,
@@ -11,11 +12,13 @@ import {
   electricityAtCop,
   plainHeaterEnergies,
   type ScenarioEnergies,
+  scenarioWorking,
   thisLoopEnergies,
 } from '../../src/accounts/index.ts';
 import type { MachineState, PlantHardware } from '../../src/plant/index.ts';
 import { monthlyConditions } from '../../src/surroundings/index.ts';
-import { yearOfMonths } from '../../src/year/index.ts';
+import { yearFormulas, yearOfMonths } from '../../src/year/index.ts';
+import { expectTraced } from '../traced-steps.ts';
 
 const kilowattHour = 3.6e6;
 const second = 365 * 86400;
@@ -142,20 +145,33 @@ describe('account', () => {
     expect(() => account(energies, 0, { ...prices, houseHeat: Number.NaN })).toThrow(/houseHeat/);
   });
 
-  it('shows its working, each step linked to the one before', () => {
-    const steps = accountWorking(account(energies, 600, { ...prices, roomCooledInSummer: true }), {
-      ...prices,
-      roomCooledInSummer: true,
-    });
-    expect(steps.map((step) => step.result.split('.').at(-1))).toEqual([
-      'electricityCost',
-      'roomHeatCredit',
-      'coolingCost',
-      'runningCost',
-      'annualCost',
-    ]);
-    expect(steps.at(-1)?.from.R).toBe('accounts.thisLoop.runningCost');
-    expect(accountWorking(account(energies, 0, prices), prices)).toHaveLength(4);
+  it.each([
+    ['cooled in summer', { ...prices, roomCooledInSummer: true }, true],
+    ['not cooled, no interest', { ...prices, discountRate: 0 }, true],
+    ['source elsewhere', prices, false],
+  ])('shows its working from the months to the cost of a year: %s', (_what, given, sourceIsTankRoom) => {
+    const year = yearWith({ condenserHeat: 180, heatTaken: 150, compressorPower: 50, shellHeat: 20 }, 6.4);
+    const from = { cop: 'given.cop', sourceIsTankRoom: 'given.source' };
+    const certified = { cop: 3.4, sourceIsTankRoom, from };
+    const scenarios = [
+      plainHeaterEnergies(year),
+      thisLoopEnergies(year),
+      certifiedHeatPumpEnergies(year, certified.cop, sourceIsTankRoom),
+    ];
+    for (const energies of scenarios) {
+      const result = account(energies, 600, given);
+      const steps = [...scenarioWorking(energies, year, certified), ...accountWorking(result, given, 'given.purchase')];
+      const isGiven = (origin: string) => /^(given|prices|room|year)\./.test(origin);
+      const own = energies.scenario === 'plainHeater' ? ['COP', 'COP_cool'] : ['COP_cool'];
+      const values = expectTraced(steps, [...accountsFormulas, ...yearFormulas], isGiven, own);
+      const named = (name: string) => values.get(`accounts.${energies.scenario}.${name}`);
+      expect(named('electricity')).toBe(energies.electricity);
+      expect(named('roomHeat')).toBe(energies.roomHeatHeated);
+      expect(named('roomHeatSummer')).toBe(energies.roomHeatSummer);
+      expect(named('coolingCost')).toBe(result.coolingCost);
+      expect(named('runningCost')).toBe(result.runningCost);
+      expect(named('annualCost')).toBe(result.annualCost);
+    }
   });
 });
 

@@ -10,9 +10,13 @@ import {
   monthlyConditions,
   monthNames,
   monthsFromColdest,
+  monthWorking,
   type RoomClimate,
+  type SourceClimate,
   seasonalTemperature,
+  surroundingsFormulas,
 } from '../../src/surroundings/index.ts';
+import { expectTraced } from '../traced-steps.ts';
 
 const room: RoomClimate = {
   usual: 293.15,
@@ -119,5 +123,31 @@ describe('coldest spell', () => {
 
   it('names the field that is impossible', () => {
     expect(() => coldestSpell({ ...room, coldest: Number.NaN }, { kind: 'roomAir' })).toThrow(/room\.coldest/);
+  });
+});
+
+describe('working of the months', () => {
+  const origins = {
+    usual: 'given.usual',
+    warmest: 'given.warmest',
+    monthsHeated: 'given.monthsHeated',
+    coldestMonth: 'given.coldestMonth',
+    sourceUsual: 'given.sourceUsual',
+    sourceWarmest: 'given.sourceWarmest',
+  };
+
+  it.each<[string, SourceClimate]>([
+    ['room air', { kind: 'roomAir' }],
+    ['another room', { kind: 'otherRoom', usual: 281.15, coldest: 277.15, warmest: 293.15 }],
+  ])('repeats shares and temperatures of every month: %s', (_what, source) => {
+    const climate = { ...room, monthsHeated: 8.5, coldestMonth: 'february' as const };
+    for (const month of monthlyConditions(climate, source)) {
+      const steps = monthWorking(climate, source, month, origins, 'm');
+      const values = expectTraced(steps, surroundingsFormulas, (origin) => origin.startsWith('given.'));
+      expect(values.get('m.heatedShare')).toBe(month.heatedShare);
+      expect(values.get('m.summerShare')).toBe(month.summerShare);
+      expect(values.get('m.roomTemperature')).toBe(month.roomTemperature);
+      expect(values.get('m.sourceTemperature')).toBe(source.kind === 'roomAir' ? undefined : month.sourceTemperature);
+    }
   });
 });

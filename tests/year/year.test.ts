@@ -1,9 +1,10 @@
 // A year of twelve steady states: sums, seasons, and a case that can be added up by hand.
 
 import { describe, expect, it } from 'vitest';
-import type { MachineState, PlantHardware } from '../../src/plant/index.ts';
+import { type MachineState, type PlantHardware, plantFormulas } from '../../src/plant/index.ts';
 import { type MonthConditions, monthlyConditions } from '../../src/surroundings/index.ts';
-import { seasonCop, yearOfMonths, yearWorking } from '../../src/year/index.ts';
+import { seasonCop, yearFormulas, yearOfMonths, yearWorking } from '../../src/year/index.ts';
+import { expectTraced } from '../traced-steps.ts';
 
 const months = monthlyConditions(
   { usual: 293.15, coldest: 290.15, warmest: 298.15, monthsHeated: 7, coldestMonth: 'january' },
@@ -104,8 +105,36 @@ describe('a year of months', () => {
     expect(idle.backupShare).toBe(0);
   });
 
-  it('shows its working, and has none without electricity', () => {
-    expect(yearWorking(year)[0]?.value).toBe(year.seasonCop);
+  const origins = () => ({ L: 'given', Q_tank: 'given', P_comp: 'given', Q_e: 'given', P_sh: 'given', Q_c: 'given' });
+  const isGiven = (origin: string) => origin === 'given' || /^year\.\w+\.(heated|summer)Share$/.test(origin);
+  const constants = ['phi', 'P_p', 'P_fan', 'P_f', 'P_ctl', 's', 't'];
+
+  it('shows its working: months, energies, sums and the season figure', () => {
+    const steps = yearWorking(year, hardware, origins);
+    const values = expectTraced(steps, [...plantFormulas, ...yearFormulas], isGiven, constants);
+    expect(values.get('year.seasonCop')).toBe(year.seasonCop);
+    expect(values.get('year.energies.electricity')).toBe(year.energies.electricity.total);
+    expect(values.get('year.roomHeatHeated')).toBe(year.roomHeatHeated);
+    expect(values.get('year.roomHeatSummer')).toBe(year.roomHeatSummer);
+    expect(values.get('year.march.energies.heatNeeded')).toBe(year.months[2]!.energies.heatNeeded);
+  });
+
+  it('shows a part of a year and a month without operating point', () => {
+    const part = yearOfMonths({
+      months: months.slice(0, 2),
+      loadAt,
+      machineAt: ({ month }) => (month === 'january' ? null : machine),
+      hardware,
+    });
+    const idle = [...constants, 'x', 'Q_w', 'P_sh', 'Q_taken', 'P_comp'];
+    const unused = Array.from(months.slice(2), ({ month }) => `E_${month}`);
+    const steps = yearWorking(part, hardware, origins);
+    const values = expectTraced(steps, [...plantFormulas, ...yearFormulas], isGiven, [...idle, ...unused]);
+    expect(values.get('year.energies.backupHeat')).toBe(part.energies.backupHeat);
+    expect(values.get('year.january.backupHeat')).toBeCloseTo(120, 9);
+  });
+
+  it('has no season figure without electricity', () => {
     const nothing = yearOfMonths({
       months,
       loadAt: () => ({ load: 0, sensibleToRoom: 0, latentToRoom: 0 }),
@@ -113,7 +142,8 @@ describe('a year of months', () => {
       hardware: { ...hardware, controlsPower: 0 },
     });
     expect(nothing.seasonCop).toBeNull();
-    expect(yearWorking(nothing)).toEqual([]);
+    const steps = yearWorking(nothing, hardware, () => ({}));
+    expect(steps.some((step) => step.result === 'year.seasonCop')).toBe(false);
   });
 
   it('refuses no months and impossible months', () => {

@@ -7,7 +7,7 @@ import {
   stateAt,
   stateWorking,
 } from '../../matter/refrigerants/index.ts';
-import type { WorkingStep } from '../../quantities/index.ts';
+import { type StepInput, type WorkingStep, workingStep } from '../../quantities/index.ts';
 import type { CompressorModel } from './model.ts';
 import type { RatedMachine, RatingRequest } from './rating.ts';
 
@@ -18,8 +18,6 @@ export interface RatingOrigins {
   readonly ratingPoint: string;
   readonly assumed: Readonly<Record<Exclude<keyof CompressorModel, 'displacement' | 'compressionEfficiency'>, string>>;
 }
-
-type Input = readonly [value: number, from?: string];
 
 /**
  * Steps in the order of computing: those of the rated cycle are named `<prefix>.rated.massFlow` and so on, then follow
@@ -35,45 +33,50 @@ export function ratingWorking(
   const { model, point } = rated;
   const at = (name: string) => `${prefix}.rated.${name}`;
   const from = origins.assumed;
-  const h_1: Input = [point.suction.enthalpy, at('suction.enthalpy')];
-  const m: Input = [rated.massFlow, at('massFlow')];
+  const h_1: StepInput = [point.suction.enthalpy, at('suction.enthalpy')];
+  const m: StepInput = [rated.massFlow, at('massFlow')];
   const work = point.isentropicDischargeEnthalpy - point.suction.enthalpy;
-  const N: Input = [model.speed, from.speed];
+  const N: StepInput = [model.speed, from.speed];
   return [
     ...stateSteps(request, rated, origins.ratingPoint, at),
-    step(at('pressureRatio'), 'compressor.pressureRatio', point.pressureRatio, {
+    workingStep(at('pressureRatio'), 'compressor.pressureRatio', point.pressureRatio, {
       p_d: [point.discharge.pressure, at('condensingPressure')],
       p_s: [point.suction.pressure, at('evaporatingPressure')],
     }),
-    step(at('volumetricEfficiency'), 'compressor.volumetricEfficiency', point.volumetricEfficiency, {
+    workingStep(at('volumetricEfficiency'), 'compressor.volumetricEfficiency', point.volumetricEfficiency, {
       f: [model.fillingFactor, from.fillingFactor],
       C: [model.clearanceRatio, from.clearanceRatio],
       n: [model.reexpansionExponent, from.reexpansionExponent],
       r: [point.pressureRatio, at('pressureRatio')],
     }),
-    step(at('massFlow'), 'compressor.massFlowFromCapacity', rated.massFlow, {
+    workingStep(at('massFlow'), 'compressor.massFlowFromCapacity', rated.massFlow, {
       Q_e: [request.capacity, origins.capacity],
       h_1,
       h_l: [rated.liquidEnthalpy, at('liquid.enthalpy')],
     }),
-    step(`${prefix}.displacement`, 'compressor.displacementFromRating', model.displacement, {
+    workingStep(`${prefix}.displacement`, 'compressor.displacementFromRating', model.displacement, {
       m,
       eta_v: [point.volumetricEfficiency, at('volumetricEfficiency')],
       N,
       rho_s: [point.suction.density],
     }),
-    step(at('isentropicWork'), 'compressor.isentropicWork', work, {
+    workingStep(at('isentropicWork'), 'compressor.isentropicWork', work, {
       h_2s: [point.isentropicDischargeEnthalpy, at('isentropicDischarge.enthalpy')],
       h_1,
     }),
-    step(`${prefix}.compressionEfficiency`, 'compressor.compressionEfficiencyFromRating', model.compressionEfficiency, {
-      m,
-      dh_s: [work, at('isentropicWork')],
-      W: [request.power, origins.power],
-      p_f: [model.frictionPressure, from.frictionPressure],
-      V_d: [model.displacement, `${prefix}.displacement`],
-      N,
-    }),
+    workingStep(
+      `${prefix}.compressionEfficiency`,
+      'compressor.compressionEfficiencyFromRating',
+      model.compressionEfficiency,
+      {
+        m,
+        dh_s: [work, at('isentropicWork')],
+        W: [request.power, origins.power],
+        p_f: [model.frictionPressure, from.frictionPressure],
+        V_d: [model.displacement, `${prefix}.displacement`],
+        N,
+      },
+    ),
   ];
 }
 
@@ -106,15 +109,4 @@ function temperatureFrom(each: WorkingStep, origin: string | undefined): Working
   const { T: _, ...others } = each.from;
   if (origin === undefined || !('T' in each.inputs)) return { ...each, from: others };
   return { ...each, from: { ...others, T: origin } };
-}
-
-function step(result: string, formula: string, value: number, given: Readonly<Record<string, Input>>): WorkingStep {
-  const entries = Object.entries(given);
-  return {
-    result,
-    formula,
-    inputs: Object.fromEntries(entries.map(([symbol, [number]]) => [symbol, number])),
-    from: Object.fromEntries(entries.flatMap(([symbol, [, from]]) => (from === undefined ? [] : [[symbol, from]]))),
-    value,
-  };
 }

@@ -1,11 +1,11 @@
 // The working of the intermediate loop: its temperatures, the flow in the tube of the coil, its film, and the exchanger
 // between refrigerant and loop water.
 
-import type { WorkingStep } from '../../quantities/index.ts';
+import { type StepInput, type StepInputs, type WorkingStep, workingStep } from '../../quantities/index.ts';
 import type { CondenserCoil, CondenserRequest } from './condenser.ts';
 import { temperatureDifference } from './relations.ts';
 import type { CondenserOrigins } from './working.ts';
-import { type Input, inputFrom, type NamedInputs, waterSteps, workingStep } from './working-steps.ts';
+import { inputFrom, waterSteps } from './working-steps.ts';
 
 type Loop = NonNullable<CondenserCoil['loop']>;
 
@@ -20,12 +20,12 @@ export function loopSteps(
   prefix: string,
 ): readonly WorkingStep[] {
   const own = (name: string) => `${prefix}.${name}`;
-  const step = (name: string, formula: string, value: number, inputs: NamedInputs) =>
+  const step = (name: string, formula: string, value: number, inputs: StepInputs) =>
     workingStep(own(name), formula, value, inputs);
   const { assumed } = request;
-  const D: Input = [loop.innerDiameter, own('innerDiameter')];
+  const D: StepInput = [loop.innerDiameter, own('innerDiameter')];
   const dT = inputFrom(assumed, origins.assumed, 'loopTemperatureChange');
-  const T_m: Input = [loop.meanTemperature, own('loopWater.temperature')];
+  const T_m: StepInput = [loop.meanTemperature, own('loopWater.temperature')];
   // Fresh water in the loop, whatever the tank holds.
   const water = waterSteps(loop.water, [0], own('loopWater'));
   const { rho, c_p, mu, k } = water.inputs;
@@ -52,13 +52,13 @@ export function loopSteps(
   ];
 }
 
-function nusseltSteps(loop: Loop, Pr: Input, prefix: string): readonly WorkingStep[] {
+function nusseltSteps(loop: Loop, Pr: StepInput, prefix: string): readonly WorkingStep[] {
   const own = (name: string) => `${prefix}.${name}`;
-  const Re: Input = [loop.reynolds, own('loopReynolds')];
+  const Re: StepInput = [loop.reynolds, own('loopReynolds')];
   if (loop.reynolds < turbulentFrom) {
     return [workingStep(own('loopNusselt'), 'exchanger.nusseltInsideTube', loop.nusselt, { Re, Pr })];
   }
-  const f: Input = [loop.frictionFactor, own('loopFrictionFactor')];
+  const f: StepInput = [loop.frictionFactor, own('loopFrictionFactor')];
   return [
     workingStep(own('loopFrictionFactor'), 'exchanger.frictionFactor', loop.frictionFactor, { Re }),
     workingStep(own('loopNusselt'), 'exchanger.nusseltTube', loop.nusselt, { Re, Pr, f }),
@@ -73,10 +73,10 @@ function differenceSteps(
   prefix: string,
 ): readonly WorkingStep[] {
   const own = (name: string) => `${prefix}.${name}`;
-  const T_w: Input = [request.waterTemperature, origins.waterTemperature];
-  const T_c: Input = [request.condensingTemperature, origins.condensingTemperature];
-  const inlet: Input = [loop.tankCoilInlet, own('loopInlet')];
-  const outlet: Input = [loop.tankCoilOutlet, own('loopOutlet')];
+  const T_w: StepInput = [request.waterTemperature, origins.waterTemperature];
+  const T_c: StepInput = [request.condensingTemperature, origins.condensingTemperature];
+  const inlet: StepInput = [loop.tankCoilInlet, own('loopInlet')];
+  const outlet: StepInput = [loop.tankCoilOutlet, own('loopOutlet')];
   const pairs = [
     ['loopInletDifference', inlet, T_w],
     ['loopOutletDifference', outlet, T_w],
@@ -84,7 +84,7 @@ function differenceSteps(
     ['loopSide.inletDifference', T_c, inlet],
   ] as const;
   const ends = pairs.map(([name, T_1, T_2]) => ({ name, T_1, T_2, value: temperatureDifference(T_1[0], T_2[0]) }));
-  const [dT_in, dT_out, dT_cold, dT_hot] = ends.map(({ name, value }): Input => [value, own(name)]);
+  const [dT_in, dT_out, dT_cold, dT_hot] = ends.map(({ name, value }): StepInput => [value, own(name)]);
   return [
     ...ends.map(({ name, T_1, T_2, value }) =>
       workingStep(own(name), 'exchanger.temperatureDifference', value, { T_1, T_2 }),

@@ -1,45 +1,27 @@
-// The small parts that the workings of both sizings are put together from: a step, an input with its origin, and the
-// properties of water at a film.
+// What the workings of both sizings share: an assumption as an input, and the properties of water at a film.
 
-import type { WorkingStep } from '../../quantities/index.ts';
+import { type StepInput, type WorkingStep, workingStep } from '../../quantities/index.ts';
 import type { WaterFilmProperties } from './water-film.ts';
-
-/** A number put in and, unless it is a constant of the model, the design path or step it came from. */
-export type Input = readonly [value: number, from?: string];
-
-export type NamedInputs = Readonly<Record<string, Input>>;
-
-/** A step from inputs by symbol. */
-export function workingStep(result: string, formula: string, value: number, given: NamedInputs): WorkingStep {
-  const entries = Object.entries(given);
-  return {
-    result,
-    formula,
-    inputs: Object.fromEntries(entries.map(([symbol, [number]]) => [symbol, number])),
-    from: Object.fromEntries(entries.flatMap(([symbol, [, from]]) => (from === undefined ? [] : [[symbol, from]]))),
-    value,
-  };
-}
 
 /** One number of a record, with its origin from the record of origins of the same keys. */
 export function inputFrom<Key extends string>(
   values: Readonly<Record<Key, number>>,
   origins: Readonly<Record<Key, string>>,
   key: Key,
-): Input {
+): StepInput {
   return [values[key], origins[key]];
 }
 
 /** Properties of water at `<prefix>.temperature`: their steps, and each as an input by its usual symbol. */
-export function waterSteps(water: WaterFilmProperties, S: Input, prefix: string) {
+export function waterSteps(water: WaterFilmProperties, S: StepInput, prefix: string) {
   const own = (name: string) => `${prefix}.${name}`;
-  const T: Input = [water.temperature, own('temperature')];
-  const beta: Input = [water.expansion, own('expansion')];
-  const rho: Input = [water.density, own('density')];
-  const c_p: Input = [water.heatCapacity, own('heatCapacity')];
-  const mu: Input = [water.viscosity, own('viscosity')];
-  const k: Input = [water.conductivity, own('conductivity')];
-  const Pr: Input = [water.prandtl, own('prandtl')];
+  const T: StepInput = [water.temperature, own('temperature')];
+  const beta: StepInput = [water.expansion, own('expansion')];
+  const rho: StepInput = [water.density, own('density')];
+  const c_p: StepInput = [water.heatCapacity, own('heatCapacity')];
+  const mu: StepInput = [water.viscosity, own('viscosity')];
+  const k: StepInput = [water.conductivity, own('conductivity')];
+  const Pr: StepInput = [water.prandtl, own('prandtl')];
   const steps: readonly WorkingStep[] = [
     workingStep(own('expansion'), 'water.expansion', water.expansion, { T, S }),
     workingStep(own('density'), 'water.density', water.density, { T, S }),

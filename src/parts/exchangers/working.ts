@@ -1,12 +1,12 @@
 // The working of both sizings: each number with its formula, the numbers put in and where they came from.
 
 import { saturationVapourPressure, vapourPressure } from '../../matter/air/index.ts';
-import type { WorkingStep } from '../../quantities/index.ts';
+import { type StepInput, type StepInputs, type WorkingStep, workingStep } from '../../quantities/index.ts';
 import type { CondenserAssumptions, CondenserCoil, CondenserRequest } from './condenser.ts';
 import type { EvaporatorAssumptions, EvaporatorFace, EvaporatorRequest } from './evaporator.ts';
 import { loopSteps } from './loop-working.ts';
 import { innerDiameterOf } from './relations.ts';
-import { type Input, inputFrom, type NamedInputs, waterSteps, workingStep } from './working-steps.ts';
+import { inputFrom, waterSteps } from './working-steps.ts';
 
 /** Where the condenser's inputs came from: design paths or names of other steps. */
 export interface CondenserOrigins {
@@ -43,17 +43,17 @@ export function condenserWorking(
   const { tankCoil, loop } = coil;
   const { tube, assumed } = request;
   const own = (name: string) => `${prefix}.${name}`;
-  const step = (name: string, formula: string, value: number, inputs: NamedInputs) =>
+  const step = (name: string, formula: string, value: number, inputs: StepInputs) =>
     workingStep(own(name), formula, value, inputs);
   const innerDiameter = innerDiameterOf(tube.outerDiameter, tube.wallThickness);
-  const D_i: Input = [innerDiameter, own('innerDiameter')];
-  const D_o: Input = [tube.outerDiameter, origins.tubeDiameter];
-  const T_w: Input = [request.waterTemperature, origins.waterTemperature];
-  const Q: Input = [request.duty, origins.duty];
-  const U: Input = [tankCoil.overallCoefficient, own('overallCoefficient')];
-  const h_w: Input = [tankCoil.waterFilm, own('waterFilm')];
-  const dT: Input = [tankCoil.surfaceDifference, own('surfaceDifference')];
-  const dT_m: Input = [tankCoil.meanDifference, loop === null ? origins.approach : own('meanDifference')];
+  const D_i: StepInput = [innerDiameter, own('innerDiameter')];
+  const D_o: StepInput = [tube.outerDiameter, origins.tubeDiameter];
+  const T_w: StepInput = [request.waterTemperature, origins.waterTemperature];
+  const Q: StepInput = [request.duty, origins.duty];
+  const U: StepInput = [tankCoil.overallCoefficient, own('overallCoefficient')];
+  const h_w: StepInput = [tankCoil.waterFilm, own('waterFilm')];
+  const dT: StepInput = [tankCoil.surfaceDifference, own('surfaceDifference')];
+  const dT_m: StepInput = [tankCoil.meanDifference, loop === null ? origins.approach : own('meanDifference')];
   const insideFrom = loop === null ? origins.assumed.refrigerantFilm : own('loopFilm');
   const film = waterSteps(tankCoil.water, [request.salinity, origins.salinity], own('water'));
   const { beta, rho, c_p, mu, k, Pr } = film.inputs;
@@ -102,16 +102,16 @@ export function evaporatorWorking(
   prefix = 'evaporator',
 ): readonly WorkingStep[] {
   const own = (name: string) => `${prefix}.${name}`;
-  const step = (name: string, formula: string, value: number, inputs: NamedInputs) =>
+  const step = (name: string, formula: string, value: number, inputs: StepInputs) =>
     workingStep(own(name), formula, value, inputs);
   const { airTemperature, relativeHumidity, assumed } = request;
   const saturation = saturationVapourPressure(airTemperature);
   const vapour = vapourPressure(airTemperature, relativeHumidity);
-  const T: Input = [airTemperature, origins.airTemperature];
-  const p: Input = [request.pressure, origins.pressure];
-  const p_w: Input = [vapour, own('vapourPressure')];
-  const C: Input = [face.capacityFlow, own('capacityFlow')];
-  const NTU: Input = [face.transferUnits, own('transferUnits')];
+  const T: StepInput = [airTemperature, origins.airTemperature];
+  const p: StepInput = [request.pressure, origins.pressure];
+  const p_w: StepInput = [vapour, own('vapourPressure')];
+  const C: StepInput = [face.capacityFlow, own('capacityFlow')];
+  const NTU: StepInput = [face.transferUnits, own('transferUnits')];
   const eps = inputFrom(assumed, origins.assumed, 'effectiveness');
   return [
     step('capacityFlow', 'exchanger.airCapacityFlow', face.capacityFlow, {

@@ -1,12 +1,12 @@
 // The working of a lid: what crosses the trapped air, the temperature of the damp inner faces, what leaves through them.
 // The inner temperature depends on steps that depend on it: it was found by root search, and the steps show it settled.
 
-import type { WorkingStep } from '../../quantities/index.ts';
+import { type StepInput, type WorkingStep, workingStep } from '../../quantities/index.ts';
 import type { RectangularTank } from '../description.ts';
 import type { HeadspaceFlux } from '../headspace.ts';
 import { type AirState, freeboardConductance, type LidState, type TankLoad } from '../load.ts';
 import { type FaceSource, layerSource, paneSteps, wallEmissivity, wallSource } from './panes.ts';
-import { type ConditionInputs, type Input, openShareOrigin, step } from './steps.ts';
+import { type ConditionInputs, openShareOrigin } from './steps.ts';
 import { heatOf } from './totals.ts';
 
 /** The trapped air, the lid and the panes above the water. */
@@ -18,7 +18,8 @@ export function lidSteps(
   from: ConditionInputs,
 ): WorkingStep[] {
   const sheet = tank.lidLayer!;
-  const inside: Input = lid.headspace === undefined ? from.water : [lid.innerTemperature, 'tank.lid.innerTemperature'];
+  const inside: StepInput =
+    lid.headspace === undefined ? from.water : [lid.innerTemperature, 'tank.lid.innerTemperature'];
   const lidSource: FaceSource = {
     name: 'lid',
     area: {
@@ -38,7 +39,7 @@ export function lidSteps(
     emissivity: undefined,
   };
   return [
-    step('tank.lid.gap', 'tank.headspaceGap', lid.gap, {
+    workingStep('tank.lid.gap', 'tank.headspaceGap', lid.gap, {
       H: [tank.height, 'tank.load.height'],
       D: [tank.waterDepth, 'tank.load.waterDepth'],
     }),
@@ -51,33 +52,33 @@ export function lidSteps(
 function headspaceSteps(lid: LidState, air: AirState, from: ConditionInputs): WorkingStep[] {
   const { headspace, freeboard } = lid;
   if (headspace === undefined || freeboard === undefined) return [];
-  const d: Input = [lid.gap, 'tank.lid.gap'];
-  const Nu: Input = [headspace.nusselt, 'tank.lid.nusselt'];
-  const k: Input = [headspace.airConductivity, 'tank.lid.airConductivity'];
-  const T_l: Input = [lid.innerTemperature, 'tank.lid.innerTemperature'];
+  const d: StepInput = [lid.gap, 'tank.lid.gap'];
+  const Nu: StepInput = [headspace.nusselt, 'tank.lid.nusselt'];
+  const k: StepInput = [headspace.airConductivity, 'tank.lid.airConductivity'];
+  const T_l: StepInput = [lid.innerTemperature, 'tank.lid.innerTemperature'];
   const ends = { T_w: from.water, T_l };
   return [
     ...trappedAirSteps(headspace, air, T_l, from),
-    step('tank.lid.rayleigh', 'tank.rayleigh', headspace.rayleigh, {
+    workingStep('tank.lid.rayleigh', 'tank.rayleigh', headspace.rayleigh, {
       dT_v: [headspace.virtualDifference, 'tank.lid.virtualDifference'],
       T_vm: [headspace.meanVirtualTemperature, 'tank.lid.meanVirtualTemperature'],
       d,
       nu: [headspace.kinematicViscosity, 'tank.lid.kinematicViscosity'],
       alpha: [headspace.thermalDiffusivity, 'tank.lid.thermalDiffusivity'],
     }),
-    step('tank.lid.nusselt', 'tank.nusseltHollands', headspace.nusselt, {
+    workingStep('tank.lid.nusselt', 'tank.nusseltHollands', headspace.nusselt, {
       Ra: [headspace.rayleigh, 'tank.lid.rayleigh'],
     }),
-    step('tank.lid.convectiveFlux', 'tank.headspaceConvection', headspace.convectiveFlux, { Nu, k, d, ...ends }),
-    step('tank.lid.radiativeFlux', 'tank.headspaceRadiation', headspace.radiativeFlux, ends),
-    step('tank.lid.circulation', 'tank.headspaceVapour', headspace.circulation, {
+    workingStep('tank.lid.convectiveFlux', 'tank.headspaceConvection', headspace.convectiveFlux, { Nu, k, d, ...ends }),
+    workingStep('tank.lid.radiativeFlux', 'tank.headspaceRadiation', headspace.radiativeFlux, ends),
+    workingStep('tank.lid.circulation', 'tank.headspaceVapour', headspace.circulation, {
       Nu,
       D: [headspace.diffusivity, 'tank.lid.diffusivity'],
       d,
       rho_w: [headspace.waterVapourDensity, 'tank.lid.waterVapourDensity'],
       rho_l: [headspace.lidVapourDensity, 'tank.lid.lidVapourDensity'],
     }),
-    step('tank.lid.freeboardConductance', 'tank.freeboardConductance', freeboardConductance(freeboard), {
+    workingStep('tank.lid.freeboardConductance', 'tank.freeboardConductance', freeboardConductance(freeboard), {
       A_front: [freeboard.front.area, 'tank.panes.freeboardFront.area'],
       U_front: [freeboard.front.transmittance, 'tank.panes.freeboardFront.transmittance'],
       A_back: [freeboard.back.area, 'tank.panes.freeboardBack.area'],
@@ -85,7 +86,7 @@ function headspaceSteps(lid: LidState, air: AirState, from: ConditionInputs): Wo
       A_sides: [freeboard.sides.area, 'tank.panes.freeboardSides.area'],
       U_sides: [freeboard.sides.transmittance, 'tank.panes.freeboardSides.transmittance'],
     }),
-    step('tank.lid.innerTemperature', 'tank.lidTemperature', lid.innerTemperature, {
+    workingStep('tank.lid.innerTemperature', 'tank.lidTemperature', lid.innerTemperature, {
       T_r: from.room,
       A: [lid.area, 'tank.panes.lid.area'],
       q_c: [headspace.convectiveFlux, 'tank.lid.convectiveFlux'],
@@ -99,43 +100,43 @@ function headspaceSteps(lid: LidState, air: AirState, from: ConditionInputs): Wo
 }
 
 /** State of the trapped air: at the water, at the lid, and in the middle of the two. */
-function trappedAirSteps(known: HeadspaceFlux, air: AirState, T_l: Input, from: ConditionInputs): WorkingStep[] {
+function trappedAirSteps(known: HeadspaceFlux, air: AirState, T_l: StepInput, from: ConditionInputs): WorkingStep[] {
   const p = from.pressure;
-  const p_w: Input = [air.waterVapour, 'tank.air.waterVapour'];
-  const p_l: Input = [known.lidVapour, 'tank.lid.vapour'];
-  const p_ws: Input = [known.lidSaturation, 'tank.lid.saturation'];
-  const T_vw: Input = [known.waterVirtual, 'tank.lid.waterVirtual'];
-  const T_vl: Input = [known.lidVirtual, 'tank.lid.lidVirtual'];
-  const T: Input = [known.meanTemperature, 'tank.lid.meanTemperature'];
-  const rho: Input = [known.density, 'tank.lid.density'];
-  const rho_w: Input = [known.waterVapourDensity, 'tank.lid.waterVapourDensity'];
-  const k: Input = [known.airConductivity, 'tank.lid.airConductivity'];
-  const mean = (name: string, value: number, x_1: Input, x_2: Input) =>
-    step(`tank.lid.${name}`, 'tank.mean', value, { x_1, x_2 });
+  const p_w: StepInput = [air.waterVapour, 'tank.air.waterVapour'];
+  const p_l: StepInput = [known.lidVapour, 'tank.lid.vapour'];
+  const p_ws: StepInput = [known.lidSaturation, 'tank.lid.saturation'];
+  const T_vw: StepInput = [known.waterVirtual, 'tank.lid.waterVirtual'];
+  const T_vl: StepInput = [known.lidVirtual, 'tank.lid.lidVirtual'];
+  const T: StepInput = [known.meanTemperature, 'tank.lid.meanTemperature'];
+  const rho: StepInput = [known.density, 'tank.lid.density'];
+  const rho_w: StepInput = [known.waterVapourDensity, 'tank.lid.waterVapourDensity'];
+  const k: StepInput = [known.airConductivity, 'tank.lid.airConductivity'];
+  const mean = (name: string, value: number, x_1: StepInput, x_2: StepInput) =>
+    workingStep(`tank.lid.${name}`, 'tank.mean', value, { x_1, x_2 });
   return [
-    step('tank.lid.saturation', 'air.saturationVapourPressure', known.lidSaturation, { T: T_l }),
-    step('tank.lid.vapour', 'tank.lidVapour', known.lidVapour, { p_ws, p_w }),
-    step('tank.lid.waterVirtual', 'air.virtualTemperature', known.waterVirtual, { T: from.water, p_w, p }),
-    step('tank.lid.lidVirtual', 'air.virtualTemperature', known.lidVirtual, { T: T_l, p_w: p_l, p }),
-    step('tank.lid.virtualDifference', 'tank.virtualDifference', known.virtualDifference, { T_vw, T_vl }),
+    workingStep('tank.lid.saturation', 'air.saturationVapourPressure', known.lidSaturation, { T: T_l }),
+    workingStep('tank.lid.vapour', 'tank.lidVapour', known.lidVapour, { p_ws, p_w }),
+    workingStep('tank.lid.waterVirtual', 'air.virtualTemperature', known.waterVirtual, { T: from.water, p_w, p }),
+    workingStep('tank.lid.lidVirtual', 'air.virtualTemperature', known.lidVirtual, { T: T_l, p_w: p_l, p }),
+    workingStep('tank.lid.virtualDifference', 'tank.virtualDifference', known.virtualDifference, { T_vw, T_vl }),
     mean('meanVirtualTemperature', known.meanVirtualTemperature, T_vw, T_vl),
     mean('meanTemperature', known.meanTemperature, from.water, T_l),
     mean('meanVapour', known.meanVapour, p_w, p_l),
-    step('tank.lid.density', 'air.moistAirDensity', known.density, {
+    workingStep('tank.lid.density', 'air.moistAirDensity', known.density, {
       T,
       p_w: [known.meanVapour, 'tank.lid.meanVapour'],
       p,
     }),
-    step('tank.lid.airConductivity', 'air.conductivity', known.airConductivity, { T }),
-    step('tank.lid.viscosity', 'air.viscosity', known.viscosity, { T }),
-    step('tank.lid.kinematicViscosity', 'tank.kinematicViscosity', known.kinematicViscosity, {
+    workingStep('tank.lid.airConductivity', 'air.conductivity', known.airConductivity, { T }),
+    workingStep('tank.lid.viscosity', 'air.viscosity', known.viscosity, { T }),
+    workingStep('tank.lid.kinematicViscosity', 'tank.kinematicViscosity', known.kinematicViscosity, {
       mu: [known.viscosity, 'tank.lid.viscosity'],
       rho,
     }),
-    step('tank.lid.thermalDiffusivity', 'tank.thermalDiffusivity', known.thermalDiffusivity, { k, rho }),
-    step('tank.lid.diffusivity', 'air.vapourDiffusivity', known.diffusivity, { T, p }),
-    step('tank.lid.waterVapourDensity', 'air.vapourDensity', known.waterVapourDensity, { T: from.water, p_w }),
-    step('tank.lid.lidVapourDensity', 'tank.lidVapourDensity', known.lidVapourDensity, { T_l, p_ws, rho_w }),
+    workingStep('tank.lid.thermalDiffusivity', 'tank.thermalDiffusivity', known.thermalDiffusivity, { k, rho }),
+    workingStep('tank.lid.diffusivity', 'air.vapourDiffusivity', known.diffusivity, { T, p }),
+    workingStep('tank.lid.waterVapourDensity', 'air.vapourDensity', known.waterVapourDensity, { T: from.water, p_w }),
+    workingStep('tank.lid.lidVapourDensity', 'tank.lidVapourDensity', known.lidVapourDensity, { T_l, p_ws, rho_w }),
   ];
 }
 
@@ -143,13 +144,13 @@ function freeboardSteps(
   tank: RectangularTank,
   lid: LidState,
   load: TankLoad,
-  inside: Input,
+  inside: StepInput,
   from: ConditionInputs,
 ): WorkingStep[] {
   const { freeboard } = lid;
   if (freeboard === undefined) return [];
-  const length: Input = [tank.length, 'tank.load.length'];
-  const width: Input = [tank.width, 'tank.load.width'];
+  const length: StepInput = [tank.length, 'tank.load.length'];
+  const width: StepInput = [tank.width, 'tank.load.width'];
   const faces = [
     ['front', 'freeboardFront', 1, length, undefined],
     ['back', 'freeboardBack', 1, length, tank.insulation.back],
@@ -157,15 +158,15 @@ function freeboardSteps(
   ] as const;
   const steps = faces.flatMap(([face, name, count, b, layer]) => {
     const insulation = layer && layerSource(layer, `tank.load.insulation.${face}`);
-    const n: Input = [count * lid.coveredShare, openShareOrigin(tank)];
-    const area = { n, b, h: [lid.gap, 'tank.lid.gap'] as Input };
+    const n: StepInput = [count * lid.coveredShare, openShareOrigin(tank)];
+    const area = { n, b, h: [lid.gap, 'tank.lid.gap'] as StepInput };
     const emissivity = layer === undefined ? wallEmissivity(tank) : undefined;
     const source: FaceSource = { name, area, sheet: wallSource(tank), insulation, inside, emissivity };
     return paneSteps(freeboard[face], source, from.room, `tank.panes.${name}.heat`);
   });
   return [
     ...steps,
-    step('tank.paths.freeboard', 'tank.freeboardHeat', heatOf(load, 'freeboard'), {
+    workingStep('tank.paths.freeboard', 'tank.freeboardHeat', heatOf(load, 'freeboard'), {
       Q_front: [freeboard.front.heat, 'tank.panes.freeboardFront.heat'],
       Q_back: [freeboard.back.heat, 'tank.panes.freeboardBack.heat'],
       Q_sides: [freeboard.sides.heat, 'tank.panes.freeboardSides.heat'],

@@ -1,12 +1,12 @@
 // The working of a measured tank: mean power, the shares of the loss then, the same carried to the conditions asked for.
 
 import { waterDensity, waterHeatCapacity } from '../../matter/water/index.ts';
-import type { WorkingStep } from '../../quantities/index.ts';
+import { type StepInput, type WorkingStep, workingStep } from '../../quantities/index.ts';
 import type { MeasuredTank, TankConditions } from '../description.ts';
 import type { MeasuredIntermediates, TankLoad } from '../load.ts';
 import { difference } from '../measured.ts';
 import { airState } from '../vapour.ts';
-import { type ConditionInputs, type ConditionOrigins, conditionInputs, type Input, step } from './steps.ts';
+import { type ConditionInputs, type ConditionOrigins, conditionInputs } from './steps.ts';
 import { airSteps, heatCapacitySteps, heatOf, sumSteps } from './totals.ts';
 
 /** Steps of a measured tank, in the order of computation. */
@@ -21,7 +21,7 @@ export function measuredWorking(
   const specificHeat = waterHeatCapacity(conditions.waterTemperature, tank.salinity);
   const density = waterDensity(conditions.waterTemperature, tank.salinity);
   return [
-    step('tank.meanPower', 'tank.meanPower', known.meanPower, {
+    workingStep('tank.meanPower', 'tank.meanPower', known.meanPower, {
       E: [tank.energy, 'tank.load.energy'],
       t: [tank.duration, 'tank.load.duration'],
     }),
@@ -29,7 +29,7 @@ export function measuredWorking(
     ...vapourThenSteps(tank, conditions, known, from.humidity),
     ...scalingSteps(tank, conditions, load, known, from),
     ...sumSteps(load, from),
-    step('tank.evaporation', 'tank.evaporationFromHeat', load.evaporation, {
+    workingStep('tank.evaporation', 'tank.evaporationFromHeat', load.evaporation, {
       Q_latent: [load.latentToRoom, 'tank.latentToRoom'],
       h_fg: [known.air.latentHeat, 'tank.air.latentHeat'],
     }),
@@ -42,35 +42,35 @@ function vapourThenSteps(
   tank: MeasuredTank,
   conditions: TankConditions,
   known: MeasuredIntermediates,
-  humidity: Input,
+  humidity: StepInput,
 ): WorkingStep[] {
   const { waterTemperature, roomTemperature } = tank;
   const then = airState({ ...conditions, waterTemperature, roomTemperature }, tank.salinity);
   const now = known.air;
   return [
-    step('tank.then.saturationWater', 'air.saturationVapourPressure', then.saturationWater, {
+    workingStep('tank.then.saturationWater', 'air.saturationVapourPressure', then.saturationWater, {
       T: [waterTemperature, 'tank.load.waterTemperature'],
     }),
-    step('tank.then.waterVapour', 'tank.waterVapour', then.waterVapour, {
+    workingStep('tank.then.waterVapour', 'tank.waterVapour', then.waterVapour, {
       a_w: [then.vapourPressureFactor, 'tank.air.vapourPressureFactor'],
       p_ws: [then.saturationWater, 'tank.then.saturationWater'],
     }),
-    step('tank.then.saturationRoom', 'air.saturationVapourPressure', then.saturationRoom, {
+    workingStep('tank.then.saturationRoom', 'air.saturationVapourPressure', then.saturationRoom, {
       T: [roomTemperature, 'tank.load.roomTemperature'],
     }),
-    step('tank.then.roomVapour', 'air.vapourPressure', then.roomVapour, {
+    workingStep('tank.then.roomVapour', 'air.vapourPressure', then.roomVapour, {
       RH: humidity,
       p_ws: [then.saturationRoom, 'tank.then.saturationRoom'],
     }),
-    step('tank.then.vapourDifference', 'tank.difference', known.measuredVapourDifference, {
+    workingStep('tank.then.vapourDifference', 'tank.difference', known.measuredVapourDifference, {
       inside: [then.waterVapour, 'tank.then.waterVapour'],
       outside: [then.roomVapour, 'tank.then.roomVapour'],
     }),
-    step('tank.then.temperatureDifference', 'tank.difference', known.measuredTemperatureDifference, {
+    workingStep('tank.then.temperatureDifference', 'tank.difference', known.measuredTemperatureDifference, {
       inside: [waterTemperature, 'tank.load.waterTemperature'],
       outside: [roomTemperature, 'tank.load.roomTemperature'],
     }),
-    step('tank.vapourDifference', 'tank.difference', difference(now.waterVapour, now.roomVapour), {
+    workingStep('tank.vapourDifference', 'tank.difference', difference(now.waterVapour, now.roomVapour), {
       inside: [now.waterVapour, 'tank.air.waterVapour'],
       outside: [now.roomVapour, 'tank.air.roomVapour'],
     }),
@@ -86,27 +86,27 @@ function scalingSteps(
 ): WorkingStep[] {
   const vapour = difference(known.air.waterVapour, known.air.roomVapour);
   const warmth = difference(conditions.waterTemperature, conditions.roomTemperature);
-  const power: Readonly<Record<string, Input>> = {
+  const power: Readonly<Record<string, StepInput>> = {
     P: [known.meanPower, 'tank.meanPower'],
     Q_pump: [tank.pumpHeat, from.pumpHeat],
     Q_light: [tank.lightHeat, from.lightHeat],
   };
   const share = tank.evaporationShare;
   return [
-    step('tank.temperatureDifference', 'tank.difference', warmth, {
+    workingStep('tank.temperatureDifference', 'tank.difference', warmth, {
       inside: from.water,
       outside: from.room,
     }),
-    step('tank.then.latent', 'tank.measuredShare', known.measuredLatent, {
+    workingStep('tank.then.latent', 'tank.measuredShare', known.measuredLatent, {
       s: [share, 'tank.load.evaporationShare'],
       ...power,
     }),
-    step('tank.then.sensible', 'tank.measuredShare', known.measuredSensible, {
+    workingStep('tank.then.sensible', 'tank.measuredShare', known.measuredSensible, {
       s: [1 - share, 'tank.load.evaporationShare'],
       ...power,
     }),
     ...(share === 0 ? [] : [latentStep(load, known, vapour)]),
-    step('tank.paths.wallsAndSurface', 'tank.scaledHeat', heatOf(load, 'wallsAndSurface'), {
+    workingStep('tank.paths.wallsAndSurface', 'tank.scaledHeat', heatOf(load, 'wallsAndSurface'), {
       Q_then: [known.measuredSensible, 'tank.then.sensible'],
       difference: [warmth, 'tank.temperatureDifference'],
       difference_then: [known.measuredTemperatureDifference, 'tank.then.temperatureDifference'],
@@ -115,7 +115,7 @@ function scalingSteps(
 }
 
 function latentStep(load: TankLoad, known: MeasuredIntermediates, vapour: number): WorkingStep {
-  return step('tank.paths.evaporation', 'tank.scaledHeat', heatOf(load, 'evaporation'), {
+  return workingStep('tank.paths.evaporation', 'tank.scaledHeat', heatOf(load, 'evaporation'), {
     Q_then: [known.measuredLatent, 'tank.then.latent'],
     difference: [vapour, 'tank.vapourDifference'],
     difference_then: [known.measuredVapourDifference, 'tank.then.vapourDifference'],

@@ -1,65 +1,68 @@
 // The working of panes: areas, layers, the outer surface, the heat through each face.
 
-import type { WorkingStep } from '../../quantities/index.ts';
+import { type StepInput, type WorkingStep, workingStep } from '../../quantities/index.ts';
 import type { RectangularTank } from '../description.ts';
 import { mean } from '../films.ts';
 import type { PaneState, RectangularIntermediates, WetFace } from '../load.ts';
-import { type ConditionInputs, type Input, step } from './steps.ts';
+import type { ConditionInputs } from './steps.ts';
 
 /** Origins of a face's layers in the design. */
 export interface FaceSource {
   readonly name: string;
   /** n, b, h of the area. */
-  readonly area: Readonly<Record<'n' | 'b' | 'h', Input>>;
-  readonly sheet: Readonly<Record<'k' | 'd', Input>> | undefined;
-  readonly insulation: Readonly<Record<'k' | 'd', Input>> | undefined;
-  readonly inside: Input;
+  readonly area: Readonly<Record<'n' | 'b' | 'h', StepInput>>;
+  readonly sheet: Readonly<Record<'k' | 'd', StepInput>> | undefined;
+  readonly insulation: Readonly<Record<'k' | 'd', StepInput>> | undefined;
+  readonly inside: StepInput;
   /** Where the emissivity of the outer surface came from; undefined where it is the model's own. */
   readonly emissivity: string | undefined;
 }
 
 /** One face: its layers, its outer surface as it settles, its heat. */
-export function paneSteps(pane: PaneState, source: FaceSource, room: Input, result: string): WorkingStep[] {
+export function paneSteps(pane: PaneState, source: FaceSource, room: StepInput, result: string): WorkingStep[] {
   const at = `tank.panes.${source.name}`;
   const { outer } = pane;
   const layers: WorkingStep[] = [];
   if (source.sheet !== undefined) {
-    layers.push(step(`${at}.paneResistance`, 'tank.layerResistance', pane.paneResistance, source.sheet));
+    layers.push(workingStep(`${at}.paneResistance`, 'tank.layerResistance', pane.paneResistance, source.sheet));
   }
   if (source.insulation !== undefined) {
     layers.push(
-      step(`${at}.insulationResistance`, 'tank.layerResistance', pane.insulationResistance, source.insulation),
+      workingStep(`${at}.insulationResistance`, 'tank.layerResistance', pane.insulationResistance, source.insulation),
     );
   }
   const ends = {
     T_i: source.inside,
     T_r: room,
-    R_inner: [pane.innerResistance, `${at}.innerResistance`] as Input,
-    R_s: [outer.resistance, `${at}.surfaceResistance`] as Input,
+    R_inner: [pane.innerResistance, `${at}.innerResistance`] as StepInput,
+    R_s: [outer.resistance, `${at}.surfaceResistance`] as StepInput,
   };
   return [
-    step(`${at}.area`, 'tank.faceArea', pane.area, source.area),
+    workingStep(`${at}.area`, 'tank.faceArea', pane.area, source.area),
     ...layers,
-    step(`${at}.innerResistance`, 'tank.innerResistance', pane.innerResistance, {
+    workingStep(`${at}.innerResistance`, 'tank.innerResistance', pane.innerResistance, {
       R_film: [pane.waterFilmResistance],
       R_pane: [pane.paneResistance, source.sheet === undefined ? 'tank.load.lidMaterial' : `${at}.paneResistance`],
       R_insulation: source.insulation === undefined ? [0] : [pane.insulationResistance, `${at}.insulationResistance`],
     }),
-    step(`${at}.outerTemperature`, 'tank.outerTemperature', outer.temperature, ends),
-    step(`${at}.meanTemperature`, 'tank.mean', mean(outer.temperature, room[0]), {
+    workingStep(`${at}.outerTemperature`, 'tank.outerTemperature', outer.temperature, ends),
+    workingStep(`${at}.meanTemperature`, 'tank.mean', mean(outer.temperature, room[0]), {
       x_1: [outer.temperature, `${at}.outerTemperature`],
       x_2: room,
     }),
-    step(`${at}.radiativeCoefficient`, 'tank.radiativeCoefficient', outer.radiativeCoefficient, {
+    workingStep(`${at}.radiativeCoefficient`, 'tank.radiativeCoefficient', outer.radiativeCoefficient, {
       epsilon: source.emissivity === undefined ? [outer.emissivity] : [outer.emissivity, source.emissivity],
       T_m: [mean(outer.temperature, room[0]), `${at}.meanTemperature`],
     }),
-    step(`${at}.surfaceResistance`, 'tank.surfaceResistance', outer.resistance, {
+    workingStep(`${at}.surfaceResistance`, 'tank.surfaceResistance', outer.resistance, {
       h_c: [outer.convectiveCoefficient],
       h_r: [outer.radiativeCoefficient, `${at}.radiativeCoefficient`],
     }),
-    step(`${at}.transmittance`, 'tank.transmittance', pane.transmittance, { R_inner: ends.R_inner, R_s: ends.R_s }),
-    step(result, 'tank.paneHeat', pane.heat, { A: [pane.area, `${at}.area`], ...ends }),
+    workingStep(`${at}.transmittance`, 'tank.transmittance', pane.transmittance, {
+      R_inner: ends.R_inner,
+      R_s: ends.R_s,
+    }),
+    workingStep(result, 'tank.paneHeat', pane.heat, { A: [pane.area, `${at}.area`], ...ends }),
   ];
 }
 
@@ -96,15 +99,15 @@ export function wallEmissivity(tank: RectangularTank): string | undefined {
 /** A layer's numbers with their design paths. */
 export function layerSource(layer: { conductivity: number; thickness: number }, path: string) {
   return {
-    d: [layer.thickness, `${path}.thickness`] as Input,
-    k: [layer.conductivity, `${path}.material`] as Input,
+    d: [layer.thickness, `${path}.thickness`] as StepInput,
+    k: [layer.conductivity, `${path}.material`] as StepInput,
   };
 }
 
 function wetArea(tank: RectangularTank, name: WetFace): FaceSource['area'] {
-  const length: Input = [tank.length, 'tank.load.length'];
-  const width: Input = [tank.width, 'tank.load.width'];
-  const depth: Input = [tank.waterDepth, 'tank.load.waterDepth'];
+  const length: StepInput = [tank.length, 'tank.load.length'];
+  const width: StepInput = [tank.width, 'tank.load.width'];
+  const depth: StepInput = [tank.waterDepth, 'tank.load.waterDepth'];
   switch (name) {
     case 'sides':
       return { n: [2], b: width, h: depth };

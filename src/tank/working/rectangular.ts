@@ -1,12 +1,12 @@
 // The working of a rectangular tank: for each number of its load the formula, the numbers put in, and their origin.
 
 import { waterDensity, waterHeatCapacity } from '../../matter/water/index.ts';
-import type { WorkingStep } from '../../quantities/index.ts';
+import { type StepInput, type WorkingStep, workingStep } from '../../quantities/index.ts';
 import type { RectangularTank, TankConditions } from '../description.ts';
 import type { RectangularIntermediates, TankLoad } from '../load.ts';
 import { lidSteps } from './lid.ts';
 import { wetPaneSteps } from './panes.ts';
-import { type ConditionInputs, type ConditionOrigins, conditionInputs, type Input, step } from './steps.ts';
+import { type ConditionInputs, type ConditionOrigins, conditionInputs } from './steps.ts';
 import { airStoneSteps, lostStep, makeUpSteps, surfaceSteps } from './surface.ts';
 import { airSteps, heatCapacitySteps, sumSteps } from './totals.ts';
 
@@ -37,12 +37,12 @@ function totalSteps(
   load: TankLoad,
   from: ConditionInputs,
 ): WorkingStep[] {
-  const S: Input = [tank.salinity, 'tank.salinity'];
+  const S: StepInput = [tank.salinity, 'tank.salinity'];
   const specificHeat = waterHeatCapacity(conditions.waterTemperature, tank.salinity);
   const density = waterDensity(conditions.waterTemperature, tank.salinity);
   return [
     ...sumSteps(load, from),
-    step('tank.waterVolume', 'tank.waterVolume', load.waterVolume, {
+    workingStep('tank.waterVolume', 'tank.waterVolume', load.waterVolume, {
       L: [tank.length, 'tank.load.length'],
       B: [tank.width, 'tank.load.width'],
       D: [tank.waterDepth, 'tank.load.waterDepth'],

@@ -1,45 +1,45 @@
 // The working of what a rectangular and a measured tank have in common: vapour, the sum of the paths, the net load, the
 // heat capacity of the water.
 
-import type { WorkingStep } from '../../quantities/index.ts';
+import { type StepInput, type WorkingStep, workingStep } from '../../quantities/index.ts';
 import { latentSymbols, pathSymbols, sensibleSymbols } from '../formulas/paths.ts';
 import type { AirState, PathName, TankLoad } from '../load.ts';
-import { type ConditionInputs, type Input, step } from './steps.ts';
+import type { ConditionInputs } from './steps.ts';
 
 /** Vapour pressures and latent heat. */
 export function airSteps(air: AirState, salinity: number, from: ConditionInputs): WorkingStep[] {
   return [
-    step('tank.air.saturationWater', 'air.saturationVapourPressure', air.saturationWater, { T: from.water }),
-    step('tank.air.vapourPressureFactor', 'water.vapourPressureFactor', air.vapourPressureFactor, {
+    workingStep('tank.air.saturationWater', 'air.saturationVapourPressure', air.saturationWater, { T: from.water }),
+    workingStep('tank.air.vapourPressureFactor', 'water.vapourPressureFactor', air.vapourPressureFactor, {
       S: [salinity, 'tank.salinity'],
     }),
-    step('tank.air.waterVapour', 'tank.waterVapour', air.waterVapour, {
+    workingStep('tank.air.waterVapour', 'tank.waterVapour', air.waterVapour, {
       a_w: [air.vapourPressureFactor, 'tank.air.vapourPressureFactor'],
       p_ws: [air.saturationWater, 'tank.air.saturationWater'],
     }),
-    step('tank.air.saturationRoom', 'air.saturationVapourPressure', air.saturationRoom, { T: from.room }),
-    step('tank.air.roomVapour', 'air.vapourPressure', air.roomVapour, {
+    workingStep('tank.air.saturationRoom', 'air.saturationVapourPressure', air.saturationRoom, { T: from.room }),
+    workingStep('tank.air.roomVapour', 'air.vapourPressure', air.roomVapour, {
       RH: from.humidity,
       p_ws: [air.saturationRoom, 'tank.air.saturationRoom'],
     }),
-    step('tank.air.latentHeat', 'water.latentHeat', air.latentHeat, { T: from.water }),
+    workingStep('tank.air.latentHeat', 'water.latentHeat', air.latentHeat, { T: from.water }),
   ];
 }
 
 /** Loss, what of it the room receives, and load from the paths. */
 export function sumSteps(load: TankLoad, from: ConditionInputs): WorkingStep[] {
   const inputs = Object.fromEntries(
-    Object.entries(pathSymbols).map(([path, [symbol]]): [string, Input] => {
+    Object.entries(pathSymbols).map(([path, [symbol]]): [string, StepInput] => {
       const found = load.paths.find((entry) => entry.path === path);
       return [symbol, found === undefined ? [0] : [found.heat, `tank.paths.${path}`]];
     }),
   );
   const only = (symbols: readonly string[]) => Object.fromEntries(symbols.map((symbol) => [symbol, inputs[symbol]!]));
   return [
-    step('tank.loss', 'tank.loss', load.loss, inputs),
-    step('tank.sensibleToRoom', 'tank.sensibleToRoom', load.sensibleToRoom, only(sensibleSymbols)),
-    step('tank.latentToRoom', 'tank.latentToRoom', load.latentToRoom, only(latentSymbols)),
-    step('tank.load', 'tank.load', load.load, {
+    workingStep('tank.loss', 'tank.loss', load.loss, inputs),
+    workingStep('tank.sensibleToRoom', 'tank.sensibleToRoom', load.sensibleToRoom, only(sensibleSymbols)),
+    workingStep('tank.latentToRoom', 'tank.latentToRoom', load.latentToRoom, only(latentSymbols)),
+    workingStep('tank.load', 'tank.load', load.load, {
       Q_loss: [load.loss, 'tank.loss'],
       Q_pump: [load.gains.pump, from.pumpHeat],
       Q_light: [load.gains.light, from.lightHeat],
@@ -52,14 +52,14 @@ export function heatCapacitySteps(
   load: TankLoad,
   density: number,
   specificHeat: number,
-  S: Input,
+  S: StepInput,
   from: ConditionInputs,
   volumeFrom: string,
 ): WorkingStep[] {
   return [
-    step('tank.waterDensity', 'water.density', density, { T: from.water, S }),
-    step('tank.waterHeatCapacity', 'water.heatCapacity', specificHeat, { T: from.water, S }),
-    step('tank.heatCapacity', 'tank.heatCapacity', load.heatCapacity, {
+    workingStep('tank.waterDensity', 'water.density', density, { T: from.water, S }),
+    workingStep('tank.waterHeatCapacity', 'water.heatCapacity', specificHeat, { T: from.water, S }),
+    workingStep('tank.heatCapacity', 'tank.heatCapacity', load.heatCapacity, {
       V: [load.waterVolume, volumeFrom],
       rho: [density, 'tank.waterDensity'],
       c_p: [specificHeat, 'tank.waterHeatCapacity'],

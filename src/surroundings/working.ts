@@ -1,0 +1,63 @@
+// The steps that show how the temperatures and shares of one month were computed.
+
+import { type StepInput, type WorkingStep, workingStep } from '../quantities/index.ts';
+import { type MonthConditions, type RoomClimate, type SourceClimate, seasonalTemperature } from './climate.ts';
+import { monthsAtSameDistance, monthsCloser } from './months.ts';
+
+/** Where the climate came from: design paths. Those of the source are read for another room only. */
+export interface ClimateOrigins {
+  readonly usual: string;
+  readonly warmest: string;
+  readonly monthsHeated: string;
+  readonly coldestMonth: string;
+  readonly sourceUsual: string;
+  readonly sourceWarmest: string;
+}
+
+/**
+ * Steps of one month, in the order of computing: `<prefix>.heatedShare`, `.unheatedTemperature`, `.roomTemperature`,
+ * `.summerShare`, and `.sourceTemperature` where the source is not the tank's room.
+ * @param prefix  path of the month in the caller's result: 'year.january'
+ */
+export function monthWorking(
+  room: RoomClimate,
+  source: SourceClimate,
+  conditions: MonthConditions,
+  origins: ClimateOrigins,
+  prefix: string,
+): readonly WorkingStep[] {
+  const { distance, heatedShare, roomTemperature, sourceTemperature, summerShare } = conditions;
+  const own = (name: string) => `${prefix}.${name}`;
+  const counted = (count: number): StepInput => [count, origins.coldestMonth];
+  const d = counted(distance);
+  const s: StepInput = [heatedShare, own('heatedShare')];
+  const unheated = seasonalTemperature(room.usual, room.warmest, distance);
+  const T_u: StepInput = [room.usual, origins.usual];
+  return [
+    workingStep(own('heatedShare'), 'surroundings.heatedShare', heatedShare, {
+      N: [room.monthsHeated, origins.monthsHeated],
+      n_closer: counted(monthsCloser(distance)),
+      n_same: counted(monthsAtSameDistance(distance)),
+    }),
+    workingStep(own('unheatedTemperature'), 'surroundings.seasonalTemperature', unheated, {
+      T_w: T_u,
+      T_s: [room.warmest, origins.warmest],
+      d,
+    }),
+    workingStep(own('roomTemperature'), 'surroundings.roomMonthTemperature', roomTemperature, {
+      s,
+      T_u,
+      T_free: [unheated, own('unheatedTemperature')],
+    }),
+    workingStep(own('summerShare'), 'surroundings.summerShare', summerShare, { d, s }),
+    ...(source.kind === 'roomAir'
+      ? []
+      : [
+          workingStep(own('sourceTemperature'), 'surroundings.seasonalTemperature', sourceTemperature, {
+            T_w: [source.usual, origins.sourceUsual],
+            T_s: [source.warmest, origins.sourceWarmest],
+            d,
+          }),
+        ]),
+  ];
+}

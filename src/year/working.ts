@@ -1,0 +1,129 @@
+// The steps behind a year: each month's steady state, its energies, and their sums. Names: 'year.january.electricity' is a
+// mean power, 'year.january.energies.electricity' the month's energy, 'year.energies.electricity' the year's.
+
+import type { PlantHardware, PlantOrigins } from '../plant/index.ts';
+import { plantWorking } from '../plant/index.ts';
+import { type StepInput, type WorkingStep, workingStep } from '../quantities/index.ts';
+import { monthSymbols } from './formulas.ts';
+import { type MonthResult, shareOfEnergy, type Year } from './year.ts';
+
+/** Where the numbers of one month's state came from. */
+export type MonthOrigins = (month: MonthResult) => PlantOrigins;
+
+/** Energies that are summed over the year as they are. */
+const summed = ['heatNeeded', 'heatFromMachine', 'backupHeat', 'electricity'] as const;
+
+/**
+ * The steps behind a year. Steps `<prefix>.<month>.heatedShare` and `.summerShare` are taken to exist: the surroundings'
+ * working gives them.
+ * @param origins  by month; see PlantOrigins
+ */
+export function yearWorking(
+  year: Year,
+  hardware: PlantHardware,
+  origins: MonthOrigins,
+  prefix = 'year',
+): readonly WorkingStep[] {
+  const own = (name: string) => `${prefix}.${name}`;
+  const { energies } = year;
+  const totals = { ...energies, electricity: energies.electricity.total };
+  return [
+    ...year.months.flatMap((month) => monthSteps(month, hardware, origins(month), own(month.conditions.month))),
+    ...summed.map((name) =>
+      sumStep(own(`energies.${name}`), totals[name], year, ({ energies: of, conditions }) => [
+        name === 'electricity' ? of.electricity.total : of[name],
+        own(`${conditions.month}.energies.${name}`),
+      ]),
+    ),
+    ...sharedSums(year, prefix),
+    ...(year.seasonCop === null
+      ? []
+      : [
+          workingStep(own('seasonCop'), 'year.seasonCop', year.seasonCop, {
+            Q_m: [energies.heatFromMachine, own('energies.heatFromMachine')],
+            Q_b: [energies.backupHeat, own('energies.backupHeat')],
+            E: [energies.electricity.total, own('energies.electricity')],
+          }),
+        ]),
+  ];
+}
+
+/** The months of a year added up: the step of any energy of which `read` gives each month's number and step. */
+export function sumStep(
+  result: string,
+  value: number,
+  year: Year,
+  read: (month: MonthResult) => StepInput,
+): WorkingStep {
+  const inputs: Record<string, StepInput> = {};
+  for (const symbol of Object.values(monthSymbols)) inputs[symbol] = [0];
+  for (const month of year.months) inputs[monthSymbols[month.conditions.month]!] = read(month);
+  return workingStep(result, 'year.sum', value, inputs);
+}
+
+/** The heated, or the summer, part of a month's energy. */
+export function shareStep(
+  result: string,
+  month: MonthResult,
+  part: YearPart,
+  energy: StepInput,
+  prefix = 'year',
+): WorkingStep {
+  const share = month.conditions[part];
+  return workingStep(result, 'year.share', shareOfEnergy(share, energy[0]), {
+    s: [share, `${prefix}.${month.conditions.month}.${part}`],
+    E: energy,
+  });
+}
+
+/** Parts of the year that count on their own. */
+export type YearPart = 'heatedShare' | 'summerShare';
+
+function monthSteps(
+  month: MonthResult,
+  hardware: PlantHardware,
+  origins: PlantOrigins,
+  prefix: string,
+): readonly WorkingStep[] {
+  const { tank, machine, state, energies, conditions } = month;
+  const own = (name: string) => `${prefix}.${name}`;
+  const energy = (name: string, value: number, power: number, from: string | undefined) =>
+    workingStep(own(`energies.${name}`), 'year.energy', value, {
+      P: from === undefined ? [power] : [power, from],
+      t: [conditions.duration],
+    });
+  return [
+    ...plantWorking(tank, machine, hardware, state, prefix, origins),
+    energy('heatNeeded', energies.heatNeeded, state.heatNeeded, own('heatNeeded')),
+    energy('heatFromMachine', energies.heatFromMachine, state.heatFromMachine, own('heatFromMachine')),
+    energy('backupHeat', energies.backupHeat, state.backupHeat, own('backupHeat')),
+    energy('electricity', energies.electricity.total, state.electricity.total, own('electricity')),
+    energy('tankSensible', energies.tankSensible, state.roomHeat.fromTank, origins.Q_tank),
+    energy('roomHeat', energies.roomHeat, state.roomHeat.net, own('roomNetHeat')),
+  ];
+}
+
+/** Room heat in the heated and in the summer part of the year. */
+function sharedSums(year: Year, prefix: string): readonly WorkingStep[] {
+  const sums = [
+    ['roomHeatHeated', 'heatedShare', year.roomHeatHeated],
+    ['roomHeatSummer', 'summerShare', year.roomHeatSummer],
+  ] as const;
+  return sums.flatMap(([name, part, total]) => {
+    const at = (month: MonthResult) => `${prefix}.${month.conditions.month}.energies.${name}`;
+    const shares = year.months.map((month) =>
+      shareStep(
+        at(month),
+        month,
+        part,
+        [month.energies.roomHeat, `${prefix}.${month.conditions.month}.energies.roomHeat`],
+        prefix,
+      ),
+    );
+    const sum = sumStep(`${prefix}.${name}`, total, year, (month) => [
+      shareOfEnergy(month.conditions[part], month.energies.roomHeat),
+      at(month),
+    ]);
+    return [...shares, sum];
+  });
+}
