@@ -94,6 +94,8 @@ async function firstLoad(browser, address) {
 async function editToVerdict(browser, address) {
   const { page, context } = await freshPage(browser, address, '#what-leaves');
   const field = page.getByLabel(/water temperature/i).first();
+  // A station is loaded when it is opened, so its fields come a moment after the verdict.
+  await field.waitFor({ timeout: 5000 }).catch(() => undefined);
   if ((await field.count()) === 0) return row('workbench.edit', 's', 0.15, 'no field to edit was found');
   await page.waitForLoadState('networkidle');
   const seconds = [];
