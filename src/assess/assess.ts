@@ -7,10 +7,8 @@ import {
   type DesignProblem,
   parseDesign,
   plainDesign,
-  type ResolvedDesign,
+  type Resolution,
   resolveDesign,
-  uncertainInputs,
-  withValue,
 } from '../design/index.ts';
 import { KettlefinError } from '../numerics/index.ts';
 import type { Finding, UnitView } from '../quantities/index.ts';
@@ -27,11 +25,12 @@ import {
 import type { Assessment, Influence } from './assessment.ts';
 import { assumptionsLeft } from './assumptions.ts';
 import { cautionFacts, machineLimits } from './caution-facts.ts';
-import { type Doubt, type DoubtfulInput, doubt, varianceShares } from './doubt.ts';
+import { type Doubt, doubt, varianceShares } from './doubt.ts';
+import { doubtfulInputs, withInput } from './inputs.ts';
 import { limitMargins } from './limits.ts';
 import { modelFindings } from './model-findings.ts';
 import { type StageCounts, StageRunner } from './stage.ts';
-import { engineAssumptions, type StagedDesign, stagedDesign } from './stages/engine-assumptions.ts';
+import { type StagedDesign, stagedDesign } from './stages/engine-assumptions.ts';
 import { type StageResults, stages } from './stages/index.ts';
 import { namedValues } from './values.ts';
 import { judge } from './verdict.ts';
@@ -76,11 +75,12 @@ export class Assessor {
   }
 
   #assessment(document: DesignDocument, view: UnitView): Assessment {
-    const { design: resolved, assumptions } = resolveDesign(document);
+    const resolution = resolveDesign(document);
+    const { design: resolved, assumptions } = resolution;
     const design = stagedDesign(plainDesign(resolved));
     const results = this.#runner.run(design);
     const named = namedValues(results);
-    const varied = this.#vary(design, resolved, named.values);
+    const varied = this.#vary(design, resolution, named.values);
     const bands: Bands = { bands: varied.bands, quantities: named.quantities };
     const cautions = findCautions(cautionFacts(design, results, resolved));
     const findings = [...cautions, ...modelFindings(results, varied.unanswered)];
@@ -120,15 +120,11 @@ export class Assessor {
     };
   }
 
-  #vary(design: StagedDesign, resolved: ResolvedDesign, likely: Readonly<Record<string, number>>): Doubt {
-    const inputs: readonly DoubtfulInput[] = [
-      ...uncertainInputs(resolved),
-      ...engineAssumptions(design).map(({ key, label, estimate }) => ({ path: `engine.${key}`, label, estimate })),
-    ];
+  #vary(design: StagedDesign, resolution: Resolution, likely: Readonly<Record<string, number>>): Doubt {
     return doubt(
       likely,
-      inputs,
-      (path, value) => namedValues(this.#runner.probe(withPlainValue(design, path, value))).values,
+      doubtfulInputs(resolution, design),
+      (path, value) => namedValues(this.#runner.probe(withInput(design, resolution.followers, path, value))).values,
     );
   }
 }
@@ -142,11 +138,6 @@ export function refusalOf(error: KettlefinError): Extract<AssessOutcome, { reado
 /** Assesses once, remembering nothing. */
 export function assessDesign(design: string | DesignDocument, view: UnitView): AssessOutcome {
   return new Assessor().assess(design, view);
-}
-
-function withPlainValue(design: StagedDesign, path: string, value: number): StagedDesign {
-  if (!path.startsWith('engine.')) return { ...withValue(design, path, value), engine: design.engine };
-  return { ...design, engine: { ...design.engine, [path.slice('engine.'.length)]: value } };
 }
 
 function lifeCosts({ accounts }: StageResults) {

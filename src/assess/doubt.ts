@@ -1,7 +1,9 @@
 // Doubt: how far each uncertain input alone moves each result, combined by the root-sum-square rule.
 // Source: JCGM 100:2008 (GUM) 5.1.2, with each contribution found by moving the input to its own ends instead of by a
 // derivative (5.1.3, note 2); upward and downward moves are kept apart so that lopsided ranges stay lopsided.
-// Leaves out: correlation between inputs, and curvature beyond what the two ends show.
+// The inputs are taken as independent: a default that follows another input comes with its own spread only and is moved along
+// by `evaluate` when the other one moves (inputs.ts). Leaves out: any other correlation (two typed ranges may hang together
+// all the same), interaction of two inputs, and curvature beyond what the two ends show. docs/theory/assess.md says more.
 
 import { KettlefinError } from '../numerics/index.ts';
 import type { Band, Estimate } from '../quantities/index.ts';

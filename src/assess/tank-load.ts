@@ -2,14 +2,7 @@
 // its surroundings and none of the machine, so that a machine without a solution keeps nobody from seeing the tank's watts.
 
 import { caution } from '../cautions/index.ts';
-import {
-  type DesignDocument,
-  parseDesign,
-  plainDesign,
-  resolveDesign,
-  uncertainInputs,
-  withValue,
-} from '../design/index.ts';
+import { type DesignDocument, type Follower, parseDesign, plainDesign, resolveDesign } from '../design/index.ts';
 import { KettlefinError } from '../numerics/index.ts';
 import type { Finding, WorkingStep } from '../quantities/index.ts';
 import { type Bands, bandOf, tankAnswer } from './answers.ts';
@@ -17,6 +10,7 @@ import { type AssessOutcome, refusalOf } from './assess.ts';
 import type { AssumptionLeft, BandWithUnit, TankAnswer } from './assessment.ts';
 import { assumptionsLeft } from './assumptions.ts';
 import { doubt, varianceShares } from './doubt.ts';
+import { doubtfulInputs, withInput } from './inputs.ts';
 import { unansweredFinding } from './model-findings.ts';
 import { StageRunner } from './stage.ts';
 import { stagedDesign } from './stages/engine-assumptions.ts';
@@ -62,6 +56,13 @@ function countsForTank(path: string): boolean {
   return path.startsWith('tank.') || ['place.altitude', 'room.coldest', 'room.relativeHumidity'].includes(path);
 }
 
+/** Whether the load moves with the value at this path, by itself or by a default that follows it. */
+function movesTank(followers: readonly Follower[], path: string): boolean {
+  return (
+    countsForTank(path) || followers.some(({ follows, path: next }) => follows === path && movesTank(followers, next))
+  );
+}
+
 /** @param design  the text of a design file, or a document that was parsed before */
 export function assessTankLoad(design: string | DesignDocument): TankLoadOutcome {
   const parsed = typeof design === 'string' ? parseDesign(design) : { ok: true as const, document: design };
@@ -75,17 +76,16 @@ export function assessTankLoad(design: string | DesignDocument): TankLoadOutcome
 }
 
 function answerFor(document: DesignDocument): TankLoadAnswer {
-  const { design: resolved, assumptions } = resolveDesign(document);
-  const plain = plainDesign(resolved);
-  const design = stagedDesign(plain);
+  const resolution = resolveDesign(document);
+  const { design: resolved, assumptions, followers } = resolution;
+  const design = stagedDesign(plainDesign(resolved));
   const runner = new StageRunner<StageResults>(tankStages);
   const results = runner.run(design);
   const named = namedTankValues(results);
-  const inputs = uncertainInputs(resolved).filter(({ path }) => countsForTank(path));
   const varied = doubt(
     named.values,
-    inputs,
-    (path, value) => namedTankValues(runner.probe(stagedDesign(withValue(plain, path, value)))).values,
+    doubtfulInputs(resolution, design).filter(({ path }) => movesTank(followers, path)),
+    (path, value) => namedTankValues(runner.probe(withInput(design, followers, path, value))).values,
   );
   const bands: Bands = { bands: varied.bands, quantities: named.quantities };
   const shares = varianceShares(varied.moves, 'tank.load');

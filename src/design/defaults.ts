@@ -11,8 +11,9 @@ import {
   ratingPoint,
   type SourcedEstimate,
 } from '../parts/compressor/index.ts';
-import type { Estimate } from '../quantities/index.ts';
+import type { Band, Estimate } from '../quantities/index.ts';
 import { surfaceMethods } from '../tank/index.ts';
+import { type Following, followed } from './followers.ts';
 import type { ApplicationName, RefrigerantName } from './plain.ts';
 
 /** An assumed estimate with the words of its source. */
@@ -21,23 +22,41 @@ export interface SourcedDefault {
   readonly likely: number;
   readonly high: number;
   readonly source: string;
+  /** Which field it follows and how; absent where it stands by itself. */
+  readonly following?: Following;
+}
+
+/** A field that others may follow. */
+export interface Followed {
+  readonly path: string;
+  readonly estimate: Estimate;
 }
 
 const practice = 'common practice, no source';
 
-/** The estimate moved by a difference with its own range; both ranges add. */
-export function movedBy(from: Estimate, low: number, likely: number, high: number, source: string): SourcedDefault {
-  return { low: from.low + low, likely: from.likely + likely, high: from.high + high, source };
+/** The followed estimate moved by a difference with its own range; both ranges add. */
+export function movedBy(field: Followed, own: Band, source: string): SourcedDefault {
+  return follow(field, 'difference', own, source);
 }
 
-/** The estimate times a factor with its own range. `from` is not negative. */
-export function timesBy(from: Estimate, low: number, likely: number, high: number, source: string): SourcedDefault {
-  return { low: from.low * low, likely: from.likely * likely, high: from.high * high, source };
+/** The followed estimate times a factor with its own range. Neither is negative. */
+export function timesBy(field: Followed, own: Band, source: string): SourcedDefault {
+  return follow(field, 'ratio', own, source);
 }
 
-/** The same range, for a field that follows another. */
-export function sameAs(from: Estimate, source: string): SourcedDefault {
-  return { low: from.low, likely: from.likely, high: from.high, source };
+/** The same value and range, for a field that is taken to be equal to another. */
+export function sameAs(field: Followed, source: string): SourcedDefault {
+  return movedBy(field, { low: 0, likely: 0, high: 0 }, source);
+}
+
+function follow({ path, estimate }: Followed, by: Following['by'], own: Band, source: string): SourcedDefault {
+  return {
+    low: followed(by, estimate.low, own.low),
+    likely: followed(by, estimate.likely, own.likely),
+    high: followed(by, estimate.high, own.high),
+    source,
+    following: { follows: path, by, own },
+  };
 }
 
 /** Usual summer temperature of the room: 25 °C (23 to 28), and no end below the usual temperature. */

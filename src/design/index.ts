@@ -1,5 +1,6 @@
 export { type EditResult, fieldsOfKind, getField, setField, setKind } from './edit.ts';
 export { type FieldRecord, fieldRecord, fieldRecords, fieldsOf, type UnionKind } from './field-records.ts';
+export { type Follower, withFollowers } from './followers.ts';
 export { designJsonSchema } from './json-schema.ts';
 export { readJson } from './json-text.ts';
 export { checkDesign, longestDesignText, parseDesign, serialiseDesign } from './parse.ts';

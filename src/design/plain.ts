@@ -186,13 +186,13 @@ export function plainDesign(resolved: ResolvedDesign): PlainDesign {
   return mapEstimates(resolved, '', (_, estimate) => estimate.likely) as PlainDesign;
 }
 
-/** Paths of all estimates whose ends differ, in the order of the document. */
-export function doubtfulPaths(
+/** All estimates with their paths, in the order of the document. */
+export function estimatesIn(
   resolved: ResolvedDesign,
 ): readonly { readonly path: string; readonly estimate: Estimate }[] {
   const found: { path: string; estimate: Estimate }[] = [];
   mapEstimates(resolved, '', (path, estimate) => {
-    if (estimate.low < estimate.high) found.push({ path, estimate });
+    found.push({ path, estimate });
     return estimate.likely;
   });
   return found;

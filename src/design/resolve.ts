@@ -4,6 +4,7 @@
 import type { Estimate, QuantityName } from '../quantities/index.ts';
 import {
   type CompressorDescription,
+  type Followed,
   movedBy,
   sameAs,
   timesBy,
@@ -19,10 +20,11 @@ import {
   warmestRoom,
 } from './defaults.ts';
 import { fieldRecord } from './field-records.ts';
+import { type Follower, ownSpread } from './followers.ts';
 import {
   type ApplicationName,
   type Assumption,
-  doubtfulPaths,
+  estimatesIn,
   type LayerOf,
   type RefrigerantName,
   type ResolvedDesign,
@@ -36,13 +38,16 @@ export interface Resolution {
   readonly design: ResolvedDesign;
   /** What was not given, in the order of the document. */
   readonly assumptions: readonly Assumption[];
+  /** Which of the assumptions follow another field, and how. */
+  readonly followers: readonly Follower[];
 }
 
-/** A number of the design with ends that differ. */
+/** A number of the design that may be varied by itself. */
 export interface UncertainInput {
   readonly path: string;
   readonly label: string;
   readonly quantity: QuantityName;
+  /** Between which ends; of a follower its own spread only. */
   readonly estimate: Estimate;
 }
 
@@ -51,8 +56,8 @@ export function resolveDesign(document: DesignDocument): Resolution {
   const take = new Resolver(document);
   const place = { altitude: take.quantity('place.altitude') };
   const electricity = take.quantity('prices.electricity');
-  const room = resolveRoom(take, electricity);
-  const tank = resolveTank(take, document, room.temperature);
+  const room = resolveRoom(take, { path: 'prices.electricity', estimate: electricity });
+  const tank = resolveTank(take, document, { path: 'room.temperature', estimate: room.temperature });
   const source = resolveSource(take);
   const machine = resolveMachine(take, document);
   const exchangers = resolveExchangers(take);
@@ -71,33 +76,44 @@ export function resolveDesign(document: DesignDocument): Resolution {
   };
   const prices = resolvePrices(take, document, electricity);
   const design = { name: document.name, place, room, tank, source, machine, exchangers, power, safeguards, prices };
-  return { design, assumptions: take.assumptions };
+  return { design, assumptions: take.assumptions, followers: take.followers };
 }
 
-/** Every number of a resolved design whose ends differ, with its label. */
-export function uncertainInputs(design: ResolvedDesign): readonly UncertainInput[] {
-  return doubtfulPaths(design).map(({ path, estimate }) => {
+/**
+ * Every number of a resolved design whose ends differ, with its label. A default that follows another field is listed with
+ * its own spread, and only where it has one: the rest of its range is the followed field's, which is varied as itself.
+ */
+export function uncertainInputs({ design, followers }: Resolution): readonly UncertainInput[] {
+  const byPath = new Map(followers.map((follower) => [follower.path, follower]));
+  const likely = new Map(estimatesIn(design).map(({ path, estimate }) => [path, estimate.likely]));
+  return estimatesIn(design).flatMap(({ path, estimate }) => {
+    const follower = byPath.get(path);
+    const varied = follower === undefined ? estimate : ownSpread(follower, estimate, likely.get(follower.follows)!);
+    if (varied.low >= varied.high) return [];
     const record = fieldRecord(path);
-    return { path, label: record!.label, quantity: record!.quantity!, estimate };
+    return [{ path, label: record!.label, quantity: record!.quantity!, estimate: varied }];
   });
 }
 
-function resolveRoom(take: Resolver, electricity: Estimate): ResolvedDesign['room'] {
+function resolveRoom(take: Resolver, electricity: Followed): ResolvedDesign['room'] {
   const temperature = take.quantity('room.temperature');
+  const usual = { path: 'room.temperature', estimate: temperature };
   return {
     temperature,
-    coldest: take.quantity('room.coldest', () => movedBy(temperature, -3, -2, -1, practice)),
+    coldest: take.quantity('room.coldest', () => movedBy(usual, { low: -3, likely: -2, high: -1 }, practice)),
     warmest: take.quantity('room.warmest', () => warmestRoom(temperature)),
     relativeHumidity: take.quantity('room.relativeHumidity'),
     volume: take.quantity('room.volume'),
     monthsHeated: take.quantity('room.monthsHeated'),
     coldestMonth: take.choice('room.coldestMonth'),
-    houseHeatPrice: take.quantity('room.houseHeatPrice', () => timesBy(electricity, 0.25, 0.4, 1, practice)),
+    houseHeatPrice: take.quantity('room.houseHeatPrice', () =>
+      timesBy(electricity, { low: 0.25, likely: 0.4, high: 1 }, practice),
+    ),
     cooledInSummer: take.choice('room.cooledInSummer'),
   };
 }
 
-function resolveTank(take: Resolver, document: DesignDocument, room: Estimate): ResolvedDesign['tank'] {
+function resolveTank(take: Resolver, document: DesignDocument, room: Followed): ResolvedDesign['tank'] {
   const waterTemperature = take.quantity('tank.waterTemperature');
   const water = take.choice<'fresh' | 'sea'>('tank.water');
   return {
@@ -107,14 +123,14 @@ function resolveTank(take: Resolver, document: DesignDocument, room: Estimate): 
     livestock: take.choice('tank.livestock'),
     load:
       document.tank.load.kind === 'measured'
-        ? resolveMeasured(take, room, waterTemperature)
+        ? resolveMeasured(take, room, { path: 'tank.waterTemperature', estimate: waterTemperature })
         : resolveRectangular(take, document.tank.load),
   };
 }
 
 type Load<Kind extends string> = Extract<ResolvedDesign['tank']['load'], { readonly kind: Kind }>;
 
-function resolveMeasured(take: Resolver, room: Estimate, water: Estimate): Load<'measured'> {
+function resolveMeasured(take: Resolver, room: Followed, water: Followed): Load<'measured'> {
   const measured = 'taken to be as usual while it was measured';
   return {
     kind: 'measured',
@@ -142,7 +158,9 @@ function resolveRectangular(
     length: take.quantity('tank.load.length'),
     width: take.quantity('tank.load.width'),
     height,
-    waterDepth: take.quantity('tank.load.waterDepth', () => shareOfHeight(height)),
+    waterDepth: take.quantity('tank.load.waterDepth', () =>
+      timesBy({ path: 'tank.load.height', estimate: height }, { low: 0.92, likely: 0.95, high: 0.98 }, practice),
+    ),
     wall: layerAt('tank.load.wall'),
     insulation: {
       ...(insulation?.sides === undefined ? {} : { sides: layerAt('tank.load.insulation.sides') }),
@@ -165,16 +183,6 @@ function resolveRectangular(
   };
 }
 
-/** The depth follows the likely height only: the height's own range is varied by itself, and the water stays below the rim. */
-function shareOfHeight({ low, likely }: Estimate) {
-  return {
-    low: Math.min(0.92 * likely, low),
-    likely: Math.min(0.95 * likely, low),
-    high: Math.min(0.98 * likely, low),
-    source: practice,
-  };
-}
-
 function resolveGains(take: Resolver) {
   const pumpPower = take.quantity('tank.load.pumpPower');
   const lightPower = take.quantity('tank.load.lightPower');
@@ -192,11 +200,12 @@ function resolveSource(take: Resolver): ResolvedDesign['source'] {
   const kind = take.choice<'roomAir' | 'otherRoom'>('source.kind');
   if (kind === 'roomAir') return { kind };
   const temperature = take.quantity('source.temperature');
+  const usual = { path: 'source.temperature', estimate: temperature };
   return {
     kind,
     temperature,
-    coldest: take.quantity('source.coldest', () => movedBy(temperature, -6, -3, -1, practice)),
-    warmest: take.quantity('source.warmest', () => movedBy(temperature, 3, 6, 12, practice)),
+    coldest: take.quantity('source.coldest', () => movedBy(usual, { low: -6, likely: -3, high: -1 }, practice)),
+    warmest: take.quantity('source.warmest', () => movedBy(usual, { low: 3, likely: 6, high: 12 }, practice)),
   };
 }
 

@@ -5,12 +5,15 @@ import { DataError, InputError } from '../numerics/index.ts';
 import { type Estimate, type QuantityContext, type QuantityName, readQuantity } from '../quantities/index.ts';
 import type { SourcedDefault } from './defaults.ts';
 import { type FieldRecord, fieldsOf } from './field-records.ts';
+import type { Follower } from './followers.ts';
 import { textAt } from './paths.ts';
 import type { Assumption } from './plain.ts';
 import type { DesignDocument } from './schema/design.ts';
 
 export class Resolver {
   readonly assumptions: Assumption[] = [];
+  /** The defaults that follow another field. */
+  readonly followers: Follower[] = [];
   readonly #document: DesignDocument;
   readonly #fields: ReadonlyMap<string, FieldRecord>;
   readonly #context: QuantityContext;
@@ -36,8 +39,9 @@ export class Resolver {
     const quantity = record.quantity!;
     const text = textAt(this.#document, path);
     if (text !== undefined) return this.#read(path, text, quantity);
-    const { source, ...ends } = fallback?.() ?? this.#constant(record, quantity);
+    const { source, following, ...ends } = fallback?.() ?? this.#constant(record, quantity);
     if (!matters) return { low: ends.likely, likely: ends.likely, high: ends.likely, origin: 'assumed' };
+    if (following !== undefined) this.followers.push({ path, ...following });
     const estimate: Estimate = { ...ends, origin: 'assumed' };
     this.#note(record, { kind: 'quantity', quantity, estimate }, source);
     return estimate;

@@ -8,6 +8,7 @@ import {
   type RefrigerantName,
   resolveDesign,
   uncertainInputs,
+  withFollowers,
   withValue,
 } from '../../src/design/index.ts';
 import { InputError } from '../../src/numerics/index.ts';
@@ -65,10 +66,18 @@ describe('defaults', () => {
   test('the water stays below the rim at every end', () => {
     const design = sizedDesign();
     design.tank.load.height = '48 to 52 cm';
-    const { load } = resolved(design).design.tank;
-    if (load.kind !== 'rectangular') throw new Error('expected a rectangular tank');
-    expect(load.waterDepth.high).toBeLessThanOrEqual(load.height.low);
-    expect(load.waterDepth.likely / load.height.likely).toBeCloseTo(0.95, 9);
+    const resolution = resolved(design);
+    const plain = plainDesign(resolution.design);
+    const inputs = uncertainInputs(resolution).filter(({ path }) => /height|waterDepth/.test(path));
+    expect(inputs.map(({ path }) => path)).toEqual(['tank.load.height', 'tank.load.waterDepth']);
+    for (const { path, estimate } of inputs) {
+      for (const end of ['low', 'likely', 'high'] as const) {
+        const { load } = withFollowers(plain, resolution.followers, path, estimate[end]).tank;
+        if (load.kind !== 'rectangular') throw new Error('expected a rectangular tank');
+        const share = path === 'tank.load.height' || end === 'likely' ? 0.95 : { low: 0.92, high: 0.98 }[end];
+        expect(load.waterDepth / load.height).toBeCloseTo(share, 9);
+      }
+    }
   });
 
   test('of the condenser and its pump follow the arrangement', () => {
@@ -139,11 +148,11 @@ describe('assumptions', () => {
   test('what nothing depends on is neither listed nor varied', () => {
     const open = sizedDesign();
     open.tank.load.lid = 'none';
-    const { design, assumptions } = resolved(open);
-    const paths = assumptions.map(({ path }) => path);
+    const resolution = resolved(open);
+    const paths = resolution.assumptions.map(({ path }) => path);
     for (const path of ['tank.load.lidMaterial', 'tank.load.lidThickness', 'tank.load.lightHours']) {
       expect(paths).not.toContain(path);
-      expect(uncertainInputs(design).map((input) => input.path)).not.toContain(path);
+      expect(uncertainInputs(resolution).map((input) => input.path)).not.toContain(path);
     }
     expect(resolved(sizedDesign()).assumptions.map(({ path }) => path)).toContain('tank.load.lidThickness');
   });
@@ -153,9 +162,9 @@ describe('assumptions', () => {
     for (const lid of ['none', 'tight', 'loose']) {
       const document = sizedDesign();
       document.tank.load.lid = lid;
-      const { design, assumptions } = resolved(document);
-      expect(assumptions.some(({ path }) => path === gaps)).toBe(lid === 'loose');
-      expect(uncertainInputs(design).some(({ path }) => path === gaps)).toBe(lid === 'loose');
+      const resolution = resolved(document);
+      expect(resolution.assumptions.some(({ path }) => path === gaps)).toBe(lid === 'loose');
+      expect(uncertainInputs(resolution).some(({ path }) => path === gaps)).toBe(lid === 'loose');
     }
   });
 });
@@ -163,11 +172,12 @@ describe('assumptions', () => {
 describe.each(Object.entries(demoTexts))('%s', (_, text) => {
   const parsed = parseDesign(text);
   if (!parsed.ok) throw new Error(JSON.stringify(parsed.problems));
-  const { design } = resolveDesign(parsed.document);
+  const resolution = resolveDesign(parsed.document);
+  const { design } = resolution;
   const plain = plainDesign(design);
 
   test('every estimate is ordered and finite, and the plain design holds its likely value', () => {
-    const inputs = uncertainInputs(design);
+    const inputs = uncertainInputs(resolution);
     expect(inputs.length).toBeGreaterThan(10);
     for (const { path, estimate, label } of inputs) {
       expect(estimate.low).toBeLessThanOrEqual(estimate.likely);
@@ -179,7 +189,7 @@ describe.each(Object.entries(demoTexts))('%s', (_, text) => {
   });
 
   test('one value can be replaced, and all beside its path is shared', () => {
-    for (const { path, estimate } of uncertainInputs(design)) {
+    for (const { path, estimate } of uncertainInputs(resolution)) {
       const changed = withValue(plain, path, estimate.high);
       expect(numberAt(changed, path)).toBe(estimate.high);
       const [touched] = path.split('.');

@@ -1,0 +1,28 @@
+// The uncertain inputs of an assessment, those of the design's fields and those inside the models in one list, and the design
+// with one of them changed: what follows the changed one moves with it.
+
+import { type Follower, type Resolution, uncertainInputs, withFollowers } from '../design/index.ts';
+import type { DoubtfulInput } from './doubt.ts';
+import { engineAssumptions, type StagedDesign } from './stages/engine-assumptions.ts';
+
+/** Paths of the assumptions inside the models begin with this. */
+const engine = 'engine.';
+
+/** Every input whose ends differ, the design's first; a default that follows another field with its own spread only. */
+export function doubtfulInputs(resolution: Resolution, design: StagedDesign): readonly DoubtfulInput[] {
+  return [
+    ...uncertainInputs(resolution),
+    ...engineAssumptions(design).map(({ key, label, estimate }) => ({ path: `${engine}${key}`, label, estimate })),
+  ];
+}
+
+/** The design with one input changed, and with it the defaults that follow it. */
+export function withInput(
+  design: StagedDesign,
+  followers: readonly Follower[],
+  path: string,
+  value: number,
+): StagedDesign {
+  if (!path.startsWith(engine)) return { ...withFollowers(design, followers, path, value), engine: design.engine };
+  return { ...design, engine: { ...design.engine, [path.slice(engine.length)]: value } };
+}
