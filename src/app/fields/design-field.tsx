@@ -2,7 +2,14 @@
 
 import type { ReactNode } from 'react';
 import type { AssumptionLeft } from '../../assess/index.ts';
-import { type DesignDocument, type FieldRecord, getField, sayProblem, setField } from '../../design/index.ts';
+import {
+  type DesignDocument,
+  type DesignProblem,
+  type FieldRecord,
+  getField,
+  sayProblem,
+  setField,
+} from '../../design/index.ts';
 import {
   isQuantityName,
   type QuantityContext,
@@ -26,7 +33,7 @@ export function DesignField({ record }: { record: FieldRecord }): ReactNode {
       : undefined;
   const commit = (typed: string): string | undefined => {
     const problems = edit(setField(document, record.path, typed), record.path);
-    return problems.length === 0 ? undefined : problems.map(sayProblem).join(' ');
+    return problems.length === 0 ? undefined : refusalWords(problems);
   };
   if (record.choices !== undefined) {
     return (
@@ -51,6 +58,10 @@ export function DesignField({ record }: { record: FieldRecord }): ReactNode {
       left={() => dispatch({ type: 'editEnded' })}
     />
   );
+}
+
+export function refusalWords(problems: readonly DesignProblem[]): string {
+  return `${problems.map(sayProblem).join(' ')} The design is unchanged.`;
 }
 
 /** A layer of insulation goes out whole when either of its two fields is emptied. */

@@ -96,7 +96,7 @@ export function TextField(props: TextFieldProps): ReactNode {
       {error !== undefined && (
         <p className="field-error" id={`${id}-error`} role="alert">
           <StateShape kind="stop" />
-          <span>{error} The design is unchanged.</span>
+          <span>{error}</span>
         </p>
       )}
     </div>
@@ -139,7 +139,7 @@ export function ChoiceField({ label, help, assumed, value, options, commit }: Ch
       {error !== undefined && (
         <p className="field-error" id={`${id}-error`} role="alert">
           <StateShape kind="stop" />
-          <span>{error} The design is unchanged.</span>
+          <span>{error}</span>
         </p>
       )}
     </div>

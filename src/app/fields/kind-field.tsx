@@ -2,10 +2,10 @@
 // asked here, and the design changes only when all of them are there.
 
 import { type ReactNode, useState } from 'react';
-import { type FieldRecord, fieldsOfKind, getField, sayProblem, setKind } from '../../design/index.ts';
+import { type FieldRecord, fieldsOfKind, getField, setKind } from '../../design/index.ts';
 import { useWorkbench } from '../state/context.tsx';
 import { parentOf } from '../state/edits.ts';
-import { assumedWords } from './design-field.tsx';
+import { assumedWords, refusalWords } from './design-field.tsx';
 import { ChoiceField } from './field.tsx';
 import { LooseField, type LooseTexts } from './loose-field.tsx';
 
@@ -29,13 +29,16 @@ export function KindField({ record }: { record: FieldRecord }): ReactNode {
       return undefined;
     }
     const problems = edit(outcome, record.path);
-    if (problems.length > 0) return problems.map(sayProblem).join(' ');
+    if (problems.length > 0) return refusalWords(problems);
     setPending(undefined);
     setTexts({});
     return undefined;
   };
 
-  const needed = pending === undefined ? [] : fieldsOfKind(part, pending).filter((field) => !field.optional);
+  const needed =
+    pending === undefined
+      ? []
+      : fieldsOfKind(part, pending).filter((field) => !field.optional && getField(document, field.path) === undefined);
   return (
     <div className="field-part">
       <ChoiceField
@@ -53,7 +56,7 @@ export function KindField({ record }: { record: FieldRecord }): ReactNode {
             <LooseField
               key={field.path}
               record={field}
-              text={texts[field.path] ?? getField(document, field.path) ?? ''}
+              text={texts[field.path] ?? ''}
               currency={document.prices.currency}
               give={(text) => {
                 const given = { ...texts, [field.path]: text };

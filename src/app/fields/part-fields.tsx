@@ -2,9 +2,10 @@
 // nothing is missing.
 
 import { type ReactNode, useState } from 'react';
-import { type FieldRecord, sayProblem } from '../../design/index.ts';
+import type { FieldRecord } from '../../design/index.ts';
 import { useWorkbench } from '../state/context.tsx';
 import { setFields } from '../state/edits.ts';
+import { refusalWords } from './design-field.tsx';
 import { LooseField, type LooseTexts } from './loose-field.tsx';
 
 export function PartFields({ records }: { records: readonly FieldRecord[] }): ReactNode {
@@ -15,7 +16,7 @@ export function PartFields({ records }: { records: readonly FieldRecord[] }): Re
     setTexts(given);
     if (records.some((record) => (given[record.path] ?? '').trim() === '')) return undefined;
     const problems = edit(setFields(document, given), path);
-    return problems.length === 0 ? undefined : problems.map(sayProblem).join(' ');
+    return problems.length === 0 ? undefined : refusalWords(problems);
   };
   return (
     <>

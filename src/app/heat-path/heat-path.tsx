@@ -144,15 +144,7 @@ function NodeShape({ node }: { node: PlacedNode }): ReactNode {
     return <rect x={x} y={y} width={width} height={Math.max(3, height)} rx={2} fill={`var(--${ink})`} />;
   }
   return (
-    <>
-      <rect
-        x={isIncoming ? x + width - bar : x}
-        y={y}
-        width={bar}
-        height={Math.max(2, height)}
-        fill={`var(--${ink})`}
-      />
-    </>
+    <rect x={isIncoming ? x + width - bar : x} y={y} width={bar} height={Math.max(2, height)} fill={`var(--${ink})`} />
   );
 }
 
