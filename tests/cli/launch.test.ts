@@ -5,45 +5,18 @@ import { spawn } from 'node:child_process';
 import { appendFileSync, cpSync, mkdtempSync, readdirSync, rmSync, symlinkSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { fileURLToPath } from 'node:url';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-
-const root = fileURLToPath(new URL('../..', import.meta.url));
-
-interface Outcome {
-  readonly code: number | null;
-  readonly output: string;
-  readonly errors: string;
-}
-
-/** Runs the command line of the project in `folder`. */
-function kettlefin(folder: string, args: readonly string[], input = ''): Promise<Outcome> {
-  return new Promise((resolve, reject) => {
-    const child = spawn(process.execPath, [join(folder, 'src/cli/launch.mjs'), ...args], { cwd: folder });
-    let output = '';
-    let errors = '';
-    child.stdout.setEncoding('utf8').on('data', (text) => {
-      output += text;
-    });
-    child.stderr.setEncoding('utf8').on('data', (text) => {
-      errors += text;
-    });
-    child.on('error', reject);
-    child.on('close', (code) => resolve({ code, output, errors }));
-    child.stdin.on('error', () => undefined);
-    child.stdin.end(input);
-  });
-}
+import { kettlefin, root } from './process.ts';
 
 describe('a finished project', () => {
   test('tells its commands', async () => {
-    const { code, output, errors } = await kettlefin(root, ['--help']);
+    const { code, output, errors } = await kettlefin(['--help']);
     expect({ code, errors }).toEqual({ code: 0, errors: '' });
     for (const command of ['check', 'cycle', 'state']) expect(output).toContain(command);
   });
 
   test('passes the exit code on: an unknown command is unusable input', async () => {
-    const { code, output, errors } = await kettlefin(root, ['no-such-command']);
+    const { code, output, errors } = await kettlefin(['no-such-command']);
     expect(code).toBe(2);
     expect(output).toBe('');
     expect(errors).toContain('no-such-command');
@@ -56,7 +29,7 @@ describe('a finished project', () => {
       JSON.stringify({ refrigerant: 'R134a', given: { temperature, pressure: 100_000 } }),
     );
     lines[700] = 'this is not JSON';
-    const { code, output } = await kettlefin(root, ['state', '--batch'], lines.join('\n'));
+    const { code, output } = await kettlefin(['state', '--batch'], lines.join('\n'));
     expect(code).toBe(0);
     const answers = output.trimEnd().split('\n');
     expect(answers.length).toBe(lines.length);
@@ -97,7 +70,7 @@ describe('a project that is not built yet', () => {
   afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
   test('is built once, silently, also when three start at the same time', async () => {
-    const outcomes = await Promise.all([0, 1, 2].map(() => kettlefin(folder, ['--help'])));
+    const outcomes = await Promise.all([0, 1, 2].map(() => kettlefin(['--help'], '', folder)));
     for (const { code, output, errors } of outcomes) {
       expect({ code, errors }).toEqual({ code: 0, errors: '' });
       expect(output).toBe(outcomes[0]?.output);
@@ -106,17 +79,17 @@ describe('a project that is not built yet', () => {
   });
 
   test('is built again when a source file has changed, and only then', async () => {
-    await kettlefin(folder, ['--help']);
+    await kettlefin(['--help'], '', folder);
     const before = readdirSync(join(folder, 'dist', 'cli'));
     appendFileSync(join(folder, 'src/cli/exit-codes.ts'), '\n// changed\n');
-    expect((await kettlefin(folder, ['--help'])).code).toBe(0);
+    expect((await kettlefin(['--help'], '', folder)).code).toBe(0);
     const after = readdirSync(join(folder, 'dist', 'cli'));
     expect(after.length).toBe(before.length + 1);
   });
 
   test('says why it cannot be built, on the error stream only', async () => {
     appendFileSync(join(folder, 'src/cli/exit-codes.ts'), '\nthis is not TypeScript\n');
-    const { code, output, errors } = await kettlefin(folder, ['--help']);
+    const { code, output, errors } = await kettlefin(['--help'], '', folder);
     expect(code).toBe(70);
     expect(output).toBe('');
     expect(errors).toContain('exit-codes.ts');
