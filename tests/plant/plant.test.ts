@@ -17,6 +17,7 @@ import {
   type TankHeat,
 } from '../../src/plant/index.ts';
 import type { WorkingStep } from '../../src/quantities/index.ts';
+import { expectTraced } from '../traced-steps.ts';
 
 const tank: TankHeat = { load: 120, sensibleToRoom: 80, latentToRoom: 50 };
 const machine: MachineState = { condenserHeat: 180, heatTaken: 150, compressorPower: 50, shellHeat: 20 };
@@ -146,7 +147,6 @@ describe('plant state', () => {
 });
 
 describe('plant working', () => {
-  const formulas = new Map(plantFormulas.map((formula) => [formula.id, formula]));
   const origins: PlantOrigins = {
     Q_c: 'given.Q_c',
     phi: 'given.phi',
@@ -162,26 +162,13 @@ describe('plant working', () => {
     sourceKind: 'given.sourceKind',
   };
 
-  function expectTraced(steps: readonly WorkingStep[], unlinked: readonly string[]): Map<string, number> {
-    const values = new Map(steps.map((step) => [step.result, step.value]));
-    expect(values.size).toBe(steps.length);
-    for (const { result, formula: id, inputs, from, value } of steps) {
-      const formula = formulas.get(id)!;
-      expect(Object.keys(inputs).sort(), result).toEqual(Object.keys(formula.symbols).sort());
-      expect(formula.compute(inputs), result).toBeCloseTo(value, 10);
-      const missing = Object.keys(inputs).filter((symbol) => !(symbol in from) && !unlinked.includes(symbol));
-      expect(missing, result).toEqual([]);
-      for (const [symbol, origin] of Object.entries(from)) {
-        if (!origin.startsWith('given.')) expect(values.get(origin), `${result}: ${symbol}`).toBe(inputs[symbol]);
-      }
-    }
-    return values;
-  }
+  const traced = (steps: readonly WorkingStep[], unlinked: readonly string[]) =>
+    expectTraced(steps, plantFormulas, (origin) => origin.startsWith('given.'), unlinked);
 
   it('repeats each result from its own inputs and links them', () => {
     const state = plantState(tank, machine, hardware);
     const steps = plantWorking(tank, machine, hardware, state, 'coldestSpell', origins);
-    const values = expectTraced(steps, ['s']);
+    const values = traced(steps, ['s']);
     expect(Object.fromEntries(values)).toEqual({
       'coldestSpell.heatNeeded': state.heatNeeded,
       'coldestSpell.heatReachingWater': state.heatReachingWaterRunning,
@@ -203,7 +190,7 @@ describe('plant working', () => {
   it('names the choice that keeps shell, fan and source out of the room', () => {
     const elsewhere = { ...hardware, sourceIsTankRoom: false, shellPlace: 'outdoors' as const };
     const steps = plantWorking(tank, machine, elsewhere, plantState(tank, machine, elsewhere), 'x', origins);
-    expectTraced(steps, []);
+    traced(steps, []);
     const room = steps.find((step) => step.result === 'x.roomNetHeat')!;
     expect(room.inputs).toMatchObject({ P_sh: 0, P_f: 0, Q_taken: 0 });
     expect(room.from).toMatchObject({
@@ -215,7 +202,7 @@ describe('plant working', () => {
 
   it('shows a machine without an operating point as a plain heater with standby', () => {
     const state = plantState(tank, null, hardware);
-    const values = expectTraced(plantWorking(tank, null, hardware, state, 'x', origins), [
+    const values = traced(plantWorking(tank, null, hardware, state, 'x', origins), [
       'x',
       'Q_w',
       'P_comp',

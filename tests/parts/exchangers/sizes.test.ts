@@ -19,6 +19,7 @@ import {
   tubeWall,
 } from '../../../src/parts/exchangers/index.ts';
 import type { WorkingStep } from '../../../src/quantities/index.ts';
+import { expectTraced } from '../../traced-steps.ts';
 
 const coilRequest: CondenserRequest = {
   duty: 400,
@@ -161,9 +162,7 @@ describe('law: evaporator', () => {
 });
 
 describe('law: the workings repeat the results, and each symbol comes from outside or from another step', () => {
-  const formulas = new Map(
-    [...exchangerFormulas, ...airFormulas, ...waterFormulas].map((formula) => [formula.id, formula]),
-  );
+  const formulas = [...exchangerFormulas, ...airFormulas, ...waterFormulas];
   const origins = {
     duty: 'given.duty',
     condensingTemperature: 'given.condensing',
@@ -190,27 +189,9 @@ describe('law: the workings repeat the results, and each symbol comes from outsi
     humidity: 'given.humidity',
     assumed: { effectiveness: 'given.effectiveness', finnedCoefficient: 'given.coefficient' },
   };
-  const expectTraced = (steps: readonly WorkingStep[]) => {
-    const values = new Map(steps.map((step) => [step.result, step.value]));
-    expect(values.size).toBe(steps.length);
-    for (const { result, formula: id, inputs, from, value } of steps) {
-      const formula = formulas.get(id)!;
-      expect(Object.keys(inputs).sort(), result).toEqual(Object.keys(formula.symbols).sort());
-      expect(Math.abs(formula.compute(inputs) - value), result).toBeLessThan(1e-10 * Math.abs(value));
-      // Only the fresh water of the loop is the model's own.
-      const unnamed = Object.keys(inputs).filter((symbol) => !(symbol in from));
-      expect(
-        unnamed.every((symbol) => symbol === 'S' && result.startsWith('condenser.loopWater.')),
-        result,
-      ).toBe(true);
-      for (const [symbol, origin] of Object.entries(from)) {
-        if (origin.startsWith('given.')) continue;
-        expect(values.has(origin), `${result}: ${symbol} from ${origin}`).toBe(true);
-        const gap = Math.abs(inputs[symbol]! - values.get(origin)!);
-        expect(gap, `${result}: ${symbol} from ${origin}`).toBeLessThan(1e-10 * Math.abs(inputs[symbol]!));
-      }
-    }
-  };
+  // Only the fresh water of the loop is the model's own.
+  const traced = (steps: readonly WorkingStep[]) =>
+    expectTraced(steps, formulas, (origin) => origin.startsWith('given.'), ['S']);
 
   test.each([
     ['coilInTank', coilRequest.duty],
@@ -222,8 +203,7 @@ describe('law: the workings repeat the results, and each symbol comes from outsi
     const request = { ...coilRequest, arrangement, duty };
     const coil = condenserCoil(request);
     const steps = condenserWorking(request, coil, origins);
-    expectTraced(steps);
-    const values = Object.fromEntries(steps.map((step) => [step.result, step.value]));
+    const values = Object.fromEntries(traced(steps));
     expect(values['condenser.length']).toBe(coil.tankCoil.length);
     expect(values['condenser.overallCoefficient']).toBe(coil.tankCoil.overallCoefficient);
     expect(values['condenser.loopSide.area']).toBe(coil.loop?.exchanger.area);
@@ -232,8 +212,7 @@ describe('law: the workings repeat the results, and each symbol comes from outsi
   test('evaporator', () => {
     const face = evaporatorFace(faceRequest);
     const steps = evaporatorWorking(faceRequest, face, airOrigins);
-    expectTraced(steps);
-    const values = Object.fromEntries(steps.map((step) => [step.result, step.value]));
+    const values = Object.fromEntries(traced(steps));
     expect(values['evaporator.faceArea']).toBe(face.faceArea);
     expect(values['evaporator.conductance']).toBe(face.conductance);
     expect(values['evaporator.finnedArea']).toBe(face.finnedArea);
