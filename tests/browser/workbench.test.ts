@@ -118,6 +118,27 @@ describe('editing', () => {
     await workbench.close();
   });
 
+  test('another way of knowing the compressor asks for what is missing, and only then changes the design', async () => {
+    const workbench = await openSolved({ path: '#the-machine' });
+    const { page } = workbench;
+    const before = await sentence(page);
+    await page.getByLabel('How the compressor is known').selectOption('rating');
+    const pending = page.locator('.field-pending');
+    await pending.getByRole('combobox').selectOption({ label: 'ASHRAE high back pressure, AHRI air conditioning' });
+    await pending.getByRole('textbox').nth(0).fill('900 W');
+    await pending.getByRole('textbox').nth(0).blur();
+    expect(await sentence(page)).toBe(before);
+    expect(await page.getByRole('button', { name: 'Undo' }).isDisabled()).toBe(true);
+    await pending.getByRole('textbox').nth(1).fill('320 W');
+    await pending.getByRole('textbox').nth(1).blur();
+    await pending.waitFor({ state: 'detached' });
+    await expect.poll(() => sentence(page)).not.toBe(before);
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await expect.poll(() => sentence(page)).toBe(before);
+    workbench.expectNoComplaints();
+    await workbench.close();
+  });
+
   test('an assumption is replaced in the list of assumptions, and one fewer is left', async () => {
     const workbench = await openSolved();
     const { page } = workbench;
