@@ -80,7 +80,7 @@ export class Assessor {
     const design = stagedDesign(plainDesign(resolved));
     const results = this.#runner.run(design);
     const named = namedValues(results);
-    const varied = this.#vary(design, resolution, named.values);
+    const varied = this.#vary(design, resolution, results);
     const bands: Bands = { bands: varied.bands, quantities: named.quantities };
     const cautions = findCautions(cautionFacts(design, results, resolved));
     const findings = [...cautions, ...modelFindings(results, varied.unanswered)];
@@ -120,11 +120,12 @@ export class Assessor {
     };
   }
 
-  #vary(design: StagedDesign, resolution: Resolution, likely: Readonly<Record<string, number>>): Doubt {
+  #vary(design: StagedDesign, resolution: Resolution, likely: StageResults): Doubt {
+    const { followers } = resolution;
     return doubt(
-      likely,
+      namedValues(likely).values,
       doubtfulInputs(resolution, design),
-      (path, value) => namedValues(this.#runner.probe(withInput(design, resolution.followers, path, value))).values,
+      (path, value) => namedValues(this.#runner.probe(withInput(design, followers, path, value)), likely).values,
     );
   }
 }

@@ -115,13 +115,18 @@ export interface NamedValues {
   readonly quantities: Readonly<Record<string, QuantityName>>;
 }
 
-export function namedValues(results: StageResults): NamedValues {
-  return named([...tankValues(results), ...machineValues, ...accountValues(results)], results);
+/**
+ * The results by name.
+ * @param like  whose paths and scenarios are named; for a varied design the likely results, so that a path of heat that the
+ *              variation takes away counts as 0 and does not go missing
+ */
+export function namedValues(results: StageResults, like: StageResults = results): NamedValues {
+  return named([...tankValues(like), ...machineValues, ...accountValues(like)], results);
 }
 
-/** The tank's own values by name. */
-export function namedTankValues(results: TankResults): NamedValues {
-  return named(tankValues(results), results);
+/** The tank's own values by name; `like` as above. */
+export function namedTankValues(results: TankResults, like: TankResults = results): NamedValues {
+  return named(tankValues(like), results);
 }
 
 function named<Results>(all: readonly ResultValue<Results>[], results: Results): NamedValues {
