@@ -1,0 +1,130 @@
+// The working of whole assessments over the choices a design can make: each step holds, each number that goes in is a
+// design's, another step's or the model's own, and each band has its step.
+
+import { describe, expect, test } from 'vitest';
+import { type Assessment, allFormulas, assessDesign, type BandWithUnit } from '../../src/assess/index.ts';
+import { fieldRecords } from '../../src/design/index.ts';
+import { ratingPointNames } from '../../src/parts/compressor/index.ts';
+import { demoTexts } from '../designs.ts';
+import { expectTraced } from '../traced-steps.ts';
+
+/** Constants of the model: films, coefficients of still air, days of a month, a heater's coefficient of 1. */
+const modelsOwn = ['COP', 'COP_cool', 'R_film', 'epsilon', 'h_c', 'n', 's', 't', 'v'];
+/** What a fluid's equation gives at a state of the loop. */
+const ofTheEquation = ['R', 'T', 'h_2s', 'h_zero', 'phi', 'phi_d', 'phi_t', 'rho', 'rho_s', 's_zero', 'x'];
+
+const fields = new Set(fieldRecords.map((field) => field.path));
+
+type Json = { [key: string]: Json | string };
+
+const rated: Json = {
+  kind: 'rating',
+  madeFor: 'R134a',
+  ratingPoint: ratingPointNames[0]!,
+  capacity: '300 W',
+  power: '250 W',
+};
+
+/** What is changed of a demo: path and new value. */
+type Change = readonly [path: string, value: Json | string];
+
+const variants: readonly (readonly [demo: string, changes: readonly Change[]])[] = [
+  ['frag-tank-cold-garage', [['machine.compressor', rated]]],
+  [
+    'frag-tank-cold-garage',
+    [
+      ['exchangers.condenserArrangement', 'coilInTank'],
+      ['room.cooledInSummer', 'yes'],
+    ],
+  ],
+  [
+    'frag-tank-cold-garage',
+    [
+      ['tank.load.lid', 'loose'],
+      ['machine.shellPlace', 'outdoors'],
+    ],
+  ],
+  [
+    'propane-in-the-cabinet',
+    [
+      ['room.monthsHeated', '12'],
+      ['room.warmest', '36 °C'],
+    ],
+  ],
+  [
+    'propane-in-the-cabinet',
+    [
+      ['room.cooledInSummer', 'yes'],
+      ['place.altitude', '1200 m'],
+    ],
+  ],
+  [
+    'reef-in-the-study',
+    [
+      ['prices.discountRate', '0 %'],
+      ['room.monthsHeated', '0'],
+    ],
+  ],
+  [
+    'reef-in-the-study',
+    [
+      ['machine.compressor.shellHeatShare', '90 %'],
+      ['exchangers.superheat', '0 K'],
+    ],
+  ],
+  [
+    'shrimp-rack-unknown-draughts',
+    [
+      ['tank.load.lid', 'tight'],
+      ['exchangers.tubeDiameter', '1 in'],
+    ],
+  ],
+];
+
+describe.each(variants)('%s', (demo, changes) => {
+  test(changes.map(([path]) => path).join(', '), () => {
+    const assessment = assessed(demo, changes);
+    const byResult = new Map(assessment.workings.map((step) => [step.result, step]));
+    const absent = assessment.workings.flatMap(({ inputs, from }) =>
+      Object.keys(inputs).filter((symbol) => inputs[symbol] === 0 && !(symbol in from)),
+    );
+    const isGiven = (origin: string) =>
+      fields.has(origin) || origin.startsWith('operating.points.') || origin.startsWith('engine.');
+    const values = expectTraced(assessment.workings, allFormulas, isGiven, [...modelsOwn, ...ofTheEquation, ...absent]);
+    for (const { result, likely } of bandsIn(assessment)) {
+      expect(byResult.has(result), result).toBe(true);
+      expect(Math.abs(values.get(result)! - likely), result).toBeLessThanOrEqual(1e-9 * Math.abs(likely));
+    }
+  });
+});
+
+test('a rating shows how the machine was identified, a given displacement does not', () => {
+  const identified = 'machine.compressor.displacement';
+  const names = (changes: readonly Change[]) =>
+    assessed('frag-tank-cold-garage', changes).workings.map((step) => step.result);
+  expect(names([['machine.compressor', rated]])).toContain(identified);
+  expect(names([])).not.toContain(identified);
+});
+
+function assessed(demo: string, changes: readonly Change[]): Assessment {
+  const design: Json = JSON.parse(demoTexts[`${demo}.json`]!);
+  for (const [path, value] of changes) {
+    const keys = path.split('.');
+    const last = keys.pop()!;
+    let at = design;
+    for (const key of keys) {
+      at[key] ??= {};
+      at = at[key] as Json;
+    }
+    at[last] = value;
+  }
+  const outcome = assessDesign(JSON.stringify(design), 'metric');
+  if (!outcome.ok) throw new Error(JSON.stringify(outcome));
+  return outcome.assessment;
+}
+
+function bandsIn(value: unknown): BandWithUnit[] {
+  if (typeof value !== 'object' || value === null) return [];
+  if ('likely' in value && 'result' in value) return [value as BandWithUnit];
+  return Object.values(value).flatMap(bandsIn);
+}
