@@ -10,7 +10,7 @@ import {
   sayRange,
   type UnitView,
 } from '../quantities/index.ts';
-import { columns, paragraph, section } from './text-table.ts';
+import { columnAndText, columns, paragraph, section } from './text-table.ts';
 
 /** How many influences are printed, and how small a share is still worth a line. */
 const mostInfluences = 6;
@@ -99,7 +99,7 @@ export function assumptionsSection(
       : [
           section(
             'Assumed by the models; no field of the design changes these',
-            columns(inModels.map(({ label, ...rest }) => [label, sayAssumed(rest, currency, view)])),
+            columnAndText(inModels.map(({ label, ...rest }) => [sayAssumed(rest, currency, view), label])),
           ),
         ]),
   ].join('\n');

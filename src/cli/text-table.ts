@@ -32,6 +32,15 @@ export function columns(rows: readonly (readonly string[])[]): string {
     .join('\n');
 }
 
+/** Rows of a short cell and a text that is wrapped beside it. */
+export function columnAndText(rows: readonly (readonly [string, string])[]): string {
+  const short = Math.max(...rows.map(([cell]) => cell.length));
+  const indent = ' '.repeat(short + 4);
+  return rows
+    .map(([cell, text]) => `  ${cell.padEnd(short)}  ${paragraph(text, indent).slice(indent.length)}`)
+    .join('\n');
+}
+
 export function section(title: string, body: string): string {
   return `${title}\n${body}\n`;
 }

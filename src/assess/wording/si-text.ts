@@ -21,10 +21,14 @@ const withUnit = new RegExp(
 /** Below this a number of kelvins in a message is a difference: no refrigerant of this project is liquid so cold [K]. */
 const coldestLevel = 80;
 
+/** Names of the engine's own that messages carry. */
+const names: readonly (readonly [string, string])[] = [['dischargeEnthalpy', 'enthalpy of the compressed gas']];
+
 /** The message with every number that carries an SI unit said in the view. */
 export function messageInView(message: string, view: UnitView): string {
   const areLevels = message.includes(' is outside ');
-  return message.replace(withUnit, (_, low: string | undefined, value: string, unit: string) => {
+  const named = names.reduce((text, [name, word]) => text.replaceAll(name, word), message);
+  return named.replace(withUnit, (_, low: string | undefined, value: string, unit: string) => {
     const last = said(Number(value), unit, view, areLevels);
     return low === undefined ? last : `${said(Number(low), unit, view, areLevels)} to ${last}`;
   });
