@@ -15,6 +15,7 @@ import { unansweredFinding } from './model-findings.ts';
 import { StageRunner } from './stage.ts';
 import { stagedDesign } from './stages/engine-assumptions.ts';
 import { type StageResults, stages } from './stages/index.ts';
+import { standardTankFactors } from './stages/tank-assumptions.ts';
 import { namedTankValues } from './values.ts';
 import { howToMeasure } from './wording/measure.ts';
 import { tankWorkings } from './workings.ts';
@@ -53,6 +54,7 @@ const tankStages = stages.filter(({ name }) => name === 'surroundings' || name =
 /** Whether the tank's load at the coldest spell reads the value at this path. */
 function countsForTank(path: string): boolean {
   if (path === 'tank.livestock') return false;
+  if (path.startsWith('engine.')) return Object.hasOwn(standardTankFactors, path.slice('engine.'.length));
   return path.startsWith('tank.') || ['place.altitude', 'room.coldest', 'room.relativeHumidity'].includes(path);
 }
 
@@ -85,7 +87,7 @@ function answerFor(document: DesignDocument): TankLoadAnswer {
   const varied = doubt(
     named.values,
     doubtfulInputs(resolution, design).filter(({ path }) => movesTank(followers, path)),
-    (path, value) => namedTankValues(runner.probe(withInput(design, followers, path, value))).values,
+    (path, value) => namedTankValues(runner.probe(withInput(design, followers, path, value)), results).values,
   );
   const bands: Bands = { bands: varied.bands, quantities: named.quantities };
   const shares = varianceShares(varied.moves, 'tank.load');

@@ -53,6 +53,8 @@ export interface RectangularTank {
   readonly surface: Surface;
   /** Multiplies the evaporation that the surface's method gives, and its convection; 1 where absent. See `surfaceMethods`. */
   readonly evaporationFactor?: number;
+  /** Multiplies the outer surface coefficient h_c + h_r of panes, bottom and lid; 1, the standard film, where absent. */
+  readonly outerFilmFactor?: number;
   readonly lid: Lid;
   /** Required unless `lid` is none. */
   readonly lidLayer?: LidLayer;
@@ -124,6 +126,7 @@ export function checkRectangular(tank: RectangularTank): void {
   requireNonNegative('tank.load.pumpPower', tank.pumpHeat);
   requireNonNegative('tank.load.lightPower', tank.lightHeat);
   if (tank.evaporationFactor !== undefined) requirePositive('tank.load.evaporationFactor', tank.evaporationFactor);
+  if (tank.outerFilmFactor !== undefined) requirePositive('outerFilmFactor', tank.outerFilmFactor);
   if (tank.airFlow !== undefined) requireNonNegative('tank.load.airFlow', tank.airFlow);
   checkLid(tank);
 }

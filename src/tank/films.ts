@@ -10,6 +10,21 @@ export const WATER_FILM_COEFFICIENT = 300;
 /** Internal convective coefficients, W/(m² K): ISO 6946:2017 Annex C (values read in a public copy). */
 export const INTERNAL_CONVECTION = { up: 5.0, horizontal: 2.5, down: 0.7 } as const;
 
+/**
+ * Range of the factor on h_c + h_r of an outer surface, one factor for all faces. The standard's coefficients are fixed; on
+ * tanks 0.3 to 0.7 m high whose surface is 2 to 10 K above the room the laminar vertical plate of Churchill & Chu (1975) gives
+ * 0.90 to 1.10 of them for panes, textbook horizontal plates 1.0 to 1.2 for bottoms and 0.7 to 0.9 for lids; room air moving
+ * at 0.1 m/s gives 1.25 (4 + 4 v of the same standard, from memory of the source); the emissivity of glass is worth 2 %.
+ * A wall or a stand close by takes as much away. Where between these the ends lie is a judgement.
+ */
+export const outerFilmRange = {
+  low: 0.8,
+  likely: 1,
+  high: 1.25,
+  source:
+    'ISO 6946:2017 Annex C holds the film fixed; the ends are a judgement from plates in still air (0.7 to 1.2), room air at 0.1 m/s (1.25) and walls close by',
+} as const;
+
 export type HeatFlow = keyof typeof INTERNAL_CONVECTION;
 
 /**
@@ -39,14 +54,15 @@ export function radiativeCoefficient(emissivity: number, meanTemperature: number
 
 /**
  * Surface resistance R_s.
- *     R_s = 1 / (h_c + h_r)
+ *     R_s = 1 / (f (h_c + h_r))
  * @param convective  h_c [W/(m² K)]
  * @param radiative   h_r [W/(m² K)]
+ * @param factor      f [-], > 0: how far the real film departs from the standard one; 1 is the standard itself
  * @returns           R_s [m² K/W]
- * Source: ISO 6946:2017, Annex C. Worked value: 2.5, 0.9 · 5.714 → 0.1309 (conventional 0.13).
+ * Source: ISO 6946:2017, Annex C, with a factor of our own. Worked value: 2.5, 0.9 · 5.714, 1 → 0.1309 (conventional 0.13).
  */
-export function surfaceResistance(convective: number, radiative: number): number {
-  return 1 / (convective + radiative);
+export function surfaceResistance(convective: number, radiative: number, factor = 1): number {
+  return 1 / (factor * (convective + radiative));
 }
 
 /**
@@ -121,6 +137,8 @@ export interface OuterSurface {
   readonly emissivity: number;
   readonly convectiveCoefficient: number;
   readonly radiativeCoefficient: number;
+  /** f [-], multiplies the sum of both coefficients. */
+  readonly factor: number;
   readonly resistance: number;
 }
 
@@ -136,6 +154,7 @@ const SURFACE_ITERATIONS = 100;
  * @param inner       R_inner [m² K/W], ≥ 0
  * @param flow        direction of heat flow: fixes h_c
  * @param emissivity  ε [-]
+ * @param factor      f [-] on h_c + h_r, > 0
  * @returns           the surface temperature, its coefficients and R_s, in agreement with each other
  * @throws ConvergenceError if 100 rounds do not suffice.
  * Source: ISO 6946:2017, Annex C, with the surface temperature solved rather than guessed.
@@ -146,18 +165,19 @@ export function outerSurface(
   inner: number,
   flow: HeatFlow,
   emissivity: number,
+  factor = 1,
 ): OuterSurface {
   const convectiveCoefficient = INTERNAL_CONVECTION[flow];
   let temperature = inside;
   let change = Number.POSITIVE_INFINITY;
   for (let round = 1; round <= SURFACE_ITERATIONS; round++) {
     const radiative = radiativeCoefficient(emissivity, mean(temperature, room));
-    const resistance = surfaceResistance(convectiveCoefficient, radiative);
+    const resistance = surfaceResistance(convectiveCoefficient, radiative, factor);
     const next = outerTemperature(inside, room, inner, resistance);
     change = Math.abs(next - temperature);
     temperature = next;
     if (change < SURFACE_TOLERANCE) {
-      return { temperature, emissivity, convectiveCoefficient, radiativeCoefficient: radiative, resistance };
+      return { temperature, emissivity, convectiveCoefficient, radiativeCoefficient: radiative, factor, resistance };
     }
   }
   throw new ConvergenceError('surface temperature', SURFACE_ITERATIONS, [temperature], change);

@@ -9,6 +9,7 @@ export type {
   TankDescription,
 } from './description.ts';
 export { tankValidity } from './description.ts';
+export { outerFilmRange } from './films.ts';
 export type { TankFindingCode } from './findings.ts';
 export { tankFindingCodes } from './findings.ts';
 export { tankFormulas } from './formulas/index.ts';

@@ -160,7 +160,7 @@ function openShareOf(tank: RectangularTank): number {
 function wetPanes(tank: RectangularTank, areas: TankAreas, conditions: TankConditions): Record<WetFace, PaneState> {
   const { waterTemperature, roomTemperature } = conditions;
   const face = (area: number, flow: HeatFlow, insulation: Layer | undefined) =>
-    pane(area, waterTemperature, roomTemperature, 1 / WATER_FILM_COEFFICIENT, tank.wall, insulation, flow);
+    pane(tank, area, waterTemperature, roomTemperature, 1 / WATER_FILM_COEFFICIENT, tank.wall, insulation, flow);
   return {
     front: face(areas.front, 'horizontal', undefined),
     back: face(areas.back, 'horizontal', tank.insulation.back),
@@ -171,6 +171,7 @@ function wetPanes(tank: RectangularTank, areas: TankAreas, conditions: TankCondi
 
 /** One face, from its inside temperature to the room. */
 function pane(
+  { outerFilmFactor = 1 }: RectangularTank,
   area: number,
   inside: number,
   room: number,
@@ -185,7 +186,7 @@ function pane(
     insulation === undefined ? 0 : layerResistance(insulation.thickness, insulation.conductivity);
   const inner = innerResistance(waterFilmResistance, paneResistance, insulationResistance);
   const emissivity = insulation === undefined ? (sheet.emissivity ?? OUTER_EMISSIVITY) : OUTER_EMISSIVITY;
-  const outer = outerSurface(inside, room, inner, flow, emissivity);
+  const outer = outerSurface(inside, room, inner, flow, emissivity, outerFilmFactor);
   return {
     area,
     inside,
@@ -244,7 +245,7 @@ function coveredSurface(
   const area = faceArea(coveredShare, tank.length, tank.width);
   const gap = headspaceGap(tank.height, tank.waterDepth);
   const flow = waterTemperature >= roomTemperature ? 'up' : 'down';
-  const lidAt = (inner: number) => pane(area, inner, roomTemperature, 0, tank.lidLayer!, undefined, flow);
+  const lidAt = (inner: number) => pane(tank, area, inner, roomTemperature, 0, tank.lidLayer!, undefined, flow);
   const freeboardAt = (inner: number) => dryPanes(tank, coveredShare, gap, inner, roomTemperature);
   if (gap === 0) {
     const lid = lidAt(waterTemperature);
@@ -283,7 +284,7 @@ function dryPanes(
   room: number,
 ): Record<DryFace, PaneState> {
   const face = (count: number, breadth: number, insulation: Layer | undefined) =>
-    pane(faceArea(count * share, breadth, gap), inner, room, 0, tank.wall, insulation, 'horizontal');
+    pane(tank, faceArea(count * share, breadth, gap), inner, room, 0, tank.wall, insulation, 'horizontal');
   return {
     front: face(1, tank.length, undefined),
     back: face(1, tank.length, tank.insulation.back),

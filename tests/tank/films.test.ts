@@ -8,6 +8,7 @@ import {
   INTERNAL_CONVECTION,
   innerResistance,
   layerResistance,
+  outerFilmRange,
   outerSurface,
   paneHeat,
   radiativeCoefficient,
@@ -31,6 +32,34 @@ test.each(Object.entries(conventionalSurfaceResistance))(
     expect(Math.abs(ours - printed)).toBeLessThanOrEqual(0.005);
   },
 );
+
+// Churchill & Chu, Int. J. Heat Mass Transfer 18 (1975) 1323, laminar vertical plate:
+//     Nu = 0.68 + 0.670 Ra^(1/4) / (1 + (0.492/Pr)^(9/16))^(4/9); the constants are from memory of the source.
+// Air at 22 °C: ν 1.53e-5 m²/s, α 2.16e-5 m²/s, k 0.0259 W/(m K), Pr 0.71. Panes 0.3 to 0.7 m high, 2 to 10 K above the room.
+test('the range of the outer film holds what a vertical plate in still air has, whatever pane', () => {
+  const radiative = radiativeCoefficient(0.87, kelvin(22));
+  const standard = 1 / surfaceResistance(INTERNAL_CONVECTION.horizontal, radiative);
+  const factors = [0.3, 0.5, 0.7].flatMap((height) =>
+    [2, 4, 6, 8, 10].map((warmer) => {
+      const rayleigh = (9.81 * warmer * height ** 3) / (295 * 1.53e-5 * 2.16e-5);
+      const nusselt = 0.68 + (0.67 * rayleigh ** 0.25) / (1 + (0.492 / 0.71) ** (9 / 16)) ** (4 / 9);
+      return ((nusselt * 0.0259) / height + radiative) / standard;
+    }),
+  );
+  expect(Math.min(...factors)).toBeCloseTo(0.9, 2);
+  expect(Math.max(...factors)).toBeCloseTo(1.1, 2);
+  expect(Math.min(...factors)).toBeGreaterThan(outerFilmRange.low);
+  expect(Math.max(...factors)).toBeLessThan(outerFilmRange.high);
+  // Room air at 0.1 m/s, with 4 + 4 v of ISO 6946:2017 Annex C for moving air (from memory of the source).
+  expect((4 + 4 * 0.1 + radiative) / standard).toBeCloseTo(outerFilmRange.high, 2);
+});
+
+test('a factor on the film divides its resistance', () => {
+  expect(surfaceResistance(2.5, 5.2, 1.25)).toBeCloseTo(surfaceResistance(2.5, 5.2) / 1.25, 12);
+  const surface = outerSurface(kelvin(26), kelvin(19), 0.0133, 'horizontal', 0.87, 0.8);
+  expect(surface.factor).toBe(0.8);
+  expect(deviation(surface.resistance * 0.8 * (2.5 + surface.radiativeCoefficient), 1)).toBeLessThan(1e-12);
+});
 
 test.each(airLayerTable)('sealed layer of %d mm, heat flow %s: %d m² K/W in the table', (thickness, flow, printed) => {
   const ours = airLayerResistance(thickness / 1000, flow, 0.9, 0.9, kelvin(10));

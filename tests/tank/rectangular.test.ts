@@ -3,6 +3,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
+  type RectangularIntermediates,
   type RectangularTank,
   surfaceMethods,
   type TankConditions,
@@ -263,6 +264,21 @@ describe('signs and limits', () => {
   });
 });
 
+test('the factor on the outer film reaches panes, bottom, lid and the panes above the water, and nothing else', () => {
+  const quick = tankLoad({ ...loose, outerFilmFactor: 1.25 }, room);
+  const standard = tankLoad(loose, room);
+  const { panes, lid } = quick.intermediates as RectangularIntermediates;
+  for (const face of [...Object.values(panes), lid!.lid, ...Object.values(lid!.freeboard!)]) {
+    const { convectiveCoefficient, radiativeCoefficient, resistance } = face.outer;
+    expect(1 / resistance / (convectiveCoefficient + radiativeCoefficient)).toBeCloseTo(1.25, 12);
+  }
+  for (const { path, heat: now } of quick.paths) {
+    const before = heat(standard, path);
+    if (['front', 'back', 'sides', 'bottom', 'lid', 'freeboard'].includes(path)) expect(now).toBeGreaterThan(before);
+    else expect(now).toBe(before);
+  }
+});
+
 test('every simplification that shaped the result is named in it', () => {
   const codes = (tank: RectangularTank) => tankLoad(tank, room).warnings.map((finding) => finding.code);
   expect(codes(open)).toEqual(
@@ -292,6 +308,7 @@ describe('what cannot be is refused with its place', () => {
     ['a pump that cools', { pumpHeat: -1 }, 'tank.load.pumpPower'],
     ['a light that is no number', { lightHeat: Number.NaN }, 'tank.load.lightPower'],
     ['an evaporation factor of zero', { evaporationFactor: 0 }, 'tank.load.evaporationFactor'],
+    ['an outer film of nothing', { outerFilmFactor: 0 }, 'outerFilmFactor'],
     ['a lid of nothing', { lid: 'tight' as const }, 'tank.load.lidMaterial'],
     ['a lid with a hole larger than itself', { ...loose, lidOpenShare: 1.5 }, 'tank.load.lidOpenShare'],
   ])('%s', (_, change, path) => {

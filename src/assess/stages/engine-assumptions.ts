@@ -1,12 +1,14 @@
 // What the engine assumes that no design document asks for: films, fouling, where a pump's heat goes. They are varied and
-// listed like every other assumption, so that nothing is silent; their paths begin with 'engine.'.
+// listed like every other assumption, so that nothing is silent; their paths begin with 'engine.'. Those of the tank stand in
+// tank-assumptions.ts.
 
 import type { PlainDesign } from '../../design/index.ts';
 import { exchangerAssumptions, type TubeMaterial, tubeWall } from '../../parts/exchangers/index.ts';
 import type { Estimate } from '../../quantities/index.ts';
+import { standardTankFactors, type TankFactors, tankAssumptions } from './tank-assumptions.ts';
 
-/** Plain values of the engine's own assumptions. */
-export interface EngineValues {
+/** Plain values behind the sizes of coil and face. */
+export interface SizingValues {
   readonly fouling: number;
   readonly refrigerantFilm: number;
   readonly loopSideFilm: number;
@@ -16,6 +18,10 @@ export interface EngineValues {
   readonly finnedCoefficient: number;
   readonly wallThickness: number;
   readonly wallConductivity: number;
+}
+
+/** Plain values of the engine's own assumptions. */
+export interface EngineValues extends SizingValues, TankFactors {
   readonly loopPumpShareToWater: number;
 }
 
@@ -79,13 +85,14 @@ export function engineAssumptions(design: PlainDesign): readonly EngineAssumptio
       estimate: { low: 0.5, likely: 0.8, high: 1, origin: 'assumed' },
       source: 'common practice, no source',
     },
+    ...tankAssumptions(design.tank),
   ];
 }
 
-/** The design with the engine's own assumptions at their likely values. */
+/** The design with the engine's own assumptions at their likely values; factors on parts it does not have are 1. */
 export function stagedDesign(design: PlainDesign): StagedDesign {
   const values = engineAssumptions(design).map(({ key, estimate }) => [key, estimate.likely]);
-  return { ...design, engine: Object.fromEntries(values) as unknown as EngineValues };
+  return { ...design, engine: { ...standardTankFactors, ...Object.fromEntries(values) } as EngineValues };
 }
 
 function fromRange(

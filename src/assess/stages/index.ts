@@ -6,12 +6,13 @@ import type { TankLoad } from '../../tank/index.ts';
 import type { Year } from '../../year/index.ts';
 import { type Stage, stageOf } from '../stage.ts';
 import { type AccountsResult, accountsOf } from './accounts.ts';
-import type { StagedDesign } from './engine-assumptions.ts';
+import type { EngineValues, SizingValues, StagedDesign } from './engine-assumptions.ts';
 import { type CompressorResult, compressorOf, type LoopSlice, operatingAt } from './machine.ts';
 import { monthLoads, monthOperating, plantAtSpell, plantHardware, yearOf } from './plant.ts';
 import { type SizingResult, sizingOf } from './sizing.ts';
 import { type SurroundingsResult, surroundingsOf } from './surroundings.ts';
-import { tankLoadAt } from './tank.ts';
+import { type TankSlice, tankLoadAt } from './tank.ts';
+import type { TankFactors } from './tank-assumptions.ts';
 
 export interface StageResults {
   readonly surroundings: SurroundingsResult;
@@ -43,13 +44,39 @@ const surroundings = stage(
   surroundingsOf,
 );
 
-function tankSlice({ tank, room }: StagedDesign) {
+/** The engine's values that the tank reads, and those that the sizes read: neither runs again for the other's. */
+function tankFactors(engine: EngineValues): TankFactors {
+  const { outerFilmFactor, wallConductivityFactor, insulationConductivityFactor, lidConductivityFactor } = engine;
+  return { outerFilmFactor, wallConductivityFactor, insulationConductivityFactor, lidConductivityFactor };
+}
+
+function sizingValues(engine: EngineValues): SizingValues {
+  const { fouling, refrigerantFilm, loopSideFilm, tankCoilShare, loopTemperatureChange } = engine;
+  const { airEffectiveness, finnedCoefficient, wallThickness, wallConductivity } = engine;
+  return {
+    fouling,
+    refrigerantFilm,
+    loopSideFilm,
+    tankCoilShare,
+    loopTemperatureChange,
+    airEffectiveness,
+    finnedCoefficient,
+    wallThickness,
+    wallConductivity,
+  };
+}
+
+function tankSlice({ tank, room, engine }: StagedDesign): TankSlice {
   const { waterTemperature, salinity, load } = tank;
-  return { tank: { waterTemperature, salinity, load }, relativeHumidity: room.relativeHumidity };
+  return {
+    tank: { waterTemperature, salinity, load },
+    factors: tankFactors(engine),
+    relativeHumidity: room.relativeHumidity,
+  };
 }
 
 const tank = stage('tank', tankSlice, ['surroundings'], (slice, { surroundings: { spell, atmosphericPressure } }) =>
-  tankLoadAt(slice.tank, slice.relativeHumidity, spell.roomTemperature, atmosphericPressure),
+  tankLoadAt(slice, spell.roomTemperature, atmosphericPressure),
 );
 
 const compressor = stage(
@@ -89,12 +116,11 @@ const sizing = stage(
   'sizing',
   ({ tank: { waterTemperature, salinity }, room: { relativeHumidity }, exchangers, engine }) => {
     const { condenserArrangement, tubeDiameter, airSpeed } = exchangers;
-    const { loopPumpShareToWater: _ofThePlant, ...sizingAssumptions } = engine;
     return {
       tank: { waterTemperature, salinity },
       relativeHumidity,
       exchangers: { condenserArrangement, tubeDiameter, airSpeed },
-      engine: sizingAssumptions,
+      engine: sizingValues(engine),
     };
   },
   ['surroundings', 'operating', 'hardware'],
@@ -109,7 +135,7 @@ const plant = stage(
 );
 
 const loadsOfMonths = stage('monthLoads', tankSlice, ['surroundings'], (slice, results) =>
-  monthLoads(slice.tank, slice.relativeHumidity, results.surroundings),
+  monthLoads(slice, results.surroundings),
 );
 
 const operatingOfMonths = stage('monthOperating', loopSlice, ['surroundings', 'compressor'], (slice, results) =>

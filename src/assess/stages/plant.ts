@@ -15,7 +15,7 @@ import { type Year, yearOfMonths } from '../../year/index.ts';
 import type { StagedDesign } from './engine-assumptions.ts';
 import { type LoopSlice, operatingOrNull } from './machine.ts';
 import type { SurroundingsResult } from './surroundings.ts';
-import { type PlainTank, tankLoadAt } from './tank.ts';
+import { type TankSlice, tankLoadAt } from './tank.ts';
 
 /** The parts of the design that decide what fan, pump and controls do to whom. */
 export interface HardwareSlice {
@@ -58,16 +58,10 @@ export function plantAtSpell(tank: TankLoad, operating: OperatingPoint, hardware
 }
 
 /** The tank's heat balance in each of the months; months of equal room temperature are computed once. */
-export function monthLoads(
-  tank: PlainTank,
-  roomRelativeHumidity: number,
-  { months, atmosphericPressure }: SurroundingsResult,
-): readonly TankLoad[] {
+export function monthLoads(tank: TankSlice, { months, atmosphericPressure }: SurroundingsResult): readonly TankLoad[] {
   const known = new Map<number, TankLoad>();
   return months.map(({ roomTemperature }) =>
-    remembered(known, roomTemperature, () =>
-      tankLoadAt(tank, roomRelativeHumidity, roomTemperature, atmosphericPressure),
-    ),
+    remembered(known, roomTemperature, () => tankLoadAt(tank, roomTemperature, atmosphericPressure)),
   );
 }
 

@@ -10,7 +10,7 @@ import {
   evaporatorFace,
 } from '../../parts/exchangers/index.ts';
 import { heatReachingWater, type PlantHardware } from '../../plant/index.ts';
-import type { StagedDesign } from './engine-assumptions.ts';
+import type { SizingValues, StagedDesign } from './engine-assumptions.ts';
 import type { SurroundingsResult } from './surroundings.ts';
 
 export interface SizingResult {
@@ -25,7 +25,7 @@ export interface SizingSlice {
   readonly tank: Pick<StagedDesign['tank'], 'waterTemperature' | 'salinity'>;
   readonly relativeHumidity: number;
   readonly exchangers: Pick<StagedDesign['exchangers'], 'condenserArrangement' | 'tubeDiameter' | 'airSpeed'>;
-  readonly engine: Omit<StagedDesign['engine'], 'loopPumpShareToWater'>;
+  readonly engine: SizingValues;
 }
 
 export function sizingOf(

@@ -3,16 +3,28 @@
 import type { PlainDesign } from '../../design/index.ts';
 import { layerConductivity, material } from '../../matter/materials/index.ts';
 import { type Layer, type TankConditions, type TankDescription, type TankLoad, tankLoad } from '../../tank/index.ts';
+import { standardTankFactors, type TankFactors } from './tank-assumptions.ts';
 
-/** What the tank's heat balance needs of the design. */
+/** The tank as the design describes it. */
 export type PlainTank = Pick<PlainDesign['tank'], 'waterTemperature' | 'salinity' | 'load'>;
 type PlainRectangular = Extract<PlainTank['load'], { kind: 'rectangular' }>;
+type PlainLayer = PlainRectangular['wall'];
+
+/** What the tank's heat balance needs of the design. */
+export interface TankSlice {
+  readonly tank: PlainTank;
+  readonly factors: TankFactors;
+  readonly relativeHumidity: number;
+}
 
 /** Seconds in a day, to spread a light’s hours over it. */
 const secondsPerDay = 86_400;
 
-/** The design's tank in the words of the tank model. */
-export function tankDescription(tank: PlainTank): TankDescription {
+/**
+ * The design's tank in the words of the tank model.
+ * @param factors  on the outer film and on tabulated conductivities; all 1 where absent
+ */
+export function tankDescription(tank: PlainTank, factors: TankFactors = standardTankFactors): TankDescription {
   const { load } = tank;
   const gains = {
     pumpHeat: load.pumpPower * load.pumpShareToWater,
@@ -26,12 +38,13 @@ export function tankDescription(tank: PlainTank): TankDescription {
     height: load.height,
     waterDepth: load.waterDepth,
     salinity: tank.salinity,
-    wall: sheetOf(load.wall),
-    insulation: insulationOf(load),
+    wall: sheetOf(load.wall, factors.wallConductivityFactor),
+    insulation: insulationOf(load, factors.insulationConductivityFactor),
     surface: load.surface,
     evaporationFactor: load.evaporationFactor,
+    outerFilmFactor: factors.outerFilmFactor,
     lid: load.lid,
-    ...(load.lid === 'none' ? {} : { lidLayer: sheetOf({ material: load.lidMaterial, thickness: load.lidThickness }) }),
+    ...(load.lid === 'none' ? {} : { lidLayer: sheetOf(lidOf(load), factors.lidConductivityFactor) }),
     ...(load.lid === 'loose' ? { lidOpenShare: load.lidOpenShare } : {}),
     ...gains,
   };
@@ -39,35 +52,39 @@ export function tankDescription(tank: PlainTank): TankDescription {
 
 /** The tank's heat balance in its room. */
 export function tankLoadAt(
-  tank: PlainTank,
-  roomRelativeHumidity: number,
+  { tank, factors, relativeHumidity }: TankSlice,
   roomTemperature: number,
   atmosphericPressure: number,
 ): TankLoad {
   const conditions: TankConditions = {
     waterTemperature: tank.waterTemperature,
     roomTemperature,
-    roomRelativeHumidity,
+    roomRelativeHumidity: relativeHumidity,
     atmosphericPressure,
   };
-  return tankLoad(tankDescription(tank), conditions);
+  return tankLoad(tankDescription(tank, factors), conditions);
 }
 
-function insulationOf(load: PlainRectangular): { sides?: Layer; back?: Layer; bottom?: Layer } {
+function insulationOf(load: PlainRectangular, factor: number): { sides?: Layer; back?: Layer; bottom?: Layer } {
   const { sides, back, bottom } = load.insulation;
   return {
-    ...(sides === undefined ? {} : { sides: layerOf(sides) }),
-    ...(back === undefined ? {} : { back: layerOf(back) }),
-    ...(bottom === undefined ? {} : { bottom: layerOf(bottom) }),
+    ...(sides === undefined ? {} : { sides: layerOf(sides, factor) }),
+    ...(back === undefined ? {} : { back: layerOf(back, factor) }),
+    ...(bottom === undefined ? {} : { bottom: layerOf(bottom, factor) }),
   };
+}
+
+function lidOf({ lidMaterial, lidThickness }: PlainRectangular): PlainLayer {
+  return { material: lidMaterial, thickness: lidThickness };
 }
 
 /** A pane or lid: a layer whose own surface faces the room. */
-function sheetOf(layer: { readonly material: string; readonly thickness: number }): Layer & { emissivity: number } {
-  return { ...layerOf(layer), emissivity: material(layer.material).emissivity.likely };
+function sheetOf(layer: PlainLayer, factor: number): Layer & { emissivity: number } {
+  return { ...layerOf(layer, factor), emissivity: material(layer.material).emissivity.likely };
 }
 
-function layerOf(layer: { readonly material: string; readonly thickness: number }): Layer {
+/** @param factor  on the tabulated conductivity */
+function layerOf(layer: PlainLayer, factor: number): Layer {
   const { likely } = layerConductivity(layer.material, layer.thickness);
-  return { conductivity: likely, thickness: layer.thickness };
+  return { conductivity: factor * likely, thickness: layer.thickness };
 }

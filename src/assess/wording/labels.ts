@@ -52,6 +52,7 @@ const phrases: Readonly<Record<string, string>> = {
   'tank.load.length': 'the length of the tank',
   'tank.load.width': 'the width of the tank',
   'tank.load.height': 'the height of the tank',
+  'engine.outerFilmFactor': 'how easily the panes give their heat to the room',
   'source.temperature': 'how warm it is where the heat comes from',
   'source.coldest': 'how cold it gets where the heat comes from',
   'source.warmest': 'how warm it gets in summer where the heat comes from',

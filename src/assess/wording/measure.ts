@@ -1,11 +1,15 @@
 // "Measure this next": how a person could settle an uncertain input, with the circuit closed and nothing live opened.
 
+const meterTheHeater =
+  'put a plug-in energy meter on the heater for a week and note water and room temperature; that reading replaces the sizes';
+
 /** Advice by the longest matching path; every uncertain input of the design has one, or the general advice. */
 const adviceByPath: readonly (readonly [string, string])[] = [
-  [
-    'tank.load.',
-    'put a plug-in energy meter on the heater for a week and note water and room temperature; that reading replaces the sizes',
-  ],
+  ['tank.load.', meterTheHeater],
+  ['engine.outerFilmFactor', meterTheHeater],
+  ['engine.wallConductivityFactor', meterTheHeater],
+  ['engine.insulationConductivityFactor', meterTheHeater],
+  ['engine.lidConductivityFactor', meterTheHeater],
   ['tank.load.energy', 'let the plug-in energy meter run a second week, in colder weather'],
   ['tank.load.duration', 'note the hours at which the meter was started and read'],
   ['tank.load.volume', 'reckon it from the inner length, width and depth of the water'],

@@ -59,5 +59,6 @@ export function tankSteps(
     atmosphericPressure: atmosphere,
     pumpHeat: 'tank.gains.pump',
     lightHeat: 'tank.gains.light',
+    outerFilmFactor: 'engine.outerFilmFactor',
   });
 }

@@ -44,7 +44,7 @@ export function lidSteps(
       D: [tank.waterDepth, 'tank.load.waterDepth'],
     }),
     ...headspaceSteps(lid, air, from),
-    ...paneSteps(lid.lid, lidSource, from.room, 'tank.paths.lid'),
+    ...paneSteps(lid.lid, lidSource, from, 'tank.paths.lid'),
     ...freeboardSteps(tank, lid, load, inside, from),
   ];
 }
@@ -162,7 +162,7 @@ function freeboardSteps(
     const area = { n, b, h: [lid.gap, 'tank.lid.gap'] as StepInput };
     const emissivity = layer === undefined ? wallEmissivity(tank) : undefined;
     const source: FaceSource = { name, area, sheet: wallSource(tank), insulation, inside, emissivity };
-    return paneSteps(freeboard[face], source, from.room, `tank.panes.${name}.heat`);
+    return paneSteps(freeboard[face], source, from, `tank.panes.${name}.heat`);
   });
   return [
     ...steps,

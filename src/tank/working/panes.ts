@@ -19,9 +19,10 @@ export interface FaceSource {
 }
 
 /** One face: its layers, its outer surface as it settles, its heat. */
-export function paneSteps(pane: PaneState, source: FaceSource, room: StepInput, result: string): WorkingStep[] {
+export function paneSteps(pane: PaneState, source: FaceSource, from: ConditionInputs, result: string): WorkingStep[] {
   const at = `tank.panes.${source.name}`;
   const { outer } = pane;
+  const { room } = from;
   const layers: WorkingStep[] = [];
   if (source.sheet !== undefined) {
     layers.push(workingStep(`${at}.paneResistance`, 'tank.layerResistance', pane.paneResistance, source.sheet));
@@ -57,6 +58,7 @@ export function paneSteps(pane: PaneState, source: FaceSource, room: StepInput, 
     workingStep(`${at}.surfaceResistance`, 'tank.surfaceResistance', outer.resistance, {
       h_c: [outer.convectiveCoefficient],
       h_r: [outer.radiativeCoefficient, `${at}.radiativeCoefficient`],
+      f: from.filmFactor === undefined ? [outer.factor] : [outer.factor, from.filmFactor],
     }),
     workingStep(`${at}.transmittance`, 'tank.transmittance', pane.transmittance, {
       R_inner: ends.R_inner,
@@ -82,7 +84,7 @@ export function wetPaneSteps(
       inside: from.water,
       emissivity: insulation === undefined ? wallEmissivity(tank) : undefined,
     };
-    return paneSteps(known.panes[name], source, from.room, `tank.paths.${name}`);
+    return paneSteps(known.panes[name], source, from, `tank.paths.${name}`);
   });
 }
 

@@ -9,6 +9,8 @@ export interface ConditionOrigins extends Readonly<Record<keyof TankConditions, 
   readonly pumpHeat?: string;
   /** The design's power of the lights where absent. */
   readonly lightHeat?: string;
+  /** The factor on the outer films is the tank's own where absent. */
+  readonly outerFilmFactor?: string;
 }
 
 /** Origins when the tank is judged in its room as it usually is. */
@@ -28,6 +30,7 @@ export interface ConditionInputs {
   /** Where the heat of pumps and lights came from. */
   readonly pumpHeat: string;
   readonly lightHeat: string;
+  readonly filmFactor: string | undefined;
 }
 
 /** The conditions with their origins. */
@@ -39,6 +42,7 @@ export function conditionInputs(conditions: TankConditions, origins: ConditionOr
     humidity: [conditions.roomRelativeHumidity, origins.roomRelativeHumidity],
     pumpHeat: origins.pumpHeat ?? 'tank.load.pumpPower',
     lightHeat: origins.lightHeat ?? 'tank.load.lightPower',
+    filmFactor: origins.outerFilmFactor,
   };
 }
 
