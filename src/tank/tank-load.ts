@@ -19,7 +19,7 @@ import { rectangularLoad } from './rectangular.ts';
  * @param conditions   T_w, T_r [K], RH [-], p [Pa]
  * @returns            watts by path, load, evaporation, what the room receives; negative where the tank gains
  * @throws InputError naming the field that cannot be; OutOfModelError where a condition lies outside `tankValidity`.
- * Accuracy: evaporation ±30 %, dry paths ±15 %.
+ * Accuracy: evaporation ±30 %, bare panes −18 to +22 % by their outer film (outerFilmRange).
  * Source: ISO 6946 (panes), Shah 2014 and ASHRAE (surface), Hollands et al. 1975 (lid).
  */
 export function tankLoad(description: TankDescription, conditions: TankConditions): TankLoad {

@@ -185,7 +185,9 @@ test('a film of the tank runs the tank and its months again and no size; a film 
     return Object.entries(runner.counts()).flatMap(([name, count]) => (count > before[name]! ? [name] : []));
   };
   const afterTheTank = ['tank', 'plant', 'monthLoads', 'year', 'accounts'];
-  for (const { key, estimate } of engineAssumptions(design).filter(({ key: each }) => each.endsWith('Factor'))) {
+  const factors = engineAssumptions(design).filter(({ key }) => key.endsWith('Factor'));
+  expect(factors).toHaveLength(4);
+  for (const { key, estimate } of factors) {
     expect(ranAgain(`engine.${key}`, estimate.high), key).toEqual(afterTheTank);
   }
   expect(ranAgain('engine.fouling', 3e-4)).toEqual(['sizing']);
