@@ -9,6 +9,7 @@ import {
   certifiedHeatPumpEnergies,
   compareAccounts,
   plainHeaterEnergies,
+  purchaseWithHeater,
   thisLoopEnergies,
 } from '../../accounts/index.ts';
 import { secondsPerYear } from '../../quantities/index.ts';
@@ -45,10 +46,10 @@ export function accountsOf(
   const accounts = [
     account(plainHeaterEnergies(year), given.heater, prices),
     // Either heat pump keeps a plain heater beside it: it makes up what is missing and takes over when the machine fails.
-    account(thisLoopEnergies(year), given.loopParts + given.heater, prices),
+    account(thisLoopEnergies(year), purchaseWithHeater(given.loopParts, given.heater), prices),
     account(
       certifiedHeatPumpEnergies(year, given.certifiedCop, sourceIsTankRoom(source)),
-      given.certifiedHeatPump + given.heater,
+      purchaseWithHeater(given.certifiedHeatPump, given.heater),
       prices,
     ),
   ];

@@ -2,7 +2,15 @@
 
 import type { PlainDesign } from '../../design/index.ts';
 import { layerConductivity, material } from '../../matter/materials/index.ts';
-import { type Layer, type TankConditions, type TankDescription, type TankLoad, tankLoad } from '../../tank/index.ts';
+import {
+  type Layer,
+  lightHeat,
+  pumpHeat,
+  type TankConditions,
+  type TankDescription,
+  type TankLoad,
+  tankLoad,
+} from '../../tank/index.ts';
 import { standardTankFactors, type TankFactors } from './tank-assumptions.ts';
 
 /** The tank as the design describes it. */
@@ -17,9 +25,6 @@ export interface TankSlice {
   readonly relativeHumidity: number;
 }
 
-/** Seconds in a day, to spread a light’s hours over it. */
-const secondsPerDay = 86_400;
-
 /**
  * The design's tank in the words of the tank model.
  * @param factors  on the outer film and on tabulated conductivities; all 1 where absent
@@ -27,8 +32,8 @@ const secondsPerDay = 86_400;
 export function tankDescription(tank: PlainTank, factors: TankFactors = standardTankFactors): TankDescription {
   const { load } = tank;
   const gains = {
-    pumpHeat: load.pumpPower * load.pumpShareToWater,
-    lightHeat: (load.lightPower * load.lightHours * load.lightShareToWater) / secondsPerDay,
+    pumpHeat: pumpHeat(load.pumpPower, load.pumpShareToWater),
+    lightHeat: lightHeat(load.lightPower, load.lightHours, load.lightShareToWater),
   };
   if (load.kind === 'measured') return { ...load, ...gains, salinity: tank.salinity };
   return {
