@@ -186,7 +186,7 @@ export interface Assessment {
   readonly systemPower: BandWithUnit;
   readonly compressorCop: BandWithUnit;
   readonly systemCop: BandWithUnit;
-  /** Null where no month uses electricity. */
+  /** Null where no month needs heat. */
   readonly seasonCop: BandWithUnit | null;
   readonly tank: TankAnswer;
   readonly operating: OperatingAnswer;

@@ -16,6 +16,7 @@ export type {
   TankAnswer,
 } from './assessment.ts';
 export { type DoubtfulInput, doubt, varianceShares } from './doubt.ts';
+export { allFormulas, formulaById } from './formulas.ts';
 export type { StageCounts } from './stage.ts';
 export { assessTankLoad, type LoadInfluence, type TankLoadAnswer, type TankLoadOutcome } from './tank-load.ts';
 export { withoutCharge } from './withheld.ts';
@@ -23,4 +24,3 @@ export { pathLabel, scenarioLabel } from './wording/labels.ts';
 export { sayFinding } from './wording/say-finding.ts';
 export { messageInView } from './wording/si-text.ts';
 export { standingTitles } from './wording/verdict.ts';
-export { allFormulas, formulaById } from './workings.ts';

@@ -12,6 +12,7 @@ export const modelFindingCodes = [
   'smallLift',
   'loopVelocityHigh',
   'powerLawExtrapolated',
+  'shellHeatLarge',
   'dryEvaporator',
   'dryEvaporatorElsewhere',
   'efficiencyUnusuallyLow',
@@ -31,6 +32,7 @@ export function modelFindings(results: StageResults, unanswered: readonly Unansw
     ...results.tank.warnings,
     ...ratingFindings(results),
     ...operatingFindings(results),
+    ...shellFindings(results),
     ...sizingFindings(results),
     ...surroundingsFindings(results),
     ...yearFindings(results),
@@ -84,6 +86,31 @@ function powerLawExtrapolated({ pressureRatio }: StageResults['operating']): Fin
     'R600a data set of F. Fortkamp 2022, pressure ratios 4 to 13',
     'A published capacity and power near these temperatures would replace the extrapolation.',
   );
+}
+
+/** Largest conductance from a small dome's shell to the air around it [W/K]: typical, from memory. */
+const largestShellConductance = 1.5;
+
+/** The assumed share of shell heat, held against the shell temperature it would need. */
+function shellFindings({ operating, hardware, surroundings }: StageResults): readonly Finding[] {
+  if (hardware.shellPlace === 'outdoors') return [];
+  const { roomTemperature, sourceTemperature } = surroundings.spell;
+  const around = hardware.shellPlace === 'tankRoom' ? roomTemperature : sourceTemperature;
+  const shellTemperature = around + operating.shellHeat / largestShellConductance;
+  if (shellTemperature <= operating.dischargeTemperature) return [];
+  return [
+    finding(
+      'shellHeatLarge',
+      'look',
+      {
+        shellHeat: { value: operating.shellHeat, quantity: 'power' },
+        shellTemperature: { value: shellTemperature, quantity: 'temperature' },
+        dischargeTemperature: { value: operating.dischargeTemperature, quantity: 'temperature' },
+      },
+      'heat balance of the shell; at most 1.5 W/K to the air around it, from memory',
+      'A smaller share leaves through the shell at so mild a lift: the heat to the water and the discharge temperature are rather higher than shown.',
+    ),
+  ];
 }
 
 function sizingFindings({ sizing, hardware }: StageResults): readonly Finding[] {

@@ -106,7 +106,7 @@ function accountValues(results: StageResults): readonly ResultValue[] {
 
 function seasonCop({ year }: StageResults): number {
   if (year.seasonCop !== null) return year.seasonCop;
-  throw new NoSolutionError('No electricity is used in the whole year.', 'a load above 0 in at least one month');
+  throw new NoSolutionError('No heat is needed in the whole year.', 'a load above 0 in at least one month');
 }
 
 /** The results by name, and the quantity each is of. */

@@ -100,7 +100,7 @@ export interface PlantState {
   readonly latentToRoom: number;
   /** Heat reaching the water over compressor, fan, pump and controls while running; null where it cannot run. */
   readonly systemCop: number | null;
-  /** All heat to the water over all electricity, standby and backup included; null without electricity. */
+  /** All heat to the water over all electricity, standby and backup included; null where no heat is needed or no electricity used. */
   readonly seasonCop: number | null;
   /** Relative residuals of the two energy accounts. */
   readonly closure: { readonly machine: number; readonly plant: number };
@@ -160,7 +160,7 @@ export function plantState(tank: TankHeat, machine: MachineState | null, hardwar
             hardware.loopPumpPower,
             hardware.controlsPower,
           ),
-    seasonCop: electricity.total > 0 ? (fromMachine + backup) / electricity.total : null,
+    seasonCop: needed > 0 && electricity.total > 0 ? (fromMachine + backup) / electricity.total : null,
     closure: { machine: machineClosure, plant: plantClosure },
   };
 }

@@ -49,7 +49,7 @@ export interface Year {
   /** `roomHeat` of the heated part of the year, and of the summer part [J]. */
   readonly roomHeatHeated: number;
   readonly roomHeatSummer: number;
-  /** All heat to the water over all electricity, standby and backup included; null without electricity. */
+  /** All heat to the water over all electricity, standby and backup included; null where no heat is needed or no electricity used. */
   readonly seasonCop: number | null;
   /** Share of the year's time the machine runs. */
   readonly runFraction: number;
@@ -178,5 +178,5 @@ function weighted(months: readonly MonthResult[], share: (month: MonthResult) =>
 
 function seasonCopOf(energies: Energies): number | null {
   const { total } = energies.electricity;
-  return total > 0 ? seasonCop(energies.heatFromMachine, energies.backupHeat, total) : null;
+  return energies.heatNeeded > 0 && total > 0 ? seasonCop(energies.heatFromMachine, energies.backupHeat, total) : null;
 }

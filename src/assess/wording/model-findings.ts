@@ -70,6 +70,11 @@ const words: Readonly<Record<Code, { readonly title: string; readonly text: (tel
     text: (tell) =>
       `The loop works at a pressure ratio of ${tell('pressureRatio')}; the compressor model was held against measurements from ${tell('checked')} up.`,
   },
+  shellHeatLarge: {
+    title: 'More shell heat than the shell could give off',
+    text: (tell) =>
+      `To lose ${tell('shellHeat')} the shell would have to stand at ${tell('shellTemperature')}, hotter than the discharge gas at ${tell('dischargeTemperature')}.`,
+  },
   dryEvaporatorElsewhere: {
     title: 'The evaporator is sized dry',
     text: (tell) => `It works at ${tell('evaporating')}, and nobody has said how humid the air there is.`,
