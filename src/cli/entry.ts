@@ -7,18 +7,19 @@ import { printable } from './printable.ts';
 const unfinished = 70;
 
 // The reader of a pipe may stop early ("| head"): that is no fault, and the exit code stays that of the answer.
-for (const stream of [process.stdout, process.stderr]) {
-  stream.on('error', (error: NodeJS.ErrnoException) => {
-    if (!isReaderGone(error)) fail(error);
-  });
-}
+process.stdout.on('error', (error: NodeJS.ErrnoException) => {
+  if (!isReaderGone(error)) fail(error);
+});
+// Where nobody can be told, the exit code has to do; telling it here again would fail again, for ever.
+process.stderr.on('error', () => undefined);
 
 try {
-  process.exitCode = await main(process.argv.slice(2), {
+  const code = await main(process.argv.slice(2), {
     input: process.stdin,
     output: process.stdout,
     errors: process.stderr,
   });
+  if (process.exitCode === undefined) process.exitCode = code;
 } catch (error) {
   fail(error);
 }

@@ -2,6 +2,7 @@
 // long, so that a device or an endless pipe is refused like any other large input.
 
 import { createReadStream } from 'node:fs';
+import { resolve } from 'node:path';
 import type { Readable } from 'node:stream';
 import { longestDesignText } from '../design/index.ts';
 import { InputError } from '../numerics/index.ts';
@@ -9,12 +10,21 @@ import { InputError } from '../numerics/index.ts';
 /** A character of UTF-8 has at most four bytes. */
 const mostBytes = 4 * longestDesignText;
 
+const longestTitle = 200;
+
 /** Standard input, where a file is asked for. */
 export const standardInput = '-';
 
 /** How a file is called in messages. */
 export function fileTitle(file: string): string {
-  return file === standardInput ? 'standard input' : file;
+  if (file === standardInput) return 'standard input';
+  return file.length > longestTitle ? `${file.slice(0, longestTitle)}…` : file;
+}
+
+/** npm starts a script in the project's folder and tells where the person was; their paths count from there. */
+function fromWhereTheyAre(file: string): string {
+  const { npm_lifecycle_event: script, INIT_CWD: start } = process.env;
+  return script === 'kettlefin' && start !== undefined ? resolve(start, file) : file;
 }
 
 /**
@@ -24,7 +34,7 @@ export function fileTitle(file: string): string {
  */
 export async function readDesignText(file: string, input: Readable): Promise<string> {
   const title = fileTitle(file);
-  const source = file === standardInput ? input : createReadStream(file);
+  const source = file === standardInput ? input : createReadStream(fromWhereTheyAre(file));
   const pieces: Buffer[] = [];
   let length = 0;
   try {

@@ -2,9 +2,10 @@
 // deep, when two batches run at once, and when input or reader breaks off.
 
 import { spawn } from 'node:child_process';
+import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { kettlefin, root } from './process.ts';
+import { kettlefin, root, run, stackTrace } from './process.ts';
 
 const good = (temperature: number) =>
   JSON.stringify({ refrigerant: 'R134a', given: { temperature, pressure: 100_000 } });
@@ -147,3 +148,21 @@ describe('a reader that goes away', () => {
     expect(code).toBe(1);
   });
 });
+
+if (existsSync('/dev/full')) {
+  describe('a full disk', () => {
+    const toFull = (stream: number, args: string) =>
+      run('/bin/sh', ['-c', `exec "$0" src/cli/launch.mjs ${args} ${stream}> /dev/full`, process.execPath], good(300));
+
+    test.each(['state --batch', 'check data/designs/reef-in-the-study.json'])('under %s is no answer', async (args) => {
+      const { code, errors } = await toFull(1, args);
+      expect(code).toBe(70);
+      expect(errors).toMatch(/gives no answer: .*ENOSPC/);
+      expect(errors).not.toMatch(stackTrace);
+    });
+
+    test('under the error stream leaves the exit code', async () => {
+      expect((await toFull(2, 'check no-such-file.json')).code).toBe(2);
+    });
+  });
+}

@@ -62,6 +62,17 @@ test('npm run -s kettlefin -- check FILE: verdicts with all exit codes, as real 
   expect([...seen].sort()).toEqual([0, 1, 4]);
 });
 
+test('a path counts from where the person is, not from where npm starts the program', async () => {
+  const { code, output } = await run(
+    'npm',
+    ['run', '-s', 'kettlefin', '--', 'check', `designs/${reef}`],
+    '',
+    `${root}/data`,
+  );
+  expect(code).toBe(0);
+  expect(output).toMatch(/^Reef tank/);
+});
+
 describe.each(Object.entries(demoTexts))('%s', (_, text) => {
   test.each(['metric', 'us'])('reads well in the %s view', async (units) => {
     const { output, errors } = await answer(['check', '-', '--units', units], text);
