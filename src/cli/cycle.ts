@@ -3,8 +3,8 @@
 
 import { type CycleWarning, type TextbookCycle, type TextbookCycleRequest, textbookCycle } from '../loop/index.ts';
 import { formatNumber, sayQuantity, type UnitView } from '../quantities/index.ts';
+import { columns, paragraph, section } from './report/text-table.ts';
 import { answerLine } from './request-line.ts';
-import { columns, paragraph, section } from './text-table.ts';
 
 const pointTitles: Readonly<Record<string, string>> = {
   compressorInlet: '1   compressor inlet',

@@ -1,7 +1,7 @@
 // Where Node.js enters the command line: real streams in, exit code out.
 
 import { isReaderGone, main } from './main.ts';
-import { printable } from './printable.ts';
+import { printable } from './report/printable.ts';
 
 /** Not one of the command line's own exit codes: a fault of the program or of its surroundings, never a verdict. */
 const unfinished = 70;

@@ -3,15 +3,15 @@
 import { caution } from '../cautions/index.ts';
 import { InputError, KettlefinError } from '../numerics/index.ts';
 import { nearestWord } from '../quantities/index.ts';
-import { checkCommand } from './check.ts';
 import { type Command, SaidError, type Streams } from './command.ts';
-import { cycleCommand } from './cycle-command.ts';
+import { checkCommand } from './commands/check.ts';
+import { cycleCommand } from './commands/cycle.ts';
+import { loadCommand } from './commands/load.ts';
+import { stateCommand } from './commands/state.ts';
 import { type ExitCode, exitCodes } from './exit-codes.ts';
-import { loadCommand } from './load.ts';
-import { printable } from './printable.ts';
+import { printable } from './report/printable.ts';
+import { paragraph } from './report/text-table.ts';
 import { errorSentence } from './say-error.ts';
-import { stateCommand } from './state-command.ts';
-import { paragraph } from './text-table.ts';
 
 const commands: readonly Command[] = [checkCommand, loadCommand, cycleCommand, stateCommand];
 

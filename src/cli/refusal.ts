@@ -9,7 +9,7 @@ import type { UnitView } from '../quantities/index.ts';
 import type { Streams } from './command.ts';
 import { type ExitCode, exitCodes } from './exit-codes.ts';
 import { fileTitle, readDesignText } from './input.ts';
-import { printable } from './printable.ts';
+import { printable } from './report/printable.ts';
 import { errorSentence, withReason } from './say-error.ts';
 
 type Refusal = Exclude<AssessOutcome, { readonly ok: true }>;

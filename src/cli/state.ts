@@ -4,8 +4,8 @@
 import { refrigerant, type State, stateAt } from '../matter/refrigerants/index.ts';
 import { InputError } from '../numerics/index.ts';
 import { formatNumber, type QuantityName, sayQuantity, type UnitView } from '../quantities/index.ts';
+import { columns } from './report/text-table.ts';
 import { answerLine } from './request-line.ts';
-import { columns } from './text-table.ts';
 
 /**
  * Answers one request of `kettlefin state --batch`.

@@ -1,20 +1,20 @@
 // `kettlefin load`: what leaves the tank of a design file, by path. The machine is not computed and cannot fail it.
 
-import { assessTankLoad, type TankLoadAnswer } from '../assess/index.ts';
-import { sayBand, type UnitView } from '../quantities/index.ts';
-import { oneFile, readArguments, unitView } from './arguments.ts';
-import type { Command } from './command.ts';
-import { exitCodes } from './exit-codes.ts';
-import { printableLine } from './printable.ts';
-import { refuse, withDesignText } from './refusal.ts';
+import { assessTankLoad, type TankLoadAnswer } from '../../assess/index.ts';
+import { sayBand, type UnitView } from '../../quantities/index.ts';
+import { oneFile, readArguments, unitView } from '../arguments.ts';
+import type { Command } from '../command.ts';
+import { exitCodes } from '../exit-codes.ts';
+import { refuse, withDesignText } from '../refusal.ts';
+import { printableLine } from '../report/printable.ts';
 import {
   assumptionCount,
   assumptionsSection,
   findingsSection,
   influenceSection,
   tankSection,
-} from './report-sections.ts';
-import { paragraph } from './text-table.ts';
+} from '../report/report-sections.ts';
+import { paragraph } from '../report/text-table.ts';
 
 export const loadCommand: Command = {
   name: 'load',

@@ -1,15 +1,15 @@
 // `kettlefin state`: states of a refrigerant, one from options for people or --json, or a batch.
 
-import { caution } from '../cautions/index.ts';
-import { refrigerant, type StateInput, stateAt, supportedPairs } from '../matter/refrigerants/index.ts';
-import { InputError, KettlefinError } from '../numerics/index.ts';
-import { noPositionals, readArguments, unitView } from './arguments.ts';
-import { answerLines } from './batch.ts';
-import { type Command, SaidError } from './command.ts';
-import { exitCodes } from './exit-codes.ts';
-import { airPressure, type QuantityOption, quantitiesGiven, sayInOptionWords } from './quantity-options.ts';
-import { answerStateLine, sayState } from './state.ts';
-import { paragraph } from './text-table.ts';
+import { caution } from '../../cautions/index.ts';
+import { refrigerant, type StateInput, stateAt, supportedPairs } from '../../matter/refrigerants/index.ts';
+import { InputError, KettlefinError } from '../../numerics/index.ts';
+import { noPositionals, readArguments, unitView } from '../arguments.ts';
+import { answerLines } from '../batch.ts';
+import { type Command, SaidError } from '../command.ts';
+import { exitCodes } from '../exit-codes.ts';
+import { airPressure, type QuantityOption, quantitiesGiven, sayInOptionWords } from '../quantity-options.ts';
+import { paragraph } from '../report/text-table.ts';
+import { answerStateLine, sayState } from '../state.ts';
 
 const quantityOptions: readonly QuantityOption[] = [
   { option: 'temperature', key: 'temperature', quantity: 'temperature' },

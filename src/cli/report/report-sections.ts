@@ -1,6 +1,6 @@
 // Sections that the reports of several commands share: the tank, what matters most, findings, assumptions.
 
-import { type AssumptionLeft, sayFinding, type TankAnswer } from '../assess/index.ts';
+import { type AssumptionLeft, sayFinding, type TankAnswer } from '../../assess/index.ts';
 import {
   type Band,
   type Finding,
@@ -9,7 +9,7 @@ import {
   sayQuantity,
   sayRange,
   type UnitView,
-} from '../quantities/index.ts';
+} from '../../quantities/index.ts';
 import { columnAndText, columns, paragraph, section } from './text-table.ts';
 
 /** How many influences are printed, and how small a share is still worth a line. */

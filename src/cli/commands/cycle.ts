@@ -1,15 +1,15 @@
 // `kettlefin cycle`: the textbook vapour-compression cycle, one from options for people or --json, or a batch.
 
-import { caution } from '../cautions/index.ts';
-import { type TextbookCycleRequest, textbookCycle } from '../loop/index.ts';
-import { InputError, KettlefinError } from '../numerics/index.ts';
-import { noPositionals, readArguments, unitView } from './arguments.ts';
-import { answerLines } from './batch.ts';
-import { type Command, SaidError } from './command.ts';
-import { answerCycleLine, sayCycle } from './cycle.ts';
-import { exitCodes } from './exit-codes.ts';
-import { airPressure, type QuantityOption, quantitiesGiven, sayInOptionWords } from './quantity-options.ts';
-import { paragraph } from './text-table.ts';
+import { caution } from '../../cautions/index.ts';
+import { type TextbookCycleRequest, textbookCycle } from '../../loop/index.ts';
+import { InputError, KettlefinError } from '../../numerics/index.ts';
+import { noPositionals, readArguments, unitView } from '../arguments.ts';
+import { answerLines } from '../batch.ts';
+import { type Command, SaidError } from '../command.ts';
+import { answerCycleLine, sayCycle } from '../cycle.ts';
+import { exitCodes } from '../exit-codes.ts';
+import { airPressure, type QuantityOption, quantitiesGiven, sayInOptionWords } from '../quantity-options.ts';
+import { paragraph } from '../report/text-table.ts';
 
 const quantityOptions: readonly QuantityOption[] = [
   { option: 'evaporating', key: 'evaporating', quantity: 'temperature' },

@@ -1,11 +1,11 @@
 // `kettlefin check`: a design file to a verdict, for people or as JSON.
 
-import { Assessor, type Standing, withoutCharge } from '../assess/index.ts';
-import { oneFile, readArguments, unitView } from './arguments.ts';
-import { checkReport } from './check-report.ts';
-import type { Command } from './command.ts';
-import { type ExitCode, exitCodes } from './exit-codes.ts';
-import { refuse, withDesignText } from './refusal.ts';
+import { Assessor, type Standing, withoutCharge } from '../../assess/index.ts';
+import { oneFile, readArguments, unitView } from '../arguments.ts';
+import type { Command } from '../command.ts';
+import { type ExitCode, exitCodes } from '../exit-codes.ts';
+import { refuse, withDesignText } from '../refusal.ts';
+import { checkReport } from '../report/check-report.ts';
 
 export const checkCommand: Command = {
   name: 'check',

@@ -1,8 +1,8 @@
 // The Assessment as a person reads it in a terminal: verdict, tank, machine, limits, bills, doubt, findings, assumptions,
 // caution. Figures of the charge are withheld where the answer is not to build.
 
-import { type Assessment, type LimitMargin, standingTitles, withoutCharge } from '../assess/index.ts';
-import { type Band, type QuantityName, sayBand, sayQuantity, type UnitView } from '../quantities/index.ts';
+import { type Assessment, type LimitMargin, standingTitles, withoutCharge } from '../../assess/index.ts';
+import { type Band, type QuantityName, sayBand, sayQuantity, type UnitView } from '../../quantities/index.ts';
 import { printableLine } from './printable.ts';
 import {
   assumptionCount,
