@@ -17,6 +17,7 @@ export const modelFindingCodes = [
   'dryEvaporatorElsewhere',
   'efficiencyUnusuallyLow',
   'efficiencyUnusuallyHigh',
+  'runsSeldom',
   'surroundingsHeld',
   'surplusHeatUnused',
   'monthsWithoutMachine',
@@ -34,6 +35,7 @@ export function modelFindings(results: StageResults, unanswered: readonly Unansw
     ...operatingFindings(results),
     ...shellFindings(results),
     ...sizingFindings(results),
+    ...runFindings(results),
     ...surroundingsFindings(results),
     ...yearFindings(results),
     accountsLeaveOut(),
@@ -133,6 +135,23 @@ function sizingFindings({ sizing, hardware }: StageResults): readonly Finding[] 
       { evaporating: { value: sizing.evaporatorRequest.evaporatingTemperature, quantity: 'temperature' } },
       'simplification of the evaporator’s size',
       'The face is sized dry: condensing vapour would carry a part of the heat, frost would block the air.',
+    ),
+  ];
+}
+
+/** Running less than this share of the coldest spell, the machine is far larger than the tank: common practice, no source. */
+const seldomRunning = 0.15;
+
+/** Starts are not modelled; a machine that is much too large does little else. */
+function runFindings({ plant }: StageResults): readonly Finding[] {
+  if (plant.heatNeeded === 0 || plant.runFraction >= seldomRunning) return [];
+  return [
+    finding(
+      'runsSeldom',
+      'look',
+      { share: { value: plant.runFraction, quantity: 'fraction' } },
+      'common practice, no source',
+      'Look for a smaller machine: each start costs heat, stresses the motor and swings the water’s temperature, and none of that is in these figures.',
     ),
   ];
 }

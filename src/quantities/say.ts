@@ -103,7 +103,8 @@ function bandParts(band: Band, quantity: QuantityName, view: UnitView, context: 
     const only = sayNumber(record, likely, record.digits);
     return { low: only, likely: only, high: only, unit, complete };
   }
-  const say = (value: number) => fixedForm(roundTo(value, step));
+  const decimals = Math.max(0, -Math.floor(Math.log10(step) + 1e-9));
+  const say = (value: number) => withDecimals(roundTo(value, step), decimals);
   return { low: say(low), likely: say(likely), high: say(high), unit, complete };
 }
 
@@ -163,6 +164,14 @@ function fixedForm(value: number): string {
   const [whole, decimals] = String(size).split('.');
   const grouped = whole!.length < 5 ? whole! : whole!.replace(/\B(?=(\d{3})+$)/g, thinNoBreakSpace);
   return `${value < 0 ? '−' : ''}${grouped}${decimals === undefined ? '' : `.${decimals}`}`;
+}
+
+/** The same decimals for every number of a range: "3.0 (2.3 to 3.7)". */
+function withDecimals(value: number, decimals: number): string {
+  const shortest = fixedForm(value);
+  if (decimals === 0 || shortest.includes('e')) return shortest;
+  const [whole, present = ''] = shortest.split('.');
+  return `${whole}.${present.padEnd(decimals, '0')}`;
 }
 
 function exponentForm(value: number, digits: number): string {

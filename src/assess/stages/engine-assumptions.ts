@@ -48,6 +48,19 @@ export function coilMaterial(wettedMetal: string): TubeMaterial {
 
 /** Every assumption of the engine's own for this design, with its range and source. */
 export function engineAssumptions(design: PlainDesign): readonly EngineAssumption[] {
+  const hasLoop = design.exchangers.condenserArrangement === 'intermediateLoop';
+  return everyAssumption(design).filter(({ key }) => hasLoop || !ofTheLoop.includes(key));
+}
+
+/** Assumptions about the water loop between refrigerant and tank; without meaning for a coil in the tank. */
+const ofTheLoop: readonly (keyof EngineValues)[] = [
+  'loopSideFilm',
+  'tankCoilShare',
+  'loopTemperatureChange',
+  'loopPumpShareToWater',
+];
+
+function everyAssumption(design: PlainDesign): readonly EngineAssumption[] {
   const { wettedMetal } = design.exchangers;
   const material = coilMaterial(wettedMetal);
   const wall = tubeWall(material);
@@ -91,7 +104,7 @@ export function engineAssumptions(design: PlainDesign): readonly EngineAssumptio
 
 /** The design with the engine's own assumptions at their likely values; factors on parts it does not have are 1. */
 export function stagedDesign(design: PlainDesign): StagedDesign {
-  const values = engineAssumptions(design).map(({ key, estimate }) => [key, estimate.likely]);
+  const values = everyAssumption(design).map(({ key, estimate }) => [key, estimate.likely]);
   return { ...design, engine: { ...standardTankFactors, ...Object.fromEntries(values) } as EngineValues };
 }
 

@@ -96,6 +96,10 @@ const words: Readonly<Record<Code, { readonly title: string; readonly text: (tel
     title: 'The rating gives an unusually high efficiency',
     text: (tell) => `Overall efficiency at the rating point is ${tell('efficiency')}.`,
   },
+  runsSeldom: {
+    title: 'A machine far larger than this tank',
+    text: (tell) => `Even in the coldest spell it would run only ${tell('share')} of the time.`,
+  },
   surroundingsHeld: {
     title: 'Room and source keep their temperature',
     text: (tell) =>
