@@ -9,7 +9,6 @@ export {
   type ApplicationName,
   type Assumption,
   type DesignOf,
-  type Month,
   type PlainDesign,
   plainDesign,
   type RefrigerantName,

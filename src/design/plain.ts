@@ -3,12 +3,11 @@
 
 import { InputError } from '../numerics/index.ts';
 import type { Estimate, QuantityName } from '../quantities/index.ts';
+import type { MonthName } from '../surroundings/index.ts';
 import type { Level } from './schema/field.ts';
 import type { fluids } from './schema/machine.ts';
-import type { months } from './schema/place.ts';
 
 export type RefrigerantName = (typeof fluids)[number];
-export type Month = (typeof months)[number];
 export type YesNo = 'yes' | 'no';
 export type YesNoUnknown = 'yes' | 'no' | 'unknown';
 export type ApplicationName = 'low' | 'medium' | 'high';
@@ -100,7 +99,7 @@ export interface DesignOf<Q> {
     readonly relativeHumidity: Q;
     readonly volume: Q;
     readonly monthsHeated: Q;
-    readonly coldestMonth: Month;
+    readonly coldestMonth: MonthName;
     readonly houseHeatPrice: Q;
     readonly cooledInSummer: YesNo;
   };

@@ -1,30 +1,16 @@
 // The parts of the document around the tank: the place, the room, where the heat comes from, and prices.
 
 import { z } from 'zod';
+import { type MonthName, monthNames } from '../../surroundings/index.ts';
 import { choiceField, kindField, quantityField } from './field.ts';
 
 const practice = 'common practice, no source';
 const kilowattHour = 3.6e6;
 const year = 365 * 86400;
 
-export const months = [
-  'january',
-  'february',
-  'march',
-  'april',
-  'may',
-  'june',
-  'july',
-  'august',
-  'september',
-  'october',
-  'november',
-  'december',
-] as const;
-
 const monthLabels = Object.fromEntries(
-  months.map((month) => [month, `${month.charAt(0).toUpperCase()}${month.slice(1)}`]),
-) as Readonly<Record<(typeof months)[number], string>>;
+  monthNames.map((month) => [month, `${month.charAt(0).toUpperCase()}${month.slice(1)}`]),
+) as Readonly<Record<MonthName, string>>;
 
 export const yesNo = ['yes', 'no'] as const;
 export const yesNoUnknown = ['yes', 'no', 'unknown'] as const;
@@ -98,7 +84,7 @@ export const roomSchema = z.strictObject({
     level: 'more',
     default: { text: '7 (5 to 8)', source: practice },
   }).optional(),
-  coldestMonth: choiceField(months, monthLabels, {
+  coldestMonth: choiceField(monthNames, monthLabels, {
     label: 'Coldest month',
     help: 'January in most of the north, July in most of the south.',
     level: 'expert',
