@@ -1,12 +1,12 @@
 // The parts of the document around the tank: the place, the room, where the heat comes from, and prices.
 
 import { z } from 'zod';
+import { secondsPerYear } from '../../quantities/index.ts';
 import { type MonthName, monthNames } from '../../surroundings/index.ts';
 import { choiceField, kindField, quantityField } from './field.ts';
 
 const practice = 'common practice, no source';
 const kilowattHour = 3.6e6;
-const year = 365 * 86400;
 
 const monthLabels = Object.fromEntries(
   monthNames.map((month) => [month, `${month.charAt(0).toUpperCase()}${month.slice(1)}`]),
@@ -208,8 +208,8 @@ export const pricesSchema = z.strictObject({
     label: 'Years it lasts',
     help: 'How long each of the machines is expected to work.',
     quantity: 'duration',
-    minimum: 0.5 * year,
-    maximum: 50 * year,
+    minimum: 0.5 * secondsPerYear,
+    maximum: 50 * secondsPerYear,
     level: 'expert',
     default: { text: '8 years (4 to 12)', source: practice },
   }).optional(),
