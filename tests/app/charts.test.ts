@@ -93,12 +93,14 @@ describe.each(exampleFiles)('pictures of %s', (file) => {
 
 test('US view: the same points in psi and BTU/lb', () => {
   const { diagram } = answerCycle({
-    refrigerant: 'R134a',
-    evaporating: 273.15,
-    condensing: 313.15,
-    superheat: 5,
-    subcooling: 3,
-    isentropicEfficiency: 0.7,
+    request: {
+      refrigerant: 'R134a',
+      evaporating: 273.15,
+      condensing: 313.15,
+      superheat: 5,
+      subcooling: 3,
+      isentropicEfficiency: 0.7,
+    },
     isotherms: [],
     isobars: [],
   });

@@ -2,9 +2,10 @@
 // Inks are read from the page's custom properties at the moment of drawing, so that light and dark both fit.
 // Only kinds that need no WebGL are used, and every way to send a chart elsewhere is switched off.
 
-import Plotly, { type Config, type Data, type Layout } from 'plotly.js-dist-min';
+import Plotly, { type Annotation, type Config, type Data, type Layout } from 'plotly.js-dist-min';
 import { caution } from '../../cautions/index.ts';
 import type { ChartAxis, ChartSeries, ChartSpecification, InkRole } from './specification.ts';
+import { type DrawnPlot, wordsOnChart } from './words.ts';
 
 const config: Partial<Config> = {
   displaylogo: false,
@@ -78,12 +79,55 @@ function readPalette(host: HTMLElement): Palette {
 export async function drawChart(host: HTMLElement, chart: ChartSpecification): Promise<void> {
   const palette = readPalette(host);
   const narrow = host.clientWidth < 560;
-  await Plotly.react(
-    host,
-    traces(narrow ? withFewerWords(chart) : chart, palette),
-    layout(chart, palette, narrow),
-    config,
-  );
+  const drawn = narrow ? withFewerWords(chart) : chart;
+  await Plotly.react(host, traces(drawn, palette), layout(chart, palette, narrow), config);
+  const write = () => writeWords(host as DrawnHost, drawn, palette);
+  await write();
+  // Another size or another part of the plane: the words find other places.
+  const drawnHost = host as DrawnHost;
+  drawnHost.removeAllListeners('plotly_relayout');
+  drawnHost.on('plotly_relayout', (change) => {
+    if (!Object.keys(change).some((key) => key.startsWith('annotations'))) void write();
+  });
+}
+
+/** What the library adds to its host. */
+interface DrawnHost extends HTMLElement {
+  on(event: 'plotly_relayout', listener: (change: object) => void): void;
+  removeAllListeners(event: 'plotly_relayout'): void;
+  readonly _fullLayout: {
+    readonly _size: { readonly w: number; readonly h: number };
+    readonly xaxis: { readonly range: [number, number] };
+    readonly yaxis: { readonly range: [number, number] };
+  };
+}
+
+/** Once the picture has its size, its words are placed in it. */
+async function writeWords(host: DrawnHost, chart: ChartSpecification, palette: Palette): Promise<void> {
+  if (chart.x.names !== undefined) return;
+  const { _size, xaxis, yaxis } = host._fullLayout;
+  const plot = { width: _size.w, height: _size.h, x: xaxis.range, y: yaxis.range, fontSize: palette.fontSize };
+  await Plotly.relayout(host, { annotations: annotations(chart, plot, palette) });
+}
+
+function annotations(chart: ChartSpecification, plot: DrawnPlot, palette: Palette): Partial<Annotation>[] {
+  const pen = document.createElement('canvas').getContext('2d');
+  const measure = (text: string, size: number) => {
+    if (pen === null) return 0.55 * size * text.length;
+    pen.font = `${size}px ${palette.family}`;
+    return pen.measureText(text).width;
+  };
+  return wordsOnChart(chart, plot, measure).map(({ text, x, y, ink, size, bold }) => ({
+    x,
+    y,
+    xref: 'x',
+    yref: 'y',
+    text: bold ? `<b>${text}</b>` : text,
+    showarrow: false,
+    borderpad: 0,
+    font: { color: palette.ink(ink), size },
+    ...(bold ? {} : { bgcolor: palette.sheet }),
+  }));
 }
 
 export function eraseChart(host: HTMLElement): void {
@@ -95,7 +139,15 @@ export async function chartImage(host: HTMLElement, chart: ChartSpecification, f
   const palette = readPalette(host);
   const width = 1200;
   const height = 820;
-  const drawn = layout(chart, palette, false);
+  const margin = { l: 70, r: 30, t: 100, b: 130 };
+  const plot = {
+    width: width - margin.l - margin.r,
+    height: height - margin.t - margin.b,
+    x: endsOf(chart.x),
+    y: endsOf(chart.y),
+    fontSize: 12.5,
+  };
+  const placed = chart.x.names === undefined ? annotations(chart, plot, palette) : [];
   const words = { xref: 'paper', yref: 'paper', x: 0, xanchor: 'left', showarrow: false, align: 'left' };
   const under = {
     ...words,
@@ -108,13 +160,13 @@ export async function chartImage(host: HTMLElement, chart: ChartSpecification, f
   const figure = {
     data: traces(chart, palette),
     layout: {
-      ...drawn,
+      ...layout(chart, palette, false),
       width,
       height,
       paper_bgcolor: palette.sheet,
       title: { text: chart.title, font: { color: palette.ink('ink'), size: 18 }, x: 0.04, y: 0.97, yanchor: 'top' },
-      margin: { l: 70, r: 30, t: 100, b: 130 },
-      annotations: [...(drawn.annotations ?? []), under],
+      margin,
+      annotations: [...placed, under],
     },
     config,
   };
@@ -147,11 +199,11 @@ function withFewerWords(chart: ChartSpecification): ChartSpecification {
 function traces(chart: ChartSpecification, palette: Palette): Data[] {
   return [
     ...chart.limits.map((limit) => limitTrace(chart, limit, palette)),
-    ...chart.series.flatMap((series) => seriesTraces(series, palette)),
+    ...chart.series.map((series) => seriesTrace(series, palette)),
   ] as Data[];
 }
 
-function seriesTraces(series: ChartSeries, palette: Palette): object[] {
+function seriesTrace(series: ChartSeries, palette: Palette): object {
   const colour = palette.ink(series.ink);
   const hover = series.silent
     ? { hoverinfo: 'skip' }
@@ -176,24 +228,7 @@ function seriesTraces(series: ChartSeries, palette: Palette): object[] {
       },
     },
   }[series.kind];
-  const drawn = { ...shared, ...own };
-  return series.written === undefined ? [drawn] : [drawn, writtenTrace(series, series.written, palette)];
-}
-
-function writtenTrace(series: ChartSeries, written: NonNullable<ChartSeries['written']>, palette: Palette): object {
-  const place = { above: 'top center', below: 'bottom center', right: 'middle right', left: 'middle left' };
-  return {
-    type: 'scatter',
-    mode: 'text',
-    x: [series.x[written.at]],
-    y: [series.y[written.at]],
-    text: [written.text],
-    textposition: place[written.place ?? 'above'],
-    textfont: { color: palette.ink(series.ink === 'faint' ? 'neutral' : series.ink), size: palette.fontSize - 1 },
-    hoverinfo: 'skip',
-    showlegend: false,
-    cliponaxis: false,
-  };
+  return { ...shared, ...own };
 }
 
 /** The part of the picture beyond a limit, hatched. */
@@ -218,50 +253,13 @@ function limitTrace(chart: ChartSpecification, limit: ChartSpecification['limits
 function layout(chart: ChartSpecification, palette: Palette, narrow: boolean): Partial<Layout> {
   const levels = chart.levels.map((level) => ({
     type: 'line',
-    xref: level.from === undefined ? 'paper' : 'x',
+    xref: 'paper',
     yref: 'y',
-    x0: level.from ?? 0,
-    x1: level.to ?? 1,
+    x0: 0,
+    x1: 1,
     y0: level.y,
     y1: level.y,
     line: { color: palette.ink(level.ink), width: 1.5, dash: 'longdash' },
-  }));
-  const levelWords = chart.levels.map((level) => ({
-    xref: 'paper',
-    yref: 'y',
-    x: 0.008,
-    xanchor: 'left',
-    y: chart.y.logarithmic ? Math.log10(level.y) : level.y,
-    yanchor: 'bottom',
-    text: level.label,
-    showarrow: false,
-    font: { color: palette.ink(level.ink), size: palette.fontSize },
-  }));
-  const limitWords = chart.limits.map((limit) => {
-    const isUpper = limit.to >= (chart.y.range?.[1] ?? limit.to);
-    const edge = isUpper ? limit.from : limit.to;
-    return {
-      xref: 'paper',
-      yref: 'y',
-      x: 0.008,
-      xanchor: 'left',
-      y: chart.y.logarithmic ? Math.log10(edge) : edge,
-      yanchor: isUpper ? 'bottom' : 'top',
-      text: limit.label,
-      showarrow: false,
-      bgcolor: palette.sheet,
-      font: { color: palette.ink('stop'), size: palette.fontSize },
-    };
-  });
-  const notes = chart.notes.map((note) => ({
-    x: chart.x.logarithmic ? Math.log10(note.x) : note.x,
-    y: chart.y.logarithmic ? Math.log10(note.y) : note.y,
-    text: `<b>${note.text}</b>`,
-    showarrow: false,
-    xshift: note.place === 'left' ? -9 : note.place === 'right' ? 9 : 0,
-    yshift: note.place === 'above' ? 15 : note.place === 'below' ? -15 : 0,
-    xanchor: note.place === 'left' ? 'right' : note.place === 'right' ? 'left' : 'center',
-    font: { color: palette.ink(note.ink), size: palette.fontSize + 0.5 },
   }));
   return {
     autosize: true,
@@ -273,7 +271,6 @@ function layout(chart: ChartSpecification, palette: Palette, narrow: boolean): P
     xaxis: axis(chart.x, palette, narrow),
     yaxis: axis(chart.y, palette, narrow),
     shapes: levels,
-    annotations: [...levelWords, ...limitWords, ...notes],
     hovermode: 'closest',
     hoverlabel: {
       bgcolor: palette.sheet,
@@ -289,8 +286,14 @@ function layout(chart: ChartSpecification, palette: Palette, narrow: boolean): P
   } as unknown as Partial<Layout>;
 }
 
+/** Ends of an axis as the library counts them. */
+function endsOf({ range, logarithmic }: ChartAxis): [number, number] {
+  const [low, high] = range ?? [0, 1];
+  return logarithmic ? [Math.log10(low), Math.log10(high)] : [low, high];
+}
+
 function axis(spec: ChartAxis, palette: Palette, narrow: boolean): object {
-  const range = spec.range && (spec.logarithmic ? spec.range.map((end) => Math.log10(end)) : [...spec.range]);
+  const range = spec.range && endsOf(spec);
   return {
     title: { text: spec.unit === '' ? spec.label : `${spec.label}, ${spec.unit}`, standoff: narrow ? 6 : 10 },
     type: spec.names ? 'category' : spec.logarithmic ? 'log' : 'linear',

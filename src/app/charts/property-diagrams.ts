@@ -1,9 +1,19 @@
 // p-h and T-s pictures of a loop as chart specifications: dome, isotherms or isobars, isentropes, quality lines in
 // neutral greys told apart by dash and written on, the loop in the inks of its heat, source and water as levels.
 
+import type { ReferenceStateName } from '../../matter/refrigerants/index.ts';
 import { type QuantityName, quantityUnit, sayQuantity, toView, type UnitView } from '../../quantities/index.ts';
+import { sayReferenceState } from '../ui/reference-state.ts';
 import type { Diagram, DiagramState } from '../worker/diagram.ts';
-import type { ChartSeries, ChartSpecification, Dash, InkRole, LevelLine, LimitBand } from './specification.ts';
+import type {
+  ChartNote,
+  ChartSeries,
+  ChartSpecification,
+  Dash,
+  InkRole,
+  LevelLine,
+  LimitBand,
+} from './specification.ts';
 
 type Line = Diagram['pressureEnthalpy']['lines'][number];
 type Plane = 'pressureEnthalpy' | 'temperatureEntropy';
@@ -26,11 +36,30 @@ const lineLooks: Record<Line['kind'], LineLook> = {
 
 /** Which ink each process of the loop is drawn in: by where its energy comes from or goes. */
 const processInks = {
-  compression: { ink: 'electricity', label: 'compression' },
-  condensation: { ink: 'intoWater', label: 'heat into the water' },
-  expansion: { ink: 'ink', label: 'expansion' },
-  evaporation: { ink: 'fromSource', label: 'heat from the source' },
+  compression: 'electricity',
+  condensation: 'intoWater',
+  expansion: 'ink',
+  evaporation: 'fromSource',
 } as const;
+
+type ProcessWords = Readonly<Record<keyof typeof processInks, string>>;
+
+/** A loop of the workbench stands between a source and the water; a textbook cycle between nothing in particular. */
+function processWords({ levels }: Diagram): ProcessWords {
+  return levels.length > 0
+    ? {
+        compression: 'compression',
+        condensation: 'heat into the water',
+        expansion: 'expansion',
+        evaporation: 'heat from the source',
+      }
+    : {
+        compression: 'compression',
+        condensation: 'condensation',
+        expansion: 'expansion',
+        evaporation: 'evaporation',
+      };
+}
 
 const pointWords: Readonly<Record<string, string>> = {
   compressorInlet: 'into the compressor',
@@ -61,13 +90,10 @@ function propertyChart(diagram: Diagram, plane: Plane, view: UnitView): ChartSpe
   const [xQuantity, yQuantity] = planeQuantities[plane];
   const isPressure = plane === 'pressureEnthalpy';
   const frame = frameOf(diagram, plane, view);
-  const families = diagram[plane].lines.map((line) => familySeries(line, xQuantity, yQuantity, frame, view));
+  const families = diagram[plane].lines.map((line) => familySeries(line, xQuantity, yQuantity, view));
   return {
     title: `${isPressure ? 'Pressure and enthalpy' : 'Temperature and entropy'} of ${diagram.refrigerant}`,
-    description: isPressure
-      ? 'The loop runs anticlockwise: up the compression, left along the heat given to the water, straight down the expansion, right along the heat taken from the source. Broken greys are lines of constant temperature, entropy (s) and quality (x).' +
-        levelWords(diagram)
-      : 'The loop runs clockwise: up the compression, left along the heat given to the water, down the expansion, right along the heat taken from the source. Broken greys are lines of constant pressure and quality.',
+    description: descriptionOf(diagram, isPressure, view),
     x: {
       label: isPressure ? 'specific enthalpy' : 'specific entropy',
       unit: quantityUnit(xQuantity, view),
@@ -89,15 +115,26 @@ function propertyChart(diagram: Diagram, plane: Plane, view: UnitView): ChartSpe
       ink: 'ink',
       place: notePlace(point.name, plane),
     })),
-    table: stateTable(diagram.points, view),
+    table: stateTable(diagram.points, view, diagram.referenceState),
     proportion: 0.64,
   };
 }
 
-function levelWords({ levels }: Diagram): string {
-  return levels.length === 0
-    ? ''
-    : ' The broken levels are the pressures at which it would boil as warm as the source and as the tank water.';
+function descriptionOf(diagram: Diagram, isPressure: boolean, view: UnitView): string {
+  const { condensation, evaporation } = processWords(diagram);
+  const turn = isPressure
+    ? `The loop runs anticlockwise: up the compression, left along the ${condensation}, straight down the expansion, right along the ${evaporation}.`
+    : `The loop runs clockwise: up the compression, left along the ${condensation}, down the expansion, right along the ${evaporation}.`;
+  const families = isPressure
+    ? `Broken greys are lines of constant temperature, of constant entropy (s, in ${quantityUnit('entropy', view)}) and of constant quality (x, the share of vapour).`
+    : 'Broken greys are lines of constant pressure and of constant quality (x, the share of vapour).';
+  const levels =
+    diagram.levels.length === 0
+      ? ''
+      : isPressure
+        ? ' The broken levels are the pressures at which it would boil as warm as the source and as the tank water.'
+        : ' The broken levels are the temperatures of the source and of the tank water.';
+  return `${turn} ${families}${levels}`;
 }
 
 const planeQuantities = {
@@ -110,11 +147,11 @@ function valueOn(point: Omit<DiagramState, 'name'>, plane: Plane, axis: 'x' | 'y
   return axis === 'x' ? point.entropy : point.temperature;
 }
 
-function notePlace(name: string, plane: Plane): 'above' | 'below' | 'left' | 'right' {
+function notePlace(name: string, plane: Plane): ChartNote['place'] {
   if (name === 'compressorInlet') return plane === 'pressureEnthalpy' ? 'below' : 'right';
-  if (name === 'compressorOutletIsentropic') return plane === 'pressureEnthalpy' ? 'above' : 'left';
-  if (name === 'compressorOutlet') return plane === 'pressureEnthalpy' ? 'above' : 'right';
-  if (name === 'condenserOutlet') return 'above';
+  if (name === 'compressorOutletIsentropic') return plane === 'pressureEnthalpy' ? 'aboveLeft' : 'left';
+  if (name === 'compressorOutlet') return plane === 'pressureEnthalpy' ? 'aboveRight' : 'right';
+  if (name === 'condenserOutlet') return plane === 'pressureEnthalpy' ? 'above' : 'aboveLeft';
   return 'below';
 }
 
@@ -138,18 +175,11 @@ function frameOf(diagram: Diagram, plane: Plane, view: UnitView): Frame {
   return { x, y: [toView(low - 18, yQuantity, view), toView(top + 14, yQuantity, view)] };
 }
 
-function familySeries(
-  line: Line,
-  xQuantity: QuantityName,
-  yQuantity: QuantityName,
-  frame: Frame,
-  view: UnitView,
-): ChartSeries {
+function familySeries(line: Line, xQuantity: QuantityName, yQuantity: QuantityName, view: UnitView): ChartSeries {
   const look = lineLooks[line.kind];
   const x = line.x.map((value) => toView(value, xQuantity, view));
   const y = line.y.map((value) => toView(value, yQuantity, view));
   const words = lineWords(line, view);
-  const at = line.kind === 'quality' ? firstInside(x, y, frame) : lastInside(x, y, frame);
   return {
     label: look.label,
     kind: 'line',
@@ -159,7 +189,7 @@ function familySeries(
     x,
     y,
     silent: true,
-    ...(words !== undefined && at !== undefined ? { written: { text: words, at, place: 'above' } } : {}),
+    ...(words === undefined ? {} : { written: { text: words, from: line.kind === 'quality' ? 'start' : 'end' } }),
   };
 }
 
@@ -172,34 +202,16 @@ function lineWords(line: Line, view: UnitView): string | undefined {
   return undefined;
 }
 
-/** The vertex furthest along the line that is still well inside the frame. */
-function lastInside(x: readonly number[], y: readonly number[], frame: Frame): number | undefined {
-  const [xLow, xHigh] = frame.x;
-  const [yLow, yHigh] = frame.y;
-  for (let index = x.length - 1; index >= 0; index--) {
-    const here = { x: x[index]!, y: y[index]! };
-    const marginX = 0.05 * (xHigh - xLow);
-    const isInside =
-      here.x > xLow + marginX && here.x < xHigh - marginX && here.y > yLow * 1.04 && here.y < yHigh * 0.94;
-    if (isInside) return index;
-  }
-  return undefined;
-}
-
-function firstInside(x: readonly number[], y: readonly number[], frame: Frame): number | undefined {
-  const found = lastInside(x.toReversed(), y.toReversed(), frame);
-  return found === undefined ? undefined : x.length - 1 - found;
-}
-
 function processSeries(diagram: Diagram, plane: Plane, view: UnitView): ChartSeries[] {
   const [xQuantity, yQuantity] = planeQuantities[plane];
+  const words = processWords(diagram);
   return (Object.keys(processInks) as (keyof typeof processInks)[]).map((process) => {
     const points = diagram.path.filter((point) => point.process === process);
-    const { ink, label } = processInks[process];
+    const label = words[process];
     return {
       label,
       kind: 'line',
-      ink,
+      ink: processInks[process],
       width: 3,
       inLegend: true,
       x: points.map((point) => toView(valueOn(point, plane, 'x'), xQuantity, view)),
@@ -265,11 +277,11 @@ function limitBands(diagram: Diagram, plane: Plane, frame: Frame, view: UnitView
 export function stateTable(
   points: readonly (DiagramState & { readonly density?: number; readonly quality?: number | null })[],
   view: UnitView,
+  reference: ReferenceStateName = 'iir',
 ): ChartSpecification['table'] {
   const hasMore = points.every((point) => point.density !== undefined);
   return {
-    caption:
-      'States of the refrigerant, in order of flow. Enthalpy is 200 kJ/kg and entropy 1 kJ/(kg K) in boiling liquid at 0 °C.',
+    caption: `States of the refrigerant, in order of flow. Enthalpy and entropy are counted from ${sayReferenceState(reference, view)}.`,
     columns: [
       { label: 'State' },
       { label: 'Temperature', unit: quantityUnit('temperature', view), numeric: true },
@@ -285,16 +297,22 @@ export function stateTable(
     ],
     rows: points.map((point) => [
       `${pointNumbers[point.name] ?? ''} ${pointWords[point.name] ?? point.name}`.trim(),
-      toView(point.temperature, 'temperature', view).toFixed(1),
+      inCell(toView(point.temperature, 'temperature', view), 1),
       toView(point.pressure, 'pressure', view).toPrecision(4),
-      toView(point.enthalpy, 'enthalpy', view).toFixed(1),
-      toView(point.entropy, 'entropy', view).toFixed(4),
+      inCell(toView(point.enthalpy, 'enthalpy', view), 1),
+      inCell(toView(point.entropy, 'entropy', view), 4),
       ...(hasMore
         ? [
             toView(point.density ?? 0, 'density', view).toPrecision(4),
-            point.quality === null || point.quality === undefined ? '–' : point.quality.toFixed(3),
+            point.quality === null || point.quality === undefined ? '–' : inCell(point.quality, 3),
           ]
         : []),
     ]),
   };
+}
+
+/** A number with fixed decimals, with a true minus sign and no "−0.0". */
+function inCell(value: number, decimals: number): string {
+  const said = value.toFixed(decimals);
+  return Number(said) === 0 ? said.replace('-', '') : said.replace('-', '−');
 }

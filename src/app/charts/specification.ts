@@ -36,12 +36,8 @@ export interface ChartSeries {
   readonly width?: number;
   /** Shown on hovering, one per point; without it the point's values are shown. */
   readonly hover?: readonly string[];
-  /** Words written on the line itself at one of its points. */
-  readonly written?: {
-    readonly text: string;
-    readonly at: number;
-    readonly place?: 'above' | 'below' | 'right' | 'left';
-  };
+  /** Words that stand on the line itself, as near to that end of it as there is room. */
+  readonly written?: { readonly text: string; readonly from: 'start' | 'end' };
   readonly inLegend?: boolean;
   /** Background families answer no pointer. */
   readonly silent?: boolean;
@@ -61,9 +57,6 @@ export interface LevelLine {
   readonly label: string;
   readonly y: number;
   readonly ink: InkRole;
-  /** Where on the x axis the words stand; the line's right end without it. */
-  readonly from?: number;
-  readonly to?: number;
 }
 
 export interface ChartNote {
@@ -71,7 +64,7 @@ export interface ChartNote {
   readonly x: number;
   readonly y: number;
   readonly ink: InkRole;
-  readonly place: 'above' | 'below' | 'left' | 'right';
+  readonly place: 'above' | 'below' | 'left' | 'right' | 'aboveLeft' | 'aboveRight';
 }
 
 export interface ChartTable {

@@ -1,0 +1,165 @@
+// All words on a picture, found their places for one size of it: limits and levels first, then the numbers of the states,
+// then what stands on the lines of the families. Pure; how wide a text is the caller tells.
+
+import { type Box, boxesAlong, placeWords, type Spot, type WordsToPlace } from './place-words.ts';
+import type { ChartAxis, ChartNote, ChartSeries, ChartSpecification, InkRole } from './specification.ts';
+
+/** The plot as it is drawn: its size [px] and the ends of its axes, logarithms on a logarithmic one. */
+export interface DrawnPlot {
+  readonly width: number;
+  readonly height: number;
+  readonly x: readonly [number, number];
+  readonly y: readonly [number, number];
+  /** Of the words on levels [px]; those on lines are a little smaller. */
+  readonly fontSize: number;
+}
+
+/** Words with their middle in coordinates of the axes, logarithms on a logarithmic one. */
+export interface PlacedWords extends Spot {
+  readonly text: string;
+  readonly ink: InkRole;
+  readonly size: number;
+  readonly bold: boolean;
+}
+
+export type Measure = (text: string, fontSize: number) => number;
+
+interface Wanted extends WordsToPlace {
+  readonly text: string;
+  readonly ink: InkRole;
+  readonly size: number;
+}
+
+/** Words on the lines of the first of these families find their places first. */
+const familyOrder = ['constant temperature', 'constant pressure', 'constant quality', 'constant entropy'];
+
+const lineHeight = 1.25;
+
+export function wordsOnChart(chart: ChartSpecification, plot: DrawnPlot, measure: Measure): readonly PlacedWords[] {
+  const spot = (x: number | string, y: number): Spot => ({
+    x: share(onAxis(Number(x), chart.x), plot.x) * plot.width,
+    y: (1 - share(onAxis(y, chart.y), plot.y)) * plot.height,
+  });
+  const notes = chart.notes.map((note) => noteWords(note, spot(note.x, note.y), plot.fontSize + 0.5, measure));
+  const loop = chart.series.filter((series) => series.inLegend && series.kind === 'line');
+  const edges = chart.series.filter((series) => series.silent && series.ink === 'neutral');
+  const lineOf = (series: ChartSeries) => series.x.map((x, index) => spot(x, series.y[index] ?? 0));
+  const loopAndStates: Box[] = [
+    ...notes,
+    ...loop.flatMap((series) => boxesAlong(lineOf(series), 5)),
+    ...chart.notes.map((note) => ({ ...spot(note.x, note.y), width: 14, height: 14 })),
+  ];
+  // A limit is named in any case: across the dome if need be, and at the edge of the plot where nothing is free.
+  const limits = limitWords(chart, spot, plot, measure);
+  const limitPlaces = placeWords(limits, loopAndStates, plot).map((place, index) => place ?? atTheEdge(limits[index]!));
+  const limitBoxes = limits.map(({ width, height }, index) => ({ ...limitPlaces[index]!, width, height }));
+  const others = [...levelWords(chart, spot, plot, measure), ...familyWords(chart, lineOf, plot, measure)];
+  const edgeBoxes = edges.flatMap((series) => boxesAlong(lineOf(series), 5));
+  const wanted = [...limits, ...others];
+  const places = [...limitPlaces, ...placeWords(others, [...loopAndStates, ...edgeBoxes, ...limitBoxes], plot)];
+  const toAxes = ({ x, y }: Spot): Spot => ({
+    x: plot.x[0] + (x / plot.width) * (plot.x[1] - plot.x[0]),
+    y: plot.y[1] - (y / plot.height) * (plot.y[1] - plot.y[0]),
+  });
+  return [
+    ...wanted.flatMap(({ text, ink, size }, index) => {
+      const place = places[index];
+      return place === undefined ? [] : [{ ...toAxes(place), text, ink, size, bold: false }];
+    }),
+    ...notes.map(({ text, ink, size, ...place }) => ({ ...toAxes(place), text, ink, size, bold: true })),
+  ];
+}
+
+function share(value: number, [low, high]: readonly [number, number]): number {
+  return (value - low) / (high - low);
+}
+
+function onAxis(value: number, axis: ChartAxis): number {
+  return axis.logarithmic ? Math.log10(value) : value;
+}
+
+function atTheEdge({ width, line, above }: Wanted): Spot {
+  return { x: width / 2 + 4, y: (line[0]?.y ?? 0) - above };
+}
+
+type ToSpot = (x: number, y: number) => Spot;
+
+/** Along the edge of the hatched margin, inside it. */
+function limitWords(chart: ChartSpecification, spot: ToSpot, plot: DrawnPlot, measure: Measure): Wanted[] {
+  return chart.limits.map((limit) => {
+    const isUpper = limit.to >= (chart.y.range?.[1] ?? limit.to);
+    const height = plot.fontSize * lineHeight;
+    const { y } = spot(0, isUpper ? limit.from : limit.to);
+    return {
+      text: limit.label,
+      ink: 'stop',
+      size: plot.fontSize,
+      width: measure(limit.label, plot.fontSize),
+      height,
+      line: acrossThePlot(y, plot),
+      above: (isUpper ? 1 : -1) * (height / 2 + 3),
+    };
+  });
+}
+
+function levelWords(chart: ChartSpecification, spot: ToSpot, plot: DrawnPlot, measure: Measure): Wanted[] {
+  return chart.levels.map((level) => {
+    const height = plot.fontSize * lineHeight;
+    return {
+      text: level.label,
+      ink: level.ink,
+      size: plot.fontSize,
+      width: measure(level.label, plot.fontSize),
+      height,
+      line: acrossThePlot(spot(0, level.y).y, plot),
+      above: height / 2 + 3,
+    };
+  });
+}
+
+function acrossThePlot(y: number, plot: DrawnPlot): readonly Spot[] {
+  return [
+    { x: 0, y },
+    { x: plot.width, y },
+  ];
+}
+
+function familyWords(
+  chart: ChartSpecification,
+  lineOf: (series: ChartSeries) => readonly Spot[],
+  plot: DrawnPlot,
+  measure: Measure,
+): Wanted[] {
+  const size = plot.fontSize - 1;
+  return chart.series
+    .flatMap((series) => (series.written === undefined ? [] : [{ series, written: series.written }]))
+    .sort((a, b) => familyOrder.indexOf(a.series.label) - familyOrder.indexOf(b.series.label))
+    .map(({ series, written }) => ({
+      text: written.text,
+      ink: series.ink === 'faint' ? 'neutral' : series.ink,
+      size,
+      width: measure(written.text, size),
+      height: size * lineHeight,
+      line: written.from === 'start' ? lineOf(series) : lineOf(series).toReversed(),
+      above: 0,
+    }));
+}
+
+type NoteBox = Box & { readonly text: string; readonly ink: InkRole; readonly size: number };
+
+function noteWords(note: ChartNote, at: Spot, size: number, measure: Measure): NoteBox {
+  const width = 1.15 * measure(note.text, size);
+  const height = size * lineHeight;
+  const aside = note.place.endsWith('eft') ? -1 : note.place.endsWith('ight') ? 1 : 0;
+  const up = note.place.startsWith('above') ? -1 : note.place.startsWith('below') ? 1 : 0;
+  const isDiagonal = aside !== 0 && up !== 0;
+  return {
+    text: note.text,
+    ink: note.ink,
+    size,
+    width,
+    height,
+    x: at.x + aside * (width / 2 + (isDiagonal ? 2 : 8)),
+    y: at.y + up * (height / 2 + (isDiagonal ? 4 : 6)),
+  };
+}
