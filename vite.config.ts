@@ -50,7 +50,11 @@ export default defineConfig({
   build: {
     outDir: 'dist/app',
     target: 'es2023',
-    modulePreload: { polyfill: false },
+    modulePreload: {
+      polyfill: false,
+      // Preloading goes through the document, which the worker does not have.
+      resolveDependencies: (_file, dependencies, { hostId }) => (hostId.includes('engine.worker') ? [] : dependencies),
+    },
     assetsInlineLimit: 0,
     // The chart library alone is larger than the usual warning allows; it is not part of the first load.
     chunkSizeWarningLimit: 5000,

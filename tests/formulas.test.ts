@@ -155,7 +155,7 @@ function foldersWithRecords(): string[] {
   const files = (readdirSync(join(root, 'src'), { recursive: true }) as string[])
     .filter((path) => path.endsWith('.ts'))
     // The list of all of them, not a record.
-    .filter((path) => path !== 'assess/workings.ts');
+    .filter((path) => path !== 'assess/formulas.ts');
   const folders = files
     .filter((path) => /:\s*(readonly )?Formula(\[\])?\s*=/.test(readFileSync(join(root, 'src', path), 'utf8')))
     .map((path) => `src/${path.split('/').slice(0, -1).join('/')}`);

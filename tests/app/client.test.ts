@@ -27,6 +27,7 @@ class FakeWorker implements WorkerPort {
 const request = (refrigerant: string): Extract<EngineRequest, { kind: 'diagram' }> => ({
   kind: 'diagram',
   request: { refrigerant } as DiagramRequest,
+  view: 'metric',
 });
 
 function setUp() {

@@ -1,8 +1,11 @@
 // What the worker answers: an Assessment with words and formulas for everything shown, or problems with their place.
 
 import { describe, expect, test } from 'vitest';
+import { formulaTexts } from '../../src/app/worker/formulas.ts';
 import { createServe } from '../../src/app/worker/serve.ts';
 import { answerTo, exampleFiles, exampleText, replyTo } from './answers.ts';
+
+const formulas = formulaTexts();
 
 describe.each(exampleFiles)('%s', (file) => {
   const answer = answerTo(file);
@@ -16,7 +19,7 @@ describe.each(exampleFiles)('%s', (file) => {
       expect(words.text).not.toBe('');
     }
     expect(assessment.workings.length).toBeGreaterThan(10);
-    for (const step of assessment.workings) expect(answer.formulas[step.formula], step.formula).toBeDefined();
+    for (const step of assessment.workings) expect(formulas[step.formula], step.formula).toBeDefined();
   });
 
   test('headline numbers can be followed to a formula and its file', () => {
@@ -24,7 +27,7 @@ describe.each(exampleFiles)('%s', (file) => {
     for (const { result } of shown) {
       const step = assessment.workings.find((candidate) => candidate.result === result);
       expect(step, result).toBeDefined();
-      expect(answer.formulas[step?.formula ?? '']?.file).toMatch(/^src\/.*\.ts$/);
+      expect(formulas[step?.formula ?? '']?.file).toMatch(/^src\/.*\.ts$/);
     }
   });
 
@@ -54,15 +57,18 @@ describe('bad requests', () => {
       body: {
         kind: 'cycle',
         form: {
-          refrigerant: 'R134a',
-          evaporating: 273.15,
-          condensing: 400,
-          superheat: 5,
-          subcooling: 3,
-          isentropicEfficiency: 0.7,
+          request: {
+            refrigerant: 'R134a',
+            evaporating: 273.15,
+            condensing: 400,
+            superheat: 5,
+            subcooling: 3,
+            isentropicEfficiency: 0.7,
+          },
           isotherms: [],
           isobars: [],
         },
+        view: 'us',
       },
     });
     expect(reply).toMatchObject({ id: 7, ok: false, problems: [{ code: 'condensingAboveCritical' }] });

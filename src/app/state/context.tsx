@@ -4,12 +4,15 @@ import { createContext, type Dispatch, useContext } from 'react';
 import type { DesignDocument, DesignProblem, EditResult } from '../../design/index.ts';
 import type { StationName } from '../stations/names.ts';
 import type { EngineClient } from '../worker/client.ts';
+import type { Keeper } from './storage.ts';
 import type { WorkbenchAction, WorkbenchState } from './workbench.ts';
 
 export interface Workbench {
   readonly state: WorkbenchState;
   readonly dispatch: Dispatch<WorkbenchAction>;
   readonly engine: EngineClient;
+  /** What the browser keeps between visits. */
+  readonly keeper: Keeper;
   readonly document: DesignDocument;
   /** Takes over the outcome of an edit, marked by the path it is of, or answers what was wrong. */
   readonly edit: (outcome: EditResult, path: string) => readonly DesignProblem[];

@@ -1,6 +1,7 @@
 // The diagram data of a loop, asked from the worker; the last one stays while the next is made.
 
 import { useEffect, useState } from 'react';
+import type { UnitView } from '../../quantities/index.ts';
 import type { Diagram, DiagramRequest } from '../worker/diagram.ts';
 import { useWorkbench } from './context.tsx';
 
@@ -9,12 +10,12 @@ export interface DiagramState {
   readonly problem: string | undefined;
 }
 
-export function useDiagram(request: DiagramRequest): DiagramState {
+export function useDiagram(request: DiagramRequest, view: UnitView): DiagramState {
   const { engine } = useWorkbench();
   const [state, setState] = useState<DiagramState>({ diagram: undefined, problem: undefined });
   useEffect(() => {
     let dropped = false;
-    void engine.ask({ kind: 'diagram', request }).then((outcome) => {
+    void engine.ask({ kind: 'diagram', request, view }).then((outcome) => {
       if (dropped || outcome.outcome === 'superseded') return;
       if (outcome.outcome === 'answered') setState({ diagram: outcome.answer, problem: undefined });
       else setState({ diagram: undefined, problem: outcome.problems.map((problem) => problem.message).join(' ') });
@@ -22,6 +23,6 @@ export function useDiagram(request: DiagramRequest): DiagramState {
     return () => {
       dropped = true;
     };
-  }, [engine, request]);
+  }, [engine, request, view]);
   return state;
 }

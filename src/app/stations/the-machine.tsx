@@ -25,7 +25,7 @@ export function TheMachine({ answer, view }: StationProps): ReactNode {
             quantity="power"
             view={view}
             ink="into-water"
-            answer={answer}
+            workings={assessment.workings}
           />
           <NumberItem
             label="Electricity of the compressor"
@@ -33,14 +33,14 @@ export function TheMachine({ answer, view }: StationProps): ReactNode {
             quantity="electricPower"
             view={view}
             ink="electricity"
-            answer={answer}
+            workings={assessment.workings}
           />
           <NumberItem
             label="Shell heat, lost beside the water"
             band={exactly(flows.shellHeat)}
             quantity="power"
             view={view}
-            answer={answer}
+            workings={assessment.workings}
             result="operating.compressor.shellHeat"
           />
           <NumberItem
@@ -48,21 +48,21 @@ export function TheMachine({ answer, view }: StationProps): ReactNode {
             band={operating.volumetricEfficiency}
             quantity="fraction"
             view={view}
-            answer={answer}
+            workings={assessment.workings}
           />
           <NumberItem
             label="Overall efficiency"
             band={operating.overallEfficiency}
             quantity="fraction"
             view={view}
-            answer={answer}
+            workings={assessment.workings}
           />
           <NumberItem
             label="Refrigerant flow"
             band={operating.massFlow}
             quantity="massFlow"
             view={view}
-            answer={answer}
+            workings={assessment.workings}
           />
         </Numbers>
       }

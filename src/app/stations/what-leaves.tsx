@@ -19,7 +19,13 @@ export function WhatLeaves({ answer, view }: StationProps): ReactNode {
       answer={answerSentence(assessment, view)}
       numbers={
         <Numbers>
-          <NumberItem label="Leaves the tank" band={tank.loss} quantity="power" view={view} answer={answer} />
+          <NumberItem
+            label="Leaves the tank"
+            band={tank.loss}
+            quantity="power"
+            view={view}
+            workings={assessment.workings}
+          />
           <NumberItem
             label="Comes from pumps"
             band={exactly(tank.gains.pump)}
@@ -40,14 +46,14 @@ export function WhatLeaves({ answer, view }: StationProps): ReactNode {
             quantity="power"
             view={view}
             ink="into-water"
-            answer={answer}
+            workings={assessment.workings}
           />
           <NumberItem
             label="Water that evaporates"
             band={tank.evaporation}
             quantity="evaporation"
             view={view}
-            answer={answer}
+            workings={assessment.workings}
           />
           {cooling !== undefined && (
             <NumberItem
@@ -56,7 +62,7 @@ export function WhatLeaves({ answer, view }: StationProps): ReactNode {
               quantity="duration"
               view={view}
               note="with every heat source off"
-              answer={answer}
+              workings={assessment.workings}
               result="tank.timePerKelvin"
             />
           )}

@@ -33,7 +33,7 @@ export function WhereItSettles({ answer, view }: StationProps): ReactNode {
     }),
     [operating, view],
   );
-  const { diagram, problem } = useDiagram(request);
+  const { diagram, problem } = useDiagram(request, view);
   const chart = useMemo(() => diagram && pressureEnthalpyChart(diagram, view), [diagram, view]);
   return (
     <Station
@@ -48,7 +48,7 @@ export function WhereItSettles({ answer, view }: StationProps): ReactNode {
             view={view}
             ink="from-source"
             note={sayBand(operating.evaporatingPressure, 'pressure', view)}
-            answer={answer}
+            workings={assessment.workings}
           />
           <NumberItem
             label="Condensing"
@@ -57,14 +57,14 @@ export function WhereItSettles({ answer, view }: StationProps): ReactNode {
             view={view}
             ink="into-water"
             note={sayBand(operating.condensingPressure, 'pressure', view)}
-            answer={answer}
+            workings={assessment.workings}
           />
           <NumberItem
             label="Discharge gas"
             band={operating.dischargeTemperature}
             quantity="temperature"
             view={view}
-            answer={answer}
+            workings={assessment.workings}
           />
           <NumberItem
             label="Heat to the water"
@@ -72,7 +72,7 @@ export function WhereItSettles({ answer, view }: StationProps): ReactNode {
             quantity="power"
             view={view}
             ink="into-water"
-            answer={answer}
+            workings={assessment.workings}
           />
           <NumberItem
             label="Electricity, all parts"
@@ -80,21 +80,21 @@ export function WhereItSettles({ answer, view }: StationProps): ReactNode {
             quantity="electricPower"
             view={view}
             ink="electricity"
-            answer={answer}
+            workings={assessment.workings}
           />
           <NumberItem
             label="COP of the compressor alone"
             band={assessment.compressorCop}
             quantity="ratio"
             view={view}
-            answer={answer}
+            workings={assessment.workings}
           />
           <NumberItem
             label="COP with fan, pump, controls"
             band={assessment.systemCop}
             quantity="ratio"
             view={view}
-            answer={answer}
+            workings={assessment.workings}
           />
           {assessment.seasonCop !== null && (
             <NumberItem
@@ -102,7 +102,7 @@ export function WhereItSettles({ answer, view }: StationProps): ReactNode {
               band={assessment.seasonCop}
               quantity="ratio"
               view={view}
-              answer={answer}
+              workings={assessment.workings}
             />
           )}
         </Numbers>
@@ -165,7 +165,11 @@ function Sizes({ sizing, answer, view }: StationProps & { sizing: SizingAnswer }
             surface.
           </p>
           <p className="quiet">Left out: {condenser.leavesOut}.</p>
-          <HowComputed answer={answer} result={condenser.coilLength.result} of="length of the coil" />
+          <HowComputed
+            workings={answer.assessment.workings}
+            result={condenser.coilLength.result}
+            of="length of the coil"
+          />
         </div>
         <div>
           <h4>Out of the source, {say(evaporator.approach, 'temperatureDifference', view)}</h4>
@@ -174,7 +178,11 @@ function Sizes({ sizing, answer, view }: StationProps & { sizing: SizingAnswer }
             {sayBand(evaporator.airFlow, 'volumeFlow', view)} of air through it.
           </p>
           <p className="quiet">Left out: {evaporator.leavesOut}.</p>
-          <HowComputed answer={answer} result={evaporator.faceArea.result} of="face of the coil" />
+          <HowComputed
+            workings={answer.assessment.workings}
+            result={evaporator.faceArea.result}
+            of="face of the coil"
+          />
         </div>
       </div>
     </section>

@@ -3,19 +3,24 @@
 
 import { type ReactNode, useState } from 'react';
 import type { WorkingStep } from '../../quantities/index.ts';
-import type { AssessAnswer, FormulaText } from '../worker/messages.ts';
+import { useFormulas } from '../state/formulas.ts';
+import type { FormulaText, FormulaTexts } from '../worker/messages.ts';
 
 export interface HowComputedProps {
-  readonly answer: AssessAnswer;
+  /** The steps behind everything shown, in which this result is one. */
+  readonly workings: readonly WorkingStep[];
   /** Name of the result in the workings: 'tank.load'. */
   readonly result: string;
   /** What the number is called on the page, for the button's name. */
   readonly of: string;
+  /** What the button says where it stands apart from its number. */
+  readonly words?: string;
 }
 
-export function HowComputed({ answer, result, of }: HowComputedProps): ReactNode {
-  const steps = stepsOf(answer, result);
+export function HowComputed({ workings, result, of, words = 'how computed' }: HowComputedProps): ReactNode {
+  const steps = stepsOf(workings, result);
   const [open, setOpen] = useState(false);
+  const { formulas, problem } = useFormulas(open);
   if (steps.length === 0) return null;
   return (
     <div className="how">
@@ -23,13 +28,17 @@ export function HowComputed({ answer, result, of }: HowComputedProps): ReactNode
         type="button"
         className="linkish how-button"
         aria-expanded={open}
-        aria-label={`how computed: ${of}`}
+        aria-label={words === 'how computed' ? `how computed: ${of}` : undefined}
         onClick={() => setOpen(!open)}
       >
-        how computed
+        {words}
       </button>
+      {open && problem !== undefined && <p className="quiet">{problem}</p>}
       {open &&
-        steps.map((step) => <Step key={`${step.result} ${step.formula}`} step={step} answer={answer} depth={0} />)}
+        formulas !== undefined &&
+        steps.map((step) => (
+          <Step key={`${step.result} ${step.formula}`} step={step} known={{ workings, formulas }} depth={0} />
+        ))}
     </div>
   );
 }
@@ -37,9 +46,14 @@ export function HowComputed({ answer, result, of }: HowComputedProps): ReactNode
 /** Deeper than this, a step is named but not opened: no chain of the engine is longer. */
 const deepest = 12;
 
-function Step({ step, answer, depth }: { step: WorkingStep; answer: AssessAnswer; depth: number }): ReactNode {
+interface Known {
+  readonly workings: readonly WorkingStep[];
+  readonly formulas: FormulaTexts;
+}
+
+function Step({ step, known, depth }: { step: WorkingStep; known: Known; depth: number }): ReactNode {
   const [opened, setOpened] = useState<readonly string[]>([]);
-  const formula = answer.formulas[step.formula];
+  const formula = known.formulas[step.formula];
   if (formula === undefined) return null;
   const { symbol, unit } = formula.result;
   const toggle = (from: string) =>
@@ -79,7 +93,13 @@ function Step({ step, answer, depth }: { step: WorkingStep; answer: AssessAnswer
                 <td>{formula.symbols[name]?.meaning}</td>
                 <td className="number">{withUnit(value, formula.symbols[name]?.unit)}</td>
                 <td>
-                  <Origin from={step.from[name]} answer={answer} depth={depth} opened={opened} toggle={toggle} />
+                  <Origin
+                    from={step.from[name]}
+                    workings={known.workings}
+                    depth={depth}
+                    opened={opened}
+                    toggle={toggle}
+                  />
                 </td>
               </tr>
             ))}
@@ -88,16 +108,16 @@ function Step({ step, answer, depth }: { step: WorkingStep; answer: AssessAnswer
       </div>
       <FormulaSource formula={formula} />
       {opened.map((from) =>
-        stepsOf(answer, from).map((inner) => (
-          <Step key={`${inner.result} ${inner.formula}`} step={inner} answer={answer} depth={depth + 1} />
+        stepsOf(known.workings, from).map((inner) => (
+          <Step key={`${inner.result} ${inner.formula}`} step={inner} known={known} depth={depth + 1} />
         )),
       )}
     </div>
   );
 }
 
-function stepsOf(answer: AssessAnswer, result: string): readonly WorkingStep[] {
-  return answer.assessment.workings.filter((step) => step.result === result);
+function stepsOf(workings: readonly WorkingStep[], result: string): readonly WorkingStep[] {
+  return workings.filter((step) => step.result === result);
 }
 
 function FormulaSource({ formula }: { formula: FormulaText }): ReactNode {
@@ -123,16 +143,16 @@ function FormulaSource({ formula }: { formula: FormulaText }): ReactNode {
 
 interface OriginProps {
   readonly from: string | undefined;
-  readonly answer: AssessAnswer;
+  readonly workings: readonly WorkingStep[];
   readonly depth: number;
   readonly opened: readonly string[];
   readonly toggle: (from: string) => void;
 }
 
 /** Where a number came from: a field of the design, or another step, which opens below. */
-function Origin({ from, answer, depth, opened, toggle }: OriginProps): ReactNode {
+function Origin({ from, workings, depth, opened, toggle }: OriginProps): ReactNode {
   if (from === undefined) return <span className="quiet">constant</span>;
-  if (depth >= deepest || stepsOf(answer, from).length === 0) return <code className="path">{from}</code>;
+  if (depth >= deepest || stepsOf(workings, from).length === 0) return <code className="path">{from}</code>;
   return (
     <button type="button" className="linkish" aria-expanded={opened.includes(from)} onClick={() => toggle(from)}>
       <code className="path">{from}</code>

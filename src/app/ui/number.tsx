@@ -1,8 +1,7 @@
 // A headline number: what it is, its likely value, its range, and how it was computed.
 
 import type { ReactNode } from 'react';
-import type { Band, QuantityName, UnitView } from '../../quantities/index.ts';
-import type { AssessAnswer } from '../worker/messages.ts';
+import type { Band, QuantityName, UnitView, WorkingStep } from '../../quantities/index.ts';
 import { HowComputed } from './how-computed.tsx';
 import { sayParts } from './say.ts';
 
@@ -14,14 +13,14 @@ export interface NumberItemProps {
   readonly ink?: 'into-water' | 'from-source' | 'electricity';
   readonly currency?: string;
   readonly note?: string;
-  /** The answer whose workings show how the number came about. */
-  readonly answer?: AssessAnswer;
+  /** The steps that show how the number came about. */
+  readonly workings?: readonly WorkingStep[];
   /** Name of the result in the workings, where the band does not carry it. */
   readonly result?: string;
 }
 
 export function NumberItem(props: NumberItemProps): ReactNode {
-  const { label, band, quantity, view, ink, currency, note, answer } = props;
+  const { label, band, quantity, view, ink, currency, note, workings } = props;
   const result = props.result ?? band.result;
   const { likely, range } = sayParts(band, quantity, view, currency);
   return (
@@ -30,9 +29,9 @@ export function NumberItem(props: NumberItemProps): ReactNode {
       <dd className={`number-value${ink === undefined ? '' : ` ink-${ink}`}`}>{likely}</dd>
       {range !== undefined && <dd className="number-range">{range}</dd>}
       {note !== undefined && <dd className="number-range">{note}</dd>}
-      {answer !== undefined && result !== undefined && (
+      {workings !== undefined && result !== undefined && (
         <dd>
-          <HowComputed answer={answer} result={result} of={label} />
+          <HowComputed workings={workings} result={result} of={label} />
         </dd>
       )}
     </div>

@@ -1,9 +1,27 @@
 // Short names for putting values into words of the view; the rules are those of quantities/.
 
-import { type Band, type QuantityName, sayBand, sayQuantity, sayRange, type UnitView } from '../../quantities/index.ts';
+import {
+  type Band,
+  type QuantityName,
+  quantityUnit,
+  sayBand,
+  sayQuantity,
+  sayRange,
+  toView,
+  type UnitView,
+} from '../../quantities/index.ts';
 
 export function say(value: number, quantity: QuantityName, view: UnitView, digits?: number): string {
   return sayQuantity(value, quantity, view, digits);
+}
+
+/** A value with all its significant digits, trailing zeros too, for columns of exact results: "38.00 kJ/kg". */
+export function sayFixed(value: number, quantity: QuantityName, view: UnitView, digits: number): string {
+  const number = toView(value, quantity, view);
+  const before = number === 0 ? 1 : Math.floor(Math.log10(Math.abs(number))) + 1;
+  const said = number.toFixed(Math.max(0, Math.min(12, digits - before))).replace('-', '−');
+  const unit = quantityUnit(quantity, view);
+  return unit === '' ? said : `${said}\u00a0${unit.replaceAll(' ', '\u00a0')}`;
 }
 
 /** Likely value and range as two texts, for a headline number over its range. */

@@ -47,7 +47,7 @@ export function Verdict({ answer, view, stale, openAssumptions, open }: VerdictP
           )}
         </div>
       </div>
-      <Ranges assessment={assessment} answer={answer} view={view} />
+      <Ranges assessment={assessment} view={view} />
     </section>
   );
 }
@@ -59,20 +59,19 @@ function findingCount(stops: number, looks: number): string {
 
 interface RangesProps {
   readonly assessment: Assessment;
-  readonly answer: AssessAnswer;
   readonly view: UnitView;
 }
 
 /** Heat needed and heat delivered with their ranges on one scale: where they overlap, nobody can know yet. */
-function Ranges({ assessment, answer, view }: RangesProps): ReactNode {
+function Ranges({ assessment, view }: RangesProps): ReactNode {
   const { tankLoad, heatDelivered } = assessment;
   const top = 1.08 * Math.max(tankLoad.high, heatDelivered.high, 1);
   return (
     <div className="ranges">
       <RangeRow label="The tank needs" band={tankLoad} top={top} ink="leaving" view={view} />
-      <HowComputed answer={answer} result={tankLoad.result} of="The tank needs" />
+      <HowComputed workings={assessment.workings} result={tankLoad.result} of="The tank needs" />
       <RangeRow label="The machine brings" band={heatDelivered} top={top} ink="into-water" view={view} />
-      <HowComputed answer={answer} result={heatDelivered.result} of="The machine brings" />
+      <HowComputed workings={assessment.workings} result={heatDelivered.result} of="The machine brings" />
       <p className="quiet">
         One scale from 0 to {say(top, 'power', view)}. The band is the range, the stroke the likely value.
       </p>

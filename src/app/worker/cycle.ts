@@ -1,35 +1,84 @@
-// The textbook cycle for the paper "Cycle alone": plain numbers of its small form in, the cycle with its pictures out.
+// The textbook cycle for the paper "Cycle alone": its request in, the cycle with its steps and pictures out; and what was
+// wrong with a request, in words of the view.
 
-import { type TextbookCycle, textbookCycle } from '../../loop/index.ts';
+import { messageInView } from '../../assess/index.ts';
+import {
+  type TextbookCycle,
+  type TextbookCycleRequest,
+  textbookCycle,
+  textbookCycleWorking,
+} from '../../loop/index.ts';
+import { refrigerant } from '../../matter/refrigerants/index.ts';
+import { InputError, type KettlefinError, OutOfModelError } from '../../numerics/index.ts';
+import { type QuantityName, sayQuantity, type UnitView, type WorkingStep } from '../../quantities/index.ts';
 import { type Diagram, makeDiagram } from './diagram.ts';
 
-/** Temperatures [K], differences [K], efficiency as a share. */
 export interface CycleForm {
-  readonly refrigerant: string;
-  readonly evaporating: number;
-  readonly condensing: number;
-  readonly superheat: number;
-  readonly subcooling: number;
-  readonly isentropicEfficiency: number;
+  readonly request: TextbookCycleRequest;
+  /** Isotherms and isobars round in the view's own units [K], [Pa]. */
   readonly isotherms: readonly number[];
   readonly isobars: readonly number[];
 }
 
 export interface CycleAnswer {
   readonly cycle: TextbookCycle;
+  readonly workings: readonly WorkingStep[];
   readonly diagram: Diagram;
 }
 
-export function answerCycle(form: CycleForm): CycleAnswer {
-  const { isotherms, isobars, ...request } = form;
+export function answerCycle({ request, isotherms, isobars }: CycleForm): CycleAnswer {
   const cycle = textbookCycle(request);
+  const referenceState = request.referenceState ?? 'iir';
   const diagram = makeDiagram({
-    refrigerant: form.refrigerant,
+    refrigerant: request.refrigerant,
     points: cycle.points,
     levels: [],
     limits: [],
     isotherms,
     isobars,
+    referenceState,
   });
-  return { cycle, diagram };
+  return { cycle, workings: textbookCycleWorking(cycle), diagram };
+}
+
+/** What a person calls each number of the request. */
+const names: Readonly<Partial<Record<string, readonly [string, QuantityName]>>> = {
+  evaporating: ['evaporating temperature', 'temperature'],
+  evaporatingPressure: ['evaporating pressure', 'pressure'],
+  condensing: ['condensing temperature', 'temperature'],
+  condensingPressure: ['condensing pressure', 'pressure'],
+  superheat: ['superheat', 'temperatureDifference'],
+  suctionTemperature: ['suction temperature', 'temperature'],
+  subcooling: ['subcooling', 'temperatureDifference'],
+  liquidTemperature: ['liquid temperature', 'temperature'],
+  isentropicEfficiency: ['isentropic efficiency', 'fraction'],
+  dischargeTemperature: ['discharge temperature', 'temperature'],
+  deadState: ['dead state', 'temperature'],
+  sinkTemperature: ['body the heat is given to', 'temperature'],
+  sourceTemperature: ['body the heat is taken from', 'temperature'],
+};
+
+export function sayCycleError(error: KettlefinError, { request }: CycleForm, view: UnitView): string {
+  if (error.code === 'condensingAboveCritical') {
+    const { temperature, pressure } = refrigerant(request.refrigerant).critical;
+    const critical = `${sayQuantity(temperature, 'temperature', view, 3)}, ${sayQuantity(pressure, 'pressure', view, 3)}`;
+    return `Above its critical point (${critical}) ${request.refrigerant} does not condense. Give a condensing temperature below it; cycles that reach above it are not computed.`;
+  }
+  if (error instanceof InputError) {
+    const [label, quantity] = names[error.path] ?? [undefined, undefined];
+    const received = Number(error.received);
+    if (label !== undefined && Number.isFinite(received)) {
+      return `The ${label} cannot be ${sayQuantity(received, quantity, view, 4)}. It should be ${messageInView(error.expected, view)}.`;
+    }
+  }
+  if (error instanceof OutOfModelError) {
+    // The engine names the field and, after a colon, what of it left the equation's range.
+    const [label] = names[error.quantity.split(':')[0] ?? ''] ?? [undefined];
+    const quantity = error.unit === 'K' ? 'temperature' : error.unit === 'Pa' ? 'pressure' : undefined;
+    if (label !== undefined && quantity !== undefined) {
+      const said = (value: number) => sayQuantity(value, quantity, view, 4);
+      return `With this ${label} the refrigerant would be at ${said(error.value)}. The equation of ${request.refrigerant} covers ${said(error.low)} to ${said(error.high)}.`;
+    }
+  }
+  return messageInView(error.message, view);
 }

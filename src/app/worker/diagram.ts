@@ -9,7 +9,13 @@ import {
   type PropertyDiagram,
   propertyDiagram,
 } from '../../loop/index.ts';
-import { refrigerant, type State, saturationAtTemperature } from '../../matter/refrigerants/index.ts';
+import {
+  type ReferenceStateName,
+  referenceOffset,
+  refrigerant,
+  type State,
+  saturationAtTemperature,
+} from '../../matter/refrigerants/index.ts';
 import { KettlefinError } from '../../numerics/index.ts';
 
 /** A temperature outside the refrigerant that its pictures show as a level. */
@@ -42,6 +48,8 @@ export interface DiagramRequest {
   /** Isotherms and isobars round in the view's own units [K], [Pa]. */
   readonly isotherms: readonly number[];
   readonly isobars: readonly number[];
+  /** Zero of enthalpy and entropy of the points; 'iir' where absent. */
+  readonly referenceState?: ReferenceStateName;
 }
 
 /** A level with the saturation pressure of its temperature; undefined above the critical point. */
@@ -55,6 +63,7 @@ export interface DiagramLimit extends LimitRequest {
 
 export interface Diagram {
   readonly refrigerant: string;
+  readonly referenceState: ReferenceStateName;
   readonly pressureEnthalpy: PropertyDiagram;
   readonly temperatureEntropy: PropertyDiagram;
   readonly path: readonly PathPoint[];
@@ -65,6 +74,7 @@ export interface Diagram {
 
 export function makeDiagram(request: DiagramRequest): Diagram {
   const fluid = refrigerant(request.refrigerant);
+  const { referenceState = 'iir' } = request;
   const region = {
     ...diagramRegion(fluid, request.points as unknown as readonly State[]),
     isotherms: request.isotherms,
@@ -76,13 +86,26 @@ export function makeDiagram(request: DiagramRequest): Diagram {
   });
   return {
     refrigerant: request.refrigerant,
-    pressureEnthalpy: propertyDiagram(fluid, 'pressureEnthalpy', region),
-    temperatureEntropy: propertyDiagram(fluid, 'temperatureEntropy', region),
-    path: cyclePath(fluid, request.points as unknown as readonly CyclePoint[]),
+    referenceState,
+    pressureEnthalpy: withEntropiesFrom(
+      referenceOffset(fluid, referenceState).entropy,
+      propertyDiagram(fluid, 'pressureEnthalpy', region, referenceState),
+    ),
+    temperatureEntropy: propertyDiagram(fluid, 'temperatureEntropy', region, referenceState),
+    path: cyclePath(fluid, request.points as unknown as readonly CyclePoint[], referenceState),
     points: request.points,
     levels: request.levels.map(withPressure),
     limits: request.limits.map(withPressure),
   };
+}
+
+/** The values of the isentropes counted from the same zero as their entropies elsewhere. */
+function withEntropiesFrom(offset: number, diagram: PropertyDiagram): PropertyDiagram {
+  if (offset === 0) return diagram;
+  const lines = diagram.lines.map((line) =>
+    line.kind === 'isentrope' ? { ...line, value: line.value + offset } : line,
+  );
+  return { ...diagram, lines };
 }
 
 function saturationPressure(name: string, temperature: number): number | undefined {

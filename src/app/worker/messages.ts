@@ -18,6 +18,9 @@ export interface FormulaText {
   readonly file: string;
 }
 
+/** Formulas by their id. */
+export type FormulaTexts = Readonly<Record<string, FormulaText>>;
+
 export interface AssessRequest {
   readonly kind: 'assess';
   /** The design's own text, as it would be saved. */
@@ -35,7 +38,6 @@ export interface AssessAnswer {
   /** Words per finding and per caution, in the order of the Assessment, in the view's units. */
   readonly findingWords: readonly WordsOfFinding[];
   readonly cautionWords: readonly WordsOfFinding[];
-  readonly formulas: Readonly<Record<string, FormulaText>>;
   /** How long the engine took [ms]. */
   readonly took: number;
 }
@@ -43,20 +45,28 @@ export interface AssessAnswer {
 export interface CycleRequest {
   readonly kind: 'cycle';
   readonly form: CycleForm;
+  readonly view: UnitView;
 }
 
 export interface DiagramMessage {
   readonly kind: 'diagram';
   readonly request: DiagramRequest;
+  readonly view: UnitView;
 }
 
-export type EngineRequest = AssessRequest | CycleRequest | DiagramMessage;
+/** Every formula of the engine, for showing how numbers were computed. */
+export interface FormulasRequest {
+  readonly kind: 'formulas';
+}
+
+export type EngineRequest = AssessRequest | CycleRequest | DiagramMessage | FormulasRequest;
 
 /** What each kind of request is answered with. */
 export interface EngineAnswers {
   readonly assess: AssessAnswer;
   readonly cycle: CycleAnswer;
   readonly diagram: Diagram;
+  readonly formulas: FormulaTexts;
 }
 
 /** One thing wrong, with the place in the design where there is one. */

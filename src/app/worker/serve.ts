@@ -1,11 +1,11 @@
 // Answers the page's requests with the engine. No worker in it: the tests call it directly, in Node. One Assessor is
-// kept, so that an edit computes only what depends on it.
+// kept, so that an edit computes only what depends on it. Messages of the engine are said in the reader's units.
 
-import { type AssessOutcome, Assessor, formulaById, sayFinding } from '../../assess/index.ts';
+import { type AssessOutcome, Assessor, messageInView, sayFinding } from '../../assess/index.ts';
 import { sayProblem } from '../../design/index.ts';
 import { KettlefinError } from '../../numerics/index.ts';
-import type { Finding, UnitView, WorkingStep } from '../../quantities/index.ts';
-import { answerCycle } from './cycle.ts';
+import type { Finding, UnitView } from '../../quantities/index.ts';
+import { answerCycle, sayCycleError } from './cycle.ts';
 import { makeDiagram } from './diagram.ts';
 import type {
   AssessAnswer,
@@ -13,12 +13,15 @@ import type {
   EngineProblem,
   EngineReply,
   EngineRequest,
-  FormulaText,
+  FormulasRequest,
   Numbered,
   WordsOfFinding,
 } from './messages.ts';
 
-export type Serve = (message: Numbered<EngineRequest>) => EngineReply;
+/** All requests but that for the formulas, which are loaded on demand. */
+export type ServedRequest = Exclude<EngineRequest, FormulasRequest>;
+
+export type Serve = (message: Numbered<ServedRequest>) => EngineReply;
 
 /** @param now  a clock in milliseconds, for telling how long an answer took */
 export function createServe(now: () => number): Serve {
@@ -38,7 +41,7 @@ export function createServe(now: () => number): Serve {
           return { kind: 'diagram', id, ok: true, answer: makeDiagram(body.request) };
       }
     } catch (error) {
-      return { kind: body.kind, id, ok: false, problems: [problemOf(error)] };
+      return { kind: body.kind, id, ok: false, problems: [problemOf(error, body)] };
     }
   };
 }
@@ -49,7 +52,7 @@ type Assessed =
 
 function assess(assessor: Assessor, { text, view }: AssessRequest): Assessed {
   const outcome = assessor.assess(text, view);
-  if (!outcome.ok) return { ok: false, problems: problemsOf(outcome) };
+  if (!outcome.ok) return { ok: false, problems: problemsOf(outcome, view) };
   const { assessment } = outcome;
   return {
     ok: true,
@@ -57,15 +60,14 @@ function assess(assessor: Assessor, { text, view }: AssessRequest): Assessed {
       assessment,
       findingWords: assessment.findings.map((finding) => wordsOf(finding, view)),
       cautionWords: assessment.cautions.map((finding) => wordsOf(finding, view)),
-      formulas: formulaTexts(assessment.workings),
     },
   };
 }
 
-function problemsOf(outcome: Exclude<AssessOutcome, { ok: true }>): readonly EngineProblem[] {
+function problemsOf(outcome: Exclude<AssessOutcome, { ok: true }>, view: UnitView): readonly EngineProblem[] {
   if (outcome.kind === 'noSolution') {
     const { code, message } = outcome.error;
-    return [{ code, path: undefined, message: sentence(message) }];
+    return [{ code, path: undefined, message: sentence(messageInView(message, view)) }];
   }
   return outcome.problems.map((problem) => ({ code: problem.code, path: problem.path, message: sayProblem(problem) }));
 }
@@ -75,21 +77,13 @@ function wordsOf(finding: Finding, view: UnitView): WordsOfFinding {
   return { title, text };
 }
 
-/** The formula records behind these steps, without their functions, which cannot be posted. */
-function formulaTexts(steps: readonly WorkingStep[]): Readonly<Record<string, FormulaText>> {
-  const texts: Record<string, FormulaText> = {};
-  for (const { formula: id } of steps) {
-    const formula = formulaById(id);
-    if (formula === undefined || texts[id] !== undefined) continue;
-    const { title, expression, result, symbols, source, validity, file } = formula;
-    texts[id] = { id, title, expression, result, symbols, source, validity, file };
-  }
-  return texts;
-}
-
 /** Typed errors keep their code and words; anything else is a fault of the program and says so. */
-function problemOf(error: unknown): EngineProblem {
-  if (error instanceof KettlefinError) return { code: error.code, path: undefined, message: sentence(error.message) };
+function problemOf(error: unknown, body: ServedRequest): EngineProblem {
+  if (error instanceof KettlefinError) {
+    const message =
+      body.kind === 'cycle' ? sayCycleError(error, body.form, body.view) : messageInView(error.message, body.view);
+    return { code: error.code, path: undefined, message: sentence(message) };
+  }
   const words = error instanceof Error ? error.message : String(error);
   return {
     code: 'programFault',

@@ -1,0 +1,149 @@
+// The textbook cycle's fields: partners replace one another without changing the cycle, texts become a request of plain
+// numbers, what cannot be is refused in the reader's units, and nothing kept by the browser can break the page.
+
+import { describe, expect, test } from 'vitest';
+import {
+  cyclePairs,
+  cycleRequest,
+  givenByPartner,
+  givenFields,
+  keptText,
+  readKept,
+  readOne,
+  startTexts,
+  withNumber,
+} from '../../src/app/stations/cycle-fields.ts';
+import { exergySentence } from '../../src/app/stations/cycle-numbers.tsx';
+import { formulaTexts } from '../../src/app/worker/formulas.ts';
+import { createServe } from '../../src/app/worker/serve.ts';
+import { type TextbookCycleRequest, textbookCycle } from '../../src/loop/index.ts';
+
+const start = startTexts('metric');
+const request = cycleRequest(start)!;
+const cycle = textbookCycle(request);
+const serve = createServe(() => 0);
+
+function reply(change: Record<string, number | undefined>, view: 'metric' | 'us' = 'metric') {
+  const asked = Object.fromEntries(
+    Object.entries({ ...request, ...change }).filter(([, value]) => value !== undefined),
+  );
+  const form = { request: asked as unknown as TextbookCycleRequest, isotherms: [], isobars: [] };
+  return serve({ id: 1, body: { kind: 'cycle', form, view } });
+}
+
+function refusal(change: Record<string, number | undefined>, view: 'metric' | 'us' = 'metric'): string {
+  const answer = reply(change, view);
+  return plain(answer.ok ? 'no refusal' : answer.problems.map(({ message }) => message).join(' '));
+}
+
+/** With common spaces in place of those that keep number and unit together. */
+function plain(text: string): string {
+  return text.replaceAll('\u00a0', ' ');
+}
+
+describe('partners', () => {
+  test.each(cyclePairs.map(([first, second]) => [first.key, second.key, first] as const))(
+    '%s or %s: the same cycle',
+    (_first, second, field) => {
+      const texts = givenByPartner(start, field, cycle, 'metric');
+      expect(texts.numbers[field.key]).toBeUndefined();
+      expect(givenFields(texts).map(({ key }) => key)).toContain(second);
+      const again = textbookCycle(cycleRequest(texts)!);
+      expect(again.heatingCop / cycle.heatingCop).toBeCloseTo(1, 3);
+    },
+  );
+});
+
+test('the first texts are round in either view and make a cycle', () => {
+  for (const view of ['metric', 'us'] as const) {
+    expect(textbookCycle(cycleRequest(startTexts(view))!).heatingCop).toBeGreaterThan(3);
+  }
+  expect(Object.values(startTexts('us').numbers).join()).not.toContain('°C');
+});
+
+test('one value each: a range is refused, not read as its middle', () => {
+  expect(readOne('0 to 5 °C', 'temperature')).toMatchObject({ ok: false });
+  expect(cycleRequest(withNumber(start, 'evaporating', '0 to 5 °C'))).toBeUndefined();
+  expect(readOne('30 psia', 'pressure')).toMatchObject({ ok: true, value: expect.closeTo(206_843, 0) });
+});
+
+describe('refused in words of the view', () => {
+  test('condensing above the critical point', () => {
+    expect(refusal({ condensing: 400 })).toMatch(/critical point \(101\.1 °C, 40\.6 bar abs\)/);
+    expect(refusal({ condensing: 400 }, 'us')).toMatch(/critical point \(21[34](\.\d)? °F, 589 psia\)/);
+  });
+
+  test('each impossible number names itself and what it takes, without kelvins or pascals', () => {
+    const cases = [
+      [{ condensing: 263.15 }, /condensing temperature cannot be −10 °C/],
+      [{ superheat: undefined, suctionTemperature: 263.15 }, /suction temperature cannot be −10 °C/],
+      [{ subcooling: undefined, liquidTemperature: 320 }, /liquid temperature cannot be 46\.85 °C/],
+      [{ isentropicEfficiency: undefined, dischargeTemperature: 300 }, /discharge temperature cannot be 26\.85 °C/],
+      [{ isentropicEfficiency: 1.2 }, /isentropic efficiency cannot be 120 %/],
+      [{ evaporating: 100 }, /evaporating temperature/],
+    ] as const;
+    for (const [change, words] of cases) {
+      const said = refusal(change);
+      expect(said).toMatch(words);
+      expect(said).not.toMatch(/\d K\b|\d Pa\b/);
+      expect(refusal(change, 'us')).not.toMatch(/°C|bar|\d K\b/);
+    }
+  });
+});
+
+test('every step of the cycle has its formula', () => {
+  const answer = reply({});
+  if (!answer.ok || answer.kind !== 'cycle') throw new Error('no answer');
+  const formulas = formulaTexts();
+  expect(answer.answer.workings.length).toBeGreaterThan(12);
+  for (const step of answer.answer.workings) expect(formulas[step.formula], step.formula).toBeDefined();
+});
+
+test('the basis of the losses is said in the view', () => {
+  expect(plain(exergySentence(cycle, 'metric'))).toContain('25 °C');
+  expect(plain(exergySentence(cycle, 'us'))).toContain('77 °F');
+  const between = textbookCycle({ ...request, sinkTemperature: 308.15, sourceTemperature: 278.15 });
+  expect(plain(exergySentence(between, 'us'))).toMatch(/95 °F.*41 °F.*of the work put in/);
+});
+
+test('another zero moves pictures and table together', () => {
+  const answer = serve({
+    id: 1,
+    body: {
+      kind: 'cycle',
+      form: { request: { ...request, referenceState: 'ashrae' }, isotherms: [], isobars: [] },
+      view: 'metric',
+    },
+  });
+  if (!answer.ok || answer.kind !== 'cycle') throw new Error('no answer');
+  const { diagram, cycle: moved } = answer.answer;
+  expect(diagram.path[0]?.enthalpy).toBeCloseTo(moved.points[0].enthalpy, 3);
+  // On every isentrope the states of the loop would have its own entropy: the vertical through state 1 in T-s.
+  const dew = diagram.temperatureEntropy.lines.find((line) => line.kind === 'dew');
+  const original = reply({});
+  if (!original.ok || original.kind !== 'cycle') throw new Error('no answer');
+  const before = original.answer.diagram.temperatureEntropy.lines.find((line) => line.kind === 'dew');
+  const shift = moved.points[0].entropy - original.answer.cycle.points[0].entropy;
+  expect((dew?.x[3] ?? 0) - (before?.x[3] ?? 0)).toBeCloseTo(shift, 6);
+  const [one, other] = [diagram, original.answer.diagram].map(
+    ({ pressureEnthalpy }) => pressureEnthalpy.lines.find((line) => line.kind === 'isentrope')?.value ?? 0,
+  );
+  expect((one ?? 0) - (other ?? 0)).toBeCloseTo(shift, 6);
+});
+
+test('what the browser kept is taken up again; rubbish is not', () => {
+  const texts = givenByPartner(start, cyclePairs[1]![0], cycle, 'metric');
+  expect(readKept(keptText(texts))).toEqual(texts);
+  const whole = JSON.parse(keptText(start));
+  const rubbish = [
+    undefined,
+    '',
+    '{',
+    'null',
+    '{"numbers":{}}',
+    JSON.stringify({ ...whole, referenceState: 'none' }),
+    JSON.stringify({ ...whole, numbers: { ...whole.numbers, condensing: 'warm' } }),
+    JSON.stringify({ ...whole, numbers: { ...whole.numbers, condensingPressure: '10 bar' } }),
+  ];
+  for (const text of rubbish) expect(readKept(text), text).toBeUndefined();
+});
