@@ -76,6 +76,25 @@ describe('editing', () => {
     await workbench.close();
   });
 
+  test('a text is used while it is typed; one that is unusable half-way is not told before typing stops', async () => {
+    const workbench = await openSolved({ path: '#what-leaves' });
+    const { page } = workbench;
+    const before = await sentence(page);
+    const field = page.getByRole('textbox', { name: 'Water temperature' });
+    await field.selectText();
+    await field.pressSequentially('31', { delay: 60 });
+    expect(await page.locator('.field-error').count()).toBe(0);
+    expect(await sentence(page)).toBe(before);
+    await field.pressSequentially(' °C', { delay: 60 });
+    await expect.poll(() => sentence(page)).not.toBe(before);
+    expect(await field.evaluate((element) => element === document.activeElement)).toBe(true);
+    expect(await page.locator('.field-error').count()).toBe(0);
+    await field.pressSequentially('x');
+    await page.locator('.field-error').waitFor();
+    workbench.expectNoComplaints();
+    await workbench.close();
+  });
+
   test('any unit is taken and said back in the units of the view', async () => {
     const workbench = await openSolved({ path: '#what-leaves' });
     const { page } = workbench;
@@ -309,6 +328,32 @@ describe('cycle alone', () => {
     await fill(page, 'Condensing', '60 °C');
     await expect.poll(() => page.locator('.station .notice').count()).toBe(0);
     expect(await page.locator('.chart').count()).toBe(2);
+    workbench.expectNoComplaints();
+    await workbench.close();
+  });
+
+  test('a pressure in place of a temperature gives the same cycle; its working opens; it is there after a reload', async () => {
+    const workbench = await openWorkbench({ path: '#cycle-alone' });
+    const { page } = workbench;
+    const cop = () => page.locator('.number-item', { hasText: 'Heating COP' }).locator('.number-value').textContent();
+    await page.locator('.number-item').first().waitFor();
+    const before = Number(await cop());
+    await page.getByRole('button', { name: 'give the pressure instead' }).first().click();
+    const pressure = page.getByRole('textbox', { name: 'Evaporating pressure' });
+    expect(await pressure.inputValue()).toMatch(/bar abs/);
+    await expect.poll(async () => Math.abs(Number(await cop()) - before)).toBeLessThan(0.01);
+    await fill(page, 'Evaporating pressure', '30 psia');
+    await expect.poll(async () => Number(await cop())).toBeLessThan(before - 0.3);
+    const after = await cop();
+    await page.getByRole('button', { name: 'how computed: Heating COP', exact: true }).click();
+    await page.locator('.working').getByRole('button', { name: 'cycle.heatDelivered' }).click();
+    expect(await page.locator('.working .working').textContent()).toContain('src/loop/');
+    await page.locator('summary', { hasText: 'View' }).click();
+    await page.getByRole('radio', { name: 'US' }).check({ force: true });
+    await expect.poll(() => page.locator('main').textContent()).not.toMatch(/°C|K\b.*dead state|kJ\/kg\b/);
+    await page.reload();
+    await page.locator('.number-item').first().waitFor();
+    expect(await cop()).toBe(after);
     workbench.expectNoComplaints();
     await workbench.close();
   });

@@ -1,5 +1,7 @@
 // The one field of the workbench. A text field takes any unit and a range, says what it understood, and keeps what was
 // typed when it could not be used; a choice field is a native select. Both are named, helped and corrected in words.
+// Text that can be used is used almost at once; text that cannot is told only when typing has stopped, because most
+// texts are unusable half-way ("26" on the way to "26 °C").
 
 import { type ReactNode, useEffect, useId, useRef, useState } from 'react';
 import { StateShape } from '../ui/state-mark.tsx';
@@ -22,19 +24,26 @@ export interface TextFieldProps extends FieldWords {
   readonly problem?: string | undefined;
   /** Called when the person leaves the field. */
   readonly left?: (() => void) | undefined;
+  /** Used on leaving or Enter only: where the last text given makes the field itself go away. */
+  readonly patient?: boolean;
+  /** Stands beside the label: what the field is given as. */
+  readonly beside?: ReactNode;
 }
 
-/** A pause in typing after which the text is used [ms]. */
-const pause = 280;
+/** A pause in typing after which a text that can be used is used [ms]. */
+const pause = 40;
+
+/** A pause after which a text that cannot be used is told [ms]. */
+const longPause = 700;
 
 export function TextField(props: TextFieldProps): ReactNode {
-  const { label, help, assumed, text, understood, commit, left } = props;
+  const { label, help, assumed, text, understood, commit, left, patient = false, beside } = props;
   const id = useId();
   const [draft, setDraft] = useState<string | undefined>(undefined);
   const [refusal, setRefusal] = useState<string | undefined>(undefined);
   const timer = useRef<ReturnType<typeof setTimeout>>(undefined);
   const shown = draft ?? text;
-  const error = refusal ?? props.problem;
+  const error = refusal ?? (draft === undefined ? props.problem : undefined);
 
   // biome-ignore lint/correctness/useExhaustiveDependencies: a change of the design from outside replaces what was typed
   useEffect(() => {
@@ -45,20 +54,25 @@ export function TextField(props: TextFieldProps): ReactNode {
   }, [text]);
   useEffect(() => () => clearTimeout(timer.current), []);
 
-  const use = (typed: string) => {
-    clearTimeout(timer.current);
-    if (typed.trim() === text.trim()) return setRefusal(undefined);
-    setRefusal(commit(typed));
-  };
+  const attempt = (typed: string) => (typed.trim() === text.trim() ? props.problem : commit(typed));
   const type = (typed: string) => {
     setDraft(typed);
     clearTimeout(timer.current);
-    timer.current = setTimeout(() => use(typed), pause);
+    if (patient) return;
+    timer.current = setTimeout(() => {
+      const problem = attempt(typed);
+      if (problem === undefined) return setRefusal(undefined);
+      timer.current = setTimeout(() => setRefusal(problem), longPause);
+    }, pause);
+  };
+  const use = (typed: string) => {
+    clearTimeout(timer.current);
+    setRefusal(attempt(typed));
   };
   const leave = () => {
     if (draft !== undefined) {
       clearTimeout(timer.current);
-      const problem = draft.trim() === text.trim() ? undefined : commit(draft);
+      const problem = attempt(draft);
       setRefusal(problem);
       if (problem === undefined) setDraft(undefined);
     }
@@ -67,7 +81,14 @@ export function TextField(props: TextFieldProps): ReactNode {
   const describedBy = [help && `${id}-help`, `${id}-said`, error && `${id}-error`].filter(Boolean).join(' ');
   return (
     <div className="field">
-      <label htmlFor={id}>{label}</label>
+      {beside === undefined ? (
+        <label htmlFor={id}>{label}</label>
+      ) : (
+        <div className="field-names">
+          <label htmlFor={id}>{label}</label>
+          {beside}
+        </div>
+      )}
       {help && (
         <p className="field-help" id={`${id}-help`}>
           {help}

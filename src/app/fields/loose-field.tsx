@@ -16,11 +16,20 @@ export interface LooseFieldProps {
   readonly currency: string;
   /** True where the field may stay empty. */
   readonly mayStayEmpty?: boolean;
+  /** Given on leaving or Enter only. */
+  readonly patient?: boolean;
   /** Takes the text; answers what is wrong with it beyond its own record. */
   readonly give: (text: string) => string | undefined;
 }
 
-export function LooseField({ record, text, currency, mayStayEmpty = false, give }: LooseFieldProps): ReactNode {
+export function LooseField({
+  record,
+  text,
+  currency,
+  mayStayEmpty = false,
+  patient = false,
+  give,
+}: LooseFieldProps): ReactNode {
   const { state } = useWorkbench();
   const label = mayStayEmpty ? `${record.label} (may stay open)` : record.label;
   if (record.choices !== undefined) {
@@ -43,6 +52,7 @@ export function LooseField({ record, text, currency, mayStayEmpty = false, give 
       text={text}
       understood={understood(record, text, currency, state.view)}
       problem={textProblem(record, text, currency)}
+      patient={patient}
       commit={(typed) => {
         const beyond = give(typed);
         return textProblem(record, typed, currency) ?? beyond;

@@ -27,6 +27,7 @@ export function PartFields({ records }: { records: readonly FieldRecord[] }): Re
           text={texts[record.path] ?? ''}
           currency={document.prices.currency}
           mayStayEmpty
+          patient
           give={give(record.path)}
         />
       ))}
