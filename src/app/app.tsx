@@ -1,7 +1,6 @@
 // The workbench: holds the state, keeps it in the browser, asks the engine at every change, and lays out the page.
 
 import { type ComponentType, lazy, type ReactNode, Suspense, useEffect, useMemo, useReducer, useState } from 'react';
-import { caution } from '../cautions/index.ts';
 import { type DesignProblem, type EditResult, parseDesign, sayProblem, serialiseDesign } from '../design/index.ts';
 import type { UnitView } from '../quantities/index.ts';
 import { HeatPath } from './heat-path/heat-path.tsx';
@@ -15,6 +14,7 @@ import { reduce, startState } from './state/workbench.ts';
 import { type StationName, stationNames, stationTitles } from './stations/names.ts';
 import { type StationProps, StationWithoutAnswer } from './stations/station.tsx';
 import { WhereItSettles } from './stations/where-it-settles.tsx';
+import { Caution, CautionLine } from './ui/caution.tsx';
 import { LightProvider } from './ui/light.tsx';
 import { NoticeBox } from './ui/notice.tsx';
 import { TopBar } from './ui/top-bar.tsx';
@@ -65,8 +65,8 @@ export function App({ engine, keeper, start }: AppProps): ReactNode {
       dispatch({ type: 'edited', document: outcome.document, path });
       return [];
     };
-    return { state, dispatch, engine, document, edit, open };
-  }, [state, engine, document, open]);
+    return { state, dispatch, engine, keeper, document, edit, open };
+  }, [state, engine, keeper, document, open]);
 
   const openText = (text: string, name: string) => {
     const outcome = parseDesign(text);
@@ -94,7 +94,7 @@ export function App({ engine, keeper, start }: AppProps): ReactNode {
         </a>
         <TopBar
           designName={document.name}
-          standing={answer?.assessment.standing}
+          standing={station === 'cycle-alone' ? undefined : answer?.assessment.standing}
           canUndo={state.designs.past.length > 0}
           canRedo={state.designs.future.length > 0}
           undo={() => dispatch({ type: 'undone' })}
@@ -110,10 +110,7 @@ export function App({ engine, keeper, start }: AppProps): ReactNode {
           kept={state.kept}
         />
         <div className="page">
-          <aside className="caution" aria-label="Caution">
-            <span className="hatch-bar" aria-hidden="true" />
-            <p>{caution}</p>
-          </aside>
+          <Caution />
           {state.notice !== undefined && (
             <NoticeBox notice={state.notice} close={() => dispatch({ type: 'noticeClosed' })} />
           )}
@@ -161,6 +158,7 @@ export function App({ engine, keeper, start }: AppProps): ReactNode {
             </p>
           </footer>
         </div>
+        <CautionLine />
         <Suspense>
           {dialog === 'assumptions' && answer !== undefined && (
             <Assumptions answer={answer} view={state.view} close={() => setDialog(undefined)} />

@@ -53,12 +53,16 @@ describe('accessibility engine', () => {
   test('dialogs and menus', async () => {
     const workbench = await openStation('where-it-settles');
     const { page } = workbench;
-    await page.getByRole('button', { name: 'Start my own' }).click();
-    expect(await faults(page)).toEqual([]);
-    await page.keyboard.press('Escape');
-    await page.locator('.verdict-links button').first().click();
-    expect(await faults(page)).toEqual([]);
-    await page.keyboard.press('Escape');
+    for (const opener of [
+      page.getByRole('button', { name: 'Start my own' }),
+      page.locator('.verdict-links button').first(),
+    ]) {
+      await opener.click();
+      await page.getByRole('dialog').waitFor();
+      expect(await faults(page)).toEqual([]);
+      await page.keyboard.press('Escape');
+      await page.getByRole('dialog').waitFor({ state: 'detached' });
+    }
     await page.locator('summary', { hasText: 'Designs' }).click();
     expect(await faults(page)).toEqual([]);
     await workbench.close();
@@ -131,6 +135,75 @@ describe('keyboard', () => {
     await expect.poll(sentence).not.toBe(before);
     await page.keyboard.press('Control+z');
     await expect.poll(sentence).toBe(before);
+    await workbench.close();
+  });
+});
+
+/** Boxes of the window's own furniture and of what must not hide behind it. */
+async function boxes(page: Page) {
+  return page.evaluate(() => {
+    const box = (selector: string) => {
+      const { top, bottom } = document.querySelector(selector)!.getBoundingClientRect();
+      return { top, bottom };
+    };
+    const top = getComputedStyle(document.querySelector('.top')!).position === 'sticky' ? box('.top').bottom : 0;
+    return {
+      top,
+      row: box('.stations'),
+      title: box('#station-title'),
+      line: box('.caution-line'),
+      window: innerHeight,
+    };
+  });
+}
+
+describe('in sight', () => {
+  test.each(['wide', 'laptop', 'phone'] as const)('%s: row of stations, heading and caution', async (screen) => {
+    const workbench = await openStation('where-it-settles', { viewport: screens[screen] });
+    const { page } = workbench;
+    const openers = [
+      [() => page.locator('.heat-node[data-node="machine"]').click(), 'The machine'],
+      [() => page.getByRole('link', { name: 'Where it settles' }).click(), 'Where it settles'],
+      [() => page.evaluate(() => scrollTo(0, document.body.scrollHeight)), 'Where it settles'],
+      [() => page.getByRole('link', { name: 'Two bills' }).click(), 'Two bills'],
+      [() => page.getByRole('link', { name: 'Cycle alone' }).click(), 'Cycle alone'],
+    ] as const;
+    for (const [open, title] of openers) {
+      await open();
+      await expect.poll(() => page.locator('#station-title').textContent()).toBe(title);
+      await expect
+        .poll(async () => {
+          const { top, row, line, window } = await boxes(page);
+          return row.top >= top - 1 && row.bottom < line.top && Math.abs(line.bottom - window) < 1;
+        })
+        .toBe(true);
+    }
+    const { row, title, line } = await boxes(page);
+    expect(title.top).toBeGreaterThanOrEqual(row.bottom - 1);
+    expect(title.bottom).toBeLessThan(line.top);
+    expect(await page.locator('.caution-line').textContent()).toContain('not permission to build');
+    await page.getByRole('button', { name: 'Start my own' }).click();
+    await expect.poll(() => page.locator('dialog .caution-line').isVisible()).toBe(true);
+    await workbench.close();
+  });
+
+  test('every field reached by Tab is clear of bar, row and caution', async () => {
+    const workbench = await openStation('where-it-settles', { viewport: { width: 1024, height: 600 } });
+    const { page } = workbench;
+    await page.locator('#station-title').focus();
+    for (let count = 0; count < 24; count++) {
+      await page.keyboard.press('Tab');
+      const hidden = await page.evaluate(() => {
+        const focused = document.activeElement;
+        if (!(focused instanceof HTMLElement) || focused.closest('.caution-line, .top, .stations')) return '';
+        const { top, bottom } = focused.getBoundingClientRect();
+        const row = document.querySelector('.stations')!.getBoundingClientRect().bottom;
+        const line = document.querySelector('.caution-line')!.getBoundingClientRect().top;
+        const isTall = bottom - top > line - row;
+        return isTall || (top >= row - 1 && bottom <= line + 1) ? '' : (focused.textContent ?? focused.tagName);
+      });
+      expect(hidden).toBe('');
+    }
     await workbench.close();
   });
 });

@@ -28,6 +28,13 @@ function focusTitle(words: string, framesLeft: number): void {
       return;
     }
     title.focus({ preventScroll: true });
-    title.scrollIntoView({ block: 'start' });
+    if (!isWellInSight(title)) title.scrollIntoView({ block: 'start' });
   });
+}
+
+/** Under whatever stays at the top of the window, and high enough that what follows is seen too. */
+function isWellInSight(title: Element): boolean {
+  const { top } = title.getBoundingClientRect();
+  const covered = Number.parseFloat(getComputedStyle(document.documentElement).scrollPaddingTop);
+  return top >= (Number.isFinite(covered) ? covered : 0) && top <= innerHeight * 0.6;
 }

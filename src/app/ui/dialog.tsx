@@ -1,6 +1,7 @@
 // A native dialog: modal, closed by Escape, focus goes back to where it came from.
 
 import { type ReactNode, useEffect, useId, useRef } from 'react';
+import { CautionLine } from './caution.tsx';
 
 export interface DialogProps {
   readonly title: string;
@@ -37,6 +38,7 @@ export function Dialog({ title, close, children }: DialogProps): ReactNode {
         </button>
       </div>
       <div className="dialog-body">{children}</div>
+      <CautionLine />
     </dialog>
   );
 }
