@@ -15,6 +15,7 @@ import { type StationName, stationNames, stationTitles } from './stations/names.
 import { type StationProps, StationWithoutAnswer } from './stations/station.tsx';
 import { WhereItSettles } from './stations/where-it-settles.tsx';
 import { Caution, CautionLine } from './ui/caution.tsx';
+import { saidFindings } from './ui/findings.tsx';
 import { LightProvider } from './ui/light.tsx';
 import { NoticeBox } from './ui/notice.tsx';
 import { TopBar } from './ui/top-bar.tsx';
@@ -95,6 +96,9 @@ export function App({ engine, keeper, start }: AppProps): ReactNode {
         <TopBar
           designName={document.name}
           standing={station === 'cycle-alone' ? undefined : answer?.assessment.standing}
+          looks={
+            answer === undefined ? 0 : saidFindings(answer).filter(({ finding }) => finding.severity === 'look').length
+          }
           canUndo={state.designs.past.length > 0}
           canRedo={state.designs.future.length > 0}
           undo={() => dispatch({ type: 'undone' })}

@@ -4,7 +4,7 @@ import { describe, expect, test } from 'vitest';
 import { heatPathFlows, waysOut } from '../../src/app/heat-path/flows.ts';
 import { layHeatPath } from '../../src/app/heat-path/layout.ts';
 import { wordsOfNodes } from '../../src/app/heat-path/nodes.ts';
-import { answerTo, exampleFiles } from './answers.ts';
+import { answerTo, exampleFiles, exampleText, replyTo } from './answers.ts';
 
 const frame = { width: 1200, height: 420, nodeLength: 88, spacing: 52, before: 48, after: 96, above: 62 };
 
@@ -50,6 +50,25 @@ describe.each(exampleFiles)('%s', (file) => {
       if (above && below) expect(below.y - (above.y + above.height)).toBeGreaterThan(20);
     }
   });
+});
+
+test('a room warmer than the water: what comes in by itself and is too much is drawn, and the sums still close', () => {
+  const design = JSON.parse(exampleText('frag-tank-cold-garage.json'));
+  design.tank.waterTemperature = '18 °C';
+  design.room = { temperature: '27 °C' };
+  const reply = replyTo(JSON.stringify(design));
+  if (reply.kind !== 'assess' || !reply.ok) throw new Error('no answer');
+  const path = heatPathFlows(reply.answer.assessment);
+  const sum = (pick: (flow: (typeof path.flows)[number]) => boolean) =>
+    path.flows.filter(pick).reduce((total, flow) => total + flow.watts, 0);
+  expect(path.fromRoom).toBeGreaterThan(0);
+  expect(path.surplus).toBeGreaterThan(0);
+  expect(sum((flow) => flow.to === 'water')).toBeCloseTo(
+    sum((flow) => flow.from === 'water'),
+    6,
+  );
+  const words = wordsOfNodes(reply.answer.assessment, path, 'metric');
+  expect(words.get('out.surplus')?.stateWord).toBe('warms the water');
 });
 
 test('no flow at all is an empty picture, not an error', () => {

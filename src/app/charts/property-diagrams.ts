@@ -285,7 +285,7 @@ export function stateTable(
     columns: [
       { label: 'State' },
       { label: 'Temperature', unit: quantityUnit('temperature', view), numeric: true },
-      { label: 'Pressure, absolute', unit: quantityUnit('pressure', view), numeric: true },
+      { label: 'Pressure', unit: quantityUnit('pressure', view), numeric: true },
       { label: 'Enthalpy', unit: quantityUnit('enthalpy', view), numeric: true },
       { label: 'Entropy', unit: quantityUnit('entropy', view), numeric: true },
       ...(hasMore

@@ -48,7 +48,7 @@ export function LooseField({
     <TextField
       label={label}
       help={record.help}
-      assumed={mayStayEmpty ? undefined : exampleOf(record)}
+      assumed={exampleOf(record)}
       text={text}
       understood={understood(record, text, currency, state.view)}
       problem={textProblem(record, text, currency)}

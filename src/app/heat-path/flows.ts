@@ -10,6 +10,9 @@ const drawnSingly = 5;
 /** Ways out below this share of all are drawn together. */
 const smallShare = 0.04;
 
+/** Less than this share of what comes in is the solver's rounding, not a surplus. */
+const smallestSurplus = 0.01;
+
 export interface WayOut {
   readonly path: string;
   readonly label: string;
@@ -25,6 +28,10 @@ export interface HeatPathFlows {
   readonly delivered: number;
   /** Heat of the machine that does not reach the water [W]. */
   readonly beside: number;
+  /** Heat that comes in through panes and surface, where the room is warmer than the water [W]. */
+  readonly fromRoom: number;
+  /** Heat that comes in and goes out by no way: it warms the water [W]. */
+  readonly surplus: number;
 }
 
 /** Heat of each way out, the largest first, small ones gathered under 'other'. */
@@ -50,9 +57,14 @@ export function heatPathFlows(assessment: Assessment): HeatPathFlows {
   const beside = Math.max(0, heatTaken + power - delivered);
   const gains = tank.gains.pump + tank.gains.light;
   const out = waysOut(assessment);
+  const fromRoom = running.paths.reduce((sum, { heat }) => sum + Math.max(0, -heat), 0);
+  const coming = delivered + running.backup + gains + fromRoom;
+  const excess = coming - out.reduce((sum, { watts }) => sum + watts, 0);
+  const surplus = excess > smallestSurplus * coming ? excess : 0;
   const flows: HeatFlow[] = [
     { from: 'source', to: 'machine', watts: heatTaken, ink: 'fromSource' },
     { from: 'socket', to: 'machine', watts: power, ink: 'electricity' },
+    { from: 'room', to: 'water', watts: fromRoom, ink: 'leaving' },
     { from: 'machine', to: 'out.machine', watts: beside, ink: 'leaving' },
     { from: 'machine', to: 'water', watts: delivered, ink: 'intoWater' },
     { from: 'socket', to: 'heater', watts: running.backup, ink: 'electricity', hatched: true },
@@ -60,6 +72,16 @@ export function heatPathFlows(assessment: Assessment): HeatPathFlows {
     { from: 'heater', to: 'water', watts: running.backup, ink: 'intoWater', hatched: true },
     { from: 'appliances', to: 'water', watts: gains, ink: 'intoWater' },
     ...out.map(({ path, watts }) => ({ from: 'water', to: `out.${path}`, watts, ink: 'leaving' }) as const),
+    { from: 'water', to: 'out.surplus', watts: surplus, ink: 'intoWater' },
   ];
-  return { flows, waysOut: out, electricity: power + gains + running.backup, heatTaken, delivered, beside };
+  return {
+    flows,
+    waysOut: out,
+    electricity: power + gains + running.backup,
+    heatTaken,
+    delivered,
+    beside,
+    fromRoom,
+    surplus,
+  };
 }

@@ -28,7 +28,7 @@ export function HeatPath({ assessment, view, current, open }: HeatPathProps): Re
   const path = useMemo(() => heatPathFlows(assessment), [assessment]);
   const words = useMemo(() => wordsOfNodes(assessment, path, view), [assessment, path, view]);
   const narrow = width < narrowWidth;
-  const ways = path.waysOut.length + 1;
+  const ways = path.waysOut.length + 1 + (path.surplus > 0 ? 1 : 0);
   const height = Math.max(narrow ? 330 : 300, ways * (narrow ? 60 : 60) + (narrow ? 128 : 84));
   const placed = useMemo(
     () =>
@@ -87,7 +87,9 @@ function footWords(assessment: Assessment, placed: PlacedHeatPath, view: UnitVie
   const run =
     share >= 1
       ? 'The machine would run without a stop.'
-      : `The machine would run ${Math.round(share * 100)} % of the time.`;
+      : share <= 0
+        ? 'The machine would not run.'
+        : `The machine would run ${Math.round(share * 100)} % of the time.`;
   const heater = placed.nodes.some((node) => node.name === 'heater')
     ? ` Hatched: ${say(assessment.flows.backup, 'power', view)} that a plain heater would still have to add.`
     : '';
@@ -133,7 +135,7 @@ function NodeShape({ node }: { node: PlacedNode }): ReactNode {
   const bar = 7;
   if (name === 'machine') return <DomeShape x={x} y={y} width={width} height={height} />;
   if (name === 'water') return <TankShape x={x} y={y} width={width} height={height} />;
-  const isIncoming = name === 'source' || name === 'socket';
+  const isIncoming = name === 'source' || name === 'socket' || name === 'room';
   const ink =
     name === 'source'
       ? 'from-source'
@@ -179,7 +181,7 @@ function NodeButton({ node, words, narrow, width, current, open }: NodeButtonPro
 type Side = 'before' | 'after' | 'over' | 'under' | 'beneath';
 
 function sideOf(name: HeatNodeName): Side {
-  if (name === 'source' || name === 'socket') return 'before';
+  if (name === 'source' || name === 'socket' || name === 'room') return 'before';
   if (name === 'machine') return 'over';
   if (name === 'water') return 'under';
   if (name === 'heater' || name === 'appliances') return 'beneath';

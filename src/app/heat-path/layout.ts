@@ -5,7 +5,15 @@
 import { type SankeyGraph, type SankeyLink, type SankeyNode, sankey } from 'd3-sankey';
 import type { InkRole } from '../charts/specification.ts';
 
-export type HeatNodeName = 'source' | 'socket' | 'machine' | 'heater' | 'appliances' | 'water' | `out.${string}`;
+export type HeatNodeName =
+  | 'source'
+  | 'socket'
+  | 'room'
+  | 'machine'
+  | 'heater'
+  | 'appliances'
+  | 'water'
+  | `out.${string}`;
 
 /** A flow of heat or electricity before it is laid out. */
 export interface HeatFlow {
@@ -61,7 +69,7 @@ type Link = SankeyLink<{ name: HeatNodeName }, { ink: InkRole; hatched: boolean 
 
 /** Columns along the flow: sources, machine, water, ways out. */
 function columnOf(name: HeatNodeName): number {
-  if (name === 'source' || name === 'socket') return 0;
+  if (name === 'source' || name === 'socket' || name === 'room') return 0;
   if (name === 'machine' || name === 'heater' || name === 'appliances') return 1;
   if (name === 'water') return 2;
   return 3;

@@ -53,6 +53,8 @@ export function wordsOfNodes(
     'what-leaves',
     waterState(assessment),
   );
+  add('room', 'Warmer room', watts(path.fromRoom), 'what-leaves', ['plain', 'comes by itself']);
+  add('out.surplus', 'Too much', watts(path.surplus), 'what-leaves', ['look', 'warms the water']);
   add('appliances', 'Pumps, lights', watts(tank.gains.pump + tank.gains.light), 'what-leaves', [
     'plain',
     'counted once',

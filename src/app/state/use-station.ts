@@ -3,7 +3,10 @@
 import { useCallback, useEffect, useState } from 'react';
 import { firstStation, type StationName, stationOfAddress, stationTitles } from '../stations/names.ts';
 
-export function useStation(): readonly [StationName, (station: StationName) => void] {
+/** Opens a station at its heading, or at its list of what was found. */
+export type OpenStation = (station: StationName, part?: 'findings') => void;
+
+export function useStation(): readonly [StationName, OpenStation] {
   const [station, setStation] = useState<StationName>(() => stationOfAddress(location.hash) ?? firstStation);
   useEffect(() => {
     // An address of something else on the page, such as the skip link's, leaves the station as it is.
@@ -11,24 +14,25 @@ export function useStation(): readonly [StationName, (station: StationName) => v
     addEventListener('hashchange', follow);
     return () => removeEventListener('hashchange', follow);
   }, []);
-  const open = useCallback((next: StationName) => {
+  const open = useCallback<OpenStation>((next, part) => {
     location.hash = next;
     setStation(next);
-    focusTitle(stationTitles[next], 60);
+    focusTitle(stationTitles[next], part, 60);
   }, []);
   return [station, open];
 }
 
 /** The reader and the keyboard go on from the station's heading, once it is there: a station may have to be loaded first. */
-function focusTitle(words: string, framesLeft: number): void {
+function focusTitle(words: string, part: 'findings' | undefined, framesLeft: number): void {
   requestAnimationFrame(() => {
     const title = document.getElementById('station-title');
     if (title?.textContent !== words) {
-      if (framesLeft > 0) focusTitle(words, framesLeft - 1);
+      if (framesLeft > 0) focusTitle(words, part, framesLeft - 1);
       return;
     }
-    title.focus({ preventScroll: true });
-    if (!isWellInSight(title)) title.scrollIntoView({ block: 'start' });
+    const goal = (part && document.getElementById(`${part}-title`)) || title;
+    goal.focus({ preventScroll: true });
+    if (!isWellInSight(goal)) goal.scrollIntoView({ block: 'start' });
   });
 }
 

@@ -1,13 +1,15 @@
 // The machine: what it is, how near its limits it runs, how well it compresses, and what could hurt someone.
 
-import type { ReactNode } from 'react';
+import { Fragment, type ReactNode } from 'react';
 import type { Assessment, LimitMargin } from '../../assess/index.ts';
 import { machineCautions } from '../../cautions/index.ts';
 import { isQuantityName, type QuantityName, type UnitView } from '../../quantities/index.ts';
+import { useWorkbench } from '../state/context.tsx';
 import { Findings, saidFindings } from '../ui/findings.tsx';
 import { exactly, NumberItem, Numbers } from '../ui/number.tsx';
 import { say, sentenceStart } from '../ui/say.ts';
 import { StateMark } from '../ui/state-mark.tsx';
+import type { AssessAnswer } from '../worker/messages.ts';
 import { Station, type StationProps } from './station.tsx';
 
 export function TheMachine({ answer, view }: StationProps): ReactNode {
@@ -73,14 +75,46 @@ export function TheMachine({ answer, view }: StationProps): ReactNode {
         <p className="quiet">In the coldest spell. The limit met first stands at the top.</p>
         <LimitTable limits={operating.limits} view={view} />
       </section>
-      <section className="block" id="findings">
-        <h3>What was found</h3>
+      <section className="block">
+        <h3 id="findings-title" tabIndex={-1}>
+          What was found
+        </h3>
         <p className="quiet">
           A limit that is not listed was not checked, or not found: neither says that all is well.
         </p>
         <Findings said={saidFindings(answer, ['machine', 'person', 'house'])} none="No limit found." />
+        <FoundElsewhere answer={answer} />
       </section>
     </Station>
+  );
+}
+
+/** What else is to be stopped for or looked at stands with the animals and with the model; here is the way there. */
+function FoundElsewhere({ answer }: { answer: AssessAnswer }): ReactNode {
+  const { open } = useWorkbench();
+  const places = [
+    ['livestock', 'for the animals', 'what-leaves'],
+    ['model', 'of the model', 'where-it-settles'],
+  ] as const;
+  const found = places
+    .map(([subject, words, station]) => {
+      const grave = saidFindings(answer, [subject]).filter(({ finding }) => finding.severity !== 'note');
+      return { count: grave.length, words, station };
+    })
+    .filter(({ count }) => count > 0);
+  if (found.length === 0) return null;
+  return (
+    <p className="elsewhere">
+      Elsewhere:{' '}
+      {found.map(({ count, words, station }, index) => (
+        <Fragment key={station}>
+          {index > 0 && ', '}
+          <button type="button" className="linkish" onClick={() => open(station, 'findings')}>
+            {count} {words}
+          </button>
+        </Fragment>
+      ))}
+    </p>
   );
 }
 

@@ -2,10 +2,12 @@
 
 import { type ReactNode, useMemo } from 'react';
 import type { Assessment, ScenarioAccount } from '../../assess/index.ts';
-import { type Band, sayQuantity, sayRange, type UnitView } from '../../quantities/index.ts';
+import { type Band, sayQuantity, sayRange, type UnitView, type WorkingStep } from '../../quantities/index.ts';
 import { Chart } from '../charts/chart.tsx';
 import { monthsChart } from '../charts/months.ts';
+import { HowComputed } from '../ui/how-computed.tsx';
 import { sentenceStart } from '../ui/say.ts';
+import { StateMark } from '../ui/state-mark.tsx';
 import { Station, type StationProps } from './station.tsx';
 
 export function TwoBills({ answer, view }: StationProps): ReactNode {
@@ -17,11 +19,19 @@ export function TwoBills({ answer, view }: StationProps): ReactNode {
         <h3>Side by side, for a year</h3>
         <p className="quiet">
           Each is a whole account: what the tank costs, less the heat the room gets for it in heated months. A machine
-          that takes its heat from a heated room owes that room its heat back.
+          that takes its heat from a heated room owes that room its heat back. Amounts are rounded to whole{' '}
+          {assessment.currency}; the range under each says how little the last digits mean.
         </p>
         <div className="bills">
           {assessment.accounts.map((account) => (
-            <Bill key={account.scenario} account={account} currency={assessment.currency} view={view} />
+            <Bill
+              key={account.scenario}
+              account={account}
+              currency={assessment.currency}
+              view={view}
+              workings={assessment.workings}
+              forStudyOnly={assessment.standing === 'doNotBuild' && account.scenario === 'thisLoop'}
+            />
           ))}
         </div>
       </section>
@@ -50,14 +60,30 @@ function answerSentence({ accounts, currency, standing }: Assessment, view: Unit
   return `The cheapest over its life: ${cheapest.label}, ${money(cheapest.lifeCostPerYear.likely)} a year. This loop costs ${money(more)} a year more.`;
 }
 
-function Bill({ account, currency, view }: { account: ScenarioAccount; currency: string; view: UnitView }): ReactNode {
+interface BillProps {
+  readonly account: ScenarioAccount;
+  readonly currency: string;
+  readonly view: UnitView;
+  readonly workings: readonly WorkingStep[];
+  readonly forStudyOnly: boolean;
+}
+
+function Bill({ account, currency, view, workings, forStudyOnly }: BillProps): ReactNode {
   // Whole units, so that the lines of the bill add up; the range under each says how little the last digits mean.
+  const how = ({ result }: { readonly result: string }, of: string) => (
+    <HowComputed workings={workings} result={result} of={`${of}, ${account.label}`} />
+  );
   const money = (value: number) => sayQuantity(Math.round(value), 'money', view, 9, { currency });
   const range = (band: Band) => (band.high > band.low ? sayRange(band, 'money', view, { currency }) : undefined);
   const credit = account.roomCredit.likely;
   return (
     <article className="bill">
       <h4>{sentenceStart(account.label)}</h4>
+      {forStudyOnly && (
+        <p>
+          <StateMark kind="stop" word="not to be built: for study only" />
+        </p>
+      )}
       <dl>
         <BillLine
           name={`Electricity, ${sayQuantity(account.electricity.likely, 'energy', view)}`}
@@ -85,13 +111,18 @@ function Bill({ account, currency, view }: { account: ScenarioAccount; currency:
           name="Running, a year"
           value={money(account.runningCost.likely)}
           range={range(account.runningCost)}
+          how={how(account.runningCost, 'running, a year')}
         />
-        <BillLine name="To buy" value={money(account.purchase)} />
+        <BillLine
+          name={account.scenario === 'plainHeater' ? 'To buy' : 'To buy, a plain heater beside it included'}
+          value={money(account.purchase)}
+        />
         <BillLine
           total
           name="Over its life, per year"
           value={money(account.lifeCostPerYear.likely)}
           range={range(account.lifeCostPerYear)}
+          how={how(account.lifeCostPerYear, 'over its life, per year')}
         />
       </dl>
     </article>
@@ -103,14 +134,16 @@ interface BillLineProps {
   readonly value: string;
   readonly range?: string | undefined;
   readonly total?: boolean;
+  readonly how?: ReactNode;
 }
 
-function BillLine({ name, value, range, total }: BillLineProps): ReactNode {
+function BillLine({ name, value, range, total, how }: BillLineProps): ReactNode {
   return (
     <div className={total ? 'total' : undefined}>
       <dt>{name}</dt>
       <dd>{value}</dd>
       {range !== undefined && <dd className="bill-range">{range}</dd>}
+      {how !== undefined && <dd className="bill-how">{how}</dd>}
     </div>
   );
 }

@@ -5,6 +5,7 @@ import type { Assessment } from '../../assess/index.ts';
 import { sayBand, sayRange, type UnitView } from '../../quantities/index.ts';
 import { type BarRow, Bars } from '../ui/bars.tsx';
 import { Findings, saidFindings } from '../ui/findings.tsx';
+import { HowComputed } from '../ui/how-computed.tsx';
 import { exactly, NumberItem, Numbers } from '../ui/number.tsx';
 import { say, sentenceStart } from '../ui/say.ts';
 import { Station, type StationProps } from './station.tsx';
@@ -32,6 +33,8 @@ export function WhatLeaves({ answer, view }: StationProps): ReactNode {
             quantity="power"
             view={view}
             ink="electricity"
+            workings={assessment.workings}
+            result="tank.gains.pump"
           />
           <NumberItem
             label="Comes from lights"
@@ -39,6 +42,8 @@ export function WhatLeaves({ answer, view }: StationProps): ReactNode {
             quantity="power"
             view={view}
             ink="electricity"
+            workings={assessment.workings}
+            result="tank.gains.light"
           />
           <NumberItem
             label="Still to be made: the load"
@@ -60,6 +65,7 @@ export function WhatLeaves({ answer, view }: StationProps): ReactNode {
               label={cooling.label}
               band={exactly(cooling.seconds)}
               quantity="duration"
+              digits={2}
               view={view}
               note="with every heat source off"
               workings={assessment.workings}
@@ -81,21 +87,39 @@ export function WhatLeaves({ answer, view }: StationProps): ReactNode {
           heads={['Way out', 'Heat', 'Likely', 'Range']}
           rows={rows(assessment, view)}
         />
+        <div className="hows">
+          {largestFirst(assessment).map((path) => (
+            <HowComputed
+              key={path.path}
+              workings={assessment.workings}
+              result={`tank.paths.${path.path}`}
+              of={path.label}
+              words={`${sentenceStart(path.label)}: how computed`}
+            />
+          ))}
+        </div>
       </section>
       <section className="block">
-        <h3>For the animals</h3>
+        <h3 id="findings-title" tabIndex={-1}>
+          For the animals
+        </h3>
         <Findings said={saidFindings(answer, ['livestock'])} none="No limit found for the animals." />
       </section>
     </Station>
   );
 }
 
-function answerSentence({ tank }: Assessment, view: UnitView): string {
-  const largest = tank.paths.toSorted((a, b) => b.heat.likely - a.heat.likely)[0];
+function answerSentence(assessment: Assessment, view: UnitView): string {
+  const { tank } = assessment;
+  const [largest] = largestFirst(assessment);
   const most =
     largest === undefined
       ? ''
       : ` The largest way out is ${largest.label}, ${say(largest.heat.likely, 'power', view)}.`;
+  if (tank.load.high <= 0) {
+    const surplus = { low: -tank.load.high, likely: -tank.load.likely, high: -tank.load.low };
+    return `Even in the coldest spell the tank needs no heat: ${sayBand(surplus, 'power', view)} more comes in than goes out.`;
+  }
   return `In the coldest spell the tank needs ${sayBand(tank.load, 'power', view)} of heat.${most}`;
 }
 
@@ -105,10 +129,14 @@ function timeToCool(secondsPerKelvin: number, view: UnitView): { readonly label:
     : { label: 'To cool by 1 °C', seconds: secondsPerKelvin };
 }
 
-function rows({ tank }: Assessment, view: UnitView): BarRow[] {
-  const paths = tank.paths.toSorted((a, b) => b.heat.likely - a.heat.likely);
+function largestFirst({ tank }: Assessment): Assessment['tank']['paths'] {
+  return tank.paths.toSorted((a, b) => b.heat.likely - a.heat.likely);
+}
+
+function rows(assessment: Assessment, view: UnitView): BarRow[] {
+  const { tank } = assessment;
   return [
-    ...paths.map(
+    ...largestFirst(assessment).map(
       (path): BarRow => ({
         key: path.path,
         label: sentenceStart(path.label),

@@ -3,7 +3,7 @@
 
 import { type ReactNode, useMemo } from 'react';
 import type { Assessment, Influence, LimitMargin, SizingAnswer } from '../../assess/index.ts';
-import { sayBand, type UnitView } from '../../quantities/index.ts';
+import { sayBand, sayRange, type UnitView } from '../../quantities/index.ts';
 import { Chart } from '../charts/chart.tsx';
 import { isobarsFor, isothermsFor } from '../charts/families.ts';
 import { pressureEnthalpyChart, stateTable } from '../charts/property-diagrams.ts';
@@ -13,7 +13,7 @@ import { DataTable } from '../ui/data-table.tsx';
 import { Findings, saidFindings } from '../ui/findings.tsx';
 import { HowComputed } from '../ui/how-computed.tsx';
 import { NumberItem, Numbers } from '../ui/number.tsx';
-import { say, sentenceStart } from '../ui/say.ts';
+import { say, sayNeed, sayParts, sentenceStart } from '../ui/say.ts';
 import { Station, type StationProps } from './station.tsx';
 
 export function WhereItSettles({ answer, view }: StationProps): ReactNode {
@@ -124,7 +124,9 @@ export function WhereItSettles({ answer, view }: StationProps): ReactNode {
         <Influences influences={assessment.influences} view={view} />
       </section>
       <section className="block">
-        <h3>What the model leaves open</h3>
+        <h3 id="findings-title" tabIndex={-1}>
+          What the model leaves open
+        </h3>
         <Findings said={saidFindings(answer, ['model'])} none="The model raised no doubt of its own at this point." />
       </section>
     </Station>
@@ -145,9 +147,9 @@ function limitsDrawn(limits: readonly LimitMargin[]) {
 }
 
 function answerSentence({ operating, heatDelivered, tankLoad }: Assessment, view: UnitView): string {
-  const from = say(operating.evaporatingTemperature.likely, 'temperature', view);
-  const to = say(operating.condensingTemperature.likely, 'temperature', view);
-  return `The loop would settle between ${from} and ${to}, and bring ${sayBand(heatDelivered, 'power', view)} into the water. The tank needs ${sayBand(tankLoad, 'power', view)}.`;
+  const from = sayParts(operating.evaporatingTemperature, 'temperature', view).likely;
+  const to = sayParts(operating.condensingTemperature, 'temperature', view).likely;
+  return `The loop would settle between ${from} and ${to}, and bring ${sayBand(heatDelivered, 'power', view)} into the water. The tank needs ${sayNeed(tankLoad, view)}.`;
 }
 
 function Sizes({ sizing, answer, view }: StationProps & { sizing: SizingAnswer }): ReactNode {
@@ -205,7 +207,7 @@ function Influences({ influences, view }: { influences: readonly Influence[]; vi
         note: influence.measure,
         band: { low: influence.share, likely: influence.share, high: influence.share },
         likely: say(influence.share, 'fraction', view),
-        range: `${say(low, 'power', view)} to ${say(high, 'power', view)}`,
+        range: sayRange({ low, likely: (low + high) / 2, high }, 'power', view),
         look: 'ink',
       };
     });

@@ -20,8 +20,8 @@ export interface AssumptionsProps {
 export function Assumptions({ answer, view, close }: AssumptionsProps): ReactNode {
   // The list stays as it was when it was opened: a field must not vanish under the hand that fills it.
   const [{ assumptions, influences }] = useState(answer.assessment);
-  const left = answer.assessment.assumptions.length;
   const { document } = useWorkbench();
+  const left = answer.assessment.assumptions.filter(({ path }) => fieldRecord(path, document) !== undefined).length;
   const rank = (path: string) => {
     const found = influences.findIndex((influence) => influence.path === path);
     return found === -1 ? influences.length : found;

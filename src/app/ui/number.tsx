@@ -3,7 +3,7 @@
 import type { ReactNode } from 'react';
 import type { Band, QuantityName, UnitView, WorkingStep } from '../../quantities/index.ts';
 import { HowComputed } from './how-computed.tsx';
-import { sayParts } from './say.ts';
+import { say, sayParts } from './say.ts';
 
 export interface NumberItemProps {
   readonly label: string;
@@ -12,6 +12,8 @@ export interface NumberItemProps {
   readonly view: UnitView;
   readonly ink?: 'into-water' | 'from-source' | 'electricity';
   readonly currency?: string;
+  /** Significant digits of a number without a range, where they differ from the usual ones. */
+  readonly digits?: number;
   readonly note?: string;
   /** The steps that show how the number came about. */
   readonly workings?: readonly WorkingStep[];
@@ -22,7 +24,10 @@ export interface NumberItemProps {
 export function NumberItem(props: NumberItemProps): ReactNode {
   const { label, band, quantity, view, ink, currency, note, workings } = props;
   const result = props.result ?? band.result;
-  const { likely, range } = sayParts(band, quantity, view, currency);
+  const { likely, range } =
+    props.digits === undefined
+      ? sayParts(band, quantity, view, currency)
+      : { likely: say(band.likely, quantity, view, props.digits), range: undefined };
   return (
     <div className="number-item">
       <dt>{label}</dt>

@@ -15,6 +15,11 @@ export function say(value: number, quantity: QuantityName, view: UnitView, digit
   return sayQuantity(value, quantity, view, digits);
 }
 
+/** Heat that is needed: "about 370 W (320 to 420)", or that none is. */
+export function sayNeed(load: Band, view: UnitView): string {
+  return load.high <= 0 ? 'no heat' : sayBand(load, 'power', view);
+}
+
 /** A value with all its significant digits, trailing zeros too, for columns of exact results: "38.00 kJ/kg". */
 export function sayFixed(value: number, quantity: QuantityName, view: UnitView, digits: number): string {
   const number = toView(value, quantity, view);

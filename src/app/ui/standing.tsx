@@ -12,7 +12,9 @@ const standings: Record<Standing, readonly [StateKind, string]> = {
   carriesLoad: ['plain', 'Carries the load'],
 };
 
-export function StandingMark({ standing }: { standing: Standing }): ReactNode {
+/** A standing is never calmer than what was found: what is to be looked at goes with it. */
+export function StandingMark({ standing, looks }: { standing: Standing; looks: number }): ReactNode {
   const [kind, word] = standings[standing];
-  return <StateMark kind={kind} word={word} />;
+  if (kind !== 'plain' || looks === 0) return <StateMark kind={kind} word={word} />;
+  return <StateMark kind="look" word={`${word}, with ${looks} to look at`} />;
 }

@@ -14,6 +14,8 @@ import { StandingMark } from './standing.tsx';
 export interface TopBarProps {
   readonly designName: string;
   readonly standing: Standing | undefined;
+  /** How many findings are to be looked at. */
+  readonly looks: number;
   readonly canUndo: boolean;
   readonly canRedo: boolean;
   readonly undo: () => void;
@@ -42,7 +44,7 @@ export function TopBar(props: TopBarProps): ReactNode {
         </p>
         {props.standing !== undefined && (
           <p className="top-standing">
-            <StandingMark standing={props.standing} />
+            <StandingMark standing={props.standing} looks={props.looks} />
           </p>
         )}
         <div className="tools">

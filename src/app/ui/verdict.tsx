@@ -2,12 +2,14 @@
 
 import type { ReactNode } from 'react';
 import type { Assessment } from '../../assess/index.ts';
+import { fieldRecord } from '../../design/index.ts';
 import { type Band, sayBand, type UnitView } from '../../quantities/index.ts';
-import type { StationName } from '../stations/names.ts';
+import { useWorkbench } from '../state/context.tsx';
+import type { OpenStation } from '../state/use-station.ts';
 import type { AssessAnswer } from '../worker/messages.ts';
 import { saidFindings } from './findings.tsx';
 import { HowComputed } from './how-computed.tsx';
-import { say } from './say.ts';
+import { say, sayNeed } from './say.ts';
 import { StandingMark } from './standing.tsx';
 
 export interface VerdictProps {
@@ -15,7 +17,7 @@ export interface VerdictProps {
   readonly view: UnitView;
   readonly stale: boolean;
   readonly openAssumptions: () => void;
-  readonly open: (station: StationName) => void;
+  readonly open: OpenStation;
 }
 
 export function Verdict({ answer, view, stale, openAssumptions, open }: VerdictProps): ReactNode {
@@ -23,7 +25,8 @@ export function Verdict({ answer, view, stale, openAssumptions, open }: VerdictP
   const said = saidFindings(answer);
   const stops = said.filter(({ finding }) => finding.severity === 'stop');
   const looks = said.filter(({ finding }) => finding.severity === 'look');
-  const count = assessment.assumptions.length;
+  const { document } = useWorkbench();
+  const mine = assessment.assumptions.filter(({ path }) => fieldRecord(path, document) !== undefined).length;
   return (
     <section className={`verdict${stale ? ' stale' : ''}`} aria-labelledby="verdict-title" id="verdict">
       <div className="verdict-words">
@@ -31,17 +34,17 @@ export function Verdict({ answer, view, stale, openAssumptions, open }: VerdictP
           Verdict
         </h2>
         <p className="verdict-standing">
-          <StandingMark standing={assessment.standing} />
+          <StandingMark standing={assessment.standing} looks={looks.length} />
         </p>
         <p className="verdict-sentence" aria-live="polite">
           {assessment.sentence}
         </p>
         <div className="verdict-links">
           <button type="button" className="linkish" onClick={openAssumptions}>
-            {count === 0 ? 'No assumption left' : count === 1 ? '1 assumption left' : `${count} assumptions left`}
+            {assumptionCount(mine, assessment.assumptions.length - mine)}
           </button>
           {stops.length + looks.length > 0 && (
-            <button type="button" className="linkish" onClick={() => open('the-machine')}>
+            <button type="button" className="linkish" onClick={() => open('the-machine', 'findings')}>
               {findingCount(stops.length, looks.length)}
             </button>
           )}
@@ -50,6 +53,12 @@ export function Verdict({ answer, view, stale, openAssumptions, open }: VerdictP
       <Ranges assessment={assessment} view={view} />
     </section>
   );
+}
+
+/** Those that a person can replace, and those that the models make in any case. */
+function assumptionCount(mine: number, ofModels: number): string {
+  const left = mine === 0 ? 'No assumption' : mine === 1 ? '1 assumption' : `${mine} assumptions`;
+  return ofModels === 0 ? `${left} left` : `${left} left, and ${ofModels} of the models`;
 }
 
 function findingCount(stops: number, looks: number): string {
@@ -68,9 +77,15 @@ function Ranges({ assessment, view }: RangesProps): ReactNode {
   const top = 1.08 * Math.max(tankLoad.high, heatDelivered.high, 1);
   return (
     <div className="ranges">
-      <RangeRow label="The tank needs" band={tankLoad} top={top} ink="leaving" view={view} />
+      <RangeRow label="The tank needs" words={sayNeed(tankLoad, view)} band={tankLoad} top={top} ink="leaving" />
       <HowComputed workings={assessment.workings} result={tankLoad.result} of="The tank needs" />
-      <RangeRow label="The machine brings" band={heatDelivered} top={top} ink="into-water" view={view} />
+      <RangeRow
+        label="The machine brings"
+        words={sayBand(heatDelivered, 'power', view)}
+        band={heatDelivered}
+        top={top}
+        ink="into-water"
+      />
       <HowComputed workings={assessment.workings} result={heatDelivered.result} of="The machine brings" />
       <p className="quiet">
         One scale from 0 to {say(top, 'power', view)}. The band is the range, the stroke the likely value.
@@ -81,22 +96,26 @@ function Ranges({ assessment, view }: RangesProps): ReactNode {
 
 interface RangeRowProps {
   readonly label: string;
+  readonly words: string;
   readonly band: Band;
   readonly top: number;
   readonly ink: 'leaving' | 'into-water';
-  readonly view: UnitView;
 }
 
-function RangeRow({ label, band, top, ink, view }: RangeRowProps): ReactNode {
+function RangeRow({ label, words, band, top, ink }: RangeRowProps): ReactNode {
   const share = (value: number) => `${(100 * Math.max(0, Math.min(value, top))) / top}%`;
-  const width = `${(100 * (Math.min(band.high, top) - Math.max(0, band.low))) / top}%`;
+  const width = `${(100 * Math.max(0, Math.min(band.high, top) - Math.max(0, band.low))) / top}%`;
   return (
     <div className="range-row">
       <span>{label}</span>
-      <strong>{sayBand(band, 'power', view)}</strong>
+      <strong>{words}</strong>
       <div className="range-track" aria-hidden="true">
-        <div className="range-band" style={{ left: share(band.low), width, background: `var(--${ink}-fill)` }} />
-        <div className="range-likely" style={{ left: share(band.likely) }} />
+        {band.high > 0 && (
+          <>
+            <div className="range-band" style={{ left: share(band.low), width, background: `var(--${ink}-fill)` }} />
+            <div className="range-likely" style={{ left: share(band.likely) }} />
+          </>
+        )}
       </div>
     </div>
   );
