@@ -15,7 +15,7 @@ import type {
 } from './assessment.ts';
 import type { StagedDesign } from './stages/engine-assumptions.ts';
 import type { StageResults } from './stages/index.ts';
-import type { TankResults } from './values.ts';
+import { requiredRunning, type TankResults } from './values.ts';
 import { pathLabel, scenarioLabel } from './wording/labels.ts';
 
 /** Bands by result name, as the variation of the inputs found them. */
@@ -113,7 +113,7 @@ export function heatFlows(design: StagedDesign, { operating, plant, tank, hardwa
     loopPumpPower: hardware.loopPumpPower,
     controlsPower: design.power.controls,
     shellHeat: operating.shellHeat,
-    delivered: plant.heatReachingWaterRunning ?? 0,
+    delivered: requiredRunning(plant.heatReachingWaterRunning),
     runFraction: plant.runFraction,
     backup: plant.backupHeat,
     paths: tank.paths.map(({ path, heat }) => ({ path, label: pathLabel(path), heat })),

@@ -1,7 +1,7 @@
 // Design -> Assessment. Parses and resolves the document, runs the stages, varies every uncertain input alone, judges,
 // and gathers what people and programs read. An Assessor remembers its last run, so that an edit costs what depends on it.
 
-import { caution, findCautions } from '../cautions/index.ts';
+import { caution, findCautions, worstFirst } from '../cautions/index.ts';
 import {
   type DesignDocument,
   type DesignProblem,
@@ -83,7 +83,7 @@ export class Assessor {
     const varied = this.#vary(design, resolution, results);
     const bands: Bands = { bands: varied.bands, quantities: named.quantities };
     const cautions = findCautions(cautionFacts(design, results, resolved));
-    const findings = [...cautions, ...modelFindings(results, varied.unanswered)];
+    const findings = worstFirst([...cautions, ...modelFindings(results, varied.unanswered)]);
     const limits = limitMargins(results.operating, machineLimits(design));
     const influences = influencesOf(varied);
     const accounts = scenarioAccounts(results, bands);

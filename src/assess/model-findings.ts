@@ -117,15 +117,7 @@ function shellFindings({ operating, hardware, surroundings }: StageResults): rea
 
 function sizingFindings({ sizing, hardware }: StageResults): readonly Finding[] {
   const { condenser, evaporator } = sizing;
-  const coil = condenser.warnings.map((code) =>
-    finding(
-      code,
-      'look',
-      { velocity: { value: condenser.loop?.velocity ?? 0, quantity: 'speed' } },
-      'common practice, no source',
-      'Plan several coils side by side, or a wider tube.',
-    ),
-  );
+  const coil = loopFindings(condenser);
   if (hardware.sourceIsTankRoom && evaporator.warnings.length === 0) return coil;
   return [
     ...coil,
@@ -137,6 +129,20 @@ function sizingFindings({ sizing, hardware }: StageResults): readonly Finding[] 
       'The face is sized dry: condensing vapour would carry a part of the heat, frost would block the air.',
     ),
   ];
+}
+
+/** Of the loop's water; a coil that refrigerant flows through has none. */
+function loopFindings({ loop, warnings }: StageResults['sizing']['condenser']): readonly Finding[] {
+  if (loop === null) return [];
+  return warnings.map((code) =>
+    finding(
+      code,
+      'look',
+      { velocity: { value: loop.velocity, quantity: 'speed' } },
+      'common practice, no source',
+      'Plan several coils side by side, or a wider tube.',
+    ),
+  );
 }
 
 /** Running less than this share of the coldest spell, the machine is far larger than the tank: common practice, no source. */

@@ -1,7 +1,7 @@
 // The tank alone: what leaves it, by path, with the bands that its own uncertain inputs give. Runs the stages of the tank and
 // its surroundings and none of the machine, so that a machine without a solution keeps nobody from seeing the tank's watts.
 
-import { caution } from '../cautions/index.ts';
+import { caution, worstFirst } from '../cautions/index.ts';
 import { type DesignDocument, type Follower, parseDesign, plainDesign, resolveDesign } from '../design/index.ts';
 import { KettlefinError } from '../numerics/index.ts';
 import type { Finding, WorkingStep } from '../quantities/index.ts';
@@ -111,7 +111,7 @@ function answerFor(document: DesignDocument): TankLoadAnswer {
       .filter(({ share }) => share > 0)
       .sort((left, right) => right.share - left.share),
     assumptions: assumptionsLeft(design, assumptions).filter(({ path }) => countsForTank(path)),
-    findings: [...results.tank.warnings, ...varied.unanswered.map(unansweredFinding)],
+    findings: worstFirst([...results.tank.warnings, ...varied.unanswered.map(unansweredFinding)]),
     workings: tankWorkings(design, results),
   };
 }

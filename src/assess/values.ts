@@ -46,10 +46,10 @@ const machineValues: readonly ResultValue[] = [
   value('operating.heatDelivered', 'power', ({ operating }) => operating.heatDelivered),
   value('operating.compressor.shellHeat', 'power', ({ operating }) => operating.shellHeat),
   value('operating.compressorCop', 'ratio', ({ operating }) => operating.compressorCop),
-  value('plant.heatReachingWater', 'power', ({ plant }) => required(plant.heatReachingWaterRunning)),
-  value('plant.systemPower', 'electricPower', ({ plant }) => required(plant.systemPowerRunning)),
-  value('plant.systemCop', 'ratio', ({ plant }) => required(plant.systemCop)),
-  value('plant.margin', 'power', ({ plant, tank }) => required(plant.heatReachingWaterRunning) - tank.load),
+  value('plant.heatReachingWater', 'power', ({ plant }) => requiredRunning(plant.heatReachingWaterRunning)),
+  value('plant.systemPower', 'electricPower', ({ plant }) => requiredRunning(plant.systemPowerRunning)),
+  value('plant.systemCop', 'ratio', ({ plant }) => requiredRunning(plant.systemCop)),
+  value('plant.margin', 'power', ({ plant, tank }) => requiredRunning(plant.heatReachingWaterRunning) - tank.load),
   value('condenser.length', 'length', ({ sizing }) => sizing.condenser.tankCoil.length),
   value('condenser.area', 'area', ({ sizing }) => sizing.condenser.tankCoil.area),
   value('evaporator.faceArea', 'area', ({ sizing }) => sizing.evaporator.faceArea),
@@ -117,8 +117,9 @@ export interface NamedValues {
 
 /**
  * The results by name.
- * @param like  whose paths and scenarios are named; for a varied design the likely results, so that a path of heat that the
- *              variation takes away counts as 0 and does not go missing
+ * @param results  whose values are read
+ * @param like     whose paths and scenarios are named; for a varied design the likely results, so that a path of heat that
+ *                 the variation takes away counts as 0 and does not go missing
  */
 export function namedValues(results: StageResults, like: StageResults = results): NamedValues {
   return named([...tankValues(like), ...machineValues, ...accountValues(like)], results);
@@ -145,7 +146,7 @@ function value<Results = StageResults>(
 }
 
 /** The stages hand on only plants whose machine runs; a null here is a broken promise. */
-function required(number: number | null): number {
+export function requiredRunning(number: number | null): number {
   if (number === null) throw new Error('the plant at the coldest spell has no running machine');
   return number;
 }

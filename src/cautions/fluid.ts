@@ -69,9 +69,9 @@ export function notForThisMachine(facts: FluidFacts): CautionFinding | undefined
     severity: 'stop',
     subject: 'machine',
     facts: { fluid: word(facts.fluid.name), madeFor: word(facts.madeFor.name) },
-    source: 'a compressor is released by its maker for the fluids on its nameplate only; common practice, no source',
+    source: 'a compressor is released by its maker for the fluids on its rating plate only; common practice, no source',
     remedy:
-      'Study it on the fluid its nameplate names, or choose a compressor made for the fluid you have in mind; changing the fluid of a circuit is work for a licensed technician with the maker’s release.',
+      'Study it on the fluid its rating plate names, or choose a compressor made for the fluid you have in mind; changing the fluid of a circuit is work for a licensed technician with the maker’s release.',
     needsLicensedPerson: true,
   };
 }
@@ -91,7 +91,7 @@ export function oilNotForThisFluid(facts: FluidFacts): CautionFinding | undefine
       oilsInMachine: word(facts.madeFor.usualOils.join(' or ')),
     },
     source: 'usual pairs of fluid and oil in refrigeration handbooks, from memory',
-    remedy: 'An oil that does not mix with the fluid stays in the evaporator; keep to the fluid on the nameplate.',
+    remedy: 'An oil that does not mix with the fluid stays in the evaporator; keep to the fluid on the rating plate.',
     needsLicensedPerson: true,
   };
 }

@@ -1,3 +1,5 @@
+// Public names of the cautions: the sentence on everything, the rules, and the facts they read.
+
 export { caution, machineCautions } from './caution.ts';
 export type { CautionCode } from './codes.ts';
 export { cautionCodes } from './codes.ts';
@@ -24,5 +26,5 @@ export {
   shareOfFlammabilityLimit,
 } from './leak.ts';
 export { lowestUsualPressureRatio, overloadedPowerRatio } from './operation.ts';
-export { cautionRules, findCautions } from './rules.ts';
+export { cautionRules, findCautions, worstFirst } from './rules.ts';
 export { highestUsualWater, lowestUsualWater } from './water.ts';

@@ -43,11 +43,14 @@ export function leakConcentration(charge: number, space: number): number {
  * @returns c_max [kg/m³], or null where neither limit is known
  * Source: EN 378-1:2016 for both. Worked value: R290, LFL 0.038, PL 0.008 → 0.0076.
  */
-export function leakLimit(fluid: CautionFluid): number | null {
-  const candidates: number[] = [];
-  if (fluid.practicalLimit !== null) candidates.push(fluid.practicalLimit);
-  if (fluid.lowerFlammabilityLimit !== null) candidates.push(shareOfFlammabilityLimit * fluid.lowerFlammabilityLimit);
-  return candidates.length === 0 ? null : Math.min(...candidates);
+export function leakLimit({ practicalLimit, lowerFlammabilityLimit }: CautionFluid): number | null {
+  return lowerFlammabilityLimit === null ? practicalLimit : smallestLimit(practicalLimit, lowerFlammabilityLimit);
+}
+
+/** The same of a fluid that burns, whose flammability limit [kg/m³] is known; its practical limit [kg/m³] may not be. */
+function smallestLimit(practicalLimit: number | null, flammabilityLimit: number): number {
+  const share = shareOfFlammabilityLimit * flammabilityLimit;
+  return practicalLimit === null ? share : Math.min(practicalLimit, share);
 }
 
 /** The whole charge would make the air in a closed cabinet or hood flammable. */
@@ -221,7 +224,7 @@ function flammableLeak(facts: LeakFacts, space: number): Leak | undefined {
     );
   }
   const concentration = leakConcentration(charge.high, space);
-  const limit = leakLimit(fluid) ?? shareOfFlammabilityLimit * fluid.lowerFlammabilityLimit;
+  const limit = smallestLimit(fluid.practicalLimit, fluid.lowerFlammabilityLimit);
   return {
     concentration,
     limit,

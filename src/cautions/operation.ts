@@ -226,14 +226,9 @@ export function frostOnEvaporator(facts: OperationFacts): CautionFinding | undef
 
 /** The evaporator is colder than the dew point of the air: it drips. */
 export function condensateOnEvaporator(facts: OperationFacts): CautionFinding | undefined {
-  const wet = facts.operating.filter(
-    (state) =>
-      state.sourceDewPoint !== null &&
-      state.evaporatingTemperature >= freezing &&
-      state.evaporatingTemperature < state.sourceDewPoint,
-  );
+  const wet = facts.operating.filter(isWet);
   if (wet.length === 0) return undefined;
-  const state = highestBy(wet, (each) => (each.sourceDewPoint ?? 0) - each.evaporatingTemperature);
+  const state = wet.reduce((worst, each) => (belowDewPoint(each) > belowDewPoint(worst) ? each : worst));
   return {
     code: 'condensateOnEvaporator',
     severity: 'note',
@@ -241,7 +236,7 @@ export function condensateOnEvaporator(facts: OperationFacts): CautionFinding | 
     facts: {
       when: word(state.when),
       evaporatingTemperature: temperature(state.evaporatingTemperature),
-      dewPoint: temperature(state.sourceDewPoint ?? 0),
+      dewPoint: temperature(state.sourceDewPoint),
     },
     source: 'physics: vapour condenses on a surface below the dew point of the air',
     remedy:
@@ -255,6 +250,18 @@ const freezing = 273.15;
 const evaporating = (state: OperatingFacts) => state.evaporatingTemperature;
 const condensing = (state: OperatingFacts) => state.condensingTemperature;
 const pressureRatio = (state: OperatingFacts) => state.condensingPressure / state.evaporatingPressure;
+
+/** A state whose evaporator is wet, and not frozen; its air's dew point is known. */
+type WetFacts = OperatingFacts & { readonly sourceDewPoint: number };
+
+function isWet(state: OperatingFacts): state is WetFacts {
+  const { sourceDewPoint, evaporatingTemperature } = state;
+  return sourceDewPoint !== null && evaporatingTemperature >= freezing && evaporatingTemperature < sourceDewPoint;
+}
+
+function belowDewPoint({ sourceDewPoint, evaporatingTemperature }: WetFacts): number {
+  return sourceDewPoint - evaporatingTemperature;
+}
 
 function evaporatingFacts(facts: OperationFacts, state: OperatingFacts, limit: number): CautionFinding['facts'] {
   return {

@@ -2,7 +2,7 @@
 // the order of the list. An empty answer means "no limit found", nothing more.
 
 import { InputError, requireNonNegative, requirePositive } from '../numerics/index.ts';
-import type { Severity } from '../quantities/index.ts';
+import type { Finding, Severity } from '../quantities/index.ts';
 import type { CautionCode } from './codes.ts';
 import type { CautionFinding, CautionRule } from './fact.ts';
 import type { CautionFacts } from './facts.ts';
@@ -69,7 +69,12 @@ export function findCautions(facts: CautionFacts): readonly CautionFinding[] {
     const finding = rule(facts);
     if (finding !== undefined) findings.push(finding);
   }
-  return findings.sort((left, right) => order[left.severity] - order[right.severity]);
+  return worstFirst(findings);
+}
+
+/** Findings by severity: stop, look, note; within one severity in the order given. */
+export function worstFirst<Any extends Finding>(findings: readonly Any[]): readonly Any[] {
+  return [...findings].sort((left, right) => order[left.severity] - order[right.severity]);
 }
 
 function requireFacts(facts: CautionFacts): void {

@@ -77,6 +77,14 @@ describe.each(Object.entries(demoTexts))('%s', (_name, text) => {
     expect(Math.abs(residual)).toBeLessThan(1e-9 * toWater);
   });
 
+  test('findings and cautions stand worst first, the models’ own among them', () => {
+    for (const listed of [assessment.findings, assessment.cautions]) {
+      const ranks = listed.map(({ severity }) => ['stop', 'look', 'note'].indexOf(severity));
+      expect(ranks.length).toBeGreaterThan(0);
+      expect(ranks).toEqual([...ranks].sort());
+    }
+  });
+
   test('never says safe, approved or compliant', () => {
     expect(JSON.stringify({ ...assessment, workings: [] })).not.toMatch(/\b(safe|approved|compliant)\b/i);
   });

@@ -3,7 +3,8 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { caution, machineCautions } from '../../src/cautions/index.ts';
+import { caution, cautionCodes, machineCautions } from '../../src/cautions/index.ts';
+import { cases } from './speaking.ts';
 
 const root = join(import.meta.dirname, '../..');
 const page = readFileSync(join(root, 'SAFETY.md'), 'utf8');
@@ -33,6 +34,20 @@ describe('the caution', () => {
     /local codes and licensed practice come first/i,
   ])('has %s in its list', (expected) => {
     expect(machineCautions.some((line) => expected.test(line))).toBe(true);
+  });
+
+  it('is followed by the theory: its table names every rule once, with the severity it speaks with', () => {
+    const theory = readFileSync(join(root, 'docs/theory/cautions.md'), 'utf8');
+    const told = [
+      ...theory.matchAll(/^\| ([a-zA-Z, ]+) \| ((?:stop|look|note)(?:, (?:stop|look|note))*) \|/gm),
+    ].flatMap(([, names, severities]) => {
+      const each = severities!.split(', ');
+      return names!.split(', ').map((name, index) => [name, each.length === 1 ? each[0] : each[index]] as const);
+    });
+    expect(told.length).toBe(cautionCodes.length);
+    expect(Object.fromEntries(told)).toEqual(
+      Object.fromEntries(Object.entries(cases).map(([code, { severity }]) => [code, severity])),
+    );
   });
 
   it('promises nothing', () => {
