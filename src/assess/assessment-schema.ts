@@ -44,7 +44,7 @@ const finding = z.strictObject({
 
 const lossPath = z.strictObject({
   path: text(
-    'stable name: evaporation, surfaceConvection, surfaceRadiation, lid, freeboard, front, back, sides, bottom, …',
+    'stable name: evaporation, surfaceConvection, surfaceRadiation, lid, freeboard, front, back, sides, bottom, makeUpWater, wallsAndSurface',
   ),
   label: text('the same in words'),
   kind: z.enum(['sensible', 'latent']).describe('latent heat leaves as vapour and does not warm the room'),
@@ -60,7 +60,7 @@ const tank = z
     gains: z.strictObject({ pump: si('[W]'), light: si('[W]') }).describe('heat that pumps and lights give the water'),
     load: bandWithUnit('loss less gains: heat needed [W]'),
     evaporation: bandWithUnit('water that evaporates [kg/s]'),
-    heatCapacity: si('of water and glass [J/K]'),
+    heatCapacity: si('of the water alone [J/K]'),
     timePerKelvin: z
       .number()
       .nullable()
@@ -100,7 +100,7 @@ const operating = z
     condensingTemperature: bandWithUnit('dew temperature [K]'),
     evaporatingPressure: bandWithUnit('absolute [Pa]'),
     condensingPressure: bandWithUnit('absolute [Pa]'),
-    dischargeTemperature: bandWithUnit('gas leaving the compressor [K]'),
+    dischargeTemperature: bandWithUnit('discharge gas, in the line behind the compressor [K]'),
     pressureRatio: bandWithUnit('condensing by evaporating pressure'),
     massFlow: bandWithUnit('refrigerant [kg/s]'),
     volumetricEfficiency: bandWithUnit('gas drawn in by gas swept'),
@@ -215,7 +215,7 @@ export const assessmentSchema = z.strictObject({
   systemCop: bandWithUnit('heat reaching the tank water by electricity of the system'),
   seasonCop: bandWithUnit('[1]')
     .nullable()
-    .describe('the same over a year, backup included; null where no month uses electricity'),
+    .describe('the same over a year, backup included; null where no month needs heat, or none uses electricity'),
   tank,
   operating,
   sizing,

@@ -16,7 +16,7 @@ export interface BandWithUnit extends Band {
 
 /** One way heat leaves the tank. */
 export interface LossPath {
-  /** 'evaporation', 'surfaceConvection', 'surfaceRadiation', 'lid', 'front', 'back', 'sides', 'bottom', 'measuredSensible', … */
+  /** 'evaporation', 'surfaceConvection', 'surfaceRadiation', 'lid', 'front', 'back', 'sides', 'bottom', 'wallsAndSurface', … */
   readonly path: string;
   readonly label: string;
   readonly kind: 'sensible' | 'latent';
@@ -186,7 +186,7 @@ export interface Assessment {
   readonly systemPower: BandWithUnit;
   readonly compressorCop: BandWithUnit;
   readonly systemCop: BandWithUnit;
-  /** Null where no month needs heat. */
+  /** Null where no month needs heat, or none uses electricity. */
   readonly seasonCop: BandWithUnit | null;
   readonly tank: TankAnswer;
   readonly operating: OperatingAnswer;

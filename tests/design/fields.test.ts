@@ -58,6 +58,13 @@ describe('field records', () => {
     },
   );
 
+  test('none promises that anything is safe, approved or compliant', () => {
+    for (const { path, label, help, choices } of fieldRecords) {
+      const words = [label, help, ...(choices ?? []).map((choice) => choice.label)].join(' ');
+      expect(words, path).not.toMatch(/\b(?:safe|safely|approved|compliant)\b/i);
+    }
+  });
+
   test('the refrigerants are among those the engine knows', () => {
     for (const fluid of fluids) expect(refrigerantNames).toContain(fluid);
   });

@@ -54,7 +54,7 @@ export function tankAssumptions({ load }: PlainDesign['tank']): readonly TankAss
       source,
     },
     ...conductivityOf('wallConductivityFactor', 'panes', [load.wall]),
-    ...conductivityOf('insulationConductivityFactor', 'wrapping', wrapped),
+    ...conductivityOf('insulationConductivityFactor', 'insulation', wrapped),
     ...(hasLid ? conductivityOf('lidConductivityFactor', 'lid', [lid]) : []),
   ];
 }

@@ -184,12 +184,12 @@ const phrases: Readonly<Record<CautionCode, Phrase>> = {
       `It would evaporate at ${t('evaporatingTemperature')} ${t('when')}, ${t('beyond')} below the ${t('limit')} usual for ${t('application')}.`,
   },
   dischargeAboveHighest: {
-    title: 'The compressed gas is too hot for oil and valves',
+    title: 'The discharge gas is too hot for oil and valves',
     text: (t) =>
       `The discharge line would reach ${t('dischargeTemperature')} ${t('when')}; typical guides stop at ${t('limit')}, and at the valve it is hotter still.`,
   },
   dischargeNearHighest: {
-    title: 'The compressed gas is nearly too hot',
+    title: 'The discharge gas is nearly too hot',
     text: (t) =>
       `The discharge line would reach ${t('dischargeTemperature')} ${t('when')}; typical guides begin to worry at ${t('limit')}.`,
   },

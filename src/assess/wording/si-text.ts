@@ -22,7 +22,7 @@ const withUnit = new RegExp(
 const coldestLevel = 80;
 
 /** Names of the engine's own that messages carry. */
-const names: readonly (readonly [string, string])[] = [['dischargeEnthalpy', 'enthalpy of the compressed gas']];
+const names: readonly (readonly [string, string])[] = [['dischargeEnthalpy', 'enthalpy of the discharge gas']];
 
 /** The message with every number that carries an SI unit said in the view. */
 export function messageInView(message: string, view: UnitView): string {

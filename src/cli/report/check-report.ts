@@ -70,7 +70,7 @@ function machineSection(assessment: Assessment, view: UnitView): string {
       row('condensing', operating.condensingTemperature, 'temperature'),
       ...pressureRows(operating.condensingPressure, atmosphere.likely, view),
       row('air pressure of the place', atmosphere, 'pressure'),
-      row('gas leaving the compressor', operating.dischargeTemperature, 'temperature'),
+      row('discharge gas', operating.dischargeTemperature, 'temperature'),
       row('pressure ratio', operating.pressureRatio, 'ratio'),
       ['running', `${sayQuantity(flows.runFraction, 'fraction', view)} of the time`],
       ['left to a backup heater', flows.backup === 0 ? 'nothing' : `about ${sayQuantity(flows.backup, 'power', view)}`],

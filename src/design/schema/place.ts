@@ -192,7 +192,7 @@ export const pricesSchema = z.strictObject({
   certifiedHeatPump: quantityField({
     ...money,
     label: 'Cost of a complete certified heat pump',
-    help: 'A finished machine made and approved for heating a tank, bought whole.',
+    help: 'A finished machine, made and certified for heating a tank, bought whole.',
     default: { text: '1400 (800 to 2500)', source: practice },
   }).optional(),
   certifiedCop: quantityField({

@@ -1,5 +1,5 @@
 // What is assumed of a compressor known only by the appliance it came out of, or only by the suction pressure level
-// it was made for: ranges, each with the words of its source. Nothing here is a data sheet: a nameplate or a measurement
+// it was made for: ranges, each with the words of its source. Nothing here is a data sheet: a rating plate or a measurement
 // replaces any of it. Public: applianceNames, applianceClasses, applianceClass, applianceRanges, genericRanges, speedForMains.
 
 import { InputError } from '../../numerics/index.ts';
