@@ -73,7 +73,7 @@ export function account(energies: ScenarioEnergies, purchase: number, prices: Ac
     runningCost,
     purchase,
     annualisedPurchase,
-    annualCost: runningCost + annualisedPurchase,
+    annualCost: annualisedCost(runningCost, purchase, prices.discountRate, prices.years),
     costOverLife: purchase + runningCost * annuityFactor(prices.discountRate, prices.years),
   };
 }

@@ -110,7 +110,7 @@ export interface CondenserCoil {
   readonly leavesOut: string;
 }
 
-/** Loop water in one tube above this [m/s] carries the warning `loopVelocityHigh`. */
+/** Loop water in one tube above this [m/s] carries the warning `loopVelocityHigh`; common practice, no source. */
 export const highLoopVelocity = 1.5;
 
 /** What the coil's size leaves out, in words to be shown beside it. */

@@ -6,8 +6,7 @@ import { InputError, requirePositive } from '../../numerics/index.ts';
 /** Standard acceleration of gravity [m/s²]. */
 export const gravity = 9.80665;
 
-/** Where the fits were made, for documentation and warnings. */
-export const churchillChu1975Validity = { rayleigh: { min: 1e-5, max: 1e12 } } as const;
+/** Where the fits were made. That of Churchill & Chu reaches beyond any coil in a tank. */
 export const xinEbadian1996Validity = { rayleigh: { min: 5e3, max: 1e5 } } as const;
 export const gnielinskiValidity = { reynolds: { min: 2300, max: 5e6 }, transitionEnds: 4000 } as const;
 
@@ -43,7 +42,7 @@ export function rayleighNumber(
  * @param rayleigh   Ra [-], on the diameter, above 0
  * @param prandtl    Pr [-], above 0
  * @returns          Nu [-], on the diameter
- * Validity: Ra 1e-5 to 1e12 (churchillChu1975Validity). Accuracy: ±15 % against reality, as usual of such fits.
+ * Validity: Ra 1e-5 to 1e12. Accuracy: ±15 % against reality, as usual of such fits.
  * Pitfall: one tube alone; turns of a coil close above each other stand in each other's plume.
  * @throws InputError unless both are finite and above 0
  * Source: Churchill & Chu 1975, Int. J. Heat Mass Transfer 18, 1049; constants as in the open library ht.

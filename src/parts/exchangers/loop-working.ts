@@ -3,14 +3,12 @@
 
 import { type StepInput, type StepInputs, type WorkingStep, workingStep } from '../../quantities/index.ts';
 import type { CondenserCoil, CondenserRequest } from './condenser.ts';
+import { gnielinskiValidity } from './films.ts';
 import { temperatureDifference } from './relations.ts';
 import type { CondenserOrigins } from './working.ts';
 import { inputFrom, waterSteps } from './working-steps.ts';
 
 type Loop = NonNullable<CondenserCoil['loop']>;
-
-/** From this Reynolds number on the flow is turbulent throughout, and its working shows the friction factor apart. */
-const turbulentFrom = 4000;
 
 /** Steps of the loop, named `<prefix>.loopTemperature` and so on. */
 export function loopSteps(
@@ -55,7 +53,8 @@ export function loopSteps(
 function nusseltSteps(loop: Loop, Pr: StepInput, prefix: string): readonly WorkingStep[] {
   const own = (name: string) => `${prefix}.${name}`;
   const Re: StepInput = [loop.reynolds, own('loopReynolds')];
-  if (loop.reynolds < turbulentFrom) {
+  // Turbulent throughout: the working shows the friction factor apart.
+  if (loop.reynolds < gnielinskiValidity.transitionEnds) {
     return [workingStep(own('loopNusselt'), 'exchanger.nusseltInsideTube', loop.nusselt, { Re, Pr })];
   }
   const f: StepInput = [loop.frictionFactor, own('loopFrictionFactor')];

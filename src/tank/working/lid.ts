@@ -36,7 +36,7 @@ export function lidSteps(
           },
     insulation: undefined,
     inside,
-    emissivity: undefined,
+    emissivity: sheet.emissivity === undefined ? undefined : 'tank.load.lidMaterial',
   };
   return [
     workingStep('tank.lid.gap', 'tank.headspaceGap', lid.gap, {
