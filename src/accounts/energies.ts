@@ -47,6 +47,7 @@ export function thisLoopEnergies(year: Year): ScenarioEnergies {
  * A complete certified heat pump that carries the whole load all year with one season coefficient of performance.
  * Taken from the same source as this loop: where that is the tank's room, the room is debited all of the heat taken.
  * All its electricity is taken to end in the water: `heatTakenAtCop` of every month's heat comes from the source.
+ * @param year              the months with their heat needed and the tank's sensible loss
  * @param cop               season coefficient of performance, pumps, fans and standby included, ≥ 1
  * @param sourceIsTankRoom  true when the source is the air of the tank's own room
  * @throws InputError for a coefficient below 1 or not finite

@@ -1,3 +1,5 @@
+// Public names of the accounts: energies of each scenario, their money, and the comparison.
+
 export type { Account, AccountPrices, Comparison, ComparisonRow } from './account.ts';
 export {
   account,

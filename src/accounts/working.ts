@@ -9,6 +9,8 @@ import { certifiedRoomHeat, heaterCop, heatTakenAtCop, type ScenarioEnergies, ty
 /**
  * The money of one account. Steps `accounts.<scenario>.electricity`, `.roomHeat` and `.roomHeatSummer` are taken to exist:
  * `scenarioWorking` gives them.
+ * @param result    the account
+ * @param prices    those it was made with
  * @param purchase  where the purchase came from: a design path or another step
  */
 export function accountWorking(result: Account, prices: AccountPrices, purchase: string): readonly WorkingStep[] {
@@ -54,6 +56,8 @@ export interface CertifiedHeatPump {
 
 /**
  * The energies of one scenario from those of the year, whose steps are taken to exist under 'year.'.
+ * @param energies   of the scenario
+ * @param year       those they were made from
  * @param certified  read for the certified heat pump only
  */
 export function scenarioWorking(

@@ -13,7 +13,12 @@ import type { StagedDesign } from './stages/engine-assumptions.ts';
 import type { StageResults } from './stages/index.ts';
 import { plantHardware, sourceIsTankRoom } from './stages/plant.ts';
 
-/** @param resolved  the design with its ranges, since a leak is judged at the largest charge in the smallest space */
+/**
+ * The facts of one design.
+ * @param design    at its likely values
+ * @param results   of the stages for it
+ * @param resolved  the design with its ranges, since a leak is judged at the largest charge in the smallest space
+ */
 export function cautionFacts(design: StagedDesign, results: StageResults, resolved: ResolvedDesign): CautionFacts {
   const { machine, exchangers, safeguards, tank, source } = design;
   return {

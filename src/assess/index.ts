@@ -1,3 +1,5 @@
+// Public names of the assessment: design to verdict, its doubt, its words and its working.
+
 export { type AssessOutcome, Assessor, assessDesign, type EngineError } from './assess.ts';
 export type {
   Assessment,

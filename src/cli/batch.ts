@@ -15,6 +15,8 @@ const byteOrderMark = '\uFEFF';
 /**
  * Answers every line of `input` on `output`. Empty lines are passed over; a byte order mark at the start is not part of the
  * first line.
+ * @param input   requests, one a line
+ * @param output  takes the answers, one a line
  * @param answer  one line to one line of JSON; turns everything wrong with the line into an error answer
  * @throws Error after the last line if `answer` itself failed on any: those lines are answered with code 'internalError'
  */

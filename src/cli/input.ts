@@ -30,6 +30,7 @@ function fromWhereTheyAre(file: string): string {
 /**
  * The text of a design file.
  * @param file   its path, or "-" for `input`
+ * @param input  standard input
  * @throws InputError 'noSuchFile', 'isFolder', 'unreadable', 'tooLarge', 'notText'
  */
 export async function readDesignText(file: string, input: Readable): Promise<string> {

@@ -36,6 +36,8 @@ export function quantitiesGiven(
 /**
  * The sentence about a fault, with the names of the options and the units of the view.
  * @param error    thrown by the engine for a request made by `quantitiesGiven`
+ * @param options  those of the command
+ * @param view     units of the numbers in the sentence
  * @param words    further names of the engine's own and what people call them
  */
 export function sayInOptionWords(

@@ -6,6 +6,7 @@ import { InputError, KettlefinError } from '../numerics/index.ts';
 
 /**
  * The answer to one line: `{"error":{"code":…,"message":…}}` on one line for whatever is wrong with it.
+ * @param line    what was read
  * @param answer  the answer to the parsed line, as one line of JSON; may throw a KettlefinError
  */
 export function answerLine(line: string, answer: (request: unknown) => string): string {

@@ -27,10 +27,12 @@ export function followed(by: Following['by'], value: number, own: number): numbe
 
 /**
  * The range of a follower's own spread, with the followed field at its likely value.
- * @param estimate  the whole range of the follower, into which that of the followed field has gone
- * @param likely    likely value of the followed field
+ * @param following  how it follows
+ * @param estimate   the whole range of the follower, into which that of the followed field has gone
+ * @param likely     likely value of the followed field
  */
-export function ownSpread({ by, own }: Following, estimate: Estimate, likely: number): Estimate {
+export function ownSpread(following: Following, estimate: Estimate, likely: number): Estimate {
+  const { by, own } = following;
   const { origin } = estimate;
   return {
     low: followed(by, likely, own.low),

@@ -1,3 +1,5 @@
+// Public names of the design: reading, checking, editing and resolving the document, and its field records.
+
 export { type EditResult, fieldsOfKind, getField, setField, setKind } from './edit.ts';
 export { type FieldRecord, fieldRecord, fieldRecords, fieldsOf, type UnionKind } from './field-records.ts';
 export { type Follower, withFollowers } from './followers.ts';

@@ -1,3 +1,5 @@
+// Public names of the loop: textbook cycle, operating point, property diagrams, and their working.
+
 export { cyclePath, type DiagramState, type PathPoint, type Process } from './cycle-path.ts';
 export type { TextbookCycleRequest } from './cycle-request.ts';
 export { usualDeadState } from './cycle-request.ts';

@@ -20,6 +20,7 @@ export interface OperatingOrigins {
 
 /**
  * Steps of a textbook cycle in the order of computing.
+ * @param cycle   the answered cycle
  * @param prefix  put before every name: 'cycle' gives 'cycle.specificWork'
  */
 export function textbookCycleWorking(cycle: TextbookCycle, prefix = 'cycle'): readonly WorkingStep[] {
@@ -115,6 +116,8 @@ function compressionStep(
 
 /**
  * Steps of an operating point in the order of computing, the compressor's own among them.
+ * @param input    what the point was computed from
+ * @param result   the point
  * @param origins  where the inputs came from
  * @param prefix   path of the point in the caller's result: 'operating' gives 'operating.heatDelivered'
  */

@@ -1,3 +1,5 @@
+// Public names of the numerics: root finding, and the errors that everything throws.
+
 export {
   ConvergenceError,
   DataError,

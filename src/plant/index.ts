@@ -1,3 +1,5 @@
+// Public names of the plant: tank, room and loop as one steady state.
+
 export { accountTolerance, closeAccount, EnergyAccountError } from './account.ts';
 export { backupHeat, heatReachingWater, roomNetHeat, runFraction, systemCop, systemPower } from './delivery.ts';
 export { plantFormulas } from './formulas.ts';

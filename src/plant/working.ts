@@ -32,8 +32,12 @@ type Named = (name: string, formula: string, value: number, inputs: Readonly<Rec
 
 /**
  * The steps behind a state, for the paper that shows the working.
- * @param prefix   put before each result's name: 'coldestSpell' gives 'coldestSpell.runFraction'
- * @param origins  see PlantOrigins
+ * @param tank      what the state was made from
+ * @param machine   the same; null where the machine does not run
+ * @param hardware  the same
+ * @param state     the state itself
+ * @param prefix    put before each result's name: 'coldestSpell' gives 'coldestSpell.runFraction'
+ * @param origins   see PlantOrigins
  */
 export function plantWorking(
   tank: TankHeat,

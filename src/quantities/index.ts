@@ -1,3 +1,5 @@
+// Public names of the quantities: units, reading and saying them, estimates, findings, formula records.
+
 export type { Band, Estimate, Origin } from './estimate.ts';
 export type { Fact, Finding, Severity, Subject } from './finding.ts';
 export type { Formula, FormulaSymbol, FormulaValues, WorkingStep } from './formula.ts';

@@ -19,7 +19,11 @@ const thinNoBreakSpace = '\u202f';
 
 /**
  * One value with its unit: "26.5 °C", "350 W", "R-6.2".
- * @param digits  significant digits; for temperature levels decimals plus two. Absent: as in the quantity's record
+ * @param value     in base SI
+ * @param quantity  what it is a number of
+ * @param view      which units
+ * @param digits    significant digits; for temperature levels decimals plus two. Absent: as in the quantity's record
+ * @param context   currency, and the air pressure that gauge pressures count from
  */
 export function sayQuantity(
   value: number,

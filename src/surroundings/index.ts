@@ -1,3 +1,5 @@
+// Public names of the surroundings: the months, room and source through the year, the coldest spell.
+
 export type { ColdestSpell, MonthConditions, RoomClimate, SourceClimate } from './climate.ts';
 export {
   coldestSpell,

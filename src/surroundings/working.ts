@@ -17,7 +17,11 @@ export interface ClimateOrigins {
 /**
  * Steps of one month, in the order of computing: `<prefix>.heatedShare`, `.unheatedTemperature`, `.roomTemperature`,
  * `.summerShare`, and `.sourceTemperature` where the source is not the tank's room.
- * @param prefix  path of the month in the caller's result: 'year.january'
+ * @param room        the room's climate
+ * @param source      the source's climate
+ * @param conditions  of the month, as found from the two
+ * @param origins     where the numbers of both climates came from
+ * @param prefix      path of the month in the caller's result: 'year.january'
  */
 export function monthWorking(
   room: RoomClimate,

@@ -1,3 +1,5 @@
+// Public names of the tank: its description, its load by path, and its working.
+
 export type {
   Layer,
   Lid,

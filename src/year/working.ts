@@ -16,7 +16,10 @@ const summed = ['heatNeeded', 'heatFromMachine', 'backupHeat', 'electricity'] as
 /**
  * The steps behind a year. Steps `<prefix>.<month>.heatedShare` and `.summerShare` are taken to exist: the surroundings'
  * working gives them.
- * @param origins  by month; see PlantOrigins
+ * @param year      the year
+ * @param hardware  fan, pump, controls, as the year was computed with
+ * @param origins   by month; see PlantOrigins
+ * @param prefix    put before every name
  */
 export function yearWorking(
   year: Year,

@@ -27,6 +27,7 @@ export interface TankSlice {
 
 /**
  * The design's tank in the words of the tank model.
+ * @param tank     its part of the design
  * @param factors  on the outer film and on tabulated conductivities; all 1 where absent
  */
 export function tankDescription(tank: PlainTank, factors: TankFactors = standardTankFactors): TankDescription {

@@ -147,6 +147,7 @@ export function plantSteps(design: StagedDesign, results: StageResults): readonl
 
 /**
  * Where the numbers of a plant came from.
+ * @param design     names the fields
  * @param tank       prefix of the tank's steps: 'tank'
  * @param operating  prefix of the operating point's steps; null where the machine does not run
  */

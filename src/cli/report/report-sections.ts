@@ -44,7 +44,13 @@ export function tankSection(tank: TankAnswer, view: UnitView): string {
   );
 }
 
-/** @param what  what the inputs move, in words: "the margin" */
+/**
+ * What matters most.
+ * @param title       heading of the section
+ * @param what        what the inputs move, in words: "the margin"
+ * @param influences  the most telling first
+ * @param view        units of the numbers
+ */
 export function influenceSection(
   title: string,
   what: string,

@@ -1,3 +1,5 @@
+// Public names of moist air: its properties and formula records.
+
 export { airFormulas } from './formulas.ts';
 export {
   altitudeValidity,

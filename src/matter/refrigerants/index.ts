@@ -1,3 +1,5 @@
+// Public names of the refrigerants: fluids, states, saturation, reference states and the catalogue.
+
 export {
   type CatalogueEntry,
   type CatalogueField,

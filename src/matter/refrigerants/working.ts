@@ -17,6 +17,8 @@ interface Derivatives {
 /**
  * Steps `<prefix>.enthalpy` and `<prefix>.entropy` of a state in one phase, a saturated side included.
  * Empty inside the dome, where a state is a mixture of two.
+ * @param fluid   whose state
+ * @param state   the state
  * @param prefix  path of the state in the caller's result, as 'operating.points.compressorInlet'
  */
 export function stateWorking(fluid: Refrigerant, state: State, prefix: string): readonly WorkingStep[] {
@@ -43,6 +45,8 @@ export function stateWorking(fluid: Refrigerant, state: State, prefix: string): 
 
 /**
  * Step of a saturation pressure, by the density of the saturated vapour that Maxwell's conditions give.
+ * @param fluid        whose vapour
+ * @param vapour       saturated
  * @param result       name of the pressure in the caller's result
  * @param temperature  where the temperature came from
  */
@@ -64,6 +68,9 @@ export function saturationPressureWorking(
 
 /**
  * Step of a temperature that was found from enthalpy and pressure: the relation of the enthalpy, solved for T at the state.
+ * @param fluid     whose state
+ * @param state     the state found
+ * @param result    name of the temperature in the caller's result
  * @param enthalpy  name of the step that gives the enthalpy
  */
 export function temperatureWorking(

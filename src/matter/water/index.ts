@@ -1,3 +1,5 @@
+// Public names of fresh and sea water: properties and formula records.
+
 export { waterFormulas } from './formulas.ts';
 export {
   latentHeat,

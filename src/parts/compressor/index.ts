@@ -1,3 +1,5 @@
+// Public names of the compressor: model, running point, ratings, appliance classes and limits.
+
 export type { ApplianceClass, ApplianceRanges, CompressorRanges } from './classes.ts';
 export {
   applianceClass,

@@ -22,7 +22,10 @@ export interface RatingOrigins {
 /**
  * Steps in the order of computing: those of the rated cycle are named `<prefix>.rated.massFlow` and so on, then follow
  * `<prefix>.displacement` and `<prefix>.compressionEfficiency`.
- * @param prefix  path of the model in the caller's result, as 'machine.compressor'
+ * @param request  the rating
+ * @param rated    the machine found from it
+ * @param origins  where the inputs came from
+ * @param prefix   path of the model in the caller's result, as 'machine.compressor'
  */
 export function ratingWorking(
   request: RatingRequest,

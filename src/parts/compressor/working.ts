@@ -17,6 +17,9 @@ export interface CompressorOrigins {
 
 /**
  * Steps in the order of computing, named `<prefix>.pressureRatio` and so on.
+ * @param model    the machine
+ * @param point    its running point
+ * @param origins  where the inputs came from
  * @param prefix   path of the point in the caller's result, as 'operating.compressor'
  */
 export function compressorWorking(

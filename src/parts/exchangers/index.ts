@@ -1,3 +1,5 @@
+// Public names of the exchangers: sizes of coil and face, films, assumptions and working.
+
 export type { SourcedRange, TubeMaterial, TubeWall } from './assumptions.ts';
 export { exchangerAssumptions, tubeMaterials, tubeWall } from './assumptions.ts';
 export type {
