@@ -13,6 +13,8 @@ export interface CautionFluid {
   readonly lowerFlammabilityLimit: number | null;
   /** Practical limit of EN 378 [kg/m³]; null where unknown. */
   readonly practicalLimit: number | null;
+  /** Where that limit was read, in words; some are from memory. */
+  readonly practicalLimitSource: string;
   /** R11 = 1; null where unknown. */
   readonly ozoneDepletionPotential: number | null;
   /** Relative to carbon dioxide over 100 years; null where unknown. */
@@ -105,6 +107,7 @@ export function cautionFluid(entry: CatalogueEntry): CautionFluid {
     safetyClass: entry.safetyClass,
     lowerFlammabilityLimit: entry.lowerFlammabilityLimit,
     practicalLimit: entry.practicalLimit,
+    practicalLimitSource: entry.sources.practicalLimit.source,
     ozoneDepletionPotential: entry.ozoneDepletionPotential,
     globalWarmingPotential: entry.globalWarmingPotential.value,
     usualOils: entry.usualOils,

@@ -133,7 +133,7 @@ export function leakAbovePracticalLimitInRoom(facts: LeakFacts): CautionFinding 
       concentration: chargeDensity(concentration),
       limit: chargeDensity(fluid.practicalLimit),
     },
-    source: limits,
+    source: `practical limit: ${fluid.practicalLimitSource}`,
     remedy: 'A larger room or a smaller charge; a leak of this size takes the air one breathes.',
     needsLicensedPerson: true,
   };

@@ -110,6 +110,18 @@ function rank(severity: Severity): number {
 }
 
 describe('facts out of the catalogue', () => {
+  it('say of a practical limit from memory that it is', () => {
+    const sourceFor = (name: string) =>
+      cautionRules.leakAbovePracticalLimitInRoom({
+        ...quiet,
+        fluid: cautionFluid(catalogueEntry(name)),
+        roomVolume: 0.01,
+      })?.source;
+    for (const name of ['R12', 'R22']) expect(sourceFor(name)).toMatch(/EN 378-1.*from memory/);
+    expect(sourceFor('R134a')).toMatch(/EN 378-1/);
+    expect(sourceFor('R134a')).not.toMatch(/memory/);
+  });
+
   it('carry every figure the rules read', () => {
     for (const name of ['R134a', 'R600a', 'R290', 'R12', 'R22']) {
       const fluid = cautionFluid(catalogueEntry(name));

@@ -8,6 +8,7 @@ export const r134a: CautionFluid = {
   safetyClass: 'A1',
   lowerFlammabilityLimit: null,
   practicalLimit: 0.25,
+  practicalLimitSource: 'EN 378-1:2016+A1:2020, Annex E',
   ozoneDepletionPotential: 0,
   globalWarmingPotential: 1430,
   usualOils: ['POE'],
