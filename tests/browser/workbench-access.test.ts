@@ -208,6 +208,35 @@ describe('in sight', () => {
   });
 });
 
+describe('on paper', () => {
+  test('pictures fit between the margins in the light, and the caution stands at the foot of every page', async () => {
+    const workbench = await openStation('where-it-settles', { colorScheme: 'dark' });
+    const { page } = workbench;
+    await drawCharts(page);
+    const drawn = () =>
+      page.evaluate(() => ({
+        path: document.querySelector('.heat-path-picture svg')!.getBoundingClientRect().width,
+        chart: document.querySelector('.chart-picture .main-svg')!.getBoundingClientRect().width,
+        ink: getComputedStyle(document.querySelector('.chart-picture .xtick text')!).fill,
+      }));
+    const before = await drawn();
+    await page.emulateMedia({ media: 'print' });
+    await page.evaluate(() => dispatchEvent(new Event('beforeprint')));
+    const onPaper = await drawn();
+    expect(onPaper.path).toBeLessThanOrEqual(690);
+    expect(onPaper.chart).toBeLessThanOrEqual(690);
+    expect(onPaper.ink).not.toBe(before.ink);
+    // The foot of a table is what browsers repeat on every page.
+    const display = await page.evaluate(() => getComputedStyle(document.querySelector('.caution-line')!).display);
+    expect(display).toBe('table-footer-group');
+    await page.emulateMedia({ media: 'screen' });
+    await page.evaluate(() => dispatchEvent(new Event('afterprint')));
+    await expect.poll(drawn).toEqual(before);
+    workbench.expectNoComplaints();
+    await workbench.close();
+  });
+});
+
 describe('charts', () => {
   test('offer nothing that leaves this machine, and have their table beside them', async () => {
     const workbench = await openStation('where-it-settles');

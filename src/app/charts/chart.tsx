@@ -4,7 +4,7 @@
 import { type ReactNode, useEffect, useId, useRef, useState } from 'react';
 import { saveAddress } from '../state/files.ts';
 import { DataTable } from '../ui/data-table.tsx';
-import { useLight } from '../ui/light.tsx';
+import { paperWidth, useLight, usePaper } from '../ui/light.tsx';
 import type { ChartSpecification } from './specification.ts';
 
 type Adapter = typeof import('./plotly-adapter.ts');
@@ -24,6 +24,7 @@ export function Chart({ chart, tableOpen = false }: { chart: ChartSpecification;
   const host = useRef<HTMLDivElement>(null);
   const words = useId();
   const light = useLight();
+  const isPaper = usePaper();
   const [near, setNear] = useState(false);
   const [state, setState] = useState<'waiting' | 'drawn' | 'failed'>('waiting');
 
@@ -48,14 +49,14 @@ export function Chart({ chart, tableOpen = false }: { chart: ChartSpecification;
     loadAdapter()
       .then(async ({ drawChart }) => {
         if (dropped) return;
-        await drawChart(element, chart);
+        await drawChart(element, chart, isPaper ? paperWidth : undefined);
         setState('drawn');
       })
       .catch(() => setState('failed'));
     return () => {
       dropped = true;
     };
-  }, [near, chart, light]);
+  }, [near, chart, light, isPaper]);
 
   useEffect(() => {
     const element = host.current;

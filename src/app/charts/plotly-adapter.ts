@@ -75,12 +75,19 @@ function readPalette(host: HTMLElement): Palette {
   return palette;
 }
 
-/** Draws, or redraws, the chart in `host`. */
-export async function drawChart(host: HTMLElement, chart: ChartSpecification): Promise<void> {
-  const palette = readPalette(host);
-  const narrow = host.clientWidth < 560;
+/**
+ * Draws, or redraws, the chart in `host`.
+ * @param paperWidth  given while the page is put on paper, which is light and has a width of its own [px]
+ */
+export async function drawChart(host: HTMLElement, chart: ChartSpecification, paperWidth?: number): Promise<void> {
+  const isPaper = paperWidth !== undefined;
+  const palette = isPaper ? inTheLight(() => readPalette(host)) : readPalette(host);
+  const narrow = !isPaper && host.clientWidth < 560;
   const drawn = narrow ? withFewerWords(chart) : chart;
-  await Plotly.react(host, traces(drawn, palette), layout(chart, palette, narrow), config);
+  const size = isPaper
+    ? { autosize: false, width: paperWidth, height: 0.9 * paperWidth * (chart.proportion ?? 0.62) }
+    : {};
+  await Plotly.react(host, traces(drawn, palette), { ...layout(chart, palette, narrow), ...size }, config);
   const write = () => writeWords(host as DrawnHost, drawn, palette);
   await write();
   // Another size or another part of the plane: the words find other places.
@@ -89,6 +96,17 @@ export async function drawChart(host: HTMLElement, chart: ChartSpecification): P
   drawnHost.on('plotly_relayout', (change) => {
     if (!Object.keys(change).some((key) => key.startsWith('annotations'))) void write();
   });
+}
+
+/** Inks as they are in the light, whatever light the page is in. */
+function inTheLight(read: () => Palette): Palette {
+  const { dataset } = document.documentElement;
+  const before = dataset.light;
+  dataset.light = 'light';
+  const palette = read();
+  if (before === undefined) delete dataset.light;
+  else dataset.light = before;
+  return palette;
 }
 
 /** What the library adds to its host. */

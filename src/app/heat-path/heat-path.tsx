@@ -5,6 +5,7 @@ import { type ReactNode, useLayoutEffect, useMemo, useRef, useState } from 'reac
 import type { Assessment } from '../../assess/index.ts';
 import type { UnitView } from '../../quantities/index.ts';
 import type { StationName } from '../stations/names.ts';
+import { paperWidth, usePaper } from '../ui/light.tsx';
 import { say } from '../ui/say.ts';
 import { StateMark } from '../ui/state-mark.tsx';
 import { heatPathFlows } from './flows.ts';
@@ -24,24 +25,27 @@ const narrowWidth = 640;
 
 export function HeatPath({ assessment, view, current, open }: HeatPathProps): ReactNode {
   const host = useRef<HTMLDivElement>(null);
-  const width = useWidth(host);
+  const isPaper = usePaper();
+  const windowWidth = useWidth(host);
+  const width = isPaper ? paperWidth : windowWidth;
   const path = useMemo(() => heatPathFlows(assessment), [assessment]);
   const words = useMemo(() => wordsOfNodes(assessment, path, view), [assessment, path, view]);
   const narrow = width < narrowWidth;
   const ways = path.waysOut.length + 1 + (path.surplus > 0 ? 1 : 0);
-  const height = Math.max(narrow ? 330 : 300, ways * (narrow ? 60 : 60) + (narrow ? 128 : 84));
+  const height = Math.max(narrow ? 330 : 300, ways * (narrow ? 72 : 60) + (narrow ? 128 : 84));
+  const nodeLength = narrow ? 34 : Math.min(88, width * 0.075);
   const placed = useMemo(
     () =>
       layHeatPath(path.flows, {
         width,
         height: height - (narrow ? 66 : 44),
-        nodeLength: narrow ? 34 : Math.min(88, width * 0.075),
-        spacing: narrow ? 48 : 52,
-        before: narrow ? 40 : 48,
+        nodeLength,
+        spacing: narrow ? 62 : 52,
+        before: narrow ? 40 : Math.max(48, 126 - nodeLength),
         after: narrow ? 60 : 96,
         above: narrow ? 66 : 62,
       }),
-    [path, width, height, narrow],
+    [path, width, height, narrow, nodeLength],
   );
   return (
     <section className="heat-path" aria-labelledby="heat-path-title">

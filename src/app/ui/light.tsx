@@ -1,6 +1,7 @@
 // Which light the page is in: the system's or the person's choice, and what it comes to now.
 
 import { createContext, type ReactNode, useContext, useEffect, useState } from 'react';
+import { flushSync } from 'react-dom';
 
 export type LightChoice = 'system' | 'light' | 'dark';
 export type Light = 'light' | 'dark';
@@ -28,6 +29,25 @@ export function LightProvider({ choice, children }: { choice: LightChoice; child
   }, [choice]);
   return <LightContext value={light}>{children}</LightContext>;
 }
+
+/** Whether the page is being put on paper: narrower than the window, and always light. Told before the paper is laid out. */
+export function usePaper(): boolean {
+  const [isPaper, setPaper] = useState(false);
+  useEffect(() => {
+    const begin = () => flushSync(() => setPaper(true));
+    const end = () => setPaper(false);
+    addEventListener('beforeprint', begin);
+    addEventListener('afterprint', end);
+    return () => {
+      removeEventListener('beforeprint', begin);
+      removeEventListener('afterprint', end);
+    };
+  }, []);
+  return isPaper;
+}
+
+/** Width between the margins of the narrower of the usual papers [px]. */
+export const paperWidth = 680;
 
 function systemLight(): Light {
   return matchMedia('(prefers-color-scheme: dark)').matches ? 'dark' : 'light';
