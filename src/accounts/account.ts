@@ -1,10 +1,10 @@
 // One complete account, tank and room, of one scenario: electricity, what the room gains or loses in its heated months,
-// what cooling the room costs in summer, and the purchase spread over its life. Then the comparison of scenarios.
+// what cooling the room costs in summer, and the purchase spread over its life.
 // Left out: repairs, standing charges, tariffs by the hour, inflation, what a machine is worth at the end.
 
-import { InputError, requireFinite, requireNonNegative, requirePositive } from '../numerics/index.ts';
+import { requireFinite, requireNonNegative, requirePositive } from '../numerics/index.ts';
 import type { ScenarioEnergies, ScenarioId } from './energies.ts';
-import { annuityFactor, capitalRecoveryFactor, discountedPayback, isPaidBack } from './present-value.ts';
+import { annuityFactor, capitalRecoveryFactor } from './present-value.ts';
 
 /**
  * Coefficient of performance assumed of what cools the room in summer: common practice, no source.
@@ -153,55 +153,6 @@ export function annualisedCost(runningCost: number, purchase: number, rate: numb
   requireFinite('runningCost', runningCost);
   requireFinite('purchase', purchase);
   return runningCost + purchase * capitalRecoveryFactor(rate, years);
-}
-
-/** One scenario held against the plain heater. */
-export interface ComparisonRow {
-  readonly account: Account;
-  /** Cost per year above the cheapest scenario; 0 for the cheapest. */
-  readonly aboveCheapest: number;
-  /** Running cost saved a year against the plain heater; negative where it costs more. */
-  readonly runningSaving: number;
-  /** Purchase above that of the plain heater. */
-  readonly extraPurchase: number;
-  /** Years until the extra purchase is paid back, with interest; null where it never is. */
-  readonly payback: number | null;
-}
-
-export interface Comparison {
-  /** Cheapest first. */
-  readonly rows: readonly ComparisonRow[];
-  readonly cheapest: ScenarioId;
-}
-
-/**
- * Compares complete accounts; cheapest cost per year first, ties in the order given.
- * @throws InputError unless the plain heater is among them, each scenario once
- */
-export function compareAccounts(accounts: readonly Account[], prices: AccountPrices): Comparison {
-  const ids = accounts.map((entry) => entry.scenario);
-  if (new Set(ids).size !== ids.length) throw new InputError('accounts', ids.join(', '), 'each scenario once');
-  const heater = accounts.find((entry) => entry.scenario === 'plainHeater');
-  if (heater === undefined) throw new InputError('accounts', ids.join(', '), 'the plain heater among the scenarios');
-  const sorted = [...accounts].sort((left, right) => left.annualCost - right.annualCost);
-  const cheapest = sorted[0]!;
-  const rows = sorted.map((entry): ComparisonRow => {
-    const runningSaving = heater.runningCost - entry.runningCost;
-    const extraPurchase = entry.purchase - heater.purchase;
-    return {
-      account: entry,
-      aboveCheapest: entry.annualCost - cheapest.annualCost,
-      runningSaving,
-      extraPurchase,
-      payback: paybackOf(extraPurchase, runningSaving, prices.discountRate),
-    };
-  });
-  return { rows, cheapest: cheapest.scenario };
-}
-
-function paybackOf(extraPurchase: number, saving: number, rate: number): number | null {
-  if (extraPurchase <= 0) return saving >= 0 ? 0 : null;
-  return isPaidBack(extraPurchase, saving, rate) ? discountedPayback(extraPurchase, saving, rate) : null;
 }
 
 function requirePrices(prices: AccountPrices): void {

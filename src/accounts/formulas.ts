@@ -10,7 +10,7 @@ import {
   yearlyRunningCost,
 } from './account.ts';
 import { electricityAtCop, heatTakenAtCop, roomHeatLessTaken } from './energies.ts';
-import { annuityFactor, capitalRecoveryFactor, discountedPayback, netPresentValue } from './present-value.ts';
+import { annuityFactor, capitalRecoveryFactor } from './present-value.ts';
 
 const economics = 'any engineering-economics text';
 const money = (meaning: string): FormulaSymbol => ({ meaning, unit: 'money' });
@@ -50,36 +50,6 @@ export const accountsFormulas: readonly Formula[] = [
     examples: [
       { r: 0.05, n: 10 },
       { r: 0.032, n: 7.5 },
-    ],
-  },
-  {
-    id: 'accounts.netPresentValue',
-    title: 'Net present value of a saving',
-    result: { symbol: 'NPV', ...money('net present value') },
-    expression: '-C + S * (1 - (1 + r)^(-n)) / r',
-    symbols: { C: money('purchase'), S: perYear('saving'), r: rate, n: years },
-    source: economics,
-    validity: 'equal savings at the end of each year; r above 0',
-    file: valueFile,
-    compute: (v) => netPresentValue(v.C!, v.S!, v.r!, v.n!),
-    examples: [
-      { C: 600, S: 120, r: 0.05, n: 10 },
-      { C: 310, S: 95, r: 0.028, n: 6.5 },
-    ],
-  },
-  {
-    id: 'accounts.discountedPayback',
-    title: 'Discounted payback time',
-    result: { symbol: 't', meaning: 'years until the savings have paid the purchase', unit: 'year' },
-    expression: '-log(1 - r * C / S) / log(1 + r)',
-    symbols: { C: money('purchase'), S: perYear('saving'), r: rate },
-    source: economics,
-    validity: 'r above 0 and r C below S',
-    file: valueFile,
-    compute: (v) => discountedPayback(v.C!, v.S!, v.r!),
-    examples: [
-      { C: 600, S: 120, r: 0.05 },
-      { C: 310, S: 95, r: 0.028 },
     ],
   },
   {

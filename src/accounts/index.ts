@@ -1,11 +1,10 @@
-// Public names of the accounts: energies of each scenario, their money, and the comparison.
+// Public names of the accounts: energies of each scenario and their money.
 
-export type { Account, AccountPrices, Comparison, ComparisonRow } from './account.ts';
+export type { Account, AccountPrices } from './account.ts';
 export {
   account,
   annualisedCost,
   assumedRoomCoolingCop,
-  compareAccounts,
   energyCost,
   purchaseWithHeater,
   roomCoolingCost,
@@ -23,9 +22,6 @@ export { accountsFormulas } from './formulas.ts';
 export {
   annuityFactor,
   capitalRecoveryFactor,
-  discountedPayback,
-  isPaidBack,
-  netPresentValue,
 } from './present-value.ts';
 export type { CertifiedHeatPump } from './working.ts';
 export { accountWorking, scenarioWorking } from './working.ts';

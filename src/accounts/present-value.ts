@@ -1,7 +1,7 @@
-// Money now and money every year: annuity factor, capital recovery, net present value, payback times.
+// Money now and money every year: annuity factor and capital recovery.
 // All yearly sums fall at the end of each year and stay equal; inflation is left out, so the rate is a real one.
 
-import { InputError, NoSolutionError, requireFinite, requireNonNegative, requirePositive } from '../numerics/index.ts';
+import { requireNonNegative, requirePositive } from '../numerics/index.ts';
 
 /**
  * Annuity factor a: present value of 1 a year for n years.
@@ -30,55 +30,4 @@ export function annuityFactor(rate: number, years: number): number {
  */
 export function capitalRecoveryFactor(rate: number, years: number): number {
   return 1 / annuityFactor(rate, years);
-}
-
-/**
- * Net present value of a purchase that saves the same sum every year.
- *     NPV = −C + S · a(r, n)
- * @param purchase  C [money]
- * @param saving    S [money/year]; negative where it costs more
- * @param rate      r [1/year], ≥ 0
- * @param years     n [-], > 0
- * @returns         NPV [money]
- * @throws InputError outside these ranges
- * Source: any engineering-economics text. Worked value: 600, 120, 5 %, 10 → +326.608.
- */
-export function netPresentValue(purchase: number, saving: number, rate: number, years: number): number {
-  requireFinite('purchase', purchase);
-  requireFinite('saving', saving);
-  return -purchase + saving * annuityFactor(rate, years);
-}
-
-/**
- * Discounted payback time: when the present value of the savings equals the purchase.
- *     t = −ln(1 − r C / S) / ln(1 + r);   r = 0: t = C / S
- * @param purchase  C [money], ≥ 0
- * @param saving    S [money/year], > 0
- * @param rate      r [1/year], ≥ 0
- * @returns         t [years]
- * @throws InputError outside these ranges; NoSolutionError if r C ≥ S: interest eats the saving
- * Source: any engineering-economics text. Worked value: 600, 120, 5 % → 5.8963 (5.00 at rate 0).
- */
-export function discountedPayback(purchase: number, saving: number, rate: number): number {
-  requireNonNegative('purchase', purchase);
-  requirePositive('saving', saving);
-  requireNonNegative('rate', rate);
-  if (rate === 0) return purchase / saving;
-  const eaten = (rate * purchase) / saving;
-  if (eaten >= 1) {
-    throw new NoSolutionError(
-      'the purchase is never paid back: its interest is at least the saving',
-      `a saving above ${rate * purchase} a year is needed`,
-      'neverPaidBack',
-    );
-  }
-  return -Math.log1p(-eaten) / Math.log1p(rate);
-}
-
-/** Whether a saving ever pays back a purchase at this rate. */
-export function isPaidBack(purchase: number, saving: number, rate: number): boolean {
-  if (!(Number.isFinite(purchase) && Number.isFinite(saving) && Number.isFinite(rate))) {
-    throw new InputError('purchase, saving, rate', [purchase, saving, rate], 'finite numbers');
-  }
-  return purchase <= 0 || (saving > 0 && rate * purchase < saving);
 }

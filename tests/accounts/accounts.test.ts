@@ -8,7 +8,6 @@ import {
   accountWorking,
   assumedRoomCoolingCop,
   certifiedHeatPumpEnergies,
-  compareAccounts,
   electricityAtCop,
   plainHeaterEnergies,
   type ScenarioEnergies,
@@ -172,35 +171,5 @@ describe('account', () => {
       expect(named('runningCost')).toBe(result.runningCost);
       expect(named('annualCost')).toBe(result.annualCost);
     }
-  });
-});
-
-describe('comparison', () => {
-  const year = yearWith({ condenserHeat: 180, heatTaken: 150, compressorPower: 50, shellHeat: 20 }, 7);
-  const heater = account(plainHeaterEnergies(year), 40, prices);
-  const loop = account(thisLoopEnergies(year), 290, prices);
-  const certified = account(certifiedHeatPumpEnergies(year, 4, true), 1400, prices);
-
-  it('puts the cheapest first and measures the others from it', () => {
-    const comparison = compareAccounts([heater, loop, certified], prices);
-    const costs = comparison.rows.map((row) => row.account.annualCost);
-    expect(costs).toEqual([...costs].sort((left, right) => left - right));
-    expect(comparison.cheapest).toBe(comparison.rows[0]?.account.scenario);
-    expect(comparison.rows[0]?.aboveCheapest).toBe(0);
-  });
-
-  it('pays back where running costs fall, and says never where they do not fall enough', () => {
-    const rows = compareAccounts([heater, loop, certified], prices).rows;
-    const of = (scenario: string) => rows.find((row) => row.account.scenario === scenario)!;
-    expect(of('thisLoop').payback).toBeGreaterThan(0);
-    expect(of('thisLoop').runningSaving).toBeCloseTo(heater.runningCost - loop.runningCost, 9);
-    const dear = account(certifiedHeatPumpEnergies(year, 4, true), 1e5, prices);
-    expect(compareAccounts([heater, dear], prices).rows.find((row) => row.account === dear)?.payback).toBeNull();
-    expect(of('plainHeater').payback).toBe(0);
-  });
-
-  it('needs the plain heater, each scenario once', () => {
-    expect(() => compareAccounts([loop], prices)).toThrow(/plain heater/);
-    expect(() => compareAccounts([heater, heater], prices)).toThrow(/once/);
   });
 });

@@ -76,7 +76,9 @@ function readPalette(host: HTMLElement): Palette {
 }
 
 /**
- * Draws, or redraws, the chart in `host`.
+ * Draws, or redraws, a chart.
+ * @param host        the element it is drawn into
+ * @param chart       what is drawn
  * @param paperWidth  given while the page is put on paper, which is light and has a width of its own [px]
  */
 export async function drawChart(host: HTMLElement, chart: ChartSpecification, paperWidth?: number): Promise<void> {

@@ -5,9 +5,7 @@ import {
   type AccountPrices,
   account,
   assumedRoomCoolingCop,
-  type Comparison,
   certifiedHeatPumpEnergies,
-  compareAccounts,
   plainHeaterEnergies,
   purchaseWithHeater,
   thisLoopEnergies,
@@ -20,7 +18,6 @@ import { sourceIsTankRoom } from './plant.ts';
 export interface AccountsResult {
   readonly prices: AccountPrices;
   readonly accounts: readonly Account[];
-  readonly comparison: Comparison;
 }
 
 /** What the accounts need of the design beside the year's energies. */
@@ -53,5 +50,5 @@ export function accountsOf(
       prices,
     ),
   ];
-  return { prices, accounts, comparison: compareAccounts(accounts, prices) };
+  return { prices, accounts };
 }
