@@ -86,6 +86,7 @@ export function App({ engine, keeper, start }: AppProps): ReactNode {
   };
   const { answer } = state;
   const stale = state.answered !== document;
+  const isRefused = state.refusal !== undefined && stale && !working;
 
   return (
     <LightProvider choice={state.light}>
@@ -95,7 +96,8 @@ export function App({ engine, keeper, start }: AppProps): ReactNode {
         </a>
         <TopBar
           designName={document.name}
-          standing={station === 'cycle-alone' ? undefined : answer?.assessment.standing}
+          standing={station === 'cycle-alone' || isRefused ? undefined : answer?.assessment.standing}
+          isRefused={isRefused && station !== 'cycle-alone'}
           looks={
             answer === undefined ? 0 : saidFindings(answer).filter(({ finding }) => finding.severity === 'look').length
           }
@@ -118,7 +120,7 @@ export function App({ engine, keeper, start }: AppProps): ReactNode {
           {state.notice !== undefined && (
             <NoticeBox notice={state.notice} close={() => dispatch({ type: 'noticeClosed' })} />
           )}
-          {state.refusal !== undefined && stale && !working && (
+          {isRefused && state.refusal !== undefined && (
             <NoticeBox
               notice={{
                 title:
@@ -131,11 +133,14 @@ export function App({ engine, keeper, start }: AppProps): ReactNode {
           )}
           {answer !== undefined && station !== 'cycle-alone' && (
             <>
-              <HeatPath assessment={answer.assessment} view={state.view} current={station} open={open} />
+              <div className={isRefused ? 'stale' : undefined}>
+                <HeatPath assessment={answer.assessment} view={state.view} current={station} open={open} />
+              </div>
               <Verdict
                 answer={answer}
                 view={state.view}
                 stale={stale}
+                isRefused={isRefused}
                 openAssumptions={() => setDialog('assumptions')}
                 open={open}
               />
@@ -152,7 +157,7 @@ export function App({ engine, keeper, start }: AppProps): ReactNode {
             )}
           </p>
           <StationLinks current={station} open={open} />
-          <main id="main" tabIndex={-1}>
+          <main id="main" tabIndex={-1} className={isRefused ? 'refused' : undefined}>
             <OpenStation station={station} answer={answer} view={state.view} refused={state.refusal !== undefined} />
           </main>
           <footer className="foot quiet">

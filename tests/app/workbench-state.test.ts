@@ -41,6 +41,16 @@ describe('answers', () => {
   });
 });
 
+test('a refusal of another design that was opened leaves no results of the one before', () => {
+  const solved = reduce(start(), { type: 'answered', document: reef, answer });
+  const opened = reduce(solved, { type: 'opened', document: garage });
+  expect(opened.answer).toBe(answer);
+  const refused = reduce(opened, { type: 'refused', document: garage, problems: [] });
+  expect(refused.answer).toBeUndefined();
+  const undone = reduce(refused, { type: 'undone' });
+  expect(reduce(undone, { type: 'answered', document: reef, answer }).answer).toBe(answer);
+});
+
 describe('edits', () => {
   test('opening, editing and undoing keep one line of history', () => {
     let state = reduce(start(), { type: 'opened', document: garage });

@@ -189,6 +189,49 @@ async function openText(page: Page, name: string, text: string): Promise<void> {
   await page.setInputFiles('input[type=file]', { name, mimeType: 'application/json', buffer: Buffer.from(text) });
 }
 
+/** The example with a source warmer than its water would ever need. */
+async function withoutAnswer(page: Page): Promise<string> {
+  const design = JSON.parse(await saved(page));
+  design.source = { kind: 'otherRoom', temperature: '45 °C', coldest: '44 °C', warmest: '46 °C' };
+  design.tank.waterTemperature = '18 °C';
+  return JSON.stringify({ ...design, name: 'No answer' });
+}
+
+describe('a design without an answer', () => {
+  test('opened: shows why and its inputs, and nothing of the design before', async () => {
+    const workbench = await openSolved();
+    const { page } = workbench;
+    await openText(page, 'none.json', await withoutAnswer(page));
+    await expect.poll(() => page.locator('.notice').textContent()).toContain('not above evaporating');
+    expect(await page.locator('.verdict-sentence').count()).toBe(0);
+    expect(await page.locator('.top-standing').textContent()).toBe('No answer');
+    await fill(page, 'Temperature there', '14 °C');
+    await fill(page, 'Coldest it stays there', '12 °C');
+    await expect.poll(() => sentence(page)).toMatch(/tank needs/);
+    workbench.expectNoComplaints();
+    await workbench.close();
+  });
+
+  test('edited into: what is still shown is marked as of before', async () => {
+    const workbench = await openSolved({ path: '#what-leaves' });
+    const { page } = workbench;
+    const before = await sentence(page);
+    await openText(page, 'warm.json', (await withoutAnswer(page)).replace('18 °C', '34 °C'));
+    await expect.poll(() => sentence(page)).not.toBe(before);
+    const solved = await sentence(page);
+    await fill(page, 'Water temperature', '18 °C');
+    await expect.poll(() => page.locator('.notice').count()).toBe(1);
+    expect(await page.locator('.verdict-standing').textContent()).toContain('No answer');
+    expect(await page.locator('.top-standing').textContent()).toBe('No answer');
+    expect(await sentence(page)).toBe(solved);
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await expect.poll(() => page.locator('.notice').count()).toBe(0);
+    expect(await page.locator('.top-standing').textContent()).not.toContain('No answer');
+    workbench.expectNoComplaints();
+    await workbench.close();
+  });
+});
+
 describe('files', () => {
   test('save, edit, open: the saved design is back, letter for letter', async () => {
     const workbench = await openSolved({ path: '#what-leaves' });

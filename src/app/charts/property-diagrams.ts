@@ -216,7 +216,7 @@ function processSeries(diagram: Diagram, plane: Plane, view: UnitView): ChartSer
       inLegend: true,
       x: points.map((point) => toView(valueOn(point, plane, 'x'), xQuantity, view)),
       y: points.map((point) => toView(valueOn(point, plane, 'y'), yQuantity, view)),
-      hover: points.map((point) => hoverWords(label, point, view)),
+      hover: points.map((point) => hoverWords(titleAt(point, diagram) ?? label, point, view)),
     };
   });
 }
@@ -229,10 +229,21 @@ function pointSeries(diagram: Diagram, plane: Plane, view: UnitView): ChartSerie
     ink: 'ink',
     x: diagram.points.map((point) => toView(valueOn(point, plane, 'x'), xQuantity, view)),
     y: diagram.points.map((point) => toView(valueOn(point, plane, 'y'), yQuantity, view)),
-    hover: diagram.points.map((point) =>
-      hoverWords(`${pointNumbers[point.name] ?? ''} ${pointWords[point.name] ?? point.name}`, point, view),
-    ),
+    hover: diagram.points.map((point) => hoverWords(stateTitle(point.name), point, view)),
   };
+}
+
+/** The name of the state where a process begins or ends: its point lies under the same pointer. */
+function titleAt(point: Omit<DiagramState, 'name'>, diagram: Diagram): string | undefined {
+  const state = diagram.points.find(
+    ({ enthalpy, pressure }) =>
+      Math.abs(enthalpy - point.enthalpy) < 1 && Math.abs(pressure / point.pressure - 1) < 1e-6,
+  );
+  return state && stateTitle(state.name);
+}
+
+function stateTitle(name: string): string {
+  return `${pointNumbers[name] ?? ''} ${pointWords[name] ?? name}`.trim();
 }
 
 function hoverWords(title: string, point: Omit<DiagramState, 'name'>, view: UnitView): string {
@@ -296,7 +307,7 @@ export function stateTable(
         : []),
     ],
     rows: points.map((point) => [
-      `${pointNumbers[point.name] ?? ''} ${pointWords[point.name] ?? point.name}`.trim(),
+      stateTitle(point.name),
       inCell(toView(point.temperature, 'temperature', view), 1),
       toView(point.pressure, 'pressure', view).toPrecision(4),
       inCell(toView(point.enthalpy, 'enthalpy', view), 1),

@@ -6,6 +6,7 @@ import {
   type DesignDocument,
   type DesignProblem,
   type FieldRecord,
+  fieldRecord,
   getField,
   sayProblem,
   setField,
@@ -33,7 +34,7 @@ export function DesignField({ record }: { record: FieldRecord }): ReactNode {
       : undefined;
   const commit = (typed: string): string | undefined => {
     const problems = edit(setField(document, record.path, typed), record.path);
-    return problems.length === 0 ? undefined : refusalWords(problems);
+    return problems.length === 0 ? undefined : refusalWords(problems, document);
   };
   if (record.choices !== undefined) {
     return (
@@ -60,8 +61,13 @@ export function DesignField({ record }: { record: FieldRecord }): ReactNode {
   );
 }
 
-export function refusalWords(problems: readonly DesignProblem[]): string {
-  return `${problems.map(sayProblem).join(' ')} The design is unchanged.`;
+/** What is wrong, each field by the name it has on the page. */
+export function refusalWords(problems: readonly DesignProblem[], document: DesignDocument): string {
+  const named = problems.map((problem) => {
+    const label = fieldRecord(problem.path, document)?.label;
+    return sayProblem(label === undefined ? problem : { ...problem, path: label });
+  });
+  return `${named.join(' ')} The design is unchanged.`;
 }
 
 /** A layer of insulation goes out whole when either of its two fields is emptied. */

@@ -31,7 +31,7 @@ export interface TextFieldProps extends FieldWords {
 }
 
 /** A pause in typing after which a text that can be used is used [ms]. */
-const pause = 40;
+const pause = 30;
 
 /** A pause after which a text that cannot be used is told [ms]. */
 const longPause = 700;

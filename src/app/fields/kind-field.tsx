@@ -40,7 +40,7 @@ export function KindField({ record }: { record: FieldRecord }): ReactNode {
       return undefined;
     }
     const problems = edit(outcome, record.path);
-    if (problems.length > 0) return refusalWords(problems);
+    if (problems.length > 0) return refusalWords(problems, design);
     setPending(undefined);
     setTexts({});
     return undefined;

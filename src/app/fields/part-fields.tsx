@@ -16,7 +16,7 @@ export function PartFields({ records }: { records: readonly FieldRecord[] }): Re
     setTexts(given);
     if (records.some((record) => (given[record.path] ?? '').trim() === '')) return undefined;
     const problems = edit(setFields(document, given), path);
-    return problems.length === 0 ? undefined : refusalWords(problems);
+    return problems.length === 0 ? undefined : refusalWords(problems, document);
   };
   return (
     <>

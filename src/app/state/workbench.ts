@@ -18,6 +18,8 @@ export interface WorkbenchState {
   readonly answer: AssessAnswer | undefined;
   /** The design the answer belongs to; another than the present one while the engine works or after it refused. */
   readonly answered: DesignDocument | undefined;
+  /** Whether the answer may be of another design than the open one: one was opened, or a step undone or redone. */
+  readonly answerIsOfAnother: boolean;
   /** Why the engine gave no answer for the present design. */
   readonly refusal: readonly EngineProblem[] | undefined;
   readonly notice: Notice | undefined;
@@ -46,6 +48,7 @@ export function startState(document: DesignDocument, view: UnitView, light: Ligh
     designs: startHistory(document),
     answer: undefined,
     answered: undefined,
+    answerIsOfAnother: false,
     refusal: undefined,
     notice: undefined,
     view,
@@ -57,21 +60,35 @@ export function startState(document: DesignDocument, view: UnitView, light: Ligh
 export function reduce(state: WorkbenchState, action: WorkbenchAction): WorkbenchState {
   switch (action.type) {
     case 'opened':
-      return { ...state, designs: advance(state.designs, action.document), notice: undefined };
+      return {
+        ...state,
+        designs: advance(state.designs, action.document),
+        notice: undefined,
+        answerIsOfAnother: true,
+      };
     case 'edited':
       return { ...state, designs: advance(state.designs, action.document, action.path), notice: undefined };
     case 'editEnded':
       return { ...state, designs: endEdit(state.designs) };
     case 'undone':
-      return { ...state, designs: undo(state.designs) };
+      return { ...state, designs: undo(state.designs), answerIsOfAnother: true };
     case 'redone':
-      return { ...state, designs: redo(state.designs) };
+      return { ...state, designs: redo(state.designs), answerIsOfAnother: true };
     case 'answered':
       if (action.document !== state.designs.present) return state;
-      return { ...state, answer: action.answer, answered: action.document, refusal: undefined };
+      return {
+        ...state,
+        answer: action.answer,
+        answered: action.document,
+        answerIsOfAnother: false,
+        refusal: undefined,
+      };
     case 'refused':
       if (action.document !== state.designs.present) return state;
-      return { ...state, refusal: action.problems };
+      // Results of an earlier state may stay beside the reason why there are none now; those of another design may not.
+      return state.answerIsOfAnother
+        ? { ...state, answer: undefined, answered: undefined, answerIsOfAnother: false, refusal: action.problems }
+        : { ...state, refusal: action.problems };
     case 'noticed':
       return { ...state, notice: action.notice };
     case 'noticeClosed':

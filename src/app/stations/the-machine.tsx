@@ -7,7 +7,7 @@ import { isQuantityName, type QuantityName, type UnitView } from '../../quantiti
 import { useWorkbench } from '../state/context.tsx';
 import { Findings, saidFindings } from '../ui/findings.tsx';
 import { exactly, NumberItem, Numbers } from '../ui/number.tsx';
-import { say, sentenceStart } from '../ui/say.ts';
+import { say, sayParts, sentenceStart } from '../ui/say.ts';
 import { StateMark } from '../ui/state-mark.tsx';
 import type { AssessAnswer } from '../worker/messages.ts';
 import { Station, type StationProps } from './station.tsx';
@@ -139,7 +139,7 @@ function answerSentence({ operating, compressorPower }: Assessment, view: UnitVi
       : first.passed
         ? ` It is past a limit: ${first.label}.`
         : ` The limit it would meet first: ${first.label}, ${marginWords(first, view)} left.`;
-  return `On ${operating.refrigerant} it would draw ${say(compressorPower.likely, 'electricPower', view)} in the coldest spell.${limit}`;
+  return `On ${operating.refrigerant} it would draw ${sayParts(compressorPower, 'electricPower', view).likely} in the coldest spell.${limit}`;
 }
 
 function LimitTable({ limits, view }: { limits: readonly LimitMargin[]; view: UnitView }): ReactNode {

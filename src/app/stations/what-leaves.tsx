@@ -7,7 +7,7 @@ import { type BarRow, Bars } from '../ui/bars.tsx';
 import { Findings, saidFindings } from '../ui/findings.tsx';
 import { HowComputed } from '../ui/how-computed.tsx';
 import { exactly, NumberItem, Numbers } from '../ui/number.tsx';
-import { say, sentenceStart } from '../ui/say.ts';
+import { say, sayParts, sentenceStart } from '../ui/say.ts';
 import { Station, type StationProps } from './station.tsx';
 
 export function WhatLeaves({ answer, view }: StationProps): ReactNode {
@@ -115,7 +115,7 @@ function answerSentence(assessment: Assessment, view: UnitView): string {
   const most =
     largest === undefined
       ? ''
-      : ` The largest way out is ${largest.label}, ${say(largest.heat.likely, 'power', view)}.`;
+      : ` The largest way out is ${largest.label}, ${sayParts(largest.heat, 'power', view).likely}.`;
   if (tank.load.high <= 0) {
     const surplus = { low: -tank.load.high, likely: -tank.load.likely, high: -tank.load.low };
     return `Even in the coldest spell the tank needs no heat: ${sayBand(surplus, 'power', view)} more comes in than goes out.`;
@@ -141,7 +141,7 @@ function rows(assessment: Assessment, view: UnitView): BarRow[] {
         key: path.path,
         label: sentenceStart(path.label),
         band: path.heat,
-        likely: say(path.heat.likely, 'power', view),
+        likely: sayParts(path.heat, 'power', view).likely,
         range: sayRange(path.heat, 'power', view),
         look: path.kind,
       }),
@@ -150,7 +150,7 @@ function rows(assessment: Assessment, view: UnitView): BarRow[] {
       key: 'total',
       label: 'All ways together',
       band: tank.loss,
-      likely: say(tank.loss.likely, 'power', view),
+      likely: sayParts(tank.loss, 'power', view).likely,
       range: sayRange(tank.loss, 'power', view),
       look: 'sensible',
       total: true,

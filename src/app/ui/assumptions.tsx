@@ -1,7 +1,6 @@
 // The assumptions left: every value nobody gave, with its range and where the range comes from, and a field to replace it.
 
 import { type ReactNode, useState } from 'react';
-import type { AssumptionLeft } from '../../assess/index.ts';
 import { type FieldRecord, fieldRecord } from '../../design/index.ts';
 import type { UnitView } from '../../quantities/index.ts';
 import { assumptionValue, DesignField } from '../fields/design-field.tsx';
@@ -41,7 +40,7 @@ export function Assumptions({ answer, view, close }: AssumptionsProps): ReactNod
           return (
             <li key={assumption.path}>
               {record.type === 'kind' ? <KindField record={record} /> : <DesignField record={record} />}
-              <AssumptionSource assumption={assumption} record={record} view={view} />
+              <p className="quiet">From: {assumption.source}.</p>
             </li>
           );
         })}
@@ -55,27 +54,14 @@ export function Assumptions({ answer, view, close }: AssumptionsProps): ReactNod
                 <p>
                   <strong>{sentenceStart(assumption.label)}</strong>
                 </p>
-                <AssumptionSource assumption={assumption} record={undefined} view={view} />
+                <p className="quiet">
+                  Assumed: {assumptionValue(assumption, undefined, document, view)}. From: {assumption.source}.
+                </p>
               </li>
             ))}
           </ul>
         </details>
       )}
     </Dialog>
-  );
-}
-
-interface AssumptionSourceProps {
-  readonly assumption: AssumptionLeft;
-  readonly record: FieldRecord | undefined;
-  readonly view: UnitView;
-}
-
-function AssumptionSource({ assumption, record, view }: AssumptionSourceProps): ReactNode {
-  const { document } = useWorkbench();
-  return (
-    <p className="quiet">
-      Assumed: {assumptionValue(assumption, record, document, view)}. From: {assumption.source}.
-    </p>
   );
 }

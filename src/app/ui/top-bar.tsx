@@ -10,10 +10,13 @@ import { Choice } from './choice.tsx';
 import { Brand, RedoSign, UndoSign } from './icons.tsx';
 import type { LightChoice } from './light.tsx';
 import { StandingMark } from './standing.tsx';
+import { StateMark } from './state-mark.tsx';
 
 export interface TopBarProps {
   readonly designName: string;
   readonly standing: Standing | undefined;
+  /** The engine has no answer for the open design. */
+  readonly isRefused: boolean;
   /** How many findings are to be looked at. */
   readonly looks: number;
   readonly canUndo: boolean;
@@ -42,9 +45,13 @@ export function TopBar(props: TopBarProps): ReactNode {
           {props.designName}
           {!props.kept && ' · not kept by this browser: save it to a file'}
         </p>
-        {props.standing !== undefined && (
+        {(props.isRefused || props.standing !== undefined) && (
           <p className="top-standing">
-            <StandingMark standing={props.standing} looks={props.looks} />
+            {props.standing === undefined ? (
+              <StateMark kind="stop" word="No answer" />
+            ) : (
+              <StandingMark standing={props.standing} looks={props.looks} />
+            )}
           </p>
         )}
         <div className="tools">

@@ -11,16 +11,19 @@ import { saidFindings } from './findings.tsx';
 import { HowComputed } from './how-computed.tsx';
 import { say, sayNeed } from './say.ts';
 import { StandingMark } from './standing.tsx';
+import { StateMark } from './state-mark.tsx';
 
 export interface VerdictProps {
   readonly answer: AssessAnswer;
   readonly view: UnitView;
   readonly stale: boolean;
+  /** The engine has no answer for the design as it stands; this one is of an earlier state. */
+  readonly isRefused: boolean;
   readonly openAssumptions: () => void;
   readonly open: OpenStation;
 }
 
-export function Verdict({ answer, view, stale, openAssumptions, open }: VerdictProps): ReactNode {
+export function Verdict({ answer, view, stale, isRefused, openAssumptions, open }: VerdictProps): ReactNode {
   const { assessment } = answer;
   const said = saidFindings(answer);
   const stops = said.filter(({ finding }) => finding.severity === 'stop');
@@ -34,7 +37,11 @@ export function Verdict({ answer, view, stale, openAssumptions, open }: VerdictP
           Verdict
         </h2>
         <p className="verdict-standing">
-          <StandingMark standing={assessment.standing} looks={looks.length} />
+          {isRefused ? (
+            <StateMark kind="stop" word="No answer. This was the verdict before:" />
+          ) : (
+            <StandingMark standing={assessment.standing} looks={looks.length} />
+          )}
         </p>
         <p className="verdict-sentence" aria-live="polite">
           {assessment.sentence}
