@@ -64,6 +64,8 @@ test('the first texts are round in either view and make a cycle', () => {
 test('one value each: a range is refused, not read as its middle', () => {
   expect(readOne('0 to 5 °C', 'temperature')).toMatchObject({ ok: false });
   expect(cycleRequest(withNumber(start, 'evaporating', '0 to 5 °C'))).toBeUndefined();
+  // 14.6959 psi is one standard atmosphere: NIST Special Publication 811, appendix B.8.
+  expect(readOne('15.3041 psig', 'pressure')).toMatchObject({ ok: true, value: expect.closeTo(206_843, -1) });
   expect(readOne('30 psia', 'pressure')).toMatchObject({ ok: true, value: expect.closeTo(206_843, 0) });
 });
 

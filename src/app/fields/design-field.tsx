@@ -21,6 +21,7 @@ import {
   type UnitView,
 } from '../../quantities/index.ts';
 import { useWorkbench } from '../state/context.tsx';
+import { insideSentence } from '../ui/say.ts';
 import { ChoiceField, TextField } from './field.tsx';
 
 export function DesignField({ record }: { record: FieldRecord }): ReactNode {
@@ -120,5 +121,6 @@ export function assumptionValue(
 }
 
 function choiceLabel(record: FieldRecord | undefined, name: string): string {
-  return record?.choices?.find((choice) => choice.name === name)?.label ?? name;
+  const label = record?.choices?.find((choice) => choice.name === name)?.label ?? name;
+  return record?.path === 'room.coldestMonth' ? label : insideSentence(label);
 }

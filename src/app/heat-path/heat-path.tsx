@@ -41,11 +41,11 @@ export function HeatPath({ assessment, view, current, open }: HeatPathProps): Re
         height: height - (narrow ? 66 : 44),
         nodeLength,
         spacing: narrow ? 62 : 52,
-        before: narrow ? 40 : Math.max(48, 126 - nodeLength),
+        before: narrow ? (view === 'us' ? 58 : 40) : Math.max(48, 126 - nodeLength),
         after: narrow ? 60 : 96,
         above: narrow ? 66 : 62,
       }),
-    [path, width, height, narrow, nodeLength],
+    [path, width, height, narrow, nodeLength, view],
   );
   return (
     <section className="heat-path" aria-labelledby="heat-path-title">
@@ -174,8 +174,7 @@ function NodeButton({ node, words, narrow, width, current, open }: NodeButtonPro
       onClick={() => open(words.station)}
       data-node={node.name}
     >
-      <span className="heat-node-name">{words.name}</span>
-      <span className="heat-node-number">{words.number}</span>
+      <span className="heat-node-name">{words.name}</span> <span className="heat-node-number">{words.number}</span>{' '}
       <StateMark kind={words.state} word={words.stateWord} />
       <span className="for-reader">. Opens {words.stationTitle}.</span>
     </button>

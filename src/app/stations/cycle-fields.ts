@@ -32,7 +32,7 @@ export const cyclePairs: readonly (readonly [CycleField, CycleField])[] = [
     {
       key: 'evaporatingPressure',
       label: 'Evaporating pressure',
-      help: 'Absolute pressure in the evaporator.',
+      help: 'Absolute, such as 2.9 bar abs or 42 psia. Gauge pressures are counted from one standard atmosphere.',
       quantity: 'pressure',
       called: 'pressure',
       valueIn: (cycle) => cycle.evaporating.pressure,
@@ -50,7 +50,7 @@ export const cyclePairs: readonly (readonly [CycleField, CycleField])[] = [
     {
       key: 'condensingPressure',
       label: 'Condensing pressure',
-      help: 'Absolute pressure in the condenser.',
+      help: 'Absolute, such as 10 bar abs or 147 psia. Gauge pressures are counted from one standard atmosphere.',
       quantity: 'pressure',
       called: 'pressure',
       valueIn: (cycle) => cycle.condensing.pressure,
@@ -187,12 +187,16 @@ export function withNumber(texts: CycleTexts, key: CycleKey, text: string): Cycl
   return { ...texts, numbers: text.trim() === '' ? rest : { ...rest, [key]: text } };
 }
 
+/** What gauge pressures are counted from: a textbook cycle stands at no place [Pa]. */
+const standardAtmosphere = 101_325;
+
 /** One value in base SI, or what is wrong with the text. */
 export function readOne(
   text: string,
   quantity: QuantityName,
 ): { readonly ok: true; readonly value: number } | { readonly ok: false; readonly message: string } {
-  const read = readQuantity(text, quantity);
+  if (text.trim() === '') return { ok: false, message: 'A textbook cycle needs a value here.' };
+  const read = readQuantity(text, quantity, { atmosphericPressure: standardAtmosphere });
   if (!read.ok) return { ok: false, message: `“${text}” was not understood; write ${read.problem.expected}.` };
   const { low, likely, high } = read.estimate;
   if (low < high) return { ok: false, message: 'A textbook cycle takes one value, not a range.' };

@@ -157,13 +157,16 @@ function Sizes({ sizing, answer, view }: StationProps & { sizing: SizingAnswer }
   return (
     <section className="block">
       <h3>What the approach temperatures imply</h3>
-      <p className="quiet">An approach is an assumption about size: a smaller one needs more coil or more air.</p>
+      <p className="quiet">
+        An approach is the temperature difference that drives the heat through an exchanger. Assuming one means assuming
+        a size: a smaller approach needs more coil or more air.
+      </p>
       <div className="sizes">
         <div>
-          <h4>Into the water, {say(condenser.approach, 'temperatureDifference', view)}</h4>
+          <h4>Into the water, approach {say(condenser.approach, 'temperatureDifference', view)}</h4>
           <p>
             {sentenceStart(sayBand(condenser.coilLength, 'length', view))} of{' '}
-            {say(condenser.tubeDiameter, 'length', view)} tube: {say(condenser.coilArea.likely, 'area', view)} of
+            {say(condenser.tubeDiameter, 'length', view)} tube: {say(condenser.coilArea.likely, 'area', view, 2)} of
             surface.
           </p>
           <p className="quiet">Left out: {condenser.leavesOut}.</p>
@@ -174,7 +177,7 @@ function Sizes({ sizing, answer, view }: StationProps & { sizing: SizingAnswer }
           />
         </div>
         <div>
-          <h4>Out of the source, {say(evaporator.approach, 'temperatureDifference', view)}</h4>
+          <h4>Out of the source, approach {say(evaporator.approach, 'temperatureDifference', view)}</h4>
           <p>
             {sentenceStart(sayBand(evaporator.faceArea, 'area', view))} of coil face, with{' '}
             {sayBand(evaporator.airFlow, 'volumeFlow', view)} of air through it.

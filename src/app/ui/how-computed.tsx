@@ -73,7 +73,9 @@ function Step({ step, known, depth }: { step: WorkingStep; known: Known; depth: 
       </p>
       <div className="table-scroll">
         <table className="data working-table">
-          <caption className="for-reader">Numbers put into “{formula.title}”</caption>
+          <caption>
+            <span className="for-reader">{formula.title}: </span>Numbers put in, in base SI units whatever the view.
+          </caption>
           <thead>
             <tr>
               <th scope="col">Symbol</th>

@@ -47,3 +47,8 @@ export function sayParts(
 export function sentenceStart(text: string): string {
   return text.charAt(0).toUpperCase() + text.slice(1);
 }
+
+/** A label that begins a sentence elsewhere, put inside one: "Open in the room" → "open in the room", but "R134a", "I know". */
+export function insideSentence(text: string): string {
+  return /^[A-Z][a-z]/.test(text) ? text.charAt(0).toLowerCase() + text.slice(1) : text;
+}
