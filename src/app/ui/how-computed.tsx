@@ -74,7 +74,8 @@ function Step({ step, known, depth }: { step: WorkingStep; known: Known; depth: 
       <div className="table-scroll">
         <table className="data working-table">
           <caption>
-            <span className="for-reader">{formula.title}: </span>Numbers put in, in base SI units whatever the view.
+            <span className="for-reader">{formula.title}: </span>Numbers put in; physical ones in base SI units,
+            whatever the view.
           </caption>
           <thead>
             <tr>
