@@ -3,6 +3,10 @@
 import { type ComponentType, lazy, type ReactNode, Suspense, useEffect, useMemo, useReducer, useState } from 'react';
 import { type DesignProblem, type EditResult, parseDesign, sayProblem, serialiseDesign } from '../design/index.ts';
 import type { UnitView } from '../quantities/index.ts';
+import { Caution, CautionLine } from './frame/caution.tsx';
+import { NoticeBox } from './frame/notice.tsx';
+import { TopBar } from './frame/top-bar.tsx';
+import { Verdict } from './frame/verdict.tsx';
 import { HeatPath } from './heat-path/heat-path.tsx';
 import { type Workbench, WorkbenchContext } from './state/context.tsx';
 import { fileNameFor, readFileText, saveText } from './state/files.ts';
@@ -14,12 +18,8 @@ import { reduce, startState } from './state/workbench.ts';
 import { type StationName, stationNames, stationTitles } from './stations/names.ts';
 import { type StationProps, StationWithoutAnswer } from './stations/station.tsx';
 import { WhereItSettles } from './stations/where-it-settles.tsx';
-import { Caution, CautionLine } from './ui/caution.tsx';
 import { saidFindings } from './ui/findings.tsx';
 import { LightProvider } from './ui/light.tsx';
-import { NoticeBox } from './ui/notice.tsx';
-import { TopBar } from './ui/top-bar.tsx';
-import { Verdict } from './ui/verdict.tsx';
 import type { EngineClient } from './worker/client.ts';
 import type { AssessAnswer } from './worker/messages.ts';
 
@@ -29,7 +29,7 @@ const TwoBills = lazy(() => import('./stations/two-bills.tsx').then((part) => ({
 const WhatLeaves = lazy(() => import('./stations/what-leaves.tsx').then((part) => ({ default: part.WhatLeaves })));
 const CycleAlone = lazy(() => import('./stations/cycle-alone.tsx').then((part) => ({ default: part.CycleAlone })));
 const StartMyOwn = lazy(() => import('./stations/start-my-own.tsx').then((part) => ({ default: part.StartMyOwn })));
-const Assumptions = lazy(() => import('./ui/assumptions.tsx').then((part) => ({ default: part.Assumptions })));
+const Assumptions = lazy(() => import('./frame/assumptions.tsx').then((part) => ({ default: part.Assumptions })));
 
 export interface AppProps {
   readonly engine: EngineClient;

@@ -2,6 +2,7 @@
 
 import './styles/tokens.css';
 import './styles/base.css';
+import './styles/verdict.css';
 import './styles/layout.css';
 import './styles/parts.css';
 import './styles/lists.css';

@@ -1,7 +1,7 @@
 // A native dialog: modal, closed by Escape, focus goes back to where it came from.
 
 import { type ReactNode, useEffect, useId, useRef } from 'react';
-import { CautionLine } from './caution.tsx';
+import { CautionLine } from '../frame/caution.tsx';
 
 export interface DialogProps {
   readonly title: string;

@@ -6,11 +6,11 @@ import { fieldRecord } from '../../design/index.ts';
 import type { UnitView } from '../../quantities/index.ts';
 import { DesignField } from '../fields/design-field.tsx';
 import { type Demo, firstDemo, loadDemos } from '../state/demos.ts';
-import { Choice } from './choice.tsx';
+import { Choice } from '../ui/choice.tsx';
+import type { LightChoice } from '../ui/light.tsx';
+import { StateMark } from '../ui/state-mark.tsx';
 import { Brand, RedoSign, UndoSign } from './icons.tsx';
-import type { LightChoice } from './light.tsx';
 import { StandingMark } from './standing.tsx';
-import { StateMark } from './state-mark.tsx';
 
 export interface TopBarProps {
   readonly designName: string;

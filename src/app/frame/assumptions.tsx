@@ -6,9 +6,9 @@ import type { UnitView } from '../../quantities/index.ts';
 import { assumptionValue, DesignField } from '../fields/design-field.tsx';
 import { KindField } from '../fields/kind-field.tsx';
 import { useWorkbench } from '../state/context.tsx';
+import { Dialog } from '../ui/dialog.tsx';
+import { sentenceStart } from '../ui/say.ts';
 import type { AssessAnswer } from '../worker/messages.ts';
-import { Dialog } from './dialog.tsx';
-import { sentenceStart } from './say.ts';
 
 export interface AssumptionsProps {
   readonly answer: AssessAnswer;

@@ -6,12 +6,12 @@ import { fieldRecord } from '../../design/index.ts';
 import { type Band, sayBand, type UnitView } from '../../quantities/index.ts';
 import { useWorkbench } from '../state/context.tsx';
 import type { OpenStation } from '../state/use-station.ts';
+import { saidFindings } from '../ui/findings.tsx';
+import { HowComputed } from '../ui/how-computed.tsx';
+import { say, sayNeed } from '../ui/say.ts';
+import { StateMark } from '../ui/state-mark.tsx';
 import type { AssessAnswer } from '../worker/messages.ts';
-import { saidFindings } from './findings.tsx';
-import { HowComputed } from './how-computed.tsx';
-import { say, sayNeed } from './say.ts';
 import { StandingMark } from './standing.tsx';
-import { StateMark } from './state-mark.tsx';
 
 export interface VerdictProps {
   readonly answer: AssessAnswer;

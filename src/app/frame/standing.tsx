@@ -2,7 +2,7 @@
 
 import type { ReactNode } from 'react';
 import type { Standing } from '../../assess/index.ts';
-import { type StateKind, StateMark } from './state-mark.tsx';
+import { type StateKind, StateMark } from '../ui/state-mark.tsx';
 
 const standings: Record<Standing, readonly [StateKind, string]> = {
   doNotBuild: ['stop', 'Do not build this'],
