@@ -2,14 +2,7 @@
 // and gathers what people and programs read. An Assessor remembers its last run, so that an edit costs what depends on it.
 
 import { caution, findCautions, worstFirst } from '../cautions/index.ts';
-import {
-  type DesignDocument,
-  type DesignProblem,
-  parseDesign,
-  plainDesign,
-  type Resolution,
-  resolveDesign,
-} from '../design/index.ts';
+import { type DesignDocument, type DesignProblem, parseDesign, plainDesign, resolveDesign } from '../design/index.ts';
 import { KettlefinError } from '../numerics/index.ts';
 import type { Finding, UnitView } from '../quantities/index.ts';
 import {
@@ -25,16 +18,15 @@ import {
 import type { Assessment, Influence } from './assessment.ts';
 import { assumptionsLeft } from './assumptions.ts';
 import { cautionFacts, machineLimits } from './caution-facts.ts';
-import { type Doubt, doubt, varianceShares } from './doubt.ts';
-import { doubtfulInputs, withInput } from './inputs.ts';
+import type { Doubt } from './doubt.ts';
 import { limitMargins } from './limits.ts';
 import { modelFindings } from './model-findings.ts';
 import { type StageCounts, StageRunner } from './stage.ts';
-import { type StagedDesign, stagedDesign } from './stages/engine-assumptions.ts';
+import { stagedDesign } from './stages/engine-assumptions.ts';
 import { type StageResults, stages } from './stages/index.ts';
-import { namedValues } from './values.ts';
+import { quantitiesOf, resultValues } from './values.ts';
+import { influencesOn, varied } from './vary.ts';
 import { judge } from './verdict.ts';
-import { howToMeasure } from './wording/measure.ts';
 import { verdictSentence } from './wording/verdict.ts';
 import { workingsOf } from './workings.ts';
 
@@ -79,13 +71,13 @@ export class Assessor {
     const { design: resolved, assumptions } = resolution;
     const design = stagedDesign(plainDesign(resolved));
     const results = this.#runner.run(design);
-    const named = namedValues(results);
-    const varied = this.#vary(design, resolution, results);
-    const bands: Bands = { bands: varied.bands, quantities: named.quantities };
+    const values = resultValues(results);
+    const doubt = varied(this.#runner, { resolution, design }, values, results);
+    const bands: Bands = { bands: doubt.bands, quantities: quantitiesOf(values) };
     const cautions = findCautions(cautionFacts(design, results, resolved));
-    const findings = worstFirst([...cautions, ...modelFindings(results, varied.unanswered)]);
+    const findings = worstFirst([...cautions, ...modelFindings(results, doubt.unanswered)]);
     const limits = limitMargins(results.operating, machineLimits(design));
-    const influences = influencesOf(varied);
+    const influences = marginInfluences(doubt);
     const accounts = scenarioAccounts(results, bands);
     const tankLoad = bandOf(bands, 'tank.load');
     const heatDelivered = bandOf(bands, 'plant.heatReachingWater');
@@ -119,15 +111,6 @@ export class Assessor {
       workings: workingsOf(design, results),
     };
   }
-
-  #vary(design: StagedDesign, resolution: Resolution, likely: StageResults): Doubt {
-    const { followers } = resolution;
-    return doubt(
-      namedValues(likely).values,
-      doubtfulInputs(resolution, design),
-      (path, value) => namedValues(this.#runner.probe(withInput(design, followers, path, value)), likely).values,
-    );
-  }
 }
 
 /** What an error of the engine says about the design. */
@@ -147,21 +130,13 @@ function lifeCosts({ accounts }: StageResults) {
   return { lifeCostThisLoop: costOf('thisLoop'), lifeCostCheapestOther: Math.min(...others) };
 }
 
-/** Inputs by how much of the margin's variance each explains, the most telling first; those that move nothing left out. */
-function influencesOf({ bands, moves }: Doubt): readonly Influence[] {
-  const margin = bands['plant.margin']!.likely;
-  const shares = varianceShares(moves, 'plant.margin');
-  return moves
-    .map((move) => ({
-      path: move.path,
-      label: move.label,
-      marginAtLow: margin + (move.atLow?.['plant.margin'] ?? 0),
-      marginAtHigh: margin + (move.atHigh?.['plant.margin'] ?? 0),
-      share: shares.get(move.path) ?? 0,
-      measure: howToMeasure(move.path),
-    }))
-    .filter(({ share }) => share > 0)
-    .sort((left, right) => right.share - left.share);
+/** What matters most for the margin between heat brought and heat needed. */
+function marginInfluences(doubt: Doubt): readonly Influence[] {
+  return influencesOn(doubt, 'plant.margin').map(({ atLow, atHigh, ...influence }) => ({
+    ...influence,
+    marginAtLow: atLow,
+    marginAtHigh: atHigh,
+  }));
 }
 
 function isForPeopleAndAnimals({ subject }: Finding): boolean {

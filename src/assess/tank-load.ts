@@ -9,15 +9,13 @@ import { type Bands, bandOf, tankAnswer } from './answers.ts';
 import { type AssessOutcome, refusalOf } from './assess.ts';
 import type { AssumptionLeft, BandWithUnit, TankAnswer } from './assessment.ts';
 import { assumptionsLeft } from './assumptions.ts';
-import { doubt, varianceShares } from './doubt.ts';
-import { doubtfulInputs, withInput } from './inputs.ts';
 import { unansweredFinding } from './model-findings.ts';
 import { StageRunner } from './stage.ts';
 import { stagedDesign } from './stages/engine-assumptions.ts';
 import { type StageResults, stages } from './stages/index.ts';
 import { standardTankFactors } from './stages/tank-assumptions.ts';
-import { namedTankValues } from './values.ts';
-import { howToMeasure } from './wording/measure.ts';
+import { quantitiesOf, tankValues } from './values.ts';
+import { influencesOn, varied } from './vary.ts';
 import { tankWorkings } from './workings.ts';
 
 /** How far one uncertain input alone moves the load [W]. */
@@ -83,15 +81,9 @@ function answerFor(document: DesignDocument): TankLoadAnswer {
   const design = stagedDesign(plainDesign(resolved));
   const runner = new StageRunner<StageResults>(tankStages);
   const results = runner.run(design);
-  const named = namedTankValues(results);
-  const varied = doubt(
-    named.values,
-    doubtfulInputs(resolution, design).filter(({ path }) => movesTank(followers, path)),
-    (path, value) => namedTankValues(runner.probe(withInput(design, followers, path, value)), results).values,
-  );
-  const bands: Bands = { bands: varied.bands, quantities: named.quantities };
-  const shares = varianceShares(varied.moves, 'tank.load');
-  const load = named.values['tank.load']!;
+  const values = tankValues(results);
+  const doubt = varied(runner, { resolution, design }, values, results, ({ path }) => movesTank(followers, path));
+  const bands: Bands = { bands: doubt.bands, quantities: quantitiesOf(values) };
   return {
     assessmentVersion: 1,
     caution,
@@ -99,19 +91,13 @@ function answerFor(document: DesignDocument): TankLoadAnswer {
     tankLoad: bandOf(bands, 'tank.load'),
     atmosphericPressure: bandOf(bands, 'surroundings.atmosphericPressure'),
     tank: tankAnswer(design, results, bands),
-    influences: varied.moves
-      .map(({ path, label, atLow, atHigh }) => ({
-        path,
-        label,
-        loadAtLow: load + (atLow?.['tank.load'] ?? 0),
-        loadAtHigh: load + (atHigh?.['tank.load'] ?? 0),
-        share: shares.get(path) ?? 0,
-        measure: howToMeasure(path),
-      }))
-      .filter(({ share }) => share > 0)
-      .sort((left, right) => right.share - left.share),
+    influences: influencesOn(doubt, 'tank.load').map(({ atLow, atHigh, ...influence }) => ({
+      ...influence,
+      loadAtLow: atLow,
+      loadAtHigh: atHigh,
+    })),
     assumptions: assumptionsLeft(design, assumptions).filter(({ path }) => countsForTank(path)),
-    findings: worstFirst([...results.tank.warnings, ...varied.unanswered.map(unansweredFinding)]),
+    findings: worstFirst([...results.tank.warnings, ...doubt.unanswered.map(unansweredFinding)]),
     workings: tankWorkings(design, results),
   };
 }

@@ -9,13 +9,15 @@ import type { StageResults } from './stages/index.ts';
 /** The results behind the tank's own values; they need no machine. */
 export type TankResults = Pick<StageResults, 'surroundings' | 'tank'>;
 
-interface ResultValue<Results = StageResults> {
+/** One value: its name, the quantity it is of, and where it stands in the results. */
+export interface ResultValue<Results = StageResults> {
   readonly name: string;
   readonly quantity: QuantityName;
   readonly read: (results: Results) => number;
 }
 
-function tankValues(results: TankResults): readonly ResultValue<TankResults>[] {
+/** The tank's own values. */
+export function tankValues(results: TankResults): readonly ResultValue<TankResults>[] {
   return [
     value('surroundings.atmosphericPressure', 'pressure', ({ surroundings }) => surroundings.atmosphericPressure),
     value('tank.loss', 'power', ({ tank }) => tank.loss),
@@ -109,32 +111,22 @@ function seasonCop({ year }: StageResults): number {
   throw new NoSolutionError('No heat is needed in the whole year.', 'a load above 0 in at least one month');
 }
 
-/** The results by name, and the quantity each is of. */
-export interface NamedValues {
-  readonly values: ResultValues;
-  readonly quantities: Readonly<Record<string, QuantityName>>;
-}
-
 /**
- * The results by name.
- * @param results  whose values are read
- * @param like     whose paths and scenarios are named; for a varied design the likely results, so that a path of heat that
- *                 the variation takes away counts as 0 and does not go missing
+ * Every value of these results, to be read from them and from any variation of them: a path of heat that a variation takes
+ * away counts as 0 and does not go missing.
  */
-export function namedValues(results: StageResults, like: StageResults = results): NamedValues {
-  return named([...tankValues(like), ...machineValues, ...accountValues(like)], results);
+export function resultValues(likely: StageResults): readonly ResultValue[] {
+  return [...tankValues(likely), ...machineValues, ...accountValues(likely)];
 }
 
-/** The tank's own values by name; `like` as above. */
-export function namedTankValues(results: TankResults, like: TankResults = results): NamedValues {
-  return named(tankValues(like), results);
+/** The numbers of one run, by name. */
+export function readValues<Results>(all: readonly ResultValue<Results>[], results: Results): ResultValues {
+  return Object.fromEntries(all.map(({ name, read }) => [name, read(results)]));
 }
 
-function named<Results>(all: readonly ResultValue<Results>[], results: Results): NamedValues {
-  return {
-    values: Object.fromEntries(all.map(({ name, read }) => [name, read(results)])),
-    quantities: Object.fromEntries(all.map(({ name, quantity }) => [name, quantity])),
-  };
+/** The quantity each value is of, by name. */
+export function quantitiesOf<Results>(all: readonly ResultValue<Results>[]): Readonly<Record<string, QuantityName>> {
+  return Object.fromEntries(all.map(({ name, quantity }) => [name, quantity]));
 }
 
 function value<Results = StageResults>(

@@ -79,6 +79,21 @@ export function noPositionals(positionals: readonly string[]): void {
   if (first !== undefined) throw new InputError('arguments', `"${first}"`, 'options only', 'tooMany');
 }
 
+/** Refuses what a batch cannot heed: each of its lines is a whole request. */
+export function requireBatchAlone(
+  texts: Readonly<Record<string, string | undefined>>,
+  flags: { readonly json: boolean },
+): void {
+  if (!flags.json && Object.keys(texts).length === 0) return;
+  throw new InputError('--batch', 'other options', '--batch alone: each line is a whole request', 'bothGiven');
+}
+
+/** The refrigerant named; whether anybody knows it is for the engine to say. */
+export function refrigerantGiven({ refrigerant }: { readonly refrigerant?: string }): string {
+  if (refrigerant !== undefined) return refrigerant;
+  throw new InputError('--refrigerant', 'nothing', 'the name of a refrigerant, such as R134a', 'missing');
+}
+
 /** The view that people asked for; metric where they did not. */
 export function unitView(word: string | undefined): UnitView {
   if (word === undefined) return 'metric';

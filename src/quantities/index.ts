@@ -3,7 +3,7 @@
 export type { Band, Estimate, Origin } from './estimate.ts';
 export type { Fact, Finding, Severity, Subject } from './finding.ts';
 export type { Formula, FormulaSymbol, FormulaValues, WorkingStep } from './formula.ts';
-export { nearestWord } from './nearest.ts';
+export { editDistance, nearestWord } from './nearest.ts';
 export {
   acceptedWords,
   type QuantityContext,
@@ -21,6 +21,6 @@ export {
   type UnitView,
 } from './records.ts';
 export { formatNumber, fromView, quantityUnit, sayBand, sayQuantity, sayRange, toView } from './say.ts';
-export { secondsPerYear } from './units.ts';
+export { secondsPerYear, standardGravity } from './units.ts';
 export type { StepInput, StepInputs } from './working-step.ts';
 export { workingStep } from './working-step.ts';

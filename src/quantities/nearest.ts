@@ -16,8 +16,8 @@ export function nearestWord(word: string, candidates: readonly string[]): string
   return best;
 }
 
-/** Least number of single letters to insert, remove or replace. */
-function editDistance(left: string, right: string): number {
+/** Least number of single letters to insert, remove or replace (V. I. Levenshtein 1966). */
+export function editDistance(left: string, right: string): number {
   let previous = Array.from({ length: right.length + 1 }, (_, index) => index);
   for (let row = 1; row <= left.length; row++) {
     const current = [row];

@@ -24,8 +24,10 @@ const inch = 0.0254;
 const foot = 0.3048;
 const pound = 0.45359237;
 const gallon = 231 * inch ** 3;
-/** Pound-force per square inch [Pa]; standard gravity 9.80665 m/s². */
-const psi = (pound * 9.80665) / inch ** 2;
+/** Standard acceleration of gravity g [m/s²]; exact by definition (CGPM 1901). */
+export const standardGravity = 9.80665;
+/** Pound-force per square inch [Pa]. */
+const psi = (pound * standardGravity) / inch ** 2;
 const fahrenheitDegree = 5 / 9;
 const day = 86400;
 /** A year of 8,760 hours. */

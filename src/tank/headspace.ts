@@ -13,11 +13,9 @@ import {
   virtualTemperature,
 } from '../matter/air/index.ts';
 import { latentHeat } from '../matter/water/index.ts';
+import { standardGravity } from '../quantities/index.ts';
 import { mean, STEFAN_BOLTZMANN } from './films.ts';
 import { WATER_EMISSIVITY } from './surface.ts';
-
-/** Acceleration of free fall, m/s². */
-export const GRAVITY = 9.80665;
 
 /** What crosses the trapped air, per m² of water, and the numbers on the way. */
 export interface HeadspaceFlux {
@@ -69,7 +67,7 @@ export function rayleighNumber(
   viscosity: number,
   diffusivity: number,
 ): number {
-  return (GRAVITY * Math.max(0, difference) * gap ** 3) / (meanTemperature * viscosity * diffusivity);
+  return (standardGravity * Math.max(0, difference) * gap ** 3) / (meanTemperature * viscosity * diffusivity);
 }
 
 /**

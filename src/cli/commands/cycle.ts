@@ -2,8 +2,8 @@
 
 import { caution } from '../../cautions/index.ts';
 import { type TextbookCycleRequest, textbookCycle } from '../../loop/index.ts';
-import { InputError, KettlefinError } from '../../numerics/index.ts';
-import { noPositionals, readArguments, unitView } from '../arguments.ts';
+import { KettlefinError } from '../../numerics/index.ts';
+import { noPositionals, readArguments, refrigerantGiven, requireBatchAlone, unitView } from '../arguments.ts';
 import { answerLines } from '../batch.ts';
 import { type Command, SaidError } from '../command.ts';
 import { answerCycleLine, sayCycle } from '../cycle.ts';
@@ -90,18 +90,14 @@ Exit codes: 0 answered; 2 unusable input; 3 no solution. A batch that was read t
     const { texts, flags, positionals } = readArguments(args, options);
     noPositionals(positionals);
     if (flags.batch) {
-      if (flags.json || Object.keys(texts).length > 0) {
-        throw new InputError('--batch', 'other options', '--batch alone: each line is a whole request', 'bothGiven');
-      }
+      requireBatchAlone(texts, flags);
       await answerLines(input, output, answerCycleLine);
       return exitCodes.answered;
     }
     const view = unitView(texts.units);
-    if (texts.refrigerant === undefined) {
-      throw new InputError('--refrigerant', 'nothing', 'the name of a refrigerant, such as R134a', 'missing');
-    }
+    const named = refrigerantGiven(texts);
     const given = {
-      refrigerant: texts.refrigerant,
+      refrigerant: named,
       ...quantitiesGiven(quantityOptions, texts, airPressure(texts.altitude)),
       ...(texts['reference-state'] === undefined ? {} : { referenceState: texts['reference-state'] }),
     };

@@ -3,7 +3,7 @@
 import { caution } from '../../cautions/index.ts';
 import { refrigerant, type StateInput, stateAt, supportedPairs } from '../../matter/refrigerants/index.ts';
 import { InputError, KettlefinError } from '../../numerics/index.ts';
-import { noPositionals, readArguments, unitView } from '../arguments.ts';
+import { noPositionals, readArguments, refrigerantGiven, requireBatchAlone, unitView } from '../arguments.ts';
 import { answerLines } from '../batch.ts';
 import { type Command, SaidError } from '../command.ts';
 import { exitCodes } from '../exit-codes.ts';
@@ -59,22 +59,18 @@ Exit codes: 0 answered; 2 unusable input; 3 no solution. A batch that was read t
     const { texts, flags, positionals } = readArguments(args, options);
     noPositionals(positionals);
     if (flags.batch) {
-      if (flags.json || Object.keys(texts).length > 0) {
-        throw new InputError('--batch', 'other options', '--batch alone: each line is a whole request', 'bothGiven');
-      }
+      requireBatchAlone(texts, flags);
       await answerLines(input, output, answerStateLine);
       return exitCodes.answered;
     }
     const view = unitView(texts.units);
-    if (texts.refrigerant === undefined) {
-      throw new InputError('--refrigerant', 'nothing', 'the name of a refrigerant, such as R134a', 'missing');
-    }
+    const named = refrigerantGiven(texts);
     const atmosphere = airPressure(texts.altitude);
     const given = quantitiesGiven(quantityOptions, texts, atmosphere);
     if (Object.keys(given).length === 0) {
       throw new InputError('A pair of properties', 'nothing', supportedPairs.join('; '), 'missing');
     }
-    const { name, state } = answered(texts.refrigerant, given as unknown as StateInput, view);
+    const { name, state } = answered(named, given as unknown as StateInput, view);
     output.write(
       flags.json
         ? `${JSON.stringify({ caution, refrigerant: name, ...state }, null, 2)}\n`

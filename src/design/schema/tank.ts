@@ -2,6 +2,7 @@
 
 import { z } from 'zod';
 import { insulationNames, lidMaterialNames, material, wallMaterialNames } from '../../matter/materials/index.ts';
+import { LOOSE_LID_OPEN_SHARE } from '../../tank/index.ts';
 import { choiceField, kindField, listedField, quantityField } from './field.ts';
 
 const practice = 'common practice, no source';
@@ -217,7 +218,7 @@ const rectangular = z
       minimum: 0,
       maximum: 1,
       level: 'more',
-      default: { text: '15 % (5 to 30)', source: practice },
+      default: { text: `${100 * LOOSE_LID_OPEN_SHARE} % (5 to 30)`, source: practice },
     }).optional(),
     evaporationFactor: quantityField({
       label: 'Correction of the evaporation',

@@ -6,6 +6,7 @@ import r134a from '../../../data/refrigerants/R134a.json';
 import r290 from '../../../data/refrigerants/R290.json';
 import r600a from '../../../data/refrigerants/R600a.json';
 import { InputError } from '../../numerics/index.ts';
+import { editDistance } from '../../quantities/index.ts';
 import { loadRefrigerant } from './load.ts';
 import type { Refrigerant } from './types.ts';
 
@@ -62,18 +63,4 @@ function nearestName(wanted: string): string {
     }
   }
   return nearest;
-}
-
-/** Least number of letters inserted, removed or changed (V. I. Levenshtein 1966). */
-function editDistance(a: string, b: string): number {
-  let row = Array.from({ length: b.length + 1 }, (_, index) => index);
-  for (let i = 1; i <= a.length; i++) {
-    const next = [i];
-    for (let j = 1; j <= b.length; j++) {
-      const change = row[j - 1]! + (a[i - 1] === b[j - 1] ? 0 : 1);
-      next.push(Math.min(change, row[j]! + 1, next[j - 1]! + 1));
-    }
-    row = next;
-  }
-  return row[b.length]!;
 }

@@ -2,9 +2,7 @@
 // that stand between refrigerant and water. Nusselt numbers carry author and year; properties are the caller's.
 
 import { InputError, requirePositive } from '../../numerics/index.ts';
-
-/** Standard acceleration of gravity [m/s²]. */
-export const gravity = 9.80665;
+import { standardGravity } from '../../quantities/index.ts';
 
 /** Where the fits were made. That of Churchill & Chu reaches beyond any coil in a tank. */
 export const xinEbadian1996Validity = { rayleigh: { min: 5e3, max: 1e5 } } as const;
@@ -32,7 +30,7 @@ export function rayleighNumber(
   viscosity: number,
   conductivity: number,
 ): number {
-  const drive = gravity * Math.abs(expansion) * difference;
+  const drive = standardGravity * Math.abs(expansion) * difference;
   return (drive * diameter ** 3 * density ** 2 * heatCapacity) / (viscosity * conductivity);
 }
 

@@ -6,10 +6,10 @@ import { deviationInPercent, type ValidationRow } from '../validation.ts';
 import library from './textbook-cycles.json';
 
 export function validationRows(): readonly ValidationRow[] {
-  return [...printedRows(), ...libraryRows()];
+  return [...printedRows(), ...referenceCycleRows()];
 }
 
-function libraryRows(): readonly ValidationRow[] {
+function referenceCycleRows(): readonly ValidationRow[] {
   const fluids = [...new Set(library.cycles.map(({ request }) => request.refrigerant))];
   return fluids.flatMap((fluid) => {
     const compared = library.cycles

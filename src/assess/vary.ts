@@ -1,0 +1,62 @@
+// Varies every uncertain input of a design alone, and says which of them move a result most. Used for the whole assessment
+// and for the tank alone: the runner decides which stages there are, the list of values what is read from them.
+
+import type { Resolution } from '../design/index.ts';
+import { type Doubt, type DoubtfulInput, doubt, varianceShares } from './doubt.ts';
+import { doubtfulInputs, withInput } from './inputs.ts';
+import type { StageRunner } from './stage.ts';
+import type { StagedDesign } from './stages/engine-assumptions.ts';
+import type { StageResults } from './stages/index.ts';
+import { type ResultValue, readValues } from './values.ts';
+import { howToMeasure } from './wording/measure.ts';
+
+/**
+ * Bands and moves of the values by one-at-a-time variation.
+ * @param runner   has run the likely design, so that a variation costs only what depends on it
+ * @param subject  the design as it was run, and how it was resolved
+ * @param values   what is read from each run
+ * @param likely   that run's results
+ * @param matters  false for an input that cannot move any of these values
+ */
+export function varied<Results extends Partial<StageResults>>(
+  runner: StageRunner<StageResults>,
+  subject: { readonly resolution: Resolution; readonly design: StagedDesign },
+  values: readonly ResultValue<Results>[],
+  likely: Results,
+  matters: (input: DoubtfulInput) => boolean = () => true,
+): Doubt {
+  const { resolution, design } = subject;
+  return doubt(readValues(values, likely), doubtfulInputs(resolution, design).filter(matters), (path, value) =>
+    readValues(values, runner.probe(withInput(design, resolution.followers, path, value)) as unknown as Results),
+  );
+}
+
+/** How far one uncertain input alone moves a result. */
+export interface InputInfluence {
+  readonly path: string;
+  readonly label: string;
+  /** The result with this input at its low and at its high end. */
+  readonly atLow: number;
+  readonly atHigh: number;
+  /** Share of the variance of the result, 0 to 1. */
+  readonly share: number;
+  readonly measure: string;
+}
+
+/** Inputs by how much of a result's variance each explains, the most telling first; those that move nothing left out. */
+export function influencesOn({ bands, moves }: Doubt, result: string): readonly InputInfluence[] {
+  const { likely } = bands[result]!;
+  const shares = varianceShares(moves, result);
+  return moves
+    .map(({ path, label, atLow, atHigh }) => ({
+      path,
+      label,
+      // Where the engine had no answer at an end, a finding says so; the input is shown not to move the result there.
+      atLow: likely + (atLow?.[result] ?? 0),
+      atHigh: likely + (atHigh?.[result] ?? 0),
+      share: shares.get(path)!,
+      measure: howToMeasure(path),
+    }))
+    .filter(({ share }) => share > 0)
+    .sort((left, right) => right.share - left.share);
+}
