@@ -24,6 +24,7 @@ const folders = [
   'cautions',
   'design',
   'assess',
+  'charts',
   'cli',
   'app',
 ];

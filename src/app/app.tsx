@@ -8,14 +8,25 @@ import { NoticeBox } from './frame/notice.tsx';
 import { TopBar } from './frame/top-bar.tsx';
 import { Verdict } from './frame/verdict.tsx';
 import { HeatPath } from './heat-path/heat-path.tsx';
+import {
+  addressOf,
+  isStation,
+  type PageName,
+  type PaperName,
+  type Place,
+  pageTitles,
+  paperNames,
+  type StationName,
+  stationNames,
+} from './pages.ts';
+import type { PaperProps } from './papers/paper.tsx';
 import { type Workbench, WorkbenchContext } from './state/context.tsx';
 import { fileNameFor, readFileText, saveText } from './state/files.ts';
 import type { Start } from './state/start.ts';
 import type { Keeper } from './state/storage.ts';
 import { useAssessment } from './state/use-assessment.ts';
-import { useStation } from './state/use-station.ts';
+import { usePage } from './state/use-page.ts';
 import { reduce, startState } from './state/workbench.ts';
-import { type StationName, stationNames, stationTitles } from './stations/names.ts';
 import { type StationProps, StationWithoutAnswer } from './stations/station.tsx';
 import { WhereItSettles } from './stations/where-it-settles.tsx';
 import { saidFindings } from './ui/findings.tsx';
@@ -27,7 +38,15 @@ import type { AssessAnswer } from './worker/messages.ts';
 const TheMachine = lazy(() => import('./stations/the-machine.tsx').then((part) => ({ default: part.TheMachine })));
 const TwoBills = lazy(() => import('./stations/two-bills.tsx').then((part) => ({ default: part.TwoBills })));
 const WhatLeaves = lazy(() => import('./stations/what-leaves.tsx').then((part) => ({ default: part.WhatLeaves })));
-const CycleAlone = lazy(() => import('./stations/cycle-alone.tsx').then((part) => ({ default: part.CycleAlone })));
+const SideBySide = lazy(() =>
+  import('./papers/side-by-side/side-by-side.tsx').then((part) => ({ default: part.SideBySide })),
+);
+const CycleAlone = lazy(() =>
+  import('./papers/cycle-alone/cycle-alone.tsx').then((part) => ({ default: part.CycleAlone })),
+);
+const Working = lazy(() => import('./papers/working/working.tsx').then((part) => ({ default: part.Working })));
+const Cautions = lazy(() => import('./papers/cautions/cautions.tsx').then((part) => ({ default: part.Cautions })));
+const Brief = lazy(() => import('./papers/brief/brief.tsx').then((part) => ({ default: part.Brief })));
 const StartMyOwn = lazy(() => import('./stations/start-my-own.tsx').then((part) => ({ default: part.StartMyOwn })));
 const Assumptions = lazy(() => import('./frame/assumptions.tsx').then((part) => ({ default: part.Assumptions })));
 
@@ -42,7 +61,8 @@ export function App({ engine, keeper, start }: AppProps): ReactNode {
     ...startState(document, view, light),
     notice,
   }));
-  const [station, open] = useStation();
+  const [place, open] = usePage();
+  const { page } = place;
   const [dialog, setDialog] = useState<'assumptions' | 'start' | undefined>(undefined);
   const document = state.designs.present;
   const { working, cancel } = useAssessment(engine, document, state.view, dispatch);
@@ -96,8 +116,8 @@ export function App({ engine, keeper, start }: AppProps): ReactNode {
         </a>
         <TopBar
           designName={document.name}
-          standing={station === 'cycle-alone' || isRefused ? undefined : answer?.assessment.standing}
-          isRefused={isRefused && station !== 'cycle-alone'}
+          standing={!isOfTheDesign(page) || isRefused ? undefined : answer?.assessment.standing}
+          isRefused={isRefused && isOfTheDesign(page)}
           looks={
             answer === undefined ? 0 : saidFindings(answer).filter(({ finding }) => finding.severity === 'look').length
           }
@@ -131,10 +151,10 @@ export function App({ engine, keeper, start }: AppProps): ReactNode {
               }}
             />
           )}
-          {answer !== undefined && station !== 'cycle-alone' && (
+          {answer !== undefined && isOfTheDesign(page) && (
             <>
               <div className={isRefused ? 'stale' : undefined}>
-                <HeatPath assessment={answer.assessment} view={state.view} current={station} open={open} />
+                <HeatPath assessment={answer.assessment} view={state.view} current={page} open={open} />
               </div>
               <Verdict
                 answer={answer}
@@ -156,9 +176,9 @@ export function App({ engine, keeper, start }: AppProps): ReactNode {
               </>
             )}
           </p>
-          <StationLinks current={station} open={open} />
+          <PageLinks current={page} open={open} />
           <main id="main" tabIndex={-1} className={isRefused ? 'refused' : undefined}>
-            <OpenStation station={station} answer={answer} view={state.view} refused={state.refusal !== undefined} />
+            <OpenedPage place={place} answer={answer} view={state.view} refused={state.refusal !== undefined} />
           </main>
           <footer className="foot quiet">
             <p>
@@ -188,31 +208,45 @@ export function App({ engine, keeper, start }: AppProps): ReactNode {
   );
 }
 
-const views: Readonly<Record<Exclude<StationName, 'cycle-alone'>, ComponentType<StationProps>>> = {
+const stationViews: Readonly<Record<StationName, ComponentType<StationProps>>> = {
   'what-leaves': WhatLeaves,
   'the-machine': TheMachine,
   'where-it-settles': WhereItSettles,
   'two-bills': TwoBills,
 };
 
-interface OpenStationProps {
-  readonly station: StationName;
+const paperViews: Readonly<Record<PaperName, ComponentType<PaperProps>>> = {
+  'side-by-side': SideBySide,
+  'cycle-alone': CycleAlone,
+  working: Working,
+  cautions: Cautions,
+  brief: Brief,
+};
+
+/** The textbook cycle is a paper of its own: the verdict on the open design does not belong beside it. */
+function isOfTheDesign(page: PageName): boolean {
+  return page !== 'cycle-alone';
+}
+
+interface OpenedPageProps {
+  readonly place: Place;
   readonly answer: AssessAnswer | undefined;
   readonly view: UnitView;
   readonly refused: boolean;
 }
 
-/** Before the first answer nothing is shown; a design without one shows its inputs, so that they can be put right. */
-function OpenStation({ station, answer, view, refused }: OpenStationProps): ReactNode {
-  if (station === 'cycle-alone') {
+/** Before the first answer a station shows nothing; a design without one shows its inputs, so that they can be put right. */
+function OpenedPage({ place: { page, part }, answer, view, refused }: OpenedPageProps): ReactNode {
+  if (!isStation(page)) {
+    const Paper = paperViews[page];
     return (
       <Suspense>
-        <CycleAlone view={view} />
+        <Paper answer={answer} view={view} part={part} />
       </Suspense>
     );
   }
-  if (answer === undefined) return refused ? <StationWithoutAnswer station={station} /> : null;
-  const View = views[station];
+  if (answer === undefined) return refused ? <StationWithoutAnswer station={page} /> : null;
+  const View = stationViews[page];
   return (
     <Suspense>
       <View answer={answer} view={view} />
@@ -220,23 +254,29 @@ function OpenStation({ station, answer, view, refused }: OpenStationProps): Reac
   );
 }
 
-function StationLinks({ current, open }: { current: StationName; open: (station: StationName) => void }): ReactNode {
+interface PageLinksProps {
+  readonly current: PageName;
+  readonly open: (page: PageName) => void;
+}
+
+function PageLinks({ current, open }: PageLinksProps): ReactNode {
+  const link = (name: PageName) => (
+    <a
+      key={name}
+      href={addressOf({ page: name, part: undefined })}
+      aria-current={name === current ? 'page' : undefined}
+      onClick={(event) => {
+        event.preventDefault();
+        open(name);
+      }}
+    >
+      {pageTitles[name]}
+    </a>
+  );
   return (
-    <nav className="stations" aria-label="Stations">
-      {stationNames.map((name) => (
-        <a
-          key={name}
-          href={`#${name}`}
-          className={name === 'cycle-alone' ? 'paper-link' : undefined}
-          aria-current={name === current ? 'page' : undefined}
-          onClick={(event) => {
-            event.preventDefault();
-            open(name);
-          }}
-        >
-          {stationTitles[name]}
-        </a>
-      ))}
+    <nav className="pages" aria-label="Stations and papers">
+      <div className="stations">{stationNames.map(link)}</div>
+      <div className="papers">{paperNames.map(link)}</div>
     </nav>
   );
 }

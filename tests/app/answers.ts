@@ -1,9 +1,9 @@
 // Answers of the real engine to the invented examples, for the tests of what the page draws from them.
 
 import { readFileSync } from 'node:fs';
-import { makeDiagram } from '../../src/app/worker/diagram.ts';
 import type { AssessAnswer, EngineReply } from '../../src/app/worker/messages.ts';
 import { createServe } from '../../src/app/worker/serve.ts';
+import { makeDiagram } from '../../src/charts/index.ts';
 import type { UnitView } from '../../src/quantities/index.ts';
 
 export const exampleFiles = [

@@ -2,8 +2,8 @@
 
 import { describe, expect, test, vi } from 'vitest';
 import { createEngineClient, type WorkerPort } from '../../src/app/worker/client.ts';
-import type { DiagramRequest } from '../../src/app/worker/diagram.ts';
 import type { EngineReply, EngineRequest, Numbered } from '../../src/app/worker/messages.ts';
+import type { DiagramRequest } from '../../src/charts/index.ts';
 
 class FakeWorker implements WorkerPort {
   onmessage: WorkerPort['onmessage'] = null;

@@ -12,8 +12,8 @@ import {
   readOne,
   startTexts,
   withNumber,
-} from '../../src/app/stations/cycle-fields.ts';
-import { exergySentence } from '../../src/app/stations/cycle-numbers.tsx';
+} from '../../src/app/papers/cycle-alone/cycle-fields.ts';
+import { exergySentence } from '../../src/app/papers/cycle-alone/cycle-numbers.tsx';
 import { formulaTexts } from '../../src/app/worker/formulas.ts';
 import { createServe } from '../../src/app/worker/serve.ts';
 import { type TextbookCycleRequest, textbookCycle } from '../../src/loop/index.ts';

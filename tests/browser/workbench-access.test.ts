@@ -32,7 +32,7 @@ async function faults(page: Page): Promise<string[]> {
   return page.evaluate(async () => {
     // What stays at the edges of the window covers something at every scroll; that it never covers the focus is a test
     // of its own.
-    for (const edge of document.querySelectorAll<HTMLElement>('.top, .stations, .caution-line'))
+    for (const edge of document.querySelectorAll<HTMLElement>('.top, .pages, .caution-line'))
       edge.style.position = 'static';
     const engine = (globalThis as unknown as { axe: typeof import('axe-core') }).axe;
     const { violations } = await engine.run(document, {
@@ -102,11 +102,11 @@ describe('keyboard', () => {
     expect(await page.evaluate(() => document.activeElement?.className)).toBe('skip');
     await page.keyboard.press('Enter');
     expect(await page.evaluate(() => document.activeElement?.id)).toBe('main');
-    expect(await page.locator('#station-title').textContent()).toBe('Where it settles');
+    expect(await page.locator('#page-title').textContent()).toBe('Where it settles');
     await page.locator('.heat-node[data-node="machine"]').focus();
     await page.keyboard.press('Enter');
-    await expect.poll(() => page.locator('#station-title').textContent()).toBe('The machine');
-    await expect.poll(() => page.evaluate(() => document.activeElement?.id)).toBe('station-title');
+    await expect.poll(() => page.locator('#page-title').textContent()).toBe('The machine');
+    await expect.poll(() => page.evaluate(() => document.activeElement?.id)).toBe('page-title');
     await workbench.close();
   });
 
@@ -153,8 +153,8 @@ async function boxes(page: Page) {
     const top = getComputedStyle(document.querySelector('.top')!).position === 'sticky' ? box('.top').bottom : 0;
     return {
       top,
-      row: box('.stations'),
-      title: box('#station-title'),
+      row: box('.pages'),
+      title: box('#page-title'),
       line: box('.caution-line'),
       window: innerHeight,
     };
@@ -174,7 +174,7 @@ describe('in sight', () => {
     ] as const;
     for (const [open, title] of openers) {
       await open();
-      await expect.poll(() => page.locator('#station-title').textContent()).toBe(title);
+      await expect.poll(() => page.locator('#page-title').textContent()).toBe(title);
       await expect
         .poll(async () => {
           const { top, row, line, window } = await boxes(page);
@@ -194,14 +194,14 @@ describe('in sight', () => {
   test('every field reached by Tab is clear of bar, row and caution', async () => {
     const workbench = await openStation('where-it-settles', { viewport: { width: 1024, height: 600 } });
     const { page } = workbench;
-    await page.locator('#station-title').focus();
+    await page.locator('#page-title').focus();
     for (let count = 0; count < 24; count++) {
       await page.keyboard.press('Tab');
       const hidden = await page.evaluate(() => {
         const focused = document.activeElement;
-        if (!(focused instanceof HTMLElement) || focused.closest('.caution-line, .top, .stations')) return '';
+        if (!(focused instanceof HTMLElement) || focused.closest('.caution-line, .top, .pages')) return '';
         const { top, bottom } = focused.getBoundingClientRect();
-        const row = document.querySelector('.stations')!.getBoundingClientRect().bottom;
+        const row = document.querySelector('.pages')!.getBoundingClientRect().bottom;
         const line = document.querySelector('.caution-line')!.getBoundingClientRect().top;
         const isTall = bottom - top > line - row;
         return isTall || (top >= row - 1 && bottom <= line + 1) ? '' : (focused.textContent ?? focused.tagName);

@@ -43,7 +43,7 @@ describe('a first visit', () => {
     const { page } = workbench;
     for (const title of ['What leaves', 'The machine', 'Where it settles', 'Two bills', 'Cycle alone']) {
       await page.getByRole('navigation', { name: 'Stations' }).getByRole('link', { name: title }).click();
-      await expect.poll(() => page.locator('#station-title').textContent()).toBe(title);
+      await expect.poll(() => page.locator('#page-title').textContent()).toBe(title);
       expect(await page.locator('.caution').textContent()).toContain('Local law comes first');
     }
     workbench.expectNoComplaints();

@@ -2,10 +2,10 @@
 // Until the drawing library has arrived, and if it never does, the table stands alone.
 
 import { type ReactNode, useEffect, useId, useRef, useState } from 'react';
+import type { ChartSpecification } from '../../charts/index.ts';
 import { saveAddress } from '../state/files.ts';
 import { DataTable } from '../ui/data-table.tsx';
 import { paperWidth, useLight, usePaper } from '../ui/light.tsx';
-import type { ChartSpecification } from './specification.ts';
 
 type Adapter = typeof import('./plotly-adapter.ts');
 

@@ -4,8 +4,8 @@
 
 import Plotly, { type Annotation, type Config, type Data, type Layout } from 'plotly.js-dist-min';
 import { caution } from '../../cautions/index.ts';
-import type { ChartAxis, ChartSeries, ChartSpecification, InkRole } from './specification.ts';
-import { type DrawnPlot, wordsOnChart } from './words.ts';
+import type { ChartAxis, ChartSeries, ChartSpecification, InkRole } from '../../charts/index.ts';
+import { type DrawnPlot, wordsOnChart } from '../../charts/index.ts';
 
 const config: Partial<Config> = {
   displaylogo: false,

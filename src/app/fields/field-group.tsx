@@ -2,15 +2,15 @@
 
 import type { ReactNode } from 'react';
 import { type DesignDocument, type FieldRecord, fieldsOf } from '../../design/index.ts';
+import type { StationName } from '../pages.ts';
 import { useWorkbench } from '../state/context.tsx';
 import { isInAbsentPart, parentOf } from '../state/edits.ts';
 import { fieldsOfStation } from '../stations/fields.ts';
-import type { StationName } from '../stations/names.ts';
 import { DesignField } from './design-field.tsx';
 import { KindField } from './kind-field.tsx';
 import { PartFields } from './part-fields.tsx';
 
-export function FieldGroup({ station }: { station: Exclude<StationName, 'cycle-alone'> }): ReactNode {
+export function FieldGroup({ station }: { station: StationName }): ReactNode {
   const { document } = useWorkbench();
   const { shown, more, expert } = fieldsOfStation(station, fieldsOf(document));
   return (

@@ -5,7 +5,7 @@ import type { Assessment } from '../../assess/index.ts';
 import { fieldRecord } from '../../design/index.ts';
 import { type Band, sayBand, type UnitView } from '../../quantities/index.ts';
 import { useWorkbench } from '../state/context.tsx';
-import type { OpenStation } from '../state/use-station.ts';
+import type { OpenPage } from '../state/use-page.ts';
 import { saidFindings } from '../ui/findings.tsx';
 import { HowComputed } from '../ui/how-computed.tsx';
 import { say, sayNeed } from '../ui/say.ts';
@@ -20,7 +20,7 @@ export interface VerdictProps {
   /** The engine has no answer for the design as it stands; this one is of an earlier state. */
   readonly isRefused: boolean;
   readonly openAssumptions: () => void;
-  readonly open: OpenStation;
+  readonly open: OpenPage;
 }
 
 export function Verdict({ answer, view, stale, isRefused, openAssumptions, open }: VerdictProps): ReactNode {

@@ -4,7 +4,7 @@
 import { type ReactNode, useLayoutEffect, useMemo, useRef, useState } from 'react';
 import type { Assessment } from '../../assess/index.ts';
 import type { UnitView } from '../../quantities/index.ts';
-import type { StationName } from '../stations/names.ts';
+import type { PageName, StationName } from '../pages.ts';
 import { paperWidth, usePaper } from '../ui/light.tsx';
 import { say } from '../ui/say.ts';
 import { StateMark } from '../ui/state-mark.tsx';
@@ -16,7 +16,7 @@ import { DomeShape, Ribbon, TankShape } from './shapes.tsx';
 export interface HeatPathProps {
   readonly assessment: Assessment;
   readonly view: UnitView;
-  readonly current: StationName;
+  readonly current: PageName;
   readonly open: (station: StationName) => void;
 }
 
@@ -159,7 +159,7 @@ interface NodeButtonProps {
   readonly words: NodeWords;
   readonly narrow: boolean;
   readonly width: number;
-  readonly current: StationName;
+  readonly current: PageName;
   readonly open: (station: StationName) => void;
 }
 

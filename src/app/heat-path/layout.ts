@@ -3,7 +3,7 @@
 // Placing is d3-sankey's; the grouping of small ways out and the choice of nodes are made here.
 
 import { type SankeyGraph, type SankeyLink, type SankeyNode, sankey } from 'd3-sankey';
-import type { InkRole } from '../charts/specification.ts';
+import type { InkRole } from '../../charts/index.ts';
 
 export type HeatNodeName =
   | 'source'

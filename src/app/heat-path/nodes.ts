@@ -2,7 +2,7 @@
 
 import type { Assessment } from '../../assess/index.ts';
 import type { Finding, UnitView } from '../../quantities/index.ts';
-import { type StationName, stationTitles } from '../stations/names.ts';
+import { pageTitles, type StationName } from '../pages.ts';
 import { say, sentenceStart } from '../ui/say.ts';
 import type { StateKind } from '../ui/state-mark.tsx';
 import type { HeatPathFlows } from './flows.ts';
@@ -34,7 +34,7 @@ export function wordsOfNodes(
       state: state[0],
       stateWord: state[1],
       station,
-      stationTitle: stationTitles[station],
+      stationTitle: pageTitles[station],
     });
   const watts = (value: number) => say(value, 'power', view);
   add(

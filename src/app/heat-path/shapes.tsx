@@ -1,7 +1,7 @@
 // Drawn parts of the heat path: ribbons, the dome of the compressor, the tank with its surface.
 
 import type { ReactNode } from 'react';
-import type { InkRole } from '../charts/specification.ts';
+import type { InkRole } from '../../charts/index.ts';
 import type { PlacedRibbon } from './layout.ts';
 
 const fills: Partial<Record<InkRole, string>> = {

@@ -4,7 +4,7 @@ import { createContext, type Dispatch, useContext } from 'react';
 import type { DesignDocument, DesignProblem, EditResult } from '../../design/index.ts';
 import type { EngineClient } from '../worker/client.ts';
 import type { Keeper } from './storage.ts';
-import type { OpenStation } from './use-station.ts';
+import type { OpenPage } from './use-page.ts';
 import type { WorkbenchAction, WorkbenchState } from './workbench.ts';
 
 export interface Workbench {
@@ -16,7 +16,7 @@ export interface Workbench {
   readonly document: DesignDocument;
   /** Takes over the outcome of an edit, marked by the path it is of, or answers what was wrong. */
   readonly edit: (outcome: EditResult, path: string) => readonly DesignProblem[];
-  readonly open: OpenStation;
+  readonly open: OpenPage;
 }
 
 export const WorkbenchContext = createContext<Workbench | undefined>(undefined);

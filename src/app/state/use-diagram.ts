@@ -1,8 +1,8 @@
 // The diagram data of a loop, asked from the worker; the last one stays while the next is made.
 
 import { useEffect, useState } from 'react';
+import type { Diagram, DiagramRequest } from '../../charts/index.ts';
 import type { UnitView } from '../../quantities/index.ts';
-import type { Diagram, DiagramRequest } from '../worker/diagram.ts';
 import { useWorkbench } from './context.tsx';
 
 export interface DiagramState {

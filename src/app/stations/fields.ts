@@ -2,15 +2,13 @@
 // and takes comes from its record; this file only says where it is asked.
 
 import type { FieldRecord } from '../../design/index.ts';
-import type { StationName } from './names.ts';
-
-type FieldStation = Exclude<StationName, 'cycle-alone'>;
+import type { StationName } from '../pages.ts';
 
 /** A station opens with at most this many fields. */
 export const mostFields = 7;
 
 /** Asked first, in this order, as far as the design has them. */
-const shownFirst: Readonly<Record<FieldStation, readonly string[]>> = {
+const shownFirst: Readonly<Record<StationName, readonly string[]>> = {
   'what-leaves': [
     'tank.waterTemperature',
     'room.temperature',
@@ -58,7 +56,7 @@ const shownFirst: Readonly<Record<FieldStation, readonly string[]>> = {
 };
 
 /** Everything else, by the longest matching beginning of its path. */
-const homes: readonly (readonly [string, FieldStation])[] = [
+const homes: readonly (readonly [string, StationName])[] = [
   ['tank.', 'what-leaves'],
   ['room.temperature', 'what-leaves'],
   ['room.coldest', 'what-leaves'],
@@ -77,7 +75,7 @@ const homes: readonly (readonly [string, FieldStation])[] = [
 ];
 
 /** The station a field is asked at; undefined for the name and the note, which stand with the design itself. */
-export function homeOf(path: string): FieldStation | undefined {
+export function homeOf(path: string): StationName | undefined {
   const matches = homes.filter(([start]) => path.startsWith(start));
   return matches.toSorted((a, b) => b[0].length - a[0].length)[0]?.[1];
 }
@@ -91,7 +89,7 @@ export interface StationFields {
 }
 
 /** The fields of a station, as this design has them. */
-export function fieldsOfStation(station: FieldStation, fields: readonly FieldRecord[]): StationFields {
+export function fieldsOfStation(station: StationName, fields: readonly FieldRecord[]): StationFields {
   const shown = shownFirst[station]
     .map((path) => fields.find((field) => field.path === path))
     .filter((field) => field !== undefined)

@@ -3,10 +3,10 @@
 import type { ReactNode } from 'react';
 import type { UnitView } from '../../quantities/index.ts';
 import { FieldGroup } from '../fields/field-group.tsx';
+import { pageTitles, type StationName } from '../pages.ts';
 import { useWorkbench } from '../state/context.tsx';
 import { StateMark } from '../ui/state-mark.tsx';
 import type { AssessAnswer } from '../worker/messages.ts';
-import { type StationName, stationTitles } from './names.ts';
 
 export interface StationProps {
   readonly answer: AssessAnswer;
@@ -14,7 +14,7 @@ export interface StationProps {
 }
 
 export interface StationFrameProps {
-  readonly name: Exclude<StationName, 'cycle-alone'>;
+  readonly name: StationName;
   readonly answer: string;
   readonly numbers?: ReactNode;
   readonly before?: ReactNode;
@@ -26,10 +26,10 @@ export function Station({ name, answer, numbers, before, children }: StationFram
   const findings = [...(state.answer?.assessment.findings ?? []), ...(state.answer?.assessment.cautions ?? [])];
   const isForStudyOnly = findings.some((finding) => finding.code === 'notForThisMachine');
   return (
-    <article className="station" aria-labelledby="station-title">
+    <article className="station" aria-labelledby="page-title">
       <header className="station-head">
-        <h2 id="station-title" tabIndex={-1}>
-          {stationTitles[name]}
+        <h2 id="page-title" tabIndex={-1}>
+          {pageTitles[name]}
         </h2>
         {isForStudyOnly && (
           <p className="study-only">
@@ -51,10 +51,10 @@ export function Station({ name, answer, numbers, before, children }: StationFram
 /** A station of a design the engine has no answer for: its inputs, so that they can be put right. */
 export function StationWithoutAnswer({ station }: { station: StationFrameProps['name'] }): ReactNode {
   return (
-    <article className="station" aria-labelledby="station-title">
+    <article className="station" aria-labelledby="page-title">
       <header className="station-head">
-        <h2 id="station-title" tabIndex={-1}>
-          {stationTitles[station]}
+        <h2 id="page-title" tabIndex={-1}>
+          {pageTitles[station]}
         </h2>
         <p className="station-answer">There is no answer yet. Put the inputs right here or at another station.</p>
       </header>

@@ -2,9 +2,9 @@
 
 import { type ReactNode, useMemo } from 'react';
 import type { Assessment, ScenarioAccount } from '../../assess/index.ts';
+import { monthsChart } from '../../charts/index.ts';
 import { type Band, sayQuantity, sayRange, type UnitView, type WorkingStep } from '../../quantities/index.ts';
 import { Chart } from '../charts/chart.tsx';
-import { monthsChart } from '../charts/months.ts';
 import { HowComputed } from '../ui/how-computed.tsx';
 import { sentenceStart } from '../ui/say.ts';
 import { StateMark } from '../ui/state-mark.tsx';

@@ -3,10 +3,9 @@
 
 import { type ReactNode, useMemo } from 'react';
 import type { Assessment, Influence, LimitMargin, SizingAnswer } from '../../assess/index.ts';
+import { isobarsFor, isothermsFor, pressureEnthalpyChart, stateTable } from '../../charts/index.ts';
 import { sayBand, sayRange, type UnitView } from '../../quantities/index.ts';
 import { Chart } from '../charts/chart.tsx';
-import { isobarsFor, isothermsFor } from '../charts/families.ts';
-import { pressureEnthalpyChart, stateTable } from '../charts/property-diagrams.ts';
 import { useDiagram } from '../state/use-diagram.ts';
 import { type BarRow, Bars } from '../ui/bars.tsx';
 import { DataTable } from '../ui/data-table.tsx';

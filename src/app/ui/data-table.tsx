@@ -1,7 +1,7 @@
 // One table look for the whole page. Scrolls sideways inside itself on a phone, reachable by keyboard.
 
 import { type ReactNode, useId } from 'react';
-import type { ChartTable } from '../charts/specification.ts';
+import type { ChartTable } from '../../charts/index.ts';
 
 export function DataTable({ table, hiddenCaption = false }: { table: ChartTable; hiddenCaption?: boolean }): ReactNode {
   const caption = useId();

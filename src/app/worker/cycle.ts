@@ -2,6 +2,7 @@
 // wrong with a request, in words of the view.
 
 import { messageInView } from '../../assess/index.ts';
+import { type Diagram, makeDiagram } from '../../charts/index.ts';
 import {
   type TextbookCycle,
   type TextbookCycleRequest,
@@ -11,7 +12,6 @@ import {
 import { refrigerant } from '../../matter/refrigerants/index.ts';
 import { InputError, type KettlefinError, OutOfModelError } from '../../numerics/index.ts';
 import { type QuantityName, sayQuantity, type UnitView, type WorkingStep } from '../../quantities/index.ts';
-import { type Diagram, makeDiagram } from './diagram.ts';
 
 export interface CycleForm {
   readonly request: TextbookCycleRequest;

@@ -2,9 +2,9 @@
 // Errors cross as data. Sentences of findings are made in the worker too, so that the page needs no engine for words.
 
 import type { Assessment } from '../../assess/index.ts';
+import type { Diagram, DiagramRequest } from '../../charts/index.ts';
 import type { UnitView } from '../../quantities/index.ts';
 import type { CycleAnswer, CycleForm } from './cycle.ts';
-import type { Diagram, DiagramRequest } from './diagram.ts';
 
 /** A formula as the page shows it: the record without its function. */
 export interface FormulaText {

@@ -2,11 +2,11 @@
 // kept, so that an edit computes only what depends on it. Messages of the engine are said in the reader's units.
 
 import { type AssessOutcome, Assessor, messageInView, sayFinding } from '../../assess/index.ts';
+import { makeDiagram } from '../../charts/index.ts';
 import { sayProblem } from '../../design/index.ts';
 import { KettlefinError } from '../../numerics/index.ts';
 import type { Finding, UnitView } from '../../quantities/index.ts';
 import { answerCycle, sayCycleError } from './cycle.ts';
-import { makeDiagram } from './diagram.ts';
 import type {
   AssessAnswer,
   AssessRequest,

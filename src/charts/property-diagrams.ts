@@ -1,10 +1,10 @@
 // p-h and T-s pictures of a loop as chart specifications: dome, isotherms or isobars, isentropes, quality lines in
 // neutral greys told apart by dash and written on, the loop in the inks of its heat, source and water as levels.
 
-import type { ReferenceStateName } from '../../matter/refrigerants/index.ts';
-import { type QuantityName, quantityUnit, sayQuantity, toView, type UnitView } from '../../quantities/index.ts';
-import { sayReferenceState } from '../ui/reference-state.ts';
-import type { Diagram, DiagramState } from '../worker/diagram.ts';
+import type { ReferenceStateName } from '../matter/refrigerants/index.ts';
+import { type QuantityName, quantityUnit, sayQuantity, toView, type UnitView } from '../quantities/index.ts';
+import type { Diagram, DiagramState } from './loop-diagram.ts';
+import { sayReferenceState } from './reference-state.ts';
 import type {
   ChartNote,
   ChartSeries,

@@ -2,21 +2,27 @@
 // its work is lost. Not electricity: no motor, fan or pump is in it.
 
 import { type ReactNode, useEffect, useMemo, useState } from 'react';
-import type { CycleWarning, TextbookCycle } from '../../loop/index.ts';
-import type { UnitView } from '../../quantities/index.ts';
-import { Chart } from '../charts/chart.tsx';
-import { isobarsFor, isothermsFor } from '../charts/families.ts';
-import { pressureEnthalpyChart, stateTable, temperatureEntropyChart } from '../charts/property-diagrams.ts';
-import { useWorkbench } from '../state/context.tsx';
-import { DataTable } from '../ui/data-table.tsx';
-import { StateMark } from '../ui/state-mark.tsx';
-import type { CycleAnswer, CycleForm } from '../worker/cycle.ts';
+import {
+  isobarsFor,
+  isothermsFor,
+  pressureEnthalpyChart,
+  stateTable,
+  temperatureEntropyChart,
+} from '../../../charts/index.ts';
+import type { CycleWarning, TextbookCycle } from '../../../loop/index.ts';
+import type { UnitView } from '../../../quantities/index.ts';
+import { Chart } from '../../charts/chart.tsx';
+import { pageTitles } from '../../pages.ts';
+import { useWorkbench } from '../../state/context.tsx';
+import { DataTable } from '../../ui/data-table.tsx';
+import { StateMark } from '../../ui/state-mark.tsx';
+import type { CycleAnswer, CycleForm } from '../../worker/cycle.ts';
+import type { PaperProps } from '../paper.tsx';
 import { type CycleTexts, cycleRequest, keptText, readKept, startTexts } from './cycle-fields.ts';
 import { CycleInputs } from './cycle-inputs.tsx';
 import { CycleNumbers, cycleSentence, ExergyLost } from './cycle-numbers.tsx';
-import { stationTitles } from './names.ts';
 
-export function CycleAlone({ view }: { view: UnitView }): ReactNode {
+export function CycleAlone({ view }: PaperProps): ReactNode {
   const { keeper } = useWorkbench();
   const [texts, setTexts] = useState<CycleTexts>(() => readKept(keeper.read('cycle')) ?? startTexts(view));
   const { answer, problems } = useCycle(texts, view);
@@ -24,10 +30,10 @@ export function CycleAlone({ view }: { view: UnitView }): ReactNode {
     keeper.write('cycle', keptText(texts));
   }, [keeper, texts]);
   return (
-    <article className="station" aria-labelledby="station-title">
+    <article className="station" aria-labelledby="page-title">
       <header className="station-head">
-        <h2 id="station-title" tabIndex={-1}>
-          {stationTitles['cycle-alone']}
+        <h2 id="page-title" tabIndex={-1}>
+          {pageTitles['cycle-alone']}
         </h2>
         <p className="station-answer">
           {answer === undefined

@@ -1,7 +1,7 @@
 // The year by months: heat the water gets and the electricity paid for it, as a chart specification with its table.
 
-import type { MonthAnswer } from '../../assess/index.ts';
-import { quantityUnit, toView, type UnitView } from '../../quantities/index.ts';
+import type { MonthAnswer } from '../assess/index.ts';
+import { quantityUnit, toView, type UnitView } from '../quantities/index.ts';
 import type { ChartSpecification } from './specification.ts';
 
 export function monthsChart(year: readonly MonthAnswer[], view: UnitView): ChartSpecification {

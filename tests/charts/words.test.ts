@@ -2,11 +2,11 @@
 // unnamed, however small the picture.
 
 import { describe, expect, test } from 'vitest';
-import { placeWords } from '../../src/app/charts/place-words.ts';
-import { pressureEnthalpyChart, temperatureEntropyChart } from '../../src/app/charts/property-diagrams.ts';
-import type { ChartSpecification } from '../../src/app/charts/specification.ts';
-import { type DrawnPlot, wordsOnChart } from '../../src/app/charts/words.ts';
-import { answerTo, diagramOf, exampleFiles } from './answers.ts';
+import { placeWords } from '../../src/charts/place-words.ts';
+import { pressureEnthalpyChart, temperatureEntropyChart } from '../../src/charts/property-diagrams.ts';
+import type { ChartSpecification } from '../../src/charts/specification.ts';
+import { type DrawnPlot, wordsOnChart } from '../../src/charts/words.ts';
+import { answerTo, diagramOf, exampleFiles } from '../app/answers.ts';
 
 const measure = (text: string, size: number) => 0.55 * size * text.length;
 const sizes = { wide: [880, 510], phone: [300, 260] } as const;

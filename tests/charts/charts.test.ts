@@ -1,11 +1,11 @@
 // Chart specifications say what the results say: points where the table has them, units of the view, levels and limits.
 
 import { describe, expect, test } from 'vitest';
-import { monthsChart } from '../../src/app/charts/months.ts';
-import { pressureEnthalpyChart, temperatureEntropyChart } from '../../src/app/charts/property-diagrams.ts';
-import type { ChartSpecification } from '../../src/app/charts/specification.ts';
 import { answerCycle } from '../../src/app/worker/cycle.ts';
-import { answerTo, diagramOf, exampleFiles } from './answers.ts';
+import { monthsChart } from '../../src/charts/months.ts';
+import { pressureEnthalpyChart, temperatureEntropyChart } from '../../src/charts/property-diagrams.ts';
+import type { ChartSpecification } from '../../src/charts/specification.ts';
+import { answerTo, diagramOf, exampleFiles } from '../app/answers.ts';
 
 function everyNumber(chart: ChartSpecification): number[] {
   return [

@@ -1,14 +1,14 @@
 // The fields of the textbook cycle. Beside each of the five facts stands the offer to give its partner instead.
 
 import type { ReactNode } from 'react';
-import type { TextbookCycle } from '../../loop/index.ts';
-import type { ReferenceStateName } from '../../matter/refrigerants/index.ts';
-import { type QuantityName, sayQuantity, type UnitView } from '../../quantities/index.ts';
-import { unlessAlike } from '../fields/design-field.tsx';
-import { ChoiceField, TextField } from '../fields/field.tsx';
-import { refrigerantChoices } from '../state/refrigerants.ts';
-import { sayReferenceState } from '../ui/reference-state.ts';
-import { sentenceStart } from '../ui/say.ts';
+import { sayReferenceState } from '../../../charts/index.ts';
+import type { TextbookCycle } from '../../../loop/index.ts';
+import type { ReferenceStateName } from '../../../matter/refrigerants/index.ts';
+import { type QuantityName, sayQuantity, type UnitView } from '../../../quantities/index.ts';
+import { unlessAlike } from '../../fields/design-field.tsx';
+import { ChoiceField, TextField } from '../../fields/field.tsx';
+import { refrigerantChoices } from '../../state/refrigerants.ts';
+import { sentenceStart } from '../../ui/say.ts';
 import {
   type CycleKey,
   type CycleTexts,

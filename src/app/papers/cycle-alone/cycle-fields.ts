@@ -1,9 +1,9 @@
 // What the textbook cycle is asked with: five facts, each given by one of two partners, and a few more that are rarely
 // changed. Texts as people write them, kept with the browser; a request of plain numbers out of them.
 
-import type { TextbookCycle, TextbookCycleRequest } from '../../loop/index.ts';
-import type { ReferenceStateName } from '../../matter/refrigerants/index.ts';
-import { type QuantityName, readQuantity, sayQuantity, type UnitView } from '../../quantities/index.ts';
+import type { TextbookCycle, TextbookCycleRequest } from '../../../loop/index.ts';
+import type { ReferenceStateName } from '../../../matter/refrigerants/index.ts';
+import { type QuantityName, readQuantity, sayQuantity, type UnitView } from '../../../quantities/index.ts';
 
 export type CycleKey = Exclude<keyof TextbookCycleRequest, 'refrigerant' | 'referenceState'>;
 

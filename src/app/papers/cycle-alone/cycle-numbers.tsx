@@ -1,13 +1,13 @@
 // Results of the textbook cycle, each with its working: work, heats, COPs, and the work lost in each part.
 
 import type { ReactNode } from 'react';
-import type { TextbookCycle } from '../../loop/index.ts';
-import { sayQuantity, type UnitView, type WorkingStep } from '../../quantities/index.ts';
-import { type BarRow, Bars } from '../ui/bars.tsx';
-import { HowComputed } from '../ui/how-computed.tsx';
-import { exactly, Numbers } from '../ui/number.tsx';
-import { sayFixed } from '../ui/say.ts';
-import type { CycleAnswer } from '../worker/cycle.ts';
+import type { TextbookCycle } from '../../../loop/index.ts';
+import { sayQuantity, type UnitView, type WorkingStep } from '../../../quantities/index.ts';
+import { type BarRow, Bars } from '../../ui/bars.tsx';
+import { HowComputed } from '../../ui/how-computed.tsx';
+import { exactly, Numbers } from '../../ui/number.tsx';
+import { sayFixed } from '../../ui/say.ts';
+import type { CycleAnswer } from '../../worker/cycle.ts';
 
 export function cycleSentence(cycle: TextbookCycle, view: UnitView): string {
   const lift = sayQuantity(

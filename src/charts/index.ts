@@ -1,0 +1,29 @@
+// Pictures as data: what each chart says (axes, lines, words on it, and the table that says the same), made by pure
+// functions from results. How it is drawn is the business of whoever draws it.
+
+export { isobarsFor, isothermsFor } from './families.ts';
+export {
+  type Diagram,
+  type DiagramLevel,
+  type DiagramLimit,
+  type DiagramRequest,
+  type DiagramState,
+  type LevelRequest,
+  type LimitRequest,
+  makeDiagram,
+} from './loop-diagram.ts';
+export { monthsChart } from './months.ts';
+export { pressureEnthalpyChart, stateTable, temperatureEntropyChart } from './property-diagrams.ts';
+export { sayReferenceState } from './reference-state.ts';
+export type {
+  ChartAxis,
+  ChartNote,
+  ChartSeries,
+  ChartSpecification,
+  ChartTable,
+  Dash,
+  InkRole,
+  LevelLine,
+  LimitBand,
+} from './specification.ts';
+export { type DrawnPlot, type Measure, type PlacedWords, wordsOnChart } from './words.ts';
