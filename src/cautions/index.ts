@@ -1,6 +1,19 @@
 // Public names of the cautions: the sentence on everything, the rules, and the facts they read.
 
 export { caution, machineCautions } from './caution.ts';
+export type { ChargeFactors } from './charge-limits.ts';
+export {
+  chargeAtFlammabilityLimit,
+  chargeFactors,
+  chargeLimitFormulas,
+  chargeVolumes,
+  commercialCabinetVolume,
+  floorReleaseHeight,
+  largestChargeOnFloorArea,
+  smallestFloorArea,
+  smallestRoomVolume,
+  wallReleaseHeight,
+} from './charge-limits.ts';
 export type { CautionCode } from './codes.ts';
 export { cautionCodes } from './codes.ts';
 export type { CautionFinding, CautionRule } from './fact.ts';
