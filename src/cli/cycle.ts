@@ -16,6 +16,7 @@ const pointTitles: Readonly<Record<string, string>> = {
 
 const warningSentences: Readonly<Record<CycleWarning['code'], (part: string) => string>> = {
   wetCompression: () => 'The gas is compressed into the dome: with or without losses the compressor would see liquid.',
+  wetSuction: () => 'Liquid enters the compressor with the gas. Textbooks allow it; it breaks a real one.',
   negativeExergyDestruction: (part) =>
     `The ${part} would exchange heat with a body at the dead state against the fall of temperature; name the body's own temperature to judge it.`,
 };

@@ -5,24 +5,47 @@
 import { type ReferenceStateName, referenceStates } from '../matter/refrigerants/index.ts';
 import { InputError } from '../numerics/index.ts';
 
-/** All temperatures in K, pressures in Pa absolute, differences in K. Of each pair exactly one. */
+/** All temperatures in K, pressures in Pa absolute, differences in K. Where keys are partners, exactly one of them. */
 export interface TextbookCycleRequest {
   readonly refrigerant: string;
-  /** Dew temperature of evaporation, or its pressure. */
+  /** Dew temperature of evaporation, or its pressure, at the evaporator inlet. */
   readonly evaporating?: number;
   readonly evaporatingPressure?: number;
-  /** Dew temperature of condensation, or its pressure. */
+  /** Dew temperature of condensation, or its pressure, at the compressor outlet. */
   readonly condensing?: number;
   readonly condensingPressure?: number;
-  /** Compressor inlet above the dew temperature, or its temperature. */
+  /** Pressure at the compressor inlet, at most that of the evaporator; the same where absent. */
+  readonly suctionPressure?: number;
+  /** Pressure at the condenser outlet, at most that of the condenser; the same where absent. */
+  readonly liquidPressure?: number;
+  /**
+   * Compressor inlet: above the dew temperature at its pressure, or its temperature, or its share of vapour where it is wet.
+   * With a heat exchanger the evaporator outlet instead: above the dew temperature, or its temperature.
+   */
   readonly superheat?: number;
   readonly suctionTemperature?: number;
-  /** Condenser outlet below the bubble temperature, or its temperature. */
+  readonly suctionQuality?: number;
+  readonly evaporatorOutletTemperature?: number;
+  /** Condenser outlet below the bubble temperature at its pressure, or its temperature. */
   readonly subcooling?: number;
   readonly liquidTemperature?: number;
   /** (h2s − h1)/(h2 − h1), or the temperature of the gas that leaves the compressor. */
   readonly isentropicEfficiency?: number;
   readonly dischargeTemperature?: number;
+  /**
+   * Liquid-to-suction heat exchanger, none where both are absent: ε on enthalpy, q = ε (h(p_e, T_liquid) − h(evaporator
+   * outlet)), or the temperature of the gas that leaves it for the compressor.
+   */
+  readonly heatExchangerEffectiveness?: number;
+  readonly suctionTemperatureAfterExchanger?: number;
+  /** At most one, for the answer per second: ṁ [kg/s]; Q_L, Q_H, or the power of the shaft into the gas [W]; swept volume rate [m³/s]. */
+  readonly massFlow?: number;
+  readonly coolingCapacity?: number;
+  readonly heatingCapacity?: number;
+  readonly compressorPower?: number;
+  readonly displacement?: number;
+  /** Volume drawn in by volume swept, with a displacement; 1 where absent, and the answer says so. */
+  readonly volumetricEfficiency?: number;
   /** Temperature at which heat is worthless, for the exergy account; 298.15 K where absent. */
   readonly deadState?: number;
   /** Temperatures of the body heated and of the body cooled, for the exergy account; the dead state where absent. */
@@ -60,7 +83,9 @@ const bodyTemperatures = { low: 100, high: 1000 } as const;
 
 type Range = 'positive' | 'nonNegative' | 'efficiency' | 'bodyTemperature';
 
-const numberKeys: Readonly<Record<Exclude<keyof TextbookCycleRequest, 'refrigerant' | 'referenceState'>, Range>> = {
+const numberKeys: Readonly<
+  Partial<Record<Exclude<keyof TextbookCycleRequest, 'refrigerant' | 'referenceState'>, Range>>
+> = {
   evaporating: 'positive',
   evaporatingPressure: 'positive',
   condensing: 'positive',
@@ -124,7 +149,7 @@ export function checkTextbookCycleRequest(request: unknown): CheckedCycleRequest
 }
 
 function checkNumber(key: NumberKey, value: unknown): number {
-  const range = numberKeys[key];
+  const range = numberKeys[key]!;
   if (typeof value === 'number' && Number.isFinite(value)) {
     if (range === 'positive' && value > 0) return value;
     if (range === 'nonNegative' && value >= 0) return value;

@@ -10,6 +10,8 @@ export interface ExergyDestruction {
   readonly condenser: number;
   readonly expansion: number;
   readonly evaporator: number;
+  /** Of a liquid-to-suction heat exchanger, where there is one. */
+  readonly heatExchanger?: number;
   readonly total: number;
 }
 

@@ -3,6 +3,18 @@
 export { cyclePath, type DiagramState, type PathPoint, type Process } from './cycle-path.ts';
 export type { TextbookCycleRequest } from './cycle-request.ts';
 export { usualDeadState } from './cycle-request.ts';
+export type {
+  CyclePerSecond,
+  CyclePoint,
+  CyclePointName,
+  CyclePoints,
+  CycleWarning,
+  ExergyBasis,
+  LiquidSuctionExchange,
+  MassFlowKey,
+  PressureLosses,
+  TextbookCycle,
+} from './cycle-result.ts';
 export {
   type DiagramKind,
   type DiagramLine,
@@ -42,12 +54,5 @@ export {
   operatingPoint,
   smallLift,
 } from './operating-point.ts';
-export {
-  type CyclePoint,
-  type CyclePointName,
-  type CycleWarning,
-  type ExergyBasis,
-  type TextbookCycle,
-  textbookCycle,
-} from './textbook-cycle.ts';
+export { textbookCycle } from './textbook-cycle.ts';
 export { type OperatingOrigins, operatingPointWorking, textbookCycleWorking } from './working.ts';

@@ -23,8 +23,9 @@ import {
   type CompressorWarning,
   compressorPoint,
 } from '../parts/compressor/index.ts';
+import type { CyclePoint, CyclePointName } from './cycle-result.ts';
 import { coefficientOfPerformance, energyAccountResidual, streamPower } from './energy.ts';
-import { type CyclePoint, type CyclePointName, onTheLine } from './textbook-cycle.ts';
+import { onTheLine } from './textbook-cycle.ts';
 
 /** Temperatures in K, differences in K. */
 export interface OperatingPointInput {

@@ -16,6 +16,7 @@ import {
 } from '../matter/refrigerants/index.ts';
 import { InputError, OutOfModelError } from '../numerics/index.ts';
 import { type CheckedCycleRequest, checkTextbookCycleRequest, type TextbookCycleRequest } from './cycle-request.ts';
+import type { CyclePoint, CycleWarning, ExergyBasis, PlainPointName, TextbookCycle } from './cycle-result.ts';
 import {
   carnotHeatingCop,
   coefficientOfPerformance,
@@ -26,75 +27,6 @@ import {
   volumetricHeatingCapacity,
 } from './energy.ts';
 import { type ExergyDestruction, exergyAccount, secondLawEfficiency } from './exergy.ts';
-
-export type CyclePointName =
-  | 'compressorInlet'
-  | 'compressorOutletIsentropic'
-  | 'compressorOutlet'
-  | 'condenserOutlet'
-  | 'evaporatorInlet';
-
-/** A state of the cycle under its name. */
-export interface CyclePoint extends State {
-  readonly name: CyclePointName;
-}
-
-/** Bodies the exergy account was made with, and the choice in words. */
-export interface ExergyBasis {
-  /** T0 [K]. */
-  readonly deadState: number;
-  /** T_H, of the body heated [K]. */
-  readonly sinkTemperature: number;
-  /** T_L, of the body cooled [K]. */
-  readonly sourceTemperature: number;
-  /** Least work that could do the same [J/kg]. */
-  readonly minimumWork: number;
-  /** Minimum work over work [-]. */
-  readonly secondLawEfficiency: number;
-  readonly words: string;
-}
-
-/**
- * `negativeExergyDestruction`: a body at the dead state would have to give heat to something warmer; name the body's
- * temperature to judge that part. `wetCompression`: the gas that leaves, or would leave without losses, holds liquid.
- */
-export interface CycleWarning {
-  readonly code: 'negativeExergyDestruction' | 'wetCompression';
-  readonly part: 'condenser' | 'evaporator' | 'compressor';
-}
-
-export interface TextbookCycle {
-  readonly refrigerant: string;
-  /** The five states, in the order of CyclePointName. */
-  readonly points: readonly [CyclePoint, CyclePoint, CyclePoint, CyclePoint, CyclePoint];
-  /** Dew temperature [K] and pressure [Pa]. */
-  readonly evaporating: { readonly temperature: number; readonly pressure: number };
-  readonly condensing: { readonly temperature: number; readonly pressure: number };
-  /** From dew, from bubble [K]. */
-  readonly superheat: number;
-  readonly subcooling: number;
-  readonly isentropicEfficiency: number;
-  /** Which of the two was given; the other follows. */
-  readonly compressionGiven: 'isentropicEfficiency' | 'dischargeTemperature';
-  readonly pressureRatio: number;
-  /** w = h2 − h1, q_H = h2 − h3, q_L = h1 − h4 [J/kg]. */
-  readonly specificWork: number;
-  readonly heatDelivered: number;
-  readonly heatTaken: number;
-  readonly heatingCop: number;
-  readonly coolingCop: number;
-  /** Of a reversible cycle between the two dew temperatures; no bound where much heat leaves subcooled liquid. */
-  readonly carnotHeatingCop: number;
-  /** q_H · ρ1 [J/m³]. */
-  readonly volumetricHeatingCapacity: number;
-  /** [J/kg]. */
-  readonly exergyDestruction: ExergyDestruction;
-  readonly exergyBasis: ExergyBasis;
-  /** The zero of enthalpy and entropy, in words. */
-  readonly referenceState: string;
-  readonly basis: 'textbook cycle, not electricity';
-  readonly warnings: readonly CycleWarning[];
-}
 
 /** Nearer than this to the saturation line [K], temperature and pressure cannot tell the phases apart: it is on the line. */
 export const onTheLine = 1e-6;
@@ -257,7 +189,7 @@ function withResults(
   }
   const exergy = exergyOf(asked, [inlet, outlet, liquid, expanded], { specificWork, heatDelivered, heatTaken });
   const offset = referenceOffset(fluid, asked.referenceState);
-  const named = (name: CyclePointName, state: State): CyclePoint => ({
+  const named = (name: PlainPointName, state: State): CyclePoint => ({
     name,
     ...state,
     enthalpy: state.enthalpy + offset.enthalpy,

@@ -4,8 +4,8 @@
 import { saturationPressureWorking, stateWorking, temperatureWorking } from '../matter/refrigerants/index.ts';
 import { type CompressorOrigins, compressorWorking } from '../parts/compressor/index.ts';
 import { type StepInput, type WorkingStep, workingStep } from '../quantities/index.ts';
+import type { CyclePoint, TextbookCycle } from './cycle-result.ts';
 import type { OperatingPoint, OperatingPointInput } from './operating-point.ts';
-import type { CyclePoint, TextbookCycle } from './textbook-cycle.ts';
 
 /** Where the inputs of an operating point came from: design paths or names of other steps. */
 export interface OperatingOrigins {

@@ -111,6 +111,8 @@ function warningWords({ code, part }: CycleWarning): string {
   switch (code) {
     case 'wetCompression':
       return 'The gas would leave the compressor wet, or would without losses: liquid in a compressor breaks it.';
+    case 'wetSuction':
+      return 'Liquid enters the compressor with the gas. Textbooks allow it; it breaks a real one.';
     case 'negativeExergyDestruction':
       return `The loss of the ${part} comes out negative: heat would flow from cold to warm. Say what is ${part === 'condenser' ? 'heated' : 'cooled'} (under “I know more”).`;
   }
