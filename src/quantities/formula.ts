@@ -1,6 +1,8 @@
 // Formula records: what a physical function computes, in a form that people read and machines evaluate.
 // The paper that shows the working, the theory pages and "where is this computed" are all driven by them.
 
+import type { QuantityName } from './records.ts';
+
 /** Anything a function of the engine may be called with in a formula: plain SI numbers by symbol. */
 export type FormulaValues = Readonly<Record<string, number>>;
 
@@ -10,6 +12,8 @@ export interface FormulaSymbol {
   readonly meaning: string;
   /** Base SI unit; "1" for a pure number. */
   readonly unit: string;
+  /** What it is a number of, where the unit alone does not tell: kelvins may be a level or a difference. */
+  readonly quantity?: QuantityName;
 }
 
 /**
@@ -39,6 +43,9 @@ export interface Formula {
   /** At least two points inside the validity, away from special values such as 0 and 1. */
   readonly examples: readonly FormulaValues[];
 }
+
+/** A formula without its function: what can be printed, posted and saved. */
+export type FormulaText = Omit<Formula, 'compute' | 'examples'>;
 
 /**
  * One result as it was computed: which formula, from which numbers, where those came from.

@@ -1,9 +1,18 @@
 // Public names of the quantities: units, reading and saying them, estimates, findings, formula records.
 
 export type { Band, Estimate, Origin } from './estimate.ts';
+export {
+  type ArithmeticOperator,
+  type ComparisonOperator,
+  type Expression,
+  evaluateExpression,
+  parseExpression,
+  symbolsIn,
+} from './expression.ts';
 export type { Fact, Finding, Severity, Subject } from './finding.ts';
-export type { Formula, FormulaSymbol, FormulaValues, WorkingStep } from './formula.ts';
+export type { Formula, FormulaSymbol, FormulaText, FormulaValues, WorkingStep } from './formula.ts';
 export { editDistance, nearestWord } from './nearest.ts';
+export { type PrintedInput, type PrintedNumber, type PrintedStep, printedStep, quantityOf } from './printed-step.ts';
 export {
   acceptedWords,
   type QuantityContext,

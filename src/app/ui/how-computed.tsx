@@ -2,9 +2,9 @@
 // the file that holds it. Where a number came from another step, that step opens in turn.
 
 import { type ReactNode, useState } from 'react';
-import type { WorkingStep } from '../../quantities/index.ts';
+import type { FormulaText, WorkingStep } from '../../quantities/index.ts';
 import { useFormulas } from '../state/formulas.ts';
-import type { FormulaText, FormulaTexts } from '../worker/messages.ts';
+import type { FormulaTexts } from '../worker/messages.ts';
 
 export interface HowComputedProps {
   /** The steps behind everything shown, in which this result is one. */

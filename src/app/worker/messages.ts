@@ -3,20 +3,8 @@
 
 import type { Assessment } from '../../assess/index.ts';
 import type { Diagram, DiagramRequest } from '../../charts/index.ts';
-import type { UnitView } from '../../quantities/index.ts';
+import type { FormulaText, UnitView } from '../../quantities/index.ts';
 import type { CycleAnswer, CycleForm } from './cycle.ts';
-
-/** A formula as the page shows it: the record without its function. */
-export interface FormulaText {
-  readonly id: string;
-  readonly title: string;
-  readonly expression: string;
-  readonly result: { readonly symbol: string; readonly meaning: string; readonly unit: string };
-  readonly symbols: Readonly<Record<string, { readonly meaning: string; readonly unit: string }>>;
-  readonly source: string;
-  readonly validity: string;
-  readonly file: string;
-}
 
 /** Formulas by their id. */
 export type FormulaTexts = Readonly<Record<string, FormulaText>>;

@@ -1,0 +1,175 @@
+// One step of a working as it is printed: the formula, the numbers put in, the result. The printed text is complete:
+// whoever evaluates the printed expression from the printed numbers finds the printed result, to its last digit.
+// Formulas hold in SI, so the numbers stand in SI; beside each stands the same in the units of the view.
+
+import { InputError } from '../numerics/index.ts';
+import { type Expression, evaluateWithChoices, parseExpression } from './expression.ts';
+import type { FormulaSymbol, FormulaText, FormulaValues, WorkingStep } from './formula.ts';
+import { type QuantityName, quantityRecord, quantityRecords, type UnitView, viewUnit } from './records.ts';
+import { sayQuantity } from './say.ts';
+
+/** A number as printed. */
+export interface PrintedNumber {
+  /** Digits as printed, readable by a machine: "293.15", "-1.234e-5". */
+  readonly text: string;
+  /** SI unit of the formula; "1" for a pure number. */
+  readonly unit: string;
+  /** The same in the units of the view: "75.2 °F"; undefined where the view has no other unit for it. */
+  readonly inView: string | undefined;
+}
+
+/** A number put in. */
+export interface PrintedInput {
+  readonly symbol: string;
+  readonly meaning: string;
+  readonly value: PrintedNumber;
+  /** Design path or name of another step; undefined for a constant of the model. */
+  readonly from: string | undefined;
+}
+
+export interface PrintedStep {
+  /** Name of the result, as in the step. */
+  readonly result: string;
+  /** Id of the formula. */
+  readonly formula: string;
+  readonly title: string;
+  readonly symbol: string;
+  readonly meaning: string;
+  readonly expression: string;
+  readonly inputs: readonly PrintedInput[];
+  readonly value: PrintedNumber;
+  readonly source: string;
+  readonly validity: string;
+  readonly file: string;
+}
+
+/** Significant digits of a printed result. */
+const resultDigits = 5;
+/** Significant digits of a number put in: at least, and at most, where a double holds no more. */
+const fewestDigits = 6;
+const mostDigits = 17;
+
+/**
+ * A step as it is printed.
+ * @param step     as it was computed
+ * @param formula  the formula it names
+ * @param view     which units stand beside those of SI
+ * @returns        result with 5 significant digits; each number put in with as many as it takes (6 to 17) that the
+ *                 expression, evaluated from the printed numbers, rounds to the result as printed
+ * @throws InputError where the formula is not the step's, or a symbol has no number
+ */
+export function printedStep(step: WorkingStep, formula: FormulaText, view: UnitView): PrintedStep {
+  if (formula.id !== step.formula) throw new InputError('formula', formula.id, step.formula);
+  const { title, expression, result, symbols, source, validity, file } = formula;
+  const value = printedResult(step.value);
+  const texts = printedInputs(parseExpression(expression), step.inputs, value);
+  return {
+    result: step.result,
+    formula: formula.id,
+    title,
+    symbol: result.symbol,
+    meaning: result.meaning,
+    expression,
+    inputs: Object.entries(symbols).map(([symbol, about]) => ({
+      symbol,
+      meaning: about.meaning,
+      value: printedNumber(texts[symbol]!, step.inputs[symbol]!, about, view),
+      from: step.from[symbol],
+    })),
+    value: printedNumber(value, step.value, result, view),
+    source,
+    validity,
+    file,
+  };
+}
+
+/** A result as printed: 5 significant digits, trailing zeros kept, "3.9852e5" from 100,000 on and below 0.000001. */
+export function printedResult(value: number): string {
+  return value === 0 ? '0' : value.toPrecision(resultDigits).replace('e+', 'e');
+}
+
+function printedNumber(text: string, value: number, about: FormulaSymbol, view: UnitView): PrintedNumber {
+  return { text, unit: about.unit, inView: inView(value, quantityOf(about), view) };
+}
+
+/** Each number with the fewest digits that still lead to the result. */
+function printedInputs(
+  expression: Expression,
+  inputs: FormulaValues,
+  result: string,
+): Readonly<Record<string, string>> {
+  const names = Object.keys(inputs);
+  const taken: boolean[] = [];
+  evaluateWithChoices(expression, inputs, taken);
+  const digits = new Map<string, number>();
+  const holds = () => leadsTo(result, taken, expression, rounded(inputs, digits));
+  for (let all = fewestDigits; all <= mostDigits; all++) {
+    for (const name of names) digits.set(name, all);
+    if (holds()) break;
+  }
+  for (const name of names) shorten(name, digits, holds);
+  return Object.fromEntries(names.map((name) => [name, digitsOf(inputs[name]!, digits.get(name)!)]));
+}
+
+/** Takes digits from one number as long as the result holds. */
+function shorten(name: string, digits: Map<string, number>, holds: () => boolean): void {
+  const needed = digits.get(name)!;
+  for (let fewer = fewestDigits; fewer < needed; fewer++) {
+    digits.set(name, fewer);
+    if (holds()) return;
+  }
+  digits.set(name, needed);
+}
+
+/** Whether these numbers lead to that result, by the same choices. */
+function leadsTo(result: string, taken: readonly boolean[], expression: Expression, values: FormulaValues): boolean {
+  const choices: boolean[] = [];
+  const value = valueOrNothing(expression, values, choices);
+  return value !== undefined && printedResult(value) === result && String(choices) === String(taken);
+}
+
+/** Rounding may turn a small difference into a division by zero. */
+function valueOrNothing(expression: Expression, values: FormulaValues, choices: boolean[]): number | undefined {
+  try {
+    return evaluateWithChoices(expression, values, choices);
+  } catch (error) {
+    if (error instanceof InputError && error.code === 'notFinite') return undefined;
+    throw error;
+  }
+}
+
+function rounded(inputs: FormulaValues, digits: ReadonlyMap<string, number>): FormulaValues {
+  return Object.fromEntries(
+    Object.entries(inputs).map(([name, value]) => [name, Number(digitsOf(value, digits.get(name)!))]),
+  );
+}
+
+/** A number put in, without trailing zeros. */
+function digitsOf(value: number, digits: number): string {
+  const shortened = Number(value.toPrecision(digits));
+  if (shortened === 0) return '0';
+  const size = Math.abs(shortened);
+  const text = size >= 1e9 || size < 1e-5 ? shortened.toExponential() : String(shortened);
+  return text.replace('e+', 'e');
+}
+
+/** Units that one quantity alone is counted in. */
+const quantityByUnit: ReadonlyMap<string, QuantityName> = new Map(
+  Object.values(quantityRecords)
+    .filter(({ unit }, _index, all) => unit !== '1' && all.filter((other) => other.unit === unit).length === 1)
+    .map(({ unit, name }) => [unit, name]),
+);
+
+/** What a symbol is a number of; undefined where neither its record nor its unit tells. */
+export function quantityOf(symbol: FormulaSymbol): QuantityName | undefined {
+  return symbol.quantity ?? quantityByUnit.get(symbol.unit);
+}
+
+/** As many digits as a printed result; a temperature level to the hundredth. */
+function inView(value: number, quantity: QuantityName | undefined, view: UnitView): string | undefined {
+  if (quantity === undefined) return undefined;
+  const record = quantityRecord(quantity);
+  const { factor, shift } = viewUnit(record, view, value);
+  if (factor === 1 && shift === 0) return undefined;
+  return sayQuantity(value, quantity, view, record.family === 'temperature' ? 4 : resultDigits);
+}
