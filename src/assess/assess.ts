@@ -21,6 +21,7 @@ import { cautionFacts, machineLimits } from './caution-facts.ts';
 import type { Doubt } from './doubt.ts';
 import { limitMargins } from './limits.ts';
 import { modelFindings } from './model-findings.ts';
+import { type ResultRange, rangeOfResult } from './range.ts';
 import { type StageCounts, StageRunner } from './stage.ts';
 import { stagedDesign } from './stages/engine-assumptions.ts';
 import { type StageResults, stages } from './stages/index.ts';
@@ -48,6 +49,7 @@ export type AssessOutcome =
 
 export class Assessor {
   readonly #runner = new StageRunner<StageResults>(stages);
+  #last: { readonly doubt: Doubt; readonly bands: Bands } | undefined;
 
   /** @param design  the text of a design file, or a document that was parsed before */
   assess(design: string | DesignDocument, view: UnitView): AssessOutcome {
@@ -59,6 +61,15 @@ export class Assessor {
       if (!(error instanceof KettlefinError)) throw error;
       return refusalOf(error);
     }
+  }
+
+  /**
+   * The range of one result of the last design that had an answer, and which inputs make it.
+   * @param result  name of the result: 'tank.load'
+   * @returns       undefined before the first answer, and for a result that has no band
+   */
+  rangeOf(result: string): ResultRange | undefined {
+    return this.#last && rangeOfResult(this.#last.doubt, this.#last.bands, result);
   }
 
   /** How often each stage ran so far. */
@@ -74,6 +85,7 @@ export class Assessor {
     const values = resultValues(results);
     const doubt = varied(this.#runner, { resolution, design }, values, results);
     const bands: Bands = { bands: doubt.bands, quantities: quantitiesOf(values) };
+    this.#last = { doubt, bands };
     const cautions = findCautions(cautionFacts(design, results, resolved));
     const findings = worstFirst([...cautions, ...modelFindings(results, doubt.unanswered)]);
     const limits = limitMargins(results.operating, machineLimits(design));

@@ -82,19 +82,45 @@ export function varianceShares(moves: readonly Move[], result: string): Readonly
   return new Map(squares.map(([path, square]) => [path, total === 0 ? 0 : square / total]));
 }
 
-function combinedBand(likely: number, name: string, moves: readonly Move[]): Band {
+/** What one input does to one number: number minus likely number, with the input at its low and at its high end. */
+export type EndMoves = readonly [atLow: number, atHigh: number];
+
+/**
+ * Moves of one number by several inputs, combined.
+ *     up = sqrt(Σ up_i²),  down = sqrt(Σ down_i²)
+ * Source: JCGM 100:2008, 5.1.2, equation (10), upward and downward moves apart.
+ */
+export function combinedReach(moves: readonly EndMoves[]): { readonly up: number; readonly down: number } {
   let up = 0;
   let down = 0;
-  for (const move of moves) {
-    const ends = [move.atLow?.[name] ?? 0, move.atHigh?.[name] ?? 0];
+  for (const ends of moves) {
     up += Math.max(0, ...ends) ** 2;
     down += Math.min(0, ...ends) ** 2;
   }
-  return { low: likely - Math.sqrt(down), likely, high: likely + Math.sqrt(up) };
+  return { up: Math.sqrt(up), down: Math.sqrt(down) };
+}
+
+/** The band of a result were the inputs at these paths known at their likely values: their moves are left out. */
+export function bandWithout({ bands, moves }: Doubt, result: string, known: readonly string[]): Band {
+  return combinedBand(
+    bands[result]!.likely,
+    result,
+    moves.filter(({ path }) => !known.includes(path)),
+  );
+}
+
+/** How one input alone moves one result; 0 at an end where the engine has no answer, which a finding says. */
+export function endMoves({ atLow, atHigh }: Move, result: string): EndMoves {
+  return [atLow?.[result] ?? 0, atHigh?.[result] ?? 0];
+}
+
+function combinedBand(likely: number, name: string, moves: readonly Move[]): Band {
+  const { up, down } = combinedReach(moves.map((move) => endMoves(move, name)));
+  return { low: likely - down, likely, high: likely + up };
 }
 
 function largestMove(move: Move, result: string): number {
-  return Math.max(Math.abs(move.atLow?.[result] ?? 0), Math.abs(move.atHigh?.[result] ?? 0));
+  return Math.max(...endMoves(move, result).map(Math.abs));
 }
 
 function difference(values: ResultValues, likely: ResultValues): ResultValues {

@@ -19,6 +19,7 @@ export type {
 } from './assessment.ts';
 export { type DoubtfulInput, doubt, varianceShares } from './doubt.ts';
 export { allFormulas, formulaById } from './formulas.ts';
+export type { ResultRange } from './range.ts';
 export type { StageCounts } from './stage.ts';
 export { assessTankLoad, type LoadInfluence, type TankLoadAnswer, type TankLoadOutcome } from './tank-load.ts';
 export { withoutCharge } from './withheld.ts';

@@ -2,7 +2,7 @@
 // and for the tank alone: the runner decides which stages there are, the list of values what is read from them.
 
 import type { Resolution } from '../design/index.ts';
-import { type Doubt, type DoubtfulInput, doubt, varianceShares } from './doubt.ts';
+import { type Doubt, type DoubtfulInput, doubt, endMoves, varianceShares } from './doubt.ts';
 import { doubtfulInputs, withInput } from './inputs.ts';
 import type { StageRunner } from './stage.ts';
 import type { StagedDesign } from './stages/engine-assumptions.ts';
@@ -48,15 +48,12 @@ export function influencesOn({ bands, moves }: Doubt, result: string): readonly 
   const { likely } = bands[result]!;
   const shares = varianceShares(moves, result);
   return moves
-    .map(({ path, label, atLow, atHigh }) => ({
-      path,
-      label,
-      // Where the engine had no answer at an end, a finding says so; the input is shown not to move the result there.
-      atLow: likely + (atLow?.[result] ?? 0),
-      atHigh: likely + (atHigh?.[result] ?? 0),
-      share: shares.get(path)!,
-      measure: howToMeasure(path),
-    }))
+    .map((move) => {
+      const { path, label } = move;
+      const [low, high] = endMoves(move, result);
+      const measure = howToMeasure(path);
+      return { path, label, atLow: likely + low, atHigh: likely + high, share: shares.get(path)!, measure };
+    })
     .filter(({ share }) => share > 0)
     .sort((left, right) => right.share - left.share);
 }

@@ -42,6 +42,16 @@ describe.each(exampleFiles)('%s', (file) => {
   });
 });
 
+test('the range of a result is that of the design answered last', () => {
+  const serve = createServe(() => 0);
+  const before = serve({ id: 1, body: { kind: 'range', result: 'tank.load' } });
+  expect(before).toMatchObject({ kind: 'range', ok: true, answer: undefined });
+  serve({ id: 2, body: { kind: 'assess', text: exampleText('reef-in-the-study.json'), view: 'metric' } });
+  const reply = serve({ id: 3, body: { kind: 'range', result: 'tank.load' } });
+  expect(reply).toMatchObject({ kind: 'range', id: 3, ok: true, answer: { quantity: 'power' } });
+  expect(structuredClone(reply)).toEqual(reply);
+});
+
 describe('bad requests', () => {
   test('text that is no design is answered with its problems by path', () => {
     const design = JSON.parse(exampleText('reef-in-the-study.json'));

@@ -1,7 +1,7 @@
 // What goes to and comes from the engine's worker: one typed union each way, every message with the id of its request.
 // Errors cross as data. Sentences of findings are made in the worker too, so that the page needs no engine for words.
 
-import type { Assessment } from '../../assess/index.ts';
+import type { Assessment, ResultRange } from '../../assess/index.ts';
 import type { Diagram, DiagramRequest } from '../../charts/index.ts';
 import type { FormulaText, UnitView } from '../../quantities/index.ts';
 import type { CycleAnswer, CycleForm } from './cycle.ts';
@@ -42,18 +42,27 @@ export interface DiagramMessage {
   readonly view: UnitView;
 }
 
+/** The range of one result of the design that was answered last. */
+export interface RangeRequest {
+  readonly kind: 'range';
+  /** Name of the result: 'tank.load'. */
+  readonly result: string;
+}
+
 /** Every formula of the engine, for showing how numbers were computed. */
 export interface FormulasRequest {
   readonly kind: 'formulas';
 }
 
-export type EngineRequest = AssessRequest | CycleRequest | DiagramMessage | FormulasRequest;
+export type EngineRequest = AssessRequest | CycleRequest | DiagramMessage | RangeRequest | FormulasRequest;
 
 /** What each kind of request is answered with. */
 export interface EngineAnswers {
   readonly assess: AssessAnswer;
   readonly cycle: CycleAnswer;
   readonly diagram: Diagram;
+  /** Undefined for a result that has no band. */
+  readonly range: ResultRange | undefined;
   readonly formulas: FormulaTexts;
 }
 

@@ -39,6 +39,8 @@ export function createServe(now: () => number): Serve {
           return { kind: 'cycle', id, ok: true, answer: answerCycle(body.form) };
         case 'diagram':
           return { kind: 'diagram', id, ok: true, answer: makeDiagram(body.request) };
+        case 'range':
+          return { kind: 'range', id, ok: true, answer: assessor.rangeOf(body.result) };
       }
     } catch (error) {
       return { kind: body.kind, id, ok: false, problems: [problemOf(error, body)] };
@@ -81,7 +83,9 @@ function wordsOf(finding: Finding, view: UnitView): WordsOfFinding {
 function problemOf(error: unknown, body: ServedRequest): EngineProblem {
   if (error instanceof KettlefinError) {
     const message =
-      body.kind === 'cycle' ? sayCycleError(error, body.form, body.view) : messageInView(error.message, body.view);
+      body.kind === 'cycle'
+        ? sayCycleError(error, body.form, body.view)
+        : messageInView(error.message, 'view' in body ? body.view : 'metric');
     return { code: error.code, path: undefined, message: sentence(message) };
   }
   const words = error instanceof Error ? error.message : String(error);
