@@ -2,6 +2,7 @@
 // engine runs, in a form that people read and machines evaluate. Those of the second law stand in exergy-formulas.ts.
 
 import type { Formula, FormulaSymbol } from '../quantities/index.ts';
+import { comparedFormulas } from './compared.ts';
 import {
   carnotHeatingCop,
   coefficientOfPerformance,
@@ -29,10 +30,16 @@ const steadyFlow =
   'steady-flow energy equation, as in Çengel & Boles, Thermodynamics, 8th ed., chapter 5 (from memory)';
 
 const enthalpy = (meaning: string): FormulaSymbol => ({ meaning, unit: 'J/kg' });
-const kelvin = (meaning: string): FormulaSymbol => ({ meaning, unit: 'K' });
-const watt = (meaning: string): FormulaSymbol => ({ meaning, unit: 'W' });
-const pascal = (meaning: string): FormulaSymbol => ({ meaning, unit: 'Pa' });
-const flow: FormulaSymbol = { meaning: 'mass flow of refrigerant', unit: 'kg/s' };
+const kelvin = (meaning: string): FormulaSymbol => ({ meaning, unit: 'K', quantity: 'temperature' });
+const difference = (meaning: string): FormulaSymbol => ({ meaning, unit: 'K', quantity: 'temperatureDifference' });
+const watt = (meaning: string): FormulaSymbol => ({ meaning, unit: 'W', quantity: 'power' });
+const pascal = (meaning: string): FormulaSymbol => ({ meaning, unit: 'Pa', quantity: 'pressure' });
+const flow: FormulaSymbol = { meaning: 'mass flow of refrigerant', unit: 'kg/s', quantity: 'massFlow' };
+const compressorPower: FormulaSymbol = {
+  meaning: 'electricity into the compressor',
+  unit: 'W',
+  quantity: 'electricPower',
+};
 const inletEnthalpy = enthalpy('enthalpy at the compressor inlet');
 const isentropicEnthalpy = enthalpy('enthalpy at the outlet of a compressor without losses');
 const outletEnthalpy = enthalpy('enthalpy at the compressor outlet');
@@ -123,7 +130,7 @@ const firstLawPerMass: readonly Formula[] = [
     expression: 'q_H * rho_1',
     symbols: {
       q_H: enthalpy('heat delivered per kilogram'),
-      rho_1: { meaning: 'density at the compressor inlet', unit: 'kg/m³' },
+      rho_1: { meaning: 'density at the compressor inlet', unit: 'kg/m³', quantity: 'density' },
     },
     source: 'definition',
     validity: 'any',
@@ -172,7 +179,7 @@ const ratios: readonly Formula[] = [
     title: 'COP of the loop by the electricity of its compressor',
     result: { symbol: 'COP', meaning: 'heat delivered by electricity into the compressor', unit: '1' },
     expression: 'Q_c / W',
-    symbols: { Q_c: watt('heat out of the refrigerant in the condenser'), W: watt('electricity into the compressor') },
+    symbols: { Q_c: watt('heat out of the refrigerant in the condenser'), W: compressorPower },
     source: 'definition',
     validity: 'no fan, pump or control is in it',
     file: energyFile,
@@ -235,7 +242,7 @@ const perSecond: readonly Formula[] = [
     title: 'Evaporating temperature from the approach',
     result: { symbol: 'T_e', ...kelvin('evaporating dew temperature') },
     expression: 'T_source - dT_e',
-    symbols: { T_source: kelvin('temperature of the source'), dT_e: kelvin('approach of the evaporator') },
+    symbols: { T_source: kelvin('temperature of the source'), dT_e: difference('approach of the evaporator') },
     source: 'definition of the approach',
     validity: 'approach above 0',
     file: operatingFile,
@@ -250,7 +257,7 @@ const perSecond: readonly Formula[] = [
     title: 'Condensing temperature from the approach',
     result: { symbol: 'T_c', ...kelvin('condensing dew temperature') },
     expression: 'T_water + dT_c',
-    symbols: { T_water: kelvin('temperature of the tank water'), dT_c: kelvin('approach of the condenser') },
+    symbols: { T_water: kelvin('temperature of the tank water'), dT_c: difference('approach of the condenser') },
     source: 'definition of the approach',
     validity: 'approach above 0',
     file: operatingFile,
@@ -265,7 +272,7 @@ const perSecond: readonly Formula[] = [
     title: 'Temperature of the gas at the compressor inlet',
     result: { symbol: 'T_1', ...kelvin('gas at the compressor inlet') },
     expression: 'T_e + dT_sh',
-    symbols: { T_e: kelvin('evaporating dew temperature'), dT_sh: kelvin('superheat') },
+    symbols: { T_e: kelvin('evaporating dew temperature'), dT_sh: difference('superheat') },
     source: 'definition of superheat',
     validity: 'superheat of 0 or more',
     file: operatingFile,
@@ -282,7 +289,7 @@ const perSecond: readonly Formula[] = [
     expression: 'T_b - dT_sc',
     symbols: {
       T_b: kelvin('condensing bubble temperature; of a pure fluid also the dew temperature'),
-      dT_sc: kelvin('subcooling'),
+      dT_sc: difference('subcooling'),
     },
     source: 'definition of subcooling',
     validity: 'subcooling of 0 or more',
@@ -330,7 +337,7 @@ const perSecond: readonly Formula[] = [
     expression: '(Q_e + W - Q_c - Q_shell) / Q_c',
     symbols: {
       Q_e: watt('heat taken'),
-      W: watt('electricity into the compressor'),
+      W: compressorPower,
       Q_c: watt('heat delivered'),
       Q_shell: watt('heat from the shell'),
     },
@@ -345,4 +352,10 @@ const perSecond: readonly Formula[] = [
   },
 ];
 
-export const loopFormulas: readonly Formula[] = [...firstLawPerMass, ...ratios, ...perSecond, ...exergyFormulas];
+export const loopFormulas: readonly Formula[] = [
+  ...firstLawPerMass,
+  ...ratios,
+  ...perSecond,
+  ...comparedFormulas,
+  ...exergyFormulas,
+];

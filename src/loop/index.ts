@@ -1,5 +1,12 @@
 // Public names of the loop: textbook cycle, operating point, property diagrams, and their working.
 
+export {
+  displacementForHeat,
+  gaugePressureOf,
+  powerAtDisplacement,
+  relativeVolumeDrawn,
+  temperatureLift,
+} from './compared.ts';
 export { cyclePath, type DiagramState, type PathPoint, type Process } from './cycle-path.ts';
 export type { TextbookCycleRequest } from './cycle-request.ts';
 export { usualDeadState } from './cycle-request.ts';
