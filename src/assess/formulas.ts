@@ -2,7 +2,7 @@
 // the steps: an assessment needs the steps at once, the records only when somebody asks.
 
 import { accountsFormulas } from '../accounts/index.ts';
-import { cautionsFormulas, chargeLimitFormulas } from '../cautions/index.ts';
+import { cautionsFormulas } from '../cautions/index.ts';
 import { loopFormulas } from '../loop/index.ts';
 import { airFormulas } from '../matter/air/index.ts';
 import { refrigerantFormulas } from '../matter/refrigerants/index.ts';
@@ -29,7 +29,6 @@ export const allFormulas: readonly Formula[] = [
   ...yearFormulas,
   ...accountsFormulas,
   ...cautionsFormulas,
-  ...chargeLimitFormulas,
 ];
 
 const formulasById = new Map(allFormulas.map((formula) => [formula.id, formula]));

@@ -131,8 +131,16 @@ function isMildlyFlammable(safetyClass: string): boolean {
 
 const file = 'src/cautions/charge-limits.ts';
 const clause = 'IEC 60335-2-40 clause GG.2; does not apply to a home-made machine';
-const flammabilityLimit: FormulaSymbol = { meaning: 'lower flammability limit', unit: 'kg/m³' };
-const height: FormulaSymbol = { meaning: 'height of release, 0.6 m for a machine on the floor', unit: 'm' };
+const flammabilityLimit: FormulaSymbol = {
+  meaning: 'lower flammability limit',
+  unit: 'kg/m³',
+  quantity: 'chargeDensity',
+};
+const height: FormulaSymbol = {
+  meaning: 'height of release, 0.6 m for a machine on the floor',
+  unit: 'm',
+  quantity: 'length',
+};
 const floor: FormulaSymbol = { meaning: 'floor area of the room', unit: 'm²' };
 const charge: FormulaSymbol = { meaning: 'charge of the circuit', unit: 'kg' };
 
@@ -144,7 +152,11 @@ export const chargeLimitFormulas: readonly Formula[] = [
     result: { symbol: 'm', ...charge },
     expression: 'V * LFL',
     symbols: {
-      V: { meaning: 'volume; of IEC 60335-2-40: 4, 26, 130 m³, class 2L 6, 52, 260 m³', unit: 'm³' },
+      V: {
+        meaning: 'volume; of IEC 60335-2-40: 4, 26, 130 m³, class 2L 6, 52, 260 m³',
+        unit: 'm³',
+        quantity: 'volume',
+      },
       LFL: flammabilityLimit,
     },
     source: 'definition; the volumes of IEC 60335-2-40 are part confirmed (6 and 26 m³), part from memory',
@@ -204,9 +216,12 @@ export const chargeLimitFormulas: readonly Formula[] = [
   {
     id: 'cautions.smallestRoomVolume',
     title: 'Smallest volume in which a whole charge stays at a concentration',
-    result: { symbol: 'V', meaning: 'volume', unit: 'm³' },
+    result: { symbol: 'V', meaning: 'volume', unit: 'm³', quantity: 'volume' },
     expression: 'm / c_max',
-    symbols: { m: charge, c_max: { meaning: 'concentration a leak should stay below', unit: 'kg/m³' } },
+    symbols: {
+      m: charge,
+      c_max: { meaning: 'concentration a leak should stay below', unit: 'kg/m³', quantity: 'chargeDensity' },
+    },
     source: 'definition',
     validity: 'evenly mixed; heavy gas collects lower down',
     file,

@@ -5,7 +5,6 @@ export type { ChargeFactors } from './charge-limits.ts';
 export {
   chargeAtFlammabilityLimit,
   chargeFactors,
-  chargeLimitFormulas,
   chargeVolumes,
   commercialCabinetVolume,
   floorReleaseHeight,
@@ -31,13 +30,13 @@ export type {
   YesNoUnknown,
 } from './facts.ts';
 export { cautionFluid, isFlammable } from './facts.ts';
+export { cautionRules, findCautions, worstFirst } from './find.ts';
+export { cautionsFormulas } from './formulas.ts';
 export {
-  cautionsFormulas,
   householdFlammableCharge,
   leakConcentration,
   leakLimit,
   shareOfFlammabilityLimit,
-} from './leak.ts';
-export { lowestUsualPressureRatio, overloadedPowerRatio } from './operation.ts';
-export { cautionRules, findCautions, worstFirst } from './rules.ts';
-export { highestUsualWater, lowestUsualWater } from './water.ts';
+} from './rules/leak.ts';
+export { lowestUsualPressureRatio, overloadedPowerRatio } from './rules/operation.ts';
+export { highestUsualWater, lowestUsualWater } from './rules/water.ts';

@@ -54,7 +54,7 @@ describe('the caution', () => {
     expect(page).not.toMatch(forbidden);
     expect([caution, ...machineCautions].join('\n')).not.toMatch(forbidden);
     const folder = join(root, 'src/cautions');
-    const files = readdirSync(folder).filter((name) => name.endsWith('.ts'));
+    const files = (readdirSync(folder, { recursive: true }) as string[]).filter((name) => name.endsWith('.ts'));
     expect(files.length).toBeGreaterThan(5);
     for (const name of files) expect(readFileSync(join(folder, name), 'utf8')).not.toMatch(forbidden);
     expect(readFileSync(join(root, 'src/assess/wording/findings.ts'), 'utf8')).not.toMatch(forbidden);

@@ -2,9 +2,9 @@
 // what happens when the machine sticks on or fails. Livestock temperatures and copper criteria are from memory of usual
 // advice: they can warn and never clear.
 
-import type { CautionFinding } from './fact.ts';
-import { duration, highestBy, power, temperature, word } from './fact.ts';
-import type { CautionFacts, Livestock, WettedMetal } from './facts.ts';
+import type { CautionFinding } from '../fact.ts';
+import { duration, highestBy, power, temperature, word } from '../fact.ts';
+import type { CautionFacts, Livestock, WettedMetal } from '../facts.ts';
 
 export type WaterFacts = Pick<
   CautionFacts,

@@ -3,12 +3,12 @@
 // mixed: heavy gas lies on the floor.
 // Product standards do not apply to a home-made machine; their figures are comparisons, nothing more.
 
-import { InputError, requireNonNegative, requirePositive } from '../numerics/index.ts';
-import type { Formula } from '../quantities/index.ts';
-import type { CautionFinding } from './fact.ts';
-import { chargeDensity, mass, volume, word } from './fact.ts';
-import type { CautionFacts, CautionFluid } from './facts.ts';
-import { isFlammable } from './facts.ts';
+import { InputError, requireNonNegative, requirePositive } from '../../numerics/index.ts';
+import type { Formula } from '../../quantities/index.ts';
+import type { CautionFinding } from '../fact.ts';
+import { chargeDensity, mass, volume, word } from '../fact.ts';
+import type { CautionFacts, CautionFluid } from '../facts.ts';
+import { isFlammable } from '../facts.ts';
 
 export type LeakFacts = Pick<CautionFacts, 'fluid' | 'charge' | 'enclosure' | 'roomVolume' | 'sourceIsTankRoom'>;
 
@@ -174,19 +174,19 @@ export function flammableChargeLarge(facts: LeakFacts): CautionFinding | undefin
 }
 
 /** Formula records of this file. */
-export const cautionsFormulas: readonly Formula[] = [
+export const leakFormulas: readonly Formula[] = [
   {
     id: 'cautions.leakConcentration',
     title: 'Concentration of a whole charge in a closed space',
-    result: { symbol: 'c', meaning: 'concentration, evenly mixed', unit: 'kg/m³' },
+    result: { symbol: 'c', meaning: 'concentration, evenly mixed', unit: 'kg/m³', quantity: 'chargeDensity' },
     expression: 'm / V',
     symbols: {
       m: { meaning: 'charge of the circuit', unit: 'kg' },
-      V: { meaning: 'volume of the space', unit: 'm³' },
+      V: { meaning: 'volume of the space', unit: 'm³', quantity: 'volume' },
     },
     source: 'definition',
     validity: 'evenly mixed; heavy gas collects lower down',
-    file: 'src/cautions/leak.ts',
+    file: 'src/cautions/rules/leak.ts',
     compute: (v) => leakConcentration(v.m!, v.V!),
     examples: [
       { m: 0.062, V: 0.31 },

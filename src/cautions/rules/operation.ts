@@ -2,7 +2,7 @@
 // and speaks of the worst. The limits are typical application guides, from memory: they can warn, and nothing here ever
 // says that a machine is within them. A data sheet of the very compressor goes before all of them.
 
-import type { CautionFinding } from './fact.ts';
+import type { CautionFinding } from '../fact.ts';
 import {
   electricPower,
   highestBy,
@@ -12,8 +12,8 @@ import {
   temperature,
   temperatureDifference,
   word,
-} from './fact.ts';
-import type { CautionFacts, OperatingFacts } from './facts.ts';
+} from '../fact.ts';
+import type { CautionFacts, OperatingFacts } from '../facts.ts';
 
 export type OperationFacts = Pick<
   CautionFacts,

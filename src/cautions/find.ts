@@ -6,11 +6,11 @@ import type { Finding, Severity } from '../quantities/index.ts';
 import type { CautionCode } from './codes.ts';
 import type { CautionFinding, CautionRule } from './fact.ts';
 import type { CautionFacts } from './facts.ts';
-import * as fluid from './fluid.ts';
-import * as leak from './leak.ts';
-import * as mains from './mains.ts';
-import * as operation from './operation.ts';
-import * as water from './water.ts';
+import * as fluid from './rules/fluid.ts';
+import * as leak from './rules/leak.ts';
+import * as mains from './rules/mains.ts';
+import * as operation from './rules/operation.ts';
+import * as water from './rules/water.ts';
 
 /** Every rule by the code it speaks with. */
 export const cautionRules: Readonly<Record<CautionCode, CautionRule<CautionFacts>>> = {

@@ -1,7 +1,7 @@
 // Rules about mains electricity beside water.
 
-import type { CautionFinding } from './fact.ts';
-import type { CautionFacts } from './facts.ts';
+import type { CautionFinding } from '../fact.ts';
+import type { CautionFacts } from '../facts.ts';
 
 export type MainsFacts = Pick<CautionFacts, 'residualCurrentProtection'>;
 

@@ -1,0 +1,7 @@
+// Every formula record of the cautions in one list.
+
+import type { Formula } from '../quantities/index.ts';
+import { chargeLimitFormulas } from './charge-limits.ts';
+import { leakFormulas } from './rules/leak.ts';
+
+export const cautionsFormulas: readonly Formula[] = [...leakFormulas, ...chargeLimitFormulas];
