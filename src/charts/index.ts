@@ -26,4 +26,6 @@ export type {
   LevelLine,
   LimitBand,
 } from './specification.ts';
+export { escapeMarkup } from './still/text.ts';
+export { chartSvg, type SvgOptions } from './svg.ts';
 export { type DrawnPlot, type Measure, type PlacedWords, wordsOnChart } from './words.ts';

@@ -53,10 +53,17 @@ export function wordsOnChart(chart: ChartSpecification, plot: DrawnPlot, measure
   const limits = limitWords(chart, spot, plot, measure);
   const limitPlaces = placeWords(limits, loopAndStates, plot).map((place, index) => place ?? atTheEdge(limits[index]!));
   const limitBoxes = limits.map(({ width, height }, index) => ({ ...limitPlaces[index]!, width, height }));
-  const others = [...levelWords(chart, spot, plot, measure), ...familyWords(chart, lineOf, plot, measure)];
   const edgeBoxes = edges.flatMap((series) => boxesAlong(lineOf(series), 5));
-  const wanted = [...limits, ...others];
-  const places = [...limitPlaces, ...placeWords(others, [...loopAndStates, ...edgeBoxes, ...limitBoxes], plot)];
+  const taken = [...loopAndStates, ...edgeBoxes, ...limitBoxes];
+  const levels = levelWords(chart, spot, plot, measure, taken);
+  const families = familyWords(chart, lineOf, plot, measure);
+  const familyPlaces = placeWords(
+    families,
+    [...taken, ...levels.map(({ place, ...words }) => ({ ...words, ...place }))],
+    plot,
+  );
+  const wanted = [...limits, ...levels, ...families];
+  const places = [...limitPlaces, ...levels.map(({ place }) => place), ...familyPlaces];
   const toAxes = ({ x, y }: Spot): Spot => ({
     x: plot.x[0] + (x / plot.width) * (plot.x[1] - plot.x[0]),
     y: plot.y[1] - (y / plot.height) * (plot.y[1] - plot.y[0]),
@@ -78,8 +85,11 @@ function onAxis(value: number, axis: ChartAxis): number {
   return axis.logarithmic ? Math.log10(value) : value;
 }
 
-function atTheEdge({ width, line, above }: Wanted): Spot {
-  return { x: width / 2 + 4, y: (line[0]?.y ?? 0) - above };
+/** For a limit that found no place of its own: at the beginning of its edge. */
+function atTheEdge({ width, height, line, above }: Wanted): Spot {
+  const [start = { x: 0, y: 0 }, end = start] = line;
+  const isUpright = start.x === end.x;
+  return isUpright ? { x: start.x, y: height / 2 + 4 } : { x: width / 2 + 4, y: start.y - above };
 }
 
 type ToSpot = (x: number, y: number) => Spot;
@@ -87,34 +97,57 @@ type ToSpot = (x: number, y: number) => Spot;
 /** Along the edge of the hatched margin, inside it. */
 function limitWords(chart: ChartSpecification, spot: ToSpot, plot: DrawnPlot, measure: Measure): Wanted[] {
   return chart.limits.map((limit) => {
-    const isUpper = limit.to >= (chart.y.range?.[1] ?? limit.to);
+    const isUpper = limit.to >= (chart[limit.axis].range?.[1] ?? limit.to);
+    const width = measure(limit.label, plot.fontSize);
     const height = plot.fontSize * lineHeight;
-    const { y } = spot(0, isUpper ? limit.from : limit.to);
-    return {
-      text: limit.label,
-      ink: 'stop',
-      size: plot.fontSize,
-      width: measure(limit.label, plot.fontSize),
-      height,
-      line: acrossThePlot(y, plot),
-      above: (isUpper ? 1 : -1) * (height / 2 + 3),
-    };
+    const words = { text: limit.label, ink: 'stop', size: plot.fontSize, width, height } as const;
+    const edge = isUpper ? limit.from : limit.to;
+    if (limit.axis === 'x') {
+      const x = within(spot(edge, chart.y.range?.[0] ?? 1).x + (isUpper ? 1 : -1) * (width / 2 + 6), width, plot);
+      return { ...words, line: downThePlot(x, plot), above: 0 };
+    }
+    return { ...words, line: acrossThePlot(spot(0, edge).y, plot), above: (isUpper ? 1 : -1) * (height / 2 + 3) };
   });
 }
 
-function levelWords(chart: ChartSpecification, spot: ToSpot, plot: DrawnPlot, measure: Measure): Wanted[] {
-  return chart.levels.map((level) => {
+/** The middle nearest to the one wished for at which words of that width stay in the plot. */
+function within(x: number, width: number, plot: DrawnPlot): number {
+  return Math.min(plot.width - width / 2 - 4, Math.max(width / 2 + 4, x));
+}
+
+function downThePlot(x: number, plot: DrawnPlot): readonly Spot[] {
+  return [
+    { x, y: 0 },
+    { x, y: plot.height },
+  ];
+}
+
+type PlacedWanted = Wanted & { readonly place: Spot };
+
+/** Above their line; under it where there is no room above. */
+function levelWords(
+  chart: ChartSpecification,
+  spot: ToSpot,
+  plot: DrawnPlot,
+  measure: Measure,
+  taken: readonly Box[],
+): PlacedWanted[] {
+  const placed: PlacedWanted[] = [];
+  for (const level of chart.levels) {
     const height = plot.fontSize * lineHeight;
-    return {
-      text: level.label,
-      ink: level.ink,
-      size: plot.fontSize,
-      width: measure(level.label, plot.fontSize),
-      height,
-      line: acrossThePlot(spot(0, level.y).y, plot),
-      above: height / 2 + 3,
-    };
-  });
+    const width = measure(level.label, plot.fontSize);
+    const words = { text: level.label, ink: level.ink, size: plot.fontSize, width, height };
+    const line = acrossThePlot(spot(0, level.y).y, plot);
+    const occupied = [...taken, ...placed.map(({ place, ...other }) => ({ ...other, ...place }))];
+    for (const above of [height / 2 + 3, -(height / 2 + 3)]) {
+      const wanted = { ...words, line, above };
+      const [place] = placeWords([wanted], occupied, plot);
+      if (place === undefined) continue;
+      placed.push({ ...wanted, place });
+      break;
+    }
+  }
+  return placed;
 }
 
 function acrossThePlot(y: number, plot: DrawnPlot): readonly Spot[] {
