@@ -4,6 +4,7 @@ import { type ComponentType, lazy, type ReactNode, Suspense, useEffect, useMemo,
 import { type DesignProblem, type EditResult, parseDesign, sayProblem, serialiseDesign } from '../design/index.ts';
 import type { UnitView } from '../quantities/index.ts';
 import { Caution, CautionLine } from './frame/caution.tsx';
+import { ExampleNote } from './frame/example-note.tsx';
 import { NoticeBox } from './frame/notice.tsx';
 import { TopBar } from './frame/top-bar.tsx';
 import { Verdict } from './frame/verdict.tsx';
@@ -21,6 +22,7 @@ import {
 } from './pages.ts';
 import type { PaperProps } from './papers/paper.tsx';
 import { type Workbench, WorkbenchContext } from './state/context.tsx';
+import { isFirstDemo } from './state/demos.ts';
 import { fileNameFor, readFileText, saveText } from './state/files.ts';
 import type { Start } from './state/start.ts';
 import type { Keeper } from './state/storage.ts';
@@ -65,12 +67,12 @@ export function App({ engine, keeper, start }: AppProps): ReactNode {
   const { page } = place;
   const [dialog, setDialog] = useState<'assumptions' | 'start' | undefined>(undefined);
   const document = state.designs.present;
+  const serialised = useMemo(() => serialiseDesign(document), [document]);
   const { working, cancel } = useAssessment(engine, document, state.view, dispatch);
 
   useEffect(() => {
-    const kept = keeper.write('design', serialiseDesign(document));
-    dispatch({ type: 'keptOrNot', kept });
-  }, [keeper, document]);
+    dispatch({ type: 'keptOrNot', kept: keeper.write('design', serialised) });
+  }, [keeper, serialised]);
   useEffect(() => {
     keeper.write('view', state.view);
     keeper.write('light', state.light);
@@ -128,7 +130,7 @@ export function App({ engine, keeper, start }: AppProps): ReactNode {
           startOwn={() => setDialog('start')}
           openDemo={(demo) => openText(demo.text, demo.name)}
           openFile={(file) => void openFile(file)}
-          saveFile={() => saveText(serialiseDesign(document), fileNameFor(document.name))}
+          saveFile={() => saveText(serialised, fileNameFor(document.name))}
           view={state.view}
           chooseView={(view) => dispatch({ type: 'viewChosen', view })}
           light={state.light}
@@ -137,6 +139,7 @@ export function App({ engine, keeper, start }: AppProps): ReactNode {
         />
         <div className="page">
           <Caution />
+          {isOfTheDesign(page) && isFirstDemo(serialised) && <ExampleNote startOwn={() => setDialog('start')} />}
           {state.notice !== undefined && (
             <NoticeBox notice={state.notice} close={() => dispatch({ type: 'noticeClosed' })} />
           )}

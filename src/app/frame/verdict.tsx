@@ -6,6 +6,7 @@ import { fieldRecord } from '../../design/index.ts';
 import { type Band, sayBand, type UnitView } from '../../quantities/index.ts';
 import { useWorkbench } from '../state/context.tsx';
 import type { OpenPage } from '../state/use-page.ts';
+import { Termed } from '../terms/termed.tsx';
 import { saidFindings } from '../ui/findings.tsx';
 import { HowComputed } from '../ui/how-computed.tsx';
 import { say, sayNeed } from '../ui/say.ts';
@@ -44,7 +45,7 @@ export function Verdict({ answer, view, stale, isRefused, openAssumptions, open 
           )}
         </p>
         <p className="verdict-sentence" aria-live="polite">
-          {assessment.sentence}
+          <Termed>{assessment.sentence}</Termed>
         </p>
         <div className="verdict-links">
           <button type="button" className="linkish" onClick={openAssumptions}>

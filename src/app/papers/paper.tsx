@@ -4,6 +4,7 @@
 import type { ReactNode } from 'react';
 import type { UnitView } from '../../quantities/index.ts';
 import { type PaperName, pageTitles } from '../pages.ts';
+import { Termed } from '../terms/termed.tsx';
 import type { AssessAnswer } from '../worker/messages.ts';
 
 export interface PaperProps {
@@ -29,9 +30,11 @@ export function Paper({ name, answer, actions, children }: PaperFrameProps): Rea
         <h2 id="page-title" tabIndex={-1}>
           {pageTitles[name]}
         </h2>
-        <p className="station-answer">{answer}</p>
+        <p className="station-answer">
+          <Termed>{answer}</Termed>
+        </p>
         <p className="paper-actions">
-          <button type="button" onClick={() => print()}>
+          <button type="button" className="solid" onClick={() => print()}>
             Print
           </button>
           {actions}

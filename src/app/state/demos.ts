@@ -19,6 +19,11 @@ export interface Demo {
 /** Open at a first visit: an example that carries its load. */
 export const firstDemo: Demo = demoOf('reef-in-the-study.json', firstText);
 
+/** Whether a design's text is still that of the first example, untouched. */
+export function isFirstDemo(text: string): boolean {
+  return text.trim() === firstText.trim();
+}
+
 export async function loadDemos(): Promise<readonly Demo[]> {
   const loaded = await Promise.all(
     Object.entries(others).map(async ([path, load]) => demoOf(path.slice(path.lastIndexOf('/') + 1), await load())),

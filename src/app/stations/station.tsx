@@ -5,6 +5,7 @@ import type { UnitView } from '../../quantities/index.ts';
 import { FieldGroup } from '../fields/field-group.tsx';
 import { pageTitles, type StationName } from '../pages.ts';
 import { useWorkbench } from '../state/context.tsx';
+import { Termed } from '../terms/termed.tsx';
 import { StateMark } from '../ui/state-mark.tsx';
 import type { AssessAnswer } from '../worker/messages.ts';
 
@@ -36,7 +37,9 @@ export function Station({ name, answer, numbers, before, children }: StationFram
             <StateMark kind="stop" word="Not for this machine: what follows is shown for study only." />
           </p>
         )}
-        <p className="station-answer">{answer}</p>
+        <p className="station-answer">
+          <Termed>{answer}</Termed>
+        </p>
         {numbers}
       </header>
       {before}

@@ -2,6 +2,7 @@
 
 import { type ReactNode, useId } from 'react';
 import type { ChartTable } from '../../charts/index.ts';
+import { Termed } from '../terms/termed.tsx';
 
 export function DataTable({ table, hiddenCaption = false }: { table: ChartTable; hiddenCaption?: boolean }): ReactNode {
   const caption = useId();
@@ -16,7 +17,7 @@ export function DataTable({ table, hiddenCaption = false }: { table: ChartTable;
           <tr>
             {table.columns.map((column) => (
               <th key={column.label} scope="col" className={column.numeric ? 'number' : undefined}>
-                {column.label}
+                <Termed>{column.label}</Termed>
                 {column.unit && <span className="unit"> {column.unit}</span>}
               </th>
             ))}

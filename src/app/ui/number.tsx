@@ -2,6 +2,7 @@
 
 import type { ReactNode } from 'react';
 import type { Band, QuantityName, UnitView, WorkingStep } from '../../quantities/index.ts';
+import { Termed } from '../terms/termed.tsx';
 import { HowComputed } from './how-computed.tsx';
 import { say, sayParts } from './say.ts';
 
@@ -30,7 +31,9 @@ export function NumberItem(props: NumberItemProps): ReactNode {
       : { likely: say(band.likely, quantity, view, props.digits), range: undefined };
   return (
     <div className="number-item">
-      <dt>{label}</dt>
+      <dt>
+        <Termed>{label}</Termed>
+      </dt>
       <dd className={`number-value${ink === undefined ? '' : ` ink-${ink}`}`}>{likely}</dd>
       {range !== undefined && <dd className="number-range">{range}</dd>}
       {note !== undefined && <dd className="number-range">{note}</dd>}

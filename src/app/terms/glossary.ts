@@ -1,0 +1,222 @@
+// The terms of the trade that the pages use, each explained in one or two sentences for a person who meets it for the
+// first time. Loaded after the first verdict is on the page. What a word means in the engine stands in docs/theory.
+
+export interface Term {
+  /** As it is written in a heading of its own. */
+  readonly name: string;
+  /** Ways it appears in sentences, lower case; the name itself is always one of them. */
+  readonly forms: readonly string[];
+  readonly meaning: string;
+}
+
+export const glossary: readonly Term[] = [
+  {
+    name: 'approach temperature',
+    forms: ['approach temperatures', 'approach temperature', 'approaches', 'approach'],
+    meaning:
+      'How much colder the refrigerant is than what it takes heat from, or how much warmer than what it gives heat to. A larger exchanger needs a smaller one.',
+  },
+  {
+    name: 'assumption',
+    forms: ['assumptions', 'assumption'],
+    meaning: 'A value nobody has told yet. It has a range, counts in every result, and can be replaced by your own.',
+  },
+  {
+    name: 'backup heater',
+    forms: ['backup heater', 'backup'],
+    meaning:
+      'A plain electric heater in the tank that makes up what the machine does not bring, and takes over when it fails.',
+  },
+  {
+    name: 'capillary tube',
+    forms: ['capillary tube', 'capillary'],
+    meaning:
+      'A long thin tube that lets just so much refrigerant through. It is fixed when made: one from a freezer passes too little for a machine that evaporates much warmer.',
+  },
+  {
+    name: 'charge',
+    forms: ['whole charge', 'charge'],
+    meaning: 'The mass of refrigerant in the circuit.',
+  },
+  {
+    name: 'coldest spell',
+    forms: ['coldest spell', 'cold spell'],
+    meaning:
+      'The lowest temperatures of room and heat source that last for days. The machine must carry the tank through it without a backup heater, so the verdict is judged there.',
+  },
+  {
+    name: 'condensing temperature',
+    forms: ['condensing temperature', 'condensing'],
+    meaning:
+      'The temperature at which the refrigerant gives its heat away by turning from vapour to liquid. Its pressure follows from it.',
+  },
+  {
+    name: 'COP',
+    forms: ['cops', 'cop'],
+    meaning:
+      'Coefficient of performance: heat brought for each unit of electricity or work put in. Which heat and which electricity is meant stands beside each.',
+  },
+  {
+    name: 'critical point',
+    forms: ['critical point', 'critical temperature', 'critical pressure'],
+    meaning: 'Above this temperature a fluid no longer condenses, whatever the pressure.',
+  },
+  {
+    name: 'dead state',
+    forms: ['dead state'],
+    meaning:
+      'The temperature of the surroundings, at which heat can no longer do any work. Losses of work are counted from it.',
+  },
+  {
+    name: 'dew point',
+    forms: ['dew point', 'dew temperature', 'dew line'],
+    meaning:
+      'Where the last liquid boils away, or the first forms. For air: the temperature at which water begins to condense on a surface.',
+  },
+  {
+    name: 'discharge temperature',
+    forms: ['discharge temperature', 'discharge gas', 'discharge'],
+    meaning: 'How hot the gas leaves the compressor. Too hot, and oil and valves suffer.',
+  },
+  {
+    name: 'displacement',
+    forms: ['displacement', 'volume swept per revolution', 'swept volume'],
+    meaning: 'The volume that the piston sweeps in one revolution. It decides how much gas a compressor can move.',
+  },
+  {
+    name: 'enthalpy',
+    forms: ['specific enthalpy', 'enthalpy'],
+    meaning:
+      'The energy that a kilogram of flowing refrigerant carries, counted from a zero that is named beside it. Only differences mean something.',
+  },
+  {
+    name: 'entropy',
+    forms: ['specific entropy', 'entropy'],
+    meaning:
+      'A measure of how far heat has been spread out. It stays constant in a compression without losses and grows in every real one.',
+  },
+  {
+    name: 'evaporating temperature',
+    forms: ['evaporating temperature', 'evaporating'],
+    meaning:
+      'The temperature at which the refrigerant boils and takes its heat from the source. Its pressure follows from it.',
+  },
+  {
+    name: 'exergy',
+    forms: ['exergy'],
+    meaning:
+      'The part of an energy that could be turned into work. What each part of a machine destroys of it is the work wasted there.',
+  },
+  {
+    name: 'filling factor',
+    forms: ['filling factor'],
+    meaning:
+      'How full the cylinder gets in each stroke of what it could hold, before the gas left in its clearance is counted.',
+  },
+  {
+    name: 'gauge pressure',
+    forms: ['gauge pressure', 'gauge'],
+    meaning:
+      'Pressure above that of the air outside, as a pressure gauge shows it. Absolute pressure counts from empty space.',
+  },
+  {
+    name: 'house heat',
+    forms: ['house heat'],
+    meaning:
+      'Heat from whatever heats the house, delivered into the room. Its price says what the tank’s warmth is worth to the room.',
+  },
+  {
+    name: 'intermediate loop',
+    forms: ['intermediate water loop', 'intermediate loop', 'water loop'],
+    meaning:
+      'A circuit of water between the refrigerant and the tank. A leak of refrigerant or oil then does not reach the animals.',
+  },
+  {
+    name: 'isentropic efficiency',
+    forms: ['isentropic efficiency'],
+    meaning: 'The work a compression without losses would need, over the work it really needs.',
+  },
+  {
+    name: 'lower flammability limit',
+    forms: ['lower flammability limit', 'flammability limit'],
+    meaning: 'The least concentration in air that burns.',
+  },
+  {
+    name: 'margin',
+    forms: ['margin'],
+    meaning: 'Heat the machine brings less heat the tank needs. Below zero it falls short.',
+  },
+  {
+    name: 'over its life',
+    forms: ['over its life', 'over their life'],
+    meaning: 'Running cost of a year and the purchase spread over the years it lasts, with interest.',
+  },
+  {
+    name: 'practical limit',
+    forms: ['practical limit'],
+    meaning:
+      'The concentration in a room, named by a standard, from which people can still get out unharmed after a leak.',
+  },
+  {
+    name: 'pressure ratio',
+    forms: ['pressure ratio'],
+    meaning:
+      'Condensing pressure over evaporating pressure, both absolute. It says how hard the compressor has to squeeze.',
+  },
+  {
+    name: 'reference state',
+    forms: ['reference state'],
+    meaning:
+      'Where enthalpy and entropy are set to a fixed number. Tables differ in it; differences between two states do not.',
+  },
+  {
+    name: 'room credit',
+    forms: ['room credit', 'credited', 'credit'],
+    meaning:
+      'What the heat that the tank gives to a heated room saves on the house’s heating. A machine that draws on the room owes it instead.',
+  },
+  {
+    name: 'safety class',
+    forms: ['safety class'],
+    meaning:
+      'A letter for toxicity (A lower, B higher) and a number for burning (1 does not, 2L hardly, 2 does, 3 easily).',
+  },
+  {
+    name: 'shell heat',
+    forms: ['shell heat'],
+    meaning: 'Heat that leaves the compressor through its steel dome into whatever is around it.',
+  },
+  {
+    name: 'subcooling',
+    forms: ['subcooling'],
+    meaning: 'How much colder the liquid leaves the condenser than the temperature at which it boils at that pressure.',
+  },
+  {
+    name: 'suction',
+    forms: ['suction gas', 'suction temperature', 'suction'],
+    meaning: 'The gas that the compressor draws in.',
+  },
+  {
+    name: 'superheat',
+    forms: ['superheat'],
+    meaning:
+      'How much warmer the gas is than the temperature at which the last liquid boiled away. Some is needed so that no liquid reaches the compressor.',
+  },
+  {
+    name: 'vapour share',
+    forms: ['vapour share', 'quality'],
+    meaning:
+      'The part of the mass that is vapour where liquid and vapour stand together: 0 is boiling liquid, 1 dry vapour.',
+  },
+  {
+    name: 'volumetric heating capacity',
+    forms: ['volumetric heating capacity', 'heat delivered per volume of gas drawn in'],
+    meaning:
+      'Heat brought for each cubic metre of gas that the compressor draws in. It tells how large a compressor a fluid asks for.',
+  },
+  {
+    name: 'warming potential',
+    forms: ['global warming potential', 'warming potential', 'gwp'],
+    meaning: 'How much a kilogram warms the climate over 100 years, in kilograms of carbon dioxide.',
+  },
+];
