@@ -62,7 +62,7 @@ export function account(energies: ScenarioEnergies, purchase: number, prices: Ac
     roomCoolingCop,
     prices.electricity,
   );
-  const runningCost = yearlyRunningCost(electricityCost, roomHeatCredit, coolingCost);
+  const runningCost = netRunningCost(electricityCost, roomHeatCredit, coolingCost);
   const annualisedPurchase = purchase * capitalRecoveryFactor(prices.discountRate, prices.years);
   return {
     scenario: energies.scenario,
@@ -127,15 +127,15 @@ export function purchaseWithHeater(device: number, heater: number): number {
 }
 
 /**
- * Running cost of a year, tank and room.
+ * Running cost of a year or of one of its months, tank and room.
  *     R = K_el − K_room + K_cool
- * @param electricityCost  K_el [money/year]
- * @param roomHeatCredit   K_room [money/year], negative is a debit
- * @param coolingCost      K_cool [money/year]
- * @returns                R [money/year]; zero point: the same room without a tank
+ * @param electricityCost  K_el [money]
+ * @param roomHeatCredit   K_room [money], negative is a debit
+ * @param coolingCost      K_cool [money]
+ * @returns                R [money], of the same time; zero point: the same room without a tank
  * Source: definition of this project. Worked value: 300, 60, 10 → 250.
  */
-export function yearlyRunningCost(electricityCost: number, roomHeatCredit: number, coolingCost: number): number {
+export function netRunningCost(electricityCost: number, roomHeatCredit: number, coolingCost: number): number {
   return electricityCost - roomHeatCredit + coolingCost;
 }
 

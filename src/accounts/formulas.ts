@@ -4,11 +4,12 @@ import type { Formula, FormulaSymbol } from '../quantities/index.ts';
 import {
   annualisedCost,
   energyCost,
+  netRunningCost,
   purchaseWithHeater,
   roomCoolingCost,
   summerCoolingCost,
-  yearlyRunningCost,
 } from './account.ts';
+import { compareFormulas } from './compare-formulas.ts';
 import { electricityAtCop, heatTakenAtCop, roomHeatLessTaken } from './energies.ts';
 import { annuityFactor, capitalRecoveryFactor } from './present-value.ts';
 
@@ -91,10 +92,10 @@ export const accountsFormulas: readonly Formula[] = [
   {
     id: 'accounts.energyCost',
     title: 'Cost or worth of an energy',
-    result: { symbol: 'K', ...perYear('cost or worth') },
+    result: { symbol: 'K', ...money('cost or worth') },
     expression: 'E * p',
     symbols: {
-      E: { meaning: 'energy in a year; negative where heat is taken away', unit: 'J' },
+      E: { meaning: 'energy of a year, or of a month; negative where heat is taken away', unit: 'J' },
       p: { meaning: 'price', unit: 'money/J' },
     },
     source: 'definition',
@@ -109,7 +110,7 @@ export const accountsFormulas: readonly Formula[] = [
   {
     id: 'accounts.roomCoolingCost',
     title: 'Cost of carrying heat out of a cooled room',
-    result: { symbol: 'K_cool', ...perYear('cooling cost') },
+    result: { symbol: 'K_cool', ...money('cooling cost') },
     expression: 'Q / COP_cool * p',
     symbols: {
       Q: { meaning: 'sensible heat into the room in summer', unit: 'J' },
@@ -127,8 +128,8 @@ export const accountsFormulas: readonly Formula[] = [
   },
   {
     id: 'accounts.summerCoolingCost',
-    title: 'Cooling cost of a summer',
-    result: { symbol: 'K_cool', ...perYear('cooling cost') },
+    title: 'Cooling cost of a summer, or of a month of it',
+    result: { symbol: 'K_cool', ...money('cooling cost') },
     expression: 'cooled > 0 ? Q / COP_cool * p : 0',
     symbols: {
       cooled: { meaning: '1 where the room is cooled in summer, else 0', unit: '1' },
@@ -180,18 +181,18 @@ export const accountsFormulas: readonly Formula[] = [
   },
   {
     id: 'accounts.runningCost',
-    title: 'Running cost of a year, tank and room',
-    result: { symbol: 'R', ...perYear('running cost') },
+    title: 'Running cost of a year, or of a month, tank and room',
+    result: { symbol: 'R', ...money('running cost') },
     expression: 'K_el - K_room + K_cool',
     symbols: {
-      K_el: perYear('electricity'),
-      K_room: perYear('worth of the heat given to the room in its heated months'),
-      K_cool: perYear('cooling of the room in summer'),
+      K_el: money('electricity'),
+      K_room: money('worth of the heat given to the room while it is heated'),
+      K_cool: money('cooling of the room in summer'),
     },
     source: 'definition of this project; zero point: the same room without a tank',
     validity: 'sensible heat only',
     file: accountFile,
-    compute: (v) => yearlyRunningCost(v.K_el!, v.K_room!, v.K_cool!),
+    compute: (v) => netRunningCost(v.K_el!, v.K_room!, v.K_cool!),
     examples: [
       { K_el: 312, K_room: 61, K_cool: 11 },
       { K_el: 148, K_room: -39, K_cool: -4 },
@@ -213,4 +214,5 @@ export const accountsFormulas: readonly Formula[] = [
       { R: 262, C: 45, r: 0, n: 7.5 },
     ],
   },
+  ...compareFormulas,
 ];

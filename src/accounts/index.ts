@@ -6,10 +6,20 @@ export {
   annualisedCost,
   assumedRoomCoolingCop,
   energyCost,
+  netRunningCost,
   purchaseWithHeater,
   roomCoolingCost,
-  yearlyRunningCost,
 } from './account.ts';
+export type { LoopElectricity } from './compare.ts';
+export {
+  breakEvenCop,
+  breakEvenHouseHeat,
+  costAtCopOne,
+  lifeCostDifference,
+  loopElectricity,
+} from './compare.ts';
+export type { LoopSeason } from './compare-working.ts';
+export { compareWorking, costAtCopOneWorking } from './compare-working.ts';
 export type { ScenarioEnergies, ScenarioId } from './energies.ts';
 export {
   certifiedHeatPumpEnergies,
@@ -19,6 +29,9 @@ export {
   thisLoopEnergies,
 } from './energies.ts';
 export { accountsFormulas } from './formulas.ts';
+export { monthAccountsWorking } from './month-working.ts';
+export type { CertifiedPerformance, MonthAccount } from './months.ts';
+export { monthAccounts } from './months.ts';
 export {
   annuityFactor,
   capitalRecoveryFactor,

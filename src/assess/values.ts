@@ -1,9 +1,11 @@
 // Every result that carries a band, by the name it has in the working: one list, so that a result is varied, combined,
 // printed and traced under the same name.
 
+import { type Account, type LoopSeason, lifeCostDifference } from '../accounts/index.ts';
 import { NoSolutionError } from '../numerics/index.ts';
 import type { QuantityName } from '../quantities/index.ts';
 import type { ResultValues } from './doubt.ts';
+import type { AccountsResult } from './stages/accounts.ts';
 import type { StageResults } from './stages/index.ts';
 
 /** The results behind the tank's own values; they need no machine. */
@@ -103,7 +105,60 @@ function accountValues(results: StageResults): readonly ResultValue[] {
     ];
   });
   const season = results.year.seasonCop === null ? [] : [value('year.seasonCop', 'ratio', seasonCop)];
-  return [...accounts, ...season];
+  return [...accounts, ...season, ...comparisonValues(results)];
+}
+
+/**
+ * This loop against each other way, both varied together, so that what moves both accounts alike cancels. Beside the
+ * difference of the costs stand the numbers that its dependence on the price of house heat and on the season figure is
+ * made of: break-even.ts.
+ */
+function comparisonValues({ accounts: { accounts, season } }: StageResults): readonly ResultValue[] {
+  const pair = (other: string, read: (loop: Account, other: Account, all: AccountsResult) => number) => {
+    return ({ accounts: all }: StageResults) =>
+      read(accountOf(all.accounts, 'thisLoop'), accountOf(all.accounts, other), all);
+  };
+  const difference = (loop: Account, other: Account) => lifeCostDifference(loop.annualCost, other.annualCost);
+  const roomHeat = (loop: Account, other: Account) => loop.energies.roomHeatHeated - other.energies.roomHeatHeated;
+  const others = accounts.filter(({ scenario }) => scenario !== 'thisLoop').map(({ scenario }) => scenario);
+  return [
+    ...others.flatMap((other) => {
+      const name = (part: string) => `accounts.against.${other}.${part}`;
+      return [
+        value(name('lifeCost'), 'money', pair(other, difference)),
+        value(name('roomHeat'), 'energy', pair(other, roomHeat)),
+        value(
+          name('costWithoutHouseHeat'),
+          'money',
+          pair(other, (loop, its, { prices }) => difference(loop, its) + prices.houseHeat * roomHeat(loop, its)),
+        ),
+        ...(season === null
+          ? []
+          : [
+              value(
+                name('costWithoutElectricity'),
+                'money',
+                pair(other, (loop, its, all) => {
+                  const { costAtCopOne, cop } = loopSeason(all);
+                  return difference(loop, its) - costAtCopOne / cop;
+                }),
+              ),
+            ]),
+      ];
+    }),
+    ...(season === null
+      ? []
+      : [value('accounts.thisLoop.costAtCopOne', 'money', ({ accounts: all }) => loopSeason(all).costAtCopOne)]),
+  ];
+}
+
+function accountOf(accounts: readonly Account[], scenario: string): Account {
+  return accounts.find((each) => each.scenario === scenario)!;
+}
+
+function loopSeason({ season }: AccountsResult): LoopSeason {
+  if (season !== null) return season;
+  throw new NoSolutionError('No heat is needed in the whole year.', 'a load above 0 in at least one month');
 }
 
 function seasonCop({ year }: StageResults): number {

@@ -5,7 +5,11 @@ import {
   type AccountPrices,
   account,
   assumedRoomCoolingCop,
+  type CertifiedPerformance,
   certifiedHeatPumpEnergies,
+  costAtCopOne,
+  type LoopSeason,
+  loopElectricity,
   plainHeaterEnergies,
   purchaseWithHeater,
   thisLoopEnergies,
@@ -18,6 +22,9 @@ import { sourceIsTankRoom } from './plant.ts';
 export interface AccountsResult {
   readonly prices: AccountPrices;
   readonly accounts: readonly Account[];
+  readonly certified: CertifiedPerformance;
+  /** Null where no month needs heat, or none uses electricity. */
+  readonly season: LoopSeason | null;
 }
 
 /** What the accounts need of the design beside the year's energies. */
@@ -40,15 +47,27 @@ export function accountsOf(
     years: given.life / secondsPerYear,
     discountRate: given.discountRate,
   };
+  const certified = { cop: given.certifiedCop, sourceIsTankRoom: sourceIsTankRoom(source) };
   const accounts = [
     account(plainHeaterEnergies(year), given.heater, prices),
     // Either heat pump keeps a plain heater beside it: it makes up what is missing and takes over when the machine fails.
     account(thisLoopEnergies(year), purchaseWithHeater(given.loopParts, given.heater), prices),
     account(
-      certifiedHeatPumpEnergies(year, given.certifiedCop, sourceIsTankRoom(source)),
+      certifiedHeatPumpEnergies(year, certified.cop, certified.sourceIsTankRoom),
       purchaseWithHeater(given.certifiedHeatPump, given.heater),
       prices,
     ),
   ];
-  return { prices, accounts };
+  return { prices, accounts, certified, season: seasonOf(year, prices, certified.sourceIsTankRoom) };
+}
+
+function seasonOf(year: Year, prices: AccountPrices, fromRoom: boolean): LoopSeason | null {
+  if (year.seasonCop === null) return null;
+  const electricity = loopElectricity(year);
+  return {
+    cop: year.seasonCop,
+    electricity,
+    sourceIsTankRoom: fromRoom,
+    costAtCopOne: costAtCopOne(year.seasonCop, electricity, prices, fromRoom),
+  };
 }

@@ -1,7 +1,17 @@
 // The working of the accounts: energies of each scenario from those of the year, purchases, and the money.
 
-import { type Account, accountWorking, scenarioWorking } from '../../accounts/index.ts';
+import {
+  type Account,
+  accountWorking,
+  compareWorking,
+  costAtCopOneWorking,
+  monthAccounts,
+  monthAccountsWorking,
+  scenarioWorking,
+} from '../../accounts/index.ts';
 import { type WorkingStep, workingStep } from '../../quantities/index.ts';
+import type { Year } from '../../year/index.ts';
+import type { AccountsResult } from '../stages/accounts.ts';
 import type { StagedDesign } from '../stages/engine-assumptions.ts';
 import type { StageResults } from '../stages/index.ts';
 import { sourceIsTankRoom } from '../stages/plant.ts';
@@ -15,14 +25,29 @@ export function accountSteps(design: StagedDesign, { accounts, year }: StageResu
     sourceIsTankRoom: sourceIsTankRoom(design.source),
     from: { cop: 'prices.certifiedCop', sourceIsTankRoom: 'source.kind' },
   };
-  return accounts.accounts.flatMap((account) => {
+  const { prices } = accounts;
+  const each = accounts.accounts.flatMap((account) => {
+    const { scenario } = account;
     const purchase = purchaseSteps(design, account);
+    const months = monthAccounts(scenario, year, certified, prices);
     return [
       ...scenarioWorking(account.energies, year, certified),
       ...purchase,
-      ...accountWorking(account, accounts.prices, purchase[0]?.result ?? 'prices.heater'),
+      ...accountWorking(account, prices, purchase[0]?.result ?? 'prices.heater'),
+      ...monthAccountsWorking(scenario, months, year, certified, prices),
     ];
   });
+  return [...each, ...comparisonSteps(accounts, year)];
+}
+
+/** This loop against each other way. */
+function comparisonSteps({ accounts, prices, season }: AccountsResult, year: Year): readonly WorkingStep[] {
+  const loop = accounts.find(({ scenario }) => scenario === 'thisLoop')!;
+  const others = accounts.filter((account) => account !== loop);
+  return [
+    ...(season === null ? [] : costAtCopOneWorking(season, year, prices)),
+    ...others.flatMap((other) => compareWorking(loop, other, prices, season ?? undefined)),
+  ];
 }
 
 /** A heat pump and the plain heater beside it; the plain heater alone is a price of the design. */
