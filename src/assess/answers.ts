@@ -1,5 +1,6 @@
 // Puts the results of the stages and their bands into the parts of the Assessment that people and programs read.
 
+import type { OperatingFacts } from '../cautions/index.ts';
 import type { Band, QuantityName } from '../quantities/index.ts';
 import { quantityRecord } from '../quantities/index.ts';
 import type {
@@ -9,6 +10,7 @@ import type {
   LossPath,
   MonthAnswer,
   OperatingAnswer,
+  OperatingMomentAnswer,
   ScenarioAccount,
   SizingAnswer,
   TankAnswer,
@@ -84,6 +86,11 @@ export function operatingAnswer(
     })),
     limits,
   };
+}
+
+/** The moments that the rules of caution look at, without what only they need. */
+export function operatingRange(moments: readonly OperatingFacts[]): readonly OperatingMomentAnswer[] {
+  return moments.map(({ sourceDewPoint: _, ...moment }) => moment);
 }
 
 export function sizingAnswer(design: StagedDesign, { sizing }: StageResults, bands: Bands): SizingAnswer {

@@ -11,6 +11,7 @@ import {
   heatFlows,
   monthAnswers,
   operatingAnswer,
+  operatingRange,
   scenarioAccounts,
   sizingAnswer,
   tankAnswer,
@@ -86,7 +87,8 @@ export class Assessor {
     const doubt = varied(this.#runner, { resolution, design }, values, results);
     const bands: Bands = { bands: doubt.bands, quantities: quantitiesOf(values) };
     this.#last = { doubt, bands };
-    const cautions = findCautions(cautionFacts(design, results, resolved));
+    const facts = cautionFacts(design, results, resolved);
+    const cautions = findCautions(facts);
     const findings = worstFirst([...cautions, ...modelFindings(results, doubt.unanswered)]);
     const limits = limitMargins(results.operating, machineLimits(design));
     const influences = marginInfluences(doubt);
@@ -95,13 +97,13 @@ export class Assessor {
     const heatDelivered = bandOf(bands, 'plant.heatReachingWater');
     const standing = judge({ findings, heatDelivered, tankLoad, ...lifeCosts(results) });
     const { currency } = design.prices;
-    const facts = { standing, tankLoad, heatDelivered, findings, limits, influences, accounts, currency };
+    const verdict = { standing, tankLoad, heatDelivered, findings, limits, influences, accounts, currency };
     return {
       assessmentVersion: 1,
       caution,
       designName: document.name,
       standing,
-      sentence: verdictSentence(facts, view),
+      sentence: verdictSentence(verdict, view),
       tankLoad,
       heatDelivered,
       compressorPower: bandOf(bands, 'operating.compressor.power'),
@@ -111,6 +113,7 @@ export class Assessor {
       seasonCop: results.year.seasonCop === null ? null : bandOf(bands, 'year.seasonCop'),
       tank: tankAnswer(design, results, bands),
       operating: operatingAnswer(design, results, limits, bands),
+      operatingRange: operatingRange(facts.operating),
       sizing: sizingAnswer(design, results, bands),
       flows: heatFlows(design, results),
       year: monthAnswers(results),

@@ -110,6 +110,21 @@ const operating = z
   })
   .describe('where the loop settles at the coldest spell');
 
+const operatingMoment = z.strictObject({
+  when: z
+    .enum(['coldestSpell', 'usual', 'warmestMonth'])
+    .describe('usual: the middle of winter; warmestMonth: the warmest one in which the machine has something to do'),
+  sourceTemperature: si('[K]'),
+  evaporatingTemperature: si('dew temperature [K]'),
+  condensingTemperature: si('dew temperature [K]'),
+  evaporatingPressure: si('absolute [Pa]'),
+  condensingPressure: si('absolute [Pa]'),
+  dischargeTemperature: si('discharge gas [K]'),
+  compressorPower: si('electricity of the compressor [W]'),
+  heatDelivered: si('reaches the water while the machine runs [W]'),
+  load: si('heat the tank needs [W]'),
+});
+
 const sizing = z
   .strictObject({
     condenser: z.strictObject({
@@ -218,6 +233,9 @@ export const assessmentSchema = z.strictObject({
     .describe('the same over a year, backup included; null where no month needs heat, or none uses electricity'),
   tank,
   operating,
+  operatingRange: z
+    .array(operatingMoment)
+    .describe('where the loop settles from the coldest spell to the warmest month, likely values'),
   sizing,
   flows,
   year: z.array(month).describe('twelve steady months, likely values'),

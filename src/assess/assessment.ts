@@ -82,6 +82,25 @@ export interface OperatingAnswer {
   readonly limits: readonly LimitMargin[];
 }
 
+/** The loop at rest under one set of conditions, likely values in base SI. */
+export interface OperatingMomentAnswer {
+  /** The warmest month is the one in which the machine still has something to do. */
+  readonly when: 'coldestSpell' | 'usual' | 'warmestMonth';
+  readonly sourceTemperature: number;
+  /** Dew temperatures. */
+  readonly evaporatingTemperature: number;
+  readonly condensingTemperature: number;
+  /** Absolute pressures. */
+  readonly evaporatingPressure: number;
+  readonly condensingPressure: number;
+  readonly dischargeTemperature: number;
+  readonly compressorPower: number;
+  /** Heat that reaches the water while the machine runs. */
+  readonly heatDelivered: number;
+  /** Heat the tank needs. */
+  readonly load: number;
+}
+
 /** The size that the assumed approach temperatures imply. */
 export interface SizingAnswer {
   readonly condenser: {
@@ -190,6 +209,8 @@ export interface Assessment {
   readonly seasonCop: BandWithUnit | null;
   readonly tank: TankAnswer;
   readonly operating: OperatingAnswer;
+  /** The coldest spell, and as far as the machine has an operating point there the usual winter and the warmest month. */
+  readonly operatingRange: readonly OperatingMomentAnswer[];
   readonly sizing: SizingAnswer;
   readonly flows: HeatFlows;
   readonly year: readonly MonthAnswer[];

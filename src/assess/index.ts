@@ -12,6 +12,7 @@ export type {
   LossPath,
   MonthAnswer,
   OperatingAnswer,
+  OperatingMomentAnswer,
   ScenarioAccount,
   SizingAnswer,
   Standing,
