@@ -1,9 +1,11 @@
-// What a textbook cycle may be asked with, and the checks at the door: each fact is given by exactly one of two partner
+// What a textbook cycle may be asked with, and the checks at the door: each fact is given by exactly one of its partner
 // keys, every number is finite and inside its range, and a key that is not known is refused by name. Answers a request in
 // which the choice between partners is data. Checks that need the fluid (critical point, dew line) are the cycle's own.
 
 import { type ReferenceStateName, referenceStates } from '../matter/refrigerants/index.ts';
 import { InputError } from '../numerics/index.ts';
+import { nearestWord } from '../quantities/index.ts';
+import type { MassFlowKey } from './cycle-result.ts';
 
 /** All temperatures in K, pressures in Pa absolute, differences in K. Where keys are partners, exactly one of them. */
 export interface TextbookCycleRequest {
@@ -55,20 +57,31 @@ export interface TextbookCycleRequest {
   readonly referenceState?: ReferenceStateName;
 }
 
-/** One of two partner keys: which was given, and its value. */
+/** One of several partner keys: which was given, and its value. */
 export interface Given<Key extends string> {
   readonly key: Key;
   readonly value: number;
 }
+
+export type GasKey = 'superheat' | 'suctionTemperature' | 'suctionQuality' | 'evaporatorOutletTemperature';
+
+export type ExchangerKey = 'heatExchangerEffectiveness' | 'suctionTemperatureAfterExchanger';
 
 /** A request that passed the door. */
 export interface CheckedCycleRequest {
   readonly refrigerant: string;
   readonly evaporating: Given<'evaporating' | 'evaporatingPressure'>;
   readonly condensing: Given<'condensing' | 'condensingPressure'>;
-  readonly suction: Given<'superheat' | 'suctionTemperature'>;
+  readonly suctionPressure: number | undefined;
+  readonly liquidPressure: number | undefined;
+  /** The gas at the compressor inlet, or with an exchanger at the evaporator outlet. */
+  readonly gas: Given<GasKey>;
   readonly liquid: Given<'subcooling' | 'liquidTemperature'>;
   readonly compression: Given<'isentropicEfficiency' | 'dischargeTemperature'>;
+  readonly exchanger: Given<ExchangerKey> | undefined;
+  readonly flow: Given<MassFlowKey> | undefined;
+  /** Beside a displacement only. */
+  readonly volumetricEfficiency: number | undefined;
   readonly deadState: number;
   readonly sinkTemperature: number | undefined;
   readonly sourceTemperature: number | undefined;
@@ -81,11 +94,14 @@ export const usualDeadState = 298.15;
 /** Temperatures of bodies that an exergy account is asked about lie well inside this [K]. */
 const bodyTemperatures = { low: 100, high: 1000 } as const;
 
-type Range = 'positive' | 'nonNegative' | 'efficiency' | 'bodyTemperature';
+/** Flows and powers that a loop may be asked about lie well inside this [kg/s, W, m³/s]. */
+const flows = { low: 1e-9, high: 1e9 } as const;
 
-const numberKeys: Readonly<
-  Partial<Record<Exclude<keyof TextbookCycleRequest, 'refrigerant' | 'referenceState'>, Range>>
-> = {
+type Range = 'positive' | 'nonNegative' | 'share' | 'bodyTemperature' | 'flow';
+
+type NumberKey = Exclude<keyof TextbookCycleRequest, 'refrigerant' | 'referenceState'>;
+
+const numberKeys: Readonly<Record<NumberKey, Range>> = {
   evaporating: 'positive',
   evaporatingPressure: 'positive',
   condensing: 'positive',
@@ -94,26 +110,42 @@ const numberKeys: Readonly<
   suctionTemperature: 'positive',
   subcooling: 'nonNegative',
   liquidTemperature: 'positive',
-  isentropicEfficiency: 'efficiency',
+  isentropicEfficiency: 'share',
   dischargeTemperature: 'positive',
   deadState: 'bodyTemperature',
   sinkTemperature: 'bodyTemperature',
   sourceTemperature: 'bodyTemperature',
+  suctionPressure: 'positive',
+  liquidPressure: 'positive',
+  suctionQuality: 'share',
+  evaporatorOutletTemperature: 'positive',
+  heatExchangerEffectiveness: 'share',
+  suctionTemperatureAfterExchanger: 'positive',
+  massFlow: 'flow',
+  coolingCapacity: 'flow',
+  heatingCapacity: 'flow',
+  compressorPower: 'flow',
+  displacement: 'flow',
+  volumetricEfficiency: 'share',
 };
+
+const massFlowKeys = ['massFlow', 'coolingCapacity', 'heatingCapacity', 'compressorPower', 'displacement'] as const;
 
 const rangeWords: Readonly<Record<Range, string>> = {
   positive: 'a finite number above 0',
   nonNegative: 'a finite number, 0 or above',
-  efficiency: 'a number above 0, at most 1',
+  share: 'a number above 0, at most 1',
   bodyTemperature: `a temperature from ${bodyTemperatures.low} to ${bodyTemperatures.high} K`,
+  flow: `a number from ${flows.low} to ${flows.high}`,
 };
 
-type NumberKey = keyof typeof numberKeys;
+type Numbers = ReadonlyMap<string, number>;
 
 /**
  * Checks a request from outside.
  * @param request  anything, for instance one parsed line of JSON
- * @throws InputError with the key as its path: code 'unknownKey', 'missing', 'bothGiven' (two partners) or 'badInput'.
+ * @throws InputError with the key as its path: code 'unknownKey', 'missing', 'bothGiven' (two partners), 'partnerMissing'
+ *         (of no use without another key), 'wetSuctionWithExchanger' or 'badInput'.
  */
 export function checkTextbookCycleRequest(request: unknown): CheckedCycleRequest {
   if (typeof request !== 'object' || request === null || Array.isArray(request)) {
@@ -122,8 +154,7 @@ export function checkTextbookCycleRequest(request: unknown): CheckedCycleRequest
   const given = request as Readonly<Record<string, unknown>>;
   const known = ['refrigerant', 'referenceState', ...Object.keys(numberKeys)];
   for (const key of Object.keys(given)) {
-    if (!known.includes(key))
-      throw new InputError(key, describe(given[key]), `one of ${known.join(', ')}`, 'unknownKey');
+    if (!known.includes(key)) throw unknownKey(key, given[key], known);
   }
   const numbers = new Map<string, number>();
   for (const key of Object.keys(numberKeys) as NumberKey[]) {
@@ -134,13 +165,20 @@ export function checkTextbookCycleRequest(request: unknown): CheckedCycleRequest
     const code = refrigerant === undefined ? 'missing' : 'badInput';
     throw new InputError('refrigerant', describe(refrigerant), 'the name of a refrigerant', code);
   }
+  const exchanger = atMostOneOf(numbers, ['heatExchangerEffectiveness', 'suctionTemperatureAfterExchanger']);
+  const flow = atMostOneOf(numbers, massFlowKeys);
   return {
     refrigerant,
-    evaporating: oneOf(numbers, 'evaporating', 'evaporatingPressure'),
-    condensing: oneOf(numbers, 'condensing', 'condensingPressure'),
-    suction: oneOf(numbers, 'superheat', 'suctionTemperature'),
-    liquid: oneOf(numbers, 'subcooling', 'liquidTemperature'),
-    compression: oneOf(numbers, 'isentropicEfficiency', 'dischargeTemperature'),
+    evaporating: oneOf(numbers, ['evaporating', 'evaporatingPressure']),
+    condensing: oneOf(numbers, ['condensing', 'condensingPressure']),
+    suctionPressure: numbers.get('suctionPressure'),
+    liquidPressure: numbers.get('liquidPressure'),
+    gas: exchanger === undefined ? gasIntoCompressor(numbers) : gasOutOfEvaporator(numbers),
+    liquid: oneOf(numbers, ['subcooling', 'liquidTemperature']),
+    compression: oneOf(numbers, ['isentropicEfficiency', 'dischargeTemperature']),
+    exchanger,
+    flow,
+    volumetricEfficiency: volumetricEfficiency(numbers, flow),
     deadState: numbers.get('deadState') ?? usualDeadState,
     sinkTemperature: numbers.get('sinkTemperature'),
     sourceTemperature: numbers.get('sourceTemperature'),
@@ -148,26 +186,71 @@ export function checkTextbookCycleRequest(request: unknown): CheckedCycleRequest
   };
 }
 
+function unknownKey(key: string, value: unknown, known: readonly string[]): InputError {
+  const nearest = nearestWord(key, known);
+  const hint = nearest === undefined ? '' : `; did you mean ${nearest}?`;
+  return new InputError(key, describe(value), `one of ${known.join(', ')}${hint}`, 'unknownKey');
+}
+
 function checkNumber(key: NumberKey, value: unknown): number {
-  const range = numberKeys[key]!;
+  const range = numberKeys[key];
   if (typeof value === 'number' && Number.isFinite(value)) {
     if (range === 'positive' && value > 0) return value;
     if (range === 'nonNegative' && value >= 0) return value;
-    if (range === 'efficiency' && value > 0 && value <= 1) return value;
+    if (range === 'share' && value > 0 && value <= 1) return value;
     if (range === 'bodyTemperature' && value >= bodyTemperatures.low && value <= bodyTemperatures.high) return value;
+    if (range === 'flow' && value >= flows.low && value <= flows.high) return value;
   }
   throw new InputError(key, describe(value), rangeWords[range]);
 }
 
-function oneOf<Key extends string>(numbers: ReadonlyMap<string, number>, first: Key, second: Key): Given<Key> {
-  const a = numbers.get(first);
-  const b = numbers.get(second);
-  if (a !== undefined && b !== undefined) {
-    throw new InputError(second, b, `either ${first} or ${second}, not both`, 'bothGiven');
+/** Without an exchanger the gas is given where the compressor draws it in. */
+function gasIntoCompressor(numbers: Numbers): Given<GasKey> {
+  const outlet = numbers.get('evaporatorOutletTemperature');
+  if (outlet !== undefined) {
+    const expected =
+      'heatExchangerEffectiveness or suctionTemperatureAfterExchanger beside it; without a heat exchanger suctionTemperature says it';
+    throw new InputError('evaporatorOutletTemperature', outlet, expected, 'partnerMissing');
   }
-  if (a !== undefined) return { key: first, value: a };
-  if (b !== undefined) return { key: second, value: b };
-  throw new InputError(first, 'nothing', `${first} or ${second}`, 'missing');
+  return oneOf(numbers, ['superheat', 'suctionTemperature', 'suctionQuality']);
+}
+
+/** With an exchanger the gas is given where it leaves the evaporator; what the compressor draws in follows. */
+function gasOutOfEvaporator(numbers: Numbers): Given<GasKey> {
+  const suction = numbers.get('suctionTemperature');
+  if (suction !== undefined) {
+    const expected =
+      'with a heat exchanger superheat or evaporatorOutletTemperature, both of the gas out of the evaporator; suctionTemperatureAfterExchanger is that of the gas into the compressor';
+    throw new InputError('suctionTemperature', suction, expected, 'bothGiven');
+  }
+  const quality = numbers.get('suctionQuality');
+  if (quality !== undefined) {
+    const expected =
+      'dry gas out of the evaporator, by superheat or evaporatorOutletTemperature, with a heat exchanger';
+    throw new InputError('suctionQuality', quality, expected, 'wetSuctionWithExchanger');
+  }
+  return oneOf(numbers, ['superheat', 'evaporatorOutletTemperature']);
+}
+
+function volumetricEfficiency(numbers: Numbers, flow: Given<MassFlowKey> | undefined): number | undefined {
+  const efficiency = numbers.get('volumetricEfficiency');
+  if (efficiency === undefined || flow?.key === 'displacement') return efficiency;
+  const expected = 'a displacement beside it; nothing else needs a volumetric efficiency';
+  throw new InputError('volumetricEfficiency', efficiency, expected, 'partnerMissing');
+}
+
+function oneOf<Key extends string>(numbers: Numbers, keys: readonly Key[]): Given<Key> {
+  const given = atMostOneOf(numbers, keys);
+  if (given !== undefined) return given;
+  throw new InputError(keys[0]!, 'nothing', keys.join(' or '), 'missing');
+}
+
+function atMostOneOf<Key extends string>(numbers: Numbers, keys: readonly Key[]): Given<Key> | undefined {
+  const [first, second] = keys.filter((key) => numbers.has(key));
+  if (first !== undefined && second !== undefined) {
+    throw new InputError(second, numbers.get(second), `either ${first} or ${second}, not both`, 'bothGiven');
+  }
+  return first === undefined ? undefined : { key: first, value: numbers.get(first)! };
 }
 
 function checkReferenceState(value: unknown): ReferenceStateName {

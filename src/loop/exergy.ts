@@ -1,8 +1,9 @@
 // Second law of the loop, per kilogram: the work each part wastes (exergy destruction), the least work the same heats
 // could be moved with, and how near the cycle comes to it. The dead state is the temperature heat is worthless at.
-// Sums are exact: work − minimum work = compressor + condenser + expansion + evaporator.
+// Sums are exact: work − minimum work = compressor + condenser + expansion + evaporator (+ heat exchanger).
 
 import { ConvergenceError, requireFinite, requirePositive } from '../numerics/index.ts';
+import { exergyDestroyedBetweenStreams } from './liquid-suction-exchange.ts';
 
 /** Exergy destroyed in each part [J/kg], and in all. */
 export interface ExergyDestruction {
@@ -106,6 +107,8 @@ export function secondLawEfficiency(leastWork: number, work: number): number {
 export interface ExergyAccountInput {
   /** s1, s2, s3, s4 [J/(kg K)]. */
   readonly entropies: readonly [number, number, number, number];
+  /** With a liquid-to-suction heat exchanger: evaporator outlet and expansion inlet [J/(kg K)]. */
+  readonly exchangerEntropies?: readonly [number, number] | undefined;
   /** q_H, q_L, w [J/kg]. */
   readonly heatDelivered: number;
   readonly heatTaken: number;
@@ -123,14 +126,21 @@ export interface ExergyAccountInput {
  */
 export function exergyAccount(input: ExergyAccountInput): { destruction: ExergyDestruction; minimumWork: number } {
   const [s1, s2, s3, s4] = input.entropies;
+  const [evaporatorOutlet, expansionInlet] = input.exchangerEntropies ?? [s1, s3];
   const { deadState, heatDelivered, heatTaken, sinkTemperature, sourceTemperature, work } = input;
   const compressor = exergyDestroyedAdiabatic(deadState, s1, s2);
   const condenser = exergyDestroyedWithHeat(deadState, s2, s3, heatDelivered, sinkTemperature);
-  const expansion = exergyDestroyedAdiabatic(deadState, s3, s4);
-  const evaporator = exergyDestroyedWithHeat(deadState, s4, s1, -heatTaken, sourceTemperature);
-  const total = compressor + condenser + expansion + evaporator;
+  const expansion = exergyDestroyedAdiabatic(deadState, expansionInlet, s4);
+  const evaporator = exergyDestroyedWithHeat(deadState, s4, evaporatorOutlet, -heatTaken, sourceTemperature);
+  const heatExchanger =
+    input.exchangerEntropies && exergyDestroyedBetweenStreams(deadState, [evaporatorOutlet, s1], [s3, expansionInlet]);
+  const total = compressor + condenser + expansion + evaporator + (heatExchanger ?? 0);
   const leastWork = minimumWork(heatDelivered, heatTaken, sinkTemperature, sourceTemperature, deadState);
   const residual = (work - leastWork - total) / work;
   if (!(Math.abs(residual) <= 1e-9)) throw new ConvergenceError('exergy account of the cycle', 1, [total], residual);
-  return { destruction: { compressor, condenser, expansion, evaporator, total }, minimumWork: leastWork };
+  const byPart = heatExchanger === undefined ? {} : { heatExchanger };
+  return {
+    destruction: { compressor, condenser, expansion, evaporator, ...byPart, total },
+    minimumWork: leastWork,
+  };
 }

@@ -7,6 +7,12 @@ export {
   relativeVolumeDrawn,
   temperatureLift,
 } from './compared.ts';
+export {
+  inletVolumeFlow,
+  massFlowFromDisplacement,
+  massFlowFromPower,
+  ratePerSecond,
+} from './cycle-flow.ts';
 export { cyclePath, type DiagramState, type PathPoint, type Process } from './cycle-path.ts';
 export type { TextbookCycleRequest } from './cycle-request.ts';
 export { usualDeadState } from './cycle-request.ts';
@@ -52,6 +58,11 @@ export {
   secondLawEfficiency,
 } from './exergy.ts';
 export { loopFormulas } from './formulas.ts';
+export {
+  exchangedHeat,
+  exchangerEffectiveness,
+  exergyDestroyedBetweenStreams,
+} from './liquid-suction-exchange.ts';
 export {
   condensingTemperature,
   evaporatingTemperature,

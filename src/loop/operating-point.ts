@@ -24,8 +24,8 @@ import {
   compressorPoint,
 } from '../parts/compressor/index.ts';
 import type { CyclePoint, CyclePointName } from './cycle-result.ts';
+import { onTheLine } from './cycle-states.ts';
 import { coefficientOfPerformance, energyAccountResidual, streamPower } from './energy.ts';
-import { onTheLine } from './textbook-cycle.ts';
 
 /** Temperatures in K, differences in K. */
 export interface OperatingPointInput {

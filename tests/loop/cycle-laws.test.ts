@@ -4,7 +4,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type TextbookCycle, type TextbookCycleRequest, textbookCycle } from '../../src/loop/index.ts';
-import { referenceStates, refrigerantNames } from '../../src/matter/refrigerants/index.ts';
+import {
+  referenceStates,
+  refrigerant,
+  refrigerantNames,
+  saturationAtPressure,
+} from '../../src/matter/refrigerants/index.ts';
 
 interface Conditions {
   readonly refrigerant: string;
@@ -148,6 +153,137 @@ describe('laws of the textbook cycle', () => {
       }),
       { seed: 1105, numRuns: 200 },
     );
+  });
+
+  it('losses, exchanger and flow: both accounts close, points follow the flow, seconds are kilograms times flow (seed 1106)', () => {
+    const beyond = fc.record({
+      suctionShare: fc.double({ min: 0.85, max: 1, noNaN: true }),
+      liquidShare: fc.double({ min: 0.85, max: 1, noNaN: true }),
+      heatExchangerEffectiveness: fc.double({ min: 0.05, max: 1, noNaN: true }),
+      deadState: fc.double({ min: 250, max: 320, noNaN: true }),
+      sinkTemperature: fc.double({ min: 150, max: 230, noNaN: true }),
+      sourceTemperature: fc.double({ min: 380, max: 420, noNaN: true }),
+      displacement: fc.double({ min: 1e-5, max: 1, noNaN: true }),
+    });
+    let answered = 0;
+    fc.assert(
+      fc.property(anyCycle, beyond, (conditions, { suctionShare, liquidShare, ...more }) => {
+        const plain = textbookCycle(conditions);
+        const suctionPressure = suctionShare * plain.evaporating.pressure;
+        const liquidPressure = liquidShare * plain.condensing.pressure;
+        fc.pre(liquidPressure > 1.001 * plain.evaporating.pressure);
+        fc.pre(
+          saturationAtPressure(refrigerant(conditions.refrigerant), liquidPressure).liquid.temperature -
+            conditions.subcooling >
+            conditions.evaporating + conditions.superheat + 0.1,
+        );
+        const cycle = textbookCycle({ ...conditions, ...more, suctionPressure, liquidPressure });
+        answered += 1;
+        const [inlet, , outlet, liquid, expanded, gas, feed] = cycle.points;
+        expect([gas?.name, feed?.name]).toEqual(['evaporatorOutlet', 'expansionInlet']);
+        // First law, of the loop and of the exchanger.
+        expect(relative(cycle.heatTaken + cycle.specificWork, cycle.heatDelivered)).toBeLessThan(1e-12);
+        expect(inlet.enthalpy - gas!.enthalpy).toBeCloseTo(liquid.enthalpy - feed!.enthalpy, 6);
+        expect(cycle.heatTaken).toBeCloseTo(gas!.enthalpy - expanded.enthalpy, 6);
+        // Second law: the parts add up to 1e-9 of the work, and no part makes exergy.
+        const { total, ...parts } = cycle.exergyDestruction;
+        const sum = Object.values(parts).reduce((all, part) => all + part, 0);
+        const closure = cycle.specificWork - cycle.exergyBasis.minimumWork - sum;
+        expect(Math.abs(closure)).toBeLessThan(1e-9 * cycle.specificWork);
+        expect(relative(total, sum)).toBeLessThan(1e-9);
+        expect(Object.keys(parts)).toContain('heatExchanger');
+        for (const part of Object.values(parts)) expect(part).toBeGreaterThan(-1e-9 * cycle.specificWork);
+        // The gas ends between where it began and the liquid; the liquid likewise.
+        expect(feed!.temperature).toBeGreaterThan(gas!.temperature);
+        expect(inlet.temperature).toBeLessThan(liquid.temperature + 1e-6);
+        // Pressure falls along the flow, but in the compressor.
+        const along = [outlet, liquid, feed!, expanded, gas!, inlet].map(({ pressure }) => pressure);
+        for (const [index, pressure] of along.slice(1).entries()) {
+          expect(pressure).toBeLessThan(along[index]! * (1 + 1e-9));
+        }
+        // Per second.
+        const rates = cycle.perSecond!;
+        expect(rates.inletVolumeFlow).toBeCloseTo(more.displacement, 12);
+        expect(relative(rates.heatingCapacity, rates.massFlow * cycle.heatDelivered)).toBeLessThan(1e-12);
+        expect(relative(rates.coolingCapacity + rates.compressorPower, rates.heatingCapacity)).toBeLessThan(1e-12);
+        expect(relative(rates.exergyDestructionRate.total, rates.massFlow * total)).toBeLessThan(1e-12);
+      }),
+      { seed: 1106, numRuns: 300 },
+    );
+    expect(answered).toBe(300);
+  });
+
+  it('each way to give the flow leads to the same cycle per second (seed 1107)', () => {
+    fc.assert(
+      fc.property(anyCycle, fc.double({ min: 1e-4, max: 1, noNaN: true }), (conditions, massFlow) => {
+        const first = textbookCycle({ ...conditions, massFlow }).perSecond!;
+        const { coolingCapacity, heatingCapacity, compressorPower, inletVolumeFlow } = first;
+        const others = [
+          { coolingCapacity },
+          { heatingCapacity },
+          { compressorPower },
+          { displacement: inletVolumeFlow / 0.7, volumetricEfficiency: 0.7 },
+        ];
+        for (const given of others) {
+          const other = textbookCycle({ ...conditions, ...given }).perSecond!;
+          expect(relative(other.massFlow, massFlow)).toBeLessThan(1e-12);
+          expect(relative(other.heatingCapacity, heatingCapacity)).toBeLessThan(1e-12);
+          expect(other).toMatchObject(given);
+        }
+      }),
+      { seed: 1107, numRuns: 100 },
+    );
+  });
+
+  it('names the volumetric efficiency it assumed beside a displacement', () => {
+    const given = { refrigerant: 'R290', evaporating: 270, condensing: 310, superheat: 5, subcooling: 3 };
+    const alone = textbookCycle({ ...given, isentropicEfficiency: 0.7, displacement: 0.002 }).perSecond;
+    expect(alone).toMatchObject({ volumetricEfficiency: 1, volumetricEfficiencyAssumed: true });
+    const both = textbookCycle({
+      ...given,
+      isentropicEfficiency: 0.7,
+      displacement: 0.002,
+      volumetricEfficiency: 1,
+    }).perSecond;
+    expect(both).toMatchObject({ volumetricEfficiency: 1, volumetricEfficiencyAssumed: false });
+  });
+
+  it('exchanger: effectiveness and the temperature it leads to are one cycle; an effectiveness of 1 warms to the liquid', () => {
+    const request = { refrigerant: 'R290', evaporating: 268, condensing: 313, superheat: 4, subcooling: 3 };
+    const byEffectiveness = textbookCycle({
+      ...request,
+      isentropicEfficiency: 0.7,
+      heatExchangerEffectiveness: 0.55,
+    });
+    const byTemperature = textbookCycle({
+      refrigerant: 'R290',
+      evaporating: 268,
+      condensing: 313,
+      subcooling: 3,
+      isentropicEfficiency: 0.7,
+      evaporatorOutletTemperature: 272,
+      suctionTemperatureAfterExchanger: byEffectiveness.points[0].temperature,
+    });
+    expect(byTemperature.heatExchanger!.effectiveness).toBeCloseTo(0.55, 8);
+    expect(byTemperature.heatExchanger!.given).toBe('suctionTemperatureAfterExchanger');
+    expect(relative(byTemperature.heatingCop, byEffectiveness.heatingCop)).toBeLessThan(1e-8);
+    expect(byEffectiveness.superheat).toBeCloseTo(4, 9);
+    const whole = textbookCycle({ ...request, isentropicEfficiency: 0.7, heatExchangerEffectiveness: 1 });
+    expect(whole.points[0].temperature).toBeCloseTo(310, 6);
+  });
+
+  it('wet suction is allowed and told', () => {
+    const cycle = textbookCycle({
+      refrigerant: 'R134a',
+      evaporating: 263.15,
+      condensing: 313.15,
+      suctionQuality: 0.95,
+      subcooling: 0,
+      isentropicEfficiency: 1,
+    });
+    expect(cycle.points[0].quality).toBeCloseTo(0.95, 10);
+    expect(cycle.superheat).toBe(0);
+    expect(cycle.warnings.map(({ code }) => code)).toEqual(['wetSuction', 'wetCompression']);
   });
 
   it.each(refrigerantNames)('%s: COP falls as the lift grows, and as the efficiency falls', (name) => {

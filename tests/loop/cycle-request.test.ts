@@ -4,7 +4,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { answerCycleLine } from '../../src/cli/cycle.ts';
 import { type TextbookCycleRequest, textbookCycle } from '../../src/loop/index.ts';
-import { refrigerant } from '../../src/matter/refrigerants/index.ts';
+import { refrigerant, refrigerantNames } from '../../src/matter/refrigerants/index.ts';
 import { KettlefinError } from '../../src/numerics/index.ts';
 
 const good = {
@@ -39,7 +39,7 @@ describe('refused, with code and key', () => {
     ['badInput', 'refrigerant', { ...good, refrigerant: 134 }],
     ['unknownRefrigerant', 'refrigerant', { ...good, refrigerant: 'R134b' }],
     ['unknownKey', 'evaporatingTemperature', { ...good, evaporatingTemperature: 263.15 }],
-    ['unknownKey', 'massFlow', { ...good, massFlow: 1 }],
+    ['unknownKey', 'massflow', { ...good, massflow: 1 }],
     ['missing', 'evaporating', without('evaporating')],
     ['missing', 'condensing', without('condensing')],
     ['missing', 'superheat', without('superheat')],
@@ -79,10 +79,82 @@ describe('refused, with code and key', () => {
       'dischargeTemperature',
       { ...without('isentropicEfficiency'), dischargeTemperature: 300 },
     ],
+    [
+      'saturatedPair',
+      'dischargeTemperature',
+      { ...without('isentropicEfficiency', 'superheat'), suctionQuality: 0.9, dischargeTemperature: 318.15 },
+    ],
+    ['bothGiven', 'suctionQuality', { ...good, suctionQuality: 0.9 }],
+    ['badInput', 'suctionQuality', { ...without('superheat'), suctionQuality: 0 }],
+    ['badInput', 'suctionPressure', { ...good, suctionPressure: 0 }],
+    ['pressureRises', 'suctionPressure', { ...good, suctionPressure: 201e3 }],
+    ['pressureRises', 'liquidPressure', { ...good, liquidPressure: 1.17e6 }],
+    ['liquidPressureBelowEvaporating', 'liquidPressure', { ...good, liquidPressure: 2e5 }],
+    [
+      'liquidAboveCondensing',
+      'liquidTemperature',
+      { ...without('subcooling'), liquidTemperature: 315, liquidPressure: 1e6 },
+    ],
+    [
+      'suctionBelowEvaporating',
+      'suctionTemperature',
+      { ...without('superheat'), suctionTemperature: 258, suctionPressure: 18e4 },
+    ],
+    ['badInput', 'heatExchangerEffectiveness', { ...good, heatExchangerEffectiveness: 0 }],
+    ['badInput', 'heatExchangerEffectiveness', { ...good, heatExchangerEffectiveness: 1.01 }],
+    [
+      'bothGiven',
+      'suctionTemperatureAfterExchanger',
+      { ...good, heatExchangerEffectiveness: 0.5, suctionTemperatureAfterExchanger: 290 },
+    ],
+    [
+      'bothGiven',
+      'suctionTemperature',
+      { ...without('superheat'), suctionTemperature: 270, heatExchangerEffectiveness: 0.5 },
+    ],
+    ['missing', 'superheat', { ...without('superheat'), heatExchangerEffectiveness: 0.5 }],
+    [
+      'bothGiven',
+      'evaporatorOutletTemperature',
+      { ...good, evaporatorOutletTemperature: 270, heatExchangerEffectiveness: 0.5 },
+    ],
+    ['partnerMissing', 'evaporatorOutletTemperature', { ...without('superheat'), evaporatorOutletTemperature: 270 }],
+    [
+      'wetSuctionWithExchanger',
+      'suctionQuality',
+      { ...without('superheat'), suctionQuality: 0.9, heatExchangerEffectiveness: 0.5 },
+    ],
+    [
+      'suctionBelowEvaporating',
+      'evaporatorOutletTemperature',
+      { ...without('superheat'), evaporatorOutletTemperature: 260, heatExchangerEffectiveness: 0.5 },
+    ],
+    [
+      'liquidColderThanSuction',
+      'heatExchangerEffectiveness',
+      { ...without('subcooling'), liquidTemperature: 268, heatExchangerEffectiveness: 0.5 },
+    ],
+    ['exchangerOutOfReach', 'suctionTemperatureAfterExchanger', { ...good, suctionTemperatureAfterExchanger: 268 }],
+    ['exchangerOutOfReach', 'suctionTemperatureAfterExchanger', { ...good, suctionTemperatureAfterExchanger: 250 }],
+    ['exchangerOutOfReach', 'suctionTemperatureAfterExchanger', { ...good, suctionTemperatureAfterExchanger: 314 }],
+    ['bothGiven', 'heatingCapacity', { ...good, coolingCapacity: 5e3, heatingCapacity: 6e3 }],
+    ['bothGiven', 'coolingCapacity', { ...good, massFlow: 0.05, coolingCapacity: 5e3 }],
+    ['bothGiven', 'displacement', { ...good, compressorPower: 500, displacement: 0.002 }],
+    ['partnerMissing', 'volumetricEfficiency', { ...good, volumetricEfficiency: 0.8 }],
+    ['partnerMissing', 'volumetricEfficiency', { ...good, massFlow: 0.05, volumetricEfficiency: 0.8 }],
+    ['badInput', 'volumetricEfficiency', { ...good, displacement: 0.002, volumetricEfficiency: 1.2 }],
+    ['badInput', 'massFlow', { ...good, massFlow: 0 }],
+    ['badInput', 'massFlow', { ...good, massFlow: 5e-324 }],
+    ['badInput', 'coolingCapacity', { ...good, coolingCapacity: -5e3 }],
+    ['badInput', 'compressorPower', { ...good, compressorPower: 1e300 }],
     ['heatFlowsUphill', 'sinkTemperature', { ...good, sinkTemperature: 340 }],
     ['heatFlowsUphill', 'sourceTemperature', { ...good, sourceTemperature: 255 }],
   ])('%s: %s', (code, path, request) => {
     expect(refused(request)).toMatchObject({ name: 'InputError', code, path });
+  });
+
+  it('names the nearest key for one that is not known', () => {
+    expect(refused({ ...good, coolingCapacty: 5e3 }).message).toContain('did you mean coolingCapacity?');
   });
 
   it.each([
@@ -97,6 +169,7 @@ describe('refused, with code and key', () => {
     ['evaporating', { ...good, evaporating: 100 }],
     ['compressorOutlet', { ...good, isentropicEfficiency: 0.01 }],
     ['superheat', { ...good, superheat: 1000 }],
+    ['suctionPressure', { ...good, suctionPressure: 10 }],
   ])('outside the equation of state, naming the step: %s', (step, request) => {
     const error = refused(request);
     expect(error.name).toBe('OutOfModelError');
@@ -147,7 +220,7 @@ describe('one line of the batch', () => {
   });
 });
 
-describe('whatever is asked (seed 2201 to 2203)', () => {
+describe('whatever is asked (seed 2201 to 2204)', () => {
   const noNumberIsBroken = (value: unknown): void => {
     if (typeof value === 'number') expect(Number.isFinite(value)).toBe(true);
     else if (typeof value === 'object' && value !== null) Object.values(value).forEach(noNumberIsBroken);
@@ -177,7 +250,8 @@ describe('whatever is asked (seed 2201 to 2203)', () => {
 
   it('any mixture of keys and values gives a finite cycle or a typed error', () => {
     const value = fc.oneof(wildNumber, fc.string(), fc.boolean(), fc.constant(null), fc.constant([1]), fc.constant({}));
-    const key = fc.constantFrom(...Object.keys(good), 'evaporatingPressure', 'liquidTemperature', 'deadState', 'x');
+    const others = ['evaporatingPressure', 'liquidTemperature', 'deadState', 'suctionQuality', 'displacement', 'x'];
+    const key = fc.constantFrom(...Object.keys(good), ...others);
     fc.assert(
       fc.property(fc.dictionary(key, value), (request) => answersOrRefuses(request)),
       { seed: 2202, numRuns: 500 },
@@ -195,5 +269,28 @@ describe('whatever is asked (seed 2201 to 2203)', () => {
       deadState: fc.double({ min: 100, max: 1000, noNaN: true }),
     });
     fc.assert(fc.property(request, answersOrRefuses), { seed: 2203, numRuns: 500 });
+  });
+
+  it('near-sensible requests with losses, exchanger and flow give a finite cycle or a typed error (seed 2204)', () => {
+    const number = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+    const request = fc.record(
+      {
+        refrigerant: fc.constantFrom(...refrigerantNames),
+        evaporating: number(200, 380),
+        condensing: number(250, 400),
+        superheat: number(0, 60),
+        subcooling: number(0, 60),
+        isentropicEfficiency: number(0.3, 1),
+        suctionPressure: number(1e3, 5e5),
+        liquidPressure: number(1e5, 2e6),
+        heatExchangerEffectiveness: number(0, 1.05),
+        displacement: number(0, 1),
+        volumetricEfficiency: number(0, 1),
+      },
+      {
+        requiredKeys: ['refrigerant', 'evaporating', 'condensing', 'superheat', 'subcooling', 'isentropicEfficiency'],
+      },
+    );
+    fc.assert(fc.property(request, answersOrRefuses), { seed: 2204, numRuns: 1000 });
   });
 });

@@ -3,7 +3,7 @@
 // Only differences of enthalpy, heats, works and ratios are compared, so no reference state enters, but where one is named.
 
 import { describe, expect, it } from 'vitest';
-import { type TextbookCycleRequest, textbookCycle } from '../../src/loop/index.ts';
+import { type TextbookCycle, type TextbookCycleRequest, textbookCycle } from '../../src/loop/index.ts';
 import { refrigerant, stateAt } from '../../src/matter/refrigerants/index.ts';
 import reference from '../reference/loop/textbook-cycles.json';
 
@@ -25,15 +25,16 @@ describe('Çengel & Boles, Thermodynamics, 8th ed. (R134a tables with zero at �
       condensingPressure: 0.8e6,
       ...saturated,
       referenceState: 'ashrae',
+      massFlow: 0.05,
     });
     const [inlet, , outlet, liquid] = cycle.points;
-    const flow = 0.05;
+    const { coolingCapacity, compressorPower, heatingCapacity } = cycle.perSecond!;
     expectPrinted('h1', inlet.enthalpy, 239.16e3, 0.002);
     expectPrinted('h2', outlet.enthalpy, 275.39e3, 0.002);
     expectPrinted('h3', liquid.enthalpy, 95.47e3, 0.002);
-    expectPrinted('Q_L', flow * cycle.heatTaken, 7180, 0.002);
-    expectPrinted('W', flow * cycle.specificWork, 1810, 0.002);
-    expectPrinted('Q_H', flow * cycle.heatDelivered, 9000, 0.002);
+    expectPrinted('Q_L', coolingCapacity, 7180, 0.002);
+    expectPrinted('W', compressorPower, 1810, 0.002);
+    expectPrinted('Q_H', heatingCapacity, 9000, 0.002);
     expectPrinted('COP', cycle.coolingCop, 3.97, 0.002);
     // Part (b): an isentropic turbine in place of the valve.
     const turbine = stateAt(refrigerant('R134a'), { pressure: 0.14e6, entropy: entropyFromIir(liquid.entropy) });
@@ -42,26 +43,39 @@ describe('Çengel & Boles, Thermodynamics, 8th ed. (R134a tables with zero at �
     expectPrinted('COP with turbine', heatTaken / (cycle.specificWork - turbineWork), 5.07, 0.002);
   });
 
-  it('example 11-2: actual cycle, inlet −10 °C, outlet 50 °C, liquid 26 °C; 0.2 %, efficiency 0.3 %', () => {
-    // Printed with the liquid at 0.72 MPa; the textbook cycle keeps it at 0.8 MPa, which moves h3 by 0.02 kJ/kg.
+  it('example 11-2: inlet 0.14 MPa −10 °C, outlet 0.8 MPa 50 °C, liquid 0.72 MPa 26 °C, valve to 0.15 MPa; 0.2 %, efficiency 0.3 %', () => {
     const cycle = textbookCycle({
       refrigerant: 'R134a',
-      evaporatingPressure: 0.14e6,
+      evaporatingPressure: 0.15e6,
+      suctionPressure: 0.14e6,
       suctionTemperature: 263.15,
       condensingPressure: 0.8e6,
       dischargeTemperature: 323.15,
+      liquidPressure: 0.72e6,
       liquidTemperature: 299.15,
       referenceState: 'ashrae',
+      massFlow: 0.05,
     });
-    const [inlet, isentropic, outlet, liquid] = cycle.points;
+    const [inlet, isentropic, outlet, liquid, expanded] = cycle.points;
+    expect([inlet, outlet, liquid, expanded].map(({ pressure }) => Math.round(pressure))).toEqual([
+      140_000, 800_000, 720_000, 150_000,
+    ]);
+    expect(cycle.pressureLosses?.suction).toBeCloseTo(10_000, 3);
+    expect(cycle.pressureLosses?.liquid).toBeCloseTo(80_000, 3);
     expectPrinted('h1', inlet.enthalpy, 246.36e3, 0.002);
     expectPrinted('h2', outlet.enthalpy, 286.69e3, 0.002);
     expectPrinted('h2s', isentropic.enthalpy, 284.21e3, 0.002);
     expectPrinted('h3', liquid.enthalpy, 87.83e3, 0.002);
-    expectPrinted('Q_L', 0.05 * cycle.heatTaken, 7930, 0.002);
-    expectPrinted('W', 0.05 * cycle.specificWork, 2020, 0.002);
+    expectPrinted('Q_L', cycle.perSecond!.coolingCapacity, 7930, 0.002);
+    expectPrinted('W', cycle.perSecond!.compressorPower, 2020, 0.002);
     expectPrinted('eta', cycle.isentropicEfficiency, 0.939, 0.003);
     expectPrinted('COP', cycle.coolingCop, 3.93, 0.002);
+    // To the digits given by CoolProp 8.0.0 with the same data.
+    expectPrinted('h1', inlet.enthalpy, 246.358e3, 1e-5);
+    expectPrinted('h2', outlet.enthalpy, 286.696e3, 1e-5);
+    expectPrinted('h2s', isentropic.enthalpy, 284.169e3, 1e-5);
+    expectPrinted('h3', liquid.enthalpy, 87.83e3, 1e-5);
+    expectPrinted('eta', cycle.isentropicEfficiency, 0.9374, 1e-4);
   });
 
   it('example 11-3: second law, room −13 °C, ambient 27 °C, 0.05 kg/s; 1 %', () => {
@@ -75,21 +89,23 @@ describe('Çengel & Boles, Thermodynamics, 8th ed. (R134a tables with zero at �
       deadState: 300.15,
       sinkTemperature: 300.15,
       sourceTemperature: 260.15,
+      massFlow: 0.05,
     });
     const flow = 0.05;
-    expectPrinted('Q_L', flow * cycle.heatTaken, 6600, 0.01);
+    const { coolingCapacity, compressorPower, exergyDestructionRate } = cycle.perSecond!;
+    expectPrinted('Q_L', coolingCapacity, 6600, 0.01);
     expectPrinted('eta_II', cycle.exergyBasis.secondLawEfficiency, 0.35, 0.01);
     // To the digits given by CoolProp 8.0.0 with the same data.
     expectPrinted('p_c', cycle.condensing.pressure, 1000.33e3, 1e-5);
-    expectPrinted('Q_L', flow * cycle.heatTaken, 6608.3, 1e-5);
-    expectPrinted('W', flow * cycle.specificWork, 2919.0, 2e-5);
+    expectPrinted('Q_L', coolingCapacity, 6608.3, 1e-5);
+    expectPrinted('W', compressorPower, 2919.0, 2e-5);
     expectPrinted('COP', cycle.coolingCop, 2.2639, 3e-5);
-    const { compressor, condenser, expansion, evaporator, total } = cycle.exergyDestruction;
-    expectPrinted('X compressor', flow * compressor, 394.31, 2e-5);
-    expectPrinted('X condenser', flow * condenser, 426.23, 2e-5);
-    expectPrinted('X expansion', flow * expansion, 673.5, 2e-5);
-    expectPrinted('X evaporator', flow * evaporator, 408.84, 2e-5);
-    expectPrinted('X', flow * total, 1902.89, 1e-5);
+    const { compressor, condenser, expansion, evaporator, total } = exergyDestructionRate;
+    expectPrinted('X compressor', compressor, 394.31, 2e-5);
+    expectPrinted('X condenser', condenser, 426.23, 2e-5);
+    expectPrinted('X expansion', expansion, 673.5, 2e-5);
+    expectPrinted('X evaporator', evaporator, 408.84, 2e-5);
+    expectPrinted('X', total, 1902.89, 1e-5);
     expectPrinted('W_min', flow * cycle.exergyBasis.minimumWork, 1016.07, 1e-5);
     expectPrinted('eta_II', cycle.exergyBasis.secondLawEfficiency, 0.34809, 2e-5);
   });
@@ -105,17 +121,19 @@ describe('Çengel & Boles, Thermodynamics, 8th ed. (R134a tables with zero at �
 
 describe('Moran, Shapiro, Boettner & Bailey, 8th ed. (R134a tables of an equation of 1988: 2 to 3 kJ/kg lower)', () => {
   it('example 10.1: 0 to 26 °C, saturated, 0.08 kg/s; 1 % of differences', () => {
-    const cycle = textbookCycle({ refrigerant: 'R134a', evaporating: 273.15, condensing: 299.15, ...saturated });
-    expectPrinted('W', 0.08 * cycle.specificWork, 1400, 0.01);
-    expectPrinted('Q_L', (0.08 * cycle.heatTaken) / tonOfRefrigeration, 3.67, 0.01);
+    const given = { evaporating: 273.15, condensing: 299.15, massFlow: 0.08 };
+    const cycle = textbookCycle({ refrigerant: 'R134a', ...given, ...saturated });
+    expectPrinted('W', cycle.perSecond!.compressorPower, 1400, 0.01);
+    expectPrinted('Q_L', tons(cycle), 3.67, 0.01);
     expectPrinted('COP', cycle.coolingCop, 9.24, 0.01);
     expectPrinted('Carnot', cycle.carnotHeatingCop - 1, 10.5, 0.01);
   });
 
   it('example 10.2: −10 °C, 9 bar, saturated, 0.08 kg/s; 1 % of differences', () => {
-    const cycle = textbookCycle({ refrigerant: 'R134a', evaporating: 263.15, condensingPressure: 9e5, ...saturated });
-    expectPrinted('W', 0.08 * cycle.specificWork, 2480, 0.01);
-    expectPrinted('Q_L', (0.08 * cycle.heatTaken) / tonOfRefrigeration, 3.23, 0.01);
+    const given = { evaporating: 263.15, condensingPressure: 9e5, massFlow: 0.08 };
+    const cycle = textbookCycle({ refrigerant: 'R134a', ...given, ...saturated });
+    expectPrinted('W', cycle.perSecond!.compressorPower, 2480, 0.01);
+    expectPrinted('Q_L', tons(cycle), 3.23, 0.01);
     expectPrinted('COP', cycle.coolingCop, 4.57, 0.01);
   });
 
@@ -128,14 +146,23 @@ describe('Moran, Shapiro, Boettner & Bailey, 8th ed. (R134a tables of an equatio
       liquidTemperature: 303.15,
       isentropicEfficiency: 0.8,
       deadState: 299,
+      massFlow: 0.08,
     });
-    expectPrinted('W', 0.08 * cycle.specificWork, 3100, 0.015);
-    expectPrinted('Q_L', (0.08 * cycle.heatTaken) / tonOfRefrigeration, 3.41, 0.015);
+    const { compressorPower, exergyDestructionRate: lost } = cycle.perSecond!;
+    expectPrinted('W', compressorPower, 3100, 0.015);
+    expectPrinted('Q_L', tons(cycle), 3.41, 0.015);
     expectPrinted('COP', cycle.coolingCop, 3.86, 0.015);
     // Printed tables take the subcooled liquid as saturated at its temperature: the valve is 2 % off for that.
-    expectPrinted('X compressor', 0.08 * cycle.exergyDestruction.compressor, 580, 0.03);
-    expectPrinted('X expansion', 0.08 * cycle.exergyDestruction.expansion, 390, 0.03);
+    expectPrinted('X compressor', lost.compressor, 580, 0.03);
+    expectPrinted('X expansion', lost.expansion, 390, 0.03);
+    // To the digits given by CoolProp 8.0.0 with the same data.
+    expectPrinted('X compressor', lost.compressor, 587, 1e-3);
+    expectPrinted('X expansion', lost.expansion, 397, 1.5e-3);
   });
+
+  function tons(cycle: TextbookCycle): number {
+    return cycle.perSecond!.coolingCapacity / tonOfRefrigeration;
+  }
 });
 
 describe(`cycles computed with ${reference.provenance.source}`, () => {
@@ -160,8 +187,26 @@ describe(`cycles computed with ${reference.provenance.source}`, () => {
     }
   });
 
-  it('covers five refrigerants and four conditions', () => {
+  it.each(reference.exchangerCycles)('with heat exchanger and pressure losses, $request', (row) => {
+    const cycle = textbookCycle(row.request as TextbookCycleRequest);
+    const at = (name: string) => cycle.points.find((point) => point.name === name)!;
+    const close = (computed: number, outside: number, scale: number) =>
+      expect(Math.abs(computed - outside)).toBeLessThan(1e-8 * scale);
+    close(cycle.heatExchanger!.heat, row.heat, 200e3);
+    close(at('compressorInlet').temperature, row.suctionTemperature, 300);
+    close(at('expansionInlet').temperature, row.liquidTemperatureAfter, 300);
+    close(at('compressorOutlet').temperature, row.dischargeTemperature, 300);
+    close(cycle.heatTaken, row.heatTaken, 200e3);
+    close(cycle.heatingCop, row.heatingCop, 10 * row.heatingCop);
+    close(cycle.volumetricHeatingCapacity, row.volumetricHeatingCapacity, row.volumetricHeatingCapacity);
+    for (const part of ['compressor', 'condenser', 'expansion', 'evaporator', 'heatExchanger'] as const) {
+      close(cycle.exergyDestruction[part]!, row.exergyDestruction[part], 300e3);
+    }
+  });
+
+  it('covers five refrigerants, four conditions without a heat exchanger and two with', () => {
     expect(reference.cycles).toHaveLength(20);
+    expect(reference.exchangerCycles).toHaveLength(10);
     expect(new Set(reference.cycles.map((row) => row.request.refrigerant)).size).toBe(5);
   });
 });

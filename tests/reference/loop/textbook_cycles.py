@@ -18,6 +18,13 @@ CONDITIONS = [
     (248.15, 328.15, 30.0, 8.0, 0.45),
     (288.15, 311.15, 0.0, 3.0, 1.0),
 ]
+# evaporating, condensing (dew, K), pressures at the compressor inlet and the condenser outlet by those of evaporator and
+# condenser, superheat at the evaporator outlet, subcooling (K), isentropic efficiency, effectiveness of the heat exchanger
+# between liquid and suction gas, on enthalpy
+EXCHANGER_CONDITIONS = [
+    (263.15, 313.15, 1.0, 1.0, 0.0, 0.0, 0.7, 0.6),
+    (268.15, 318.15, 0.93, 0.95, 6.0, 4.0, 0.65, 0.8),
+]
 DEAD_STATE, SINK, SOURCE = 298.15, 299.15, 293.15
 
 
@@ -69,18 +76,74 @@ def cycle(fluid, evaporating, condensing, superheat, subcooling, efficiency):
     }
 
 
+def exchanger_cycle(fluid, evaporating, condensing, suction, liquid, superheat, subcooling, efficiency, effectiveness):
+    p_e = PropsSI("P", "T", evaporating, "Q", 1, fluid)
+    p_c = PropsSI("P", "T", condensing, "Q", 1, fluid)
+    p_1, p_3 = suction * p_e, liquid * p_c
+    if superheat == 0:
+        h_gas, s_gas = saturated(fluid, evaporating, 1, "H", "S")
+    else:
+        h_gas, s_gas = (PropsSI(name, "T", evaporating + superheat, "P", p_e, fluid) for name in "HS")
+    bubble = PropsSI("T", "P", p_3, "Q", 0, fluid)
+    if subcooling == 0:
+        h3, s3 = (PropsSI(name, "P", p_3, "Q", 0, fluid) for name in "HS")
+    else:
+        h3, s3 = (PropsSI(name, "T", bubble - subcooling, "P", p_3, fluid) for name in "HS")
+    heat = effectiveness * (PropsSI("H", "T", bubble - subcooling, "P", p_e, fluid) - h_gas)
+    h1 = h_gas + heat
+    t1, s1, d1 = (PropsSI(name, "P", p_1, "H", h1, fluid) for name in "TSD")
+    h_valve = h3 - heat
+    t_valve, s_valve = (PropsSI(name, "P", p_3, "H", h_valve, fluid) for name in "TS")
+    h2s = PropsSI("H", "P", p_c, "S", s1, fluid)
+    h2 = h1 + (h2s - h1) / efficiency
+    t2, s2 = (PropsSI(name, "P", p_c, "H", h2, fluid) for name in "TS")
+    s4 = PropsSI("S", "P", p_e, "H", h_valve, fluid)
+    return {
+        "request": {
+            "refrigerant": fluid,
+            "evaporating": evaporating,
+            "condensing": condensing,
+            "suctionPressure": p_1,
+            "liquidPressure": p_3,
+            "superheat": superheat,
+            "subcooling": subcooling,
+            "isentropicEfficiency": efficiency,
+            "heatExchangerEffectiveness": effectiveness,
+            "deadState": DEAD_STATE,
+            "sinkTemperature": SINK,
+            "sourceTemperature": SOURCE,
+        },
+        "heat": heat,
+        "suctionTemperature": t1,
+        "liquidTemperatureAfter": t_valve,
+        "dischargeTemperature": t2,
+        "heatTaken": h_gas - h_valve,
+        "heatingCop": (h2 - h3) / (h2 - h1),
+        "volumetricHeatingCapacity": (h2 - h3) * d1,
+        "exergyDestruction": {
+            "compressor": DEAD_STATE * (s2 - s1),
+            "condenser": DEAD_STATE * (s3 - s2 + (h2 - h3) / SINK),
+            "expansion": DEAD_STATE * (s4 - s_valve),
+            "evaporator": DEAD_STATE * (s_gas - s4 - (h_gas - h_valve) / SOURCE),
+            "heatExchanger": DEAD_STATE * (s1 - s_gas + s_valve - s3),
+        },
+    }
+
+
 def main():
     cycles = []
+    exchanger_cycles = []
     for fluid in FLUIDS:
         set_reference_state(fluid, "IIR")
         cycles += [cycle(fluid, *condition) for condition in CONDITIONS]
+        exchanger_cycles += [exchanger_cycle(fluid, *condition) for condition in EXCHANGER_CONDITIONS]
     provenance = {
         "source": f"CoolProp {CoolProp.__version__}, PropsSI, HEOS backend; script tests/reference/loop/textbook_cycles.py",
         "licence": "CoolProp is MIT-licensed",
         "referenceState": "IIR: 200 kJ/kg and 1 kJ/(kg K) in saturated liquid at 0 degrees Celsius",
         "units": "base SI, mass basis",
     }
-    print(json.dumps({"provenance": provenance, "cycles": cycles}, indent=1))
+    print(json.dumps({"provenance": provenance, "cycles": cycles, "exchangerCycles": exchanger_cycles}, indent=1))
 
 
 main()
