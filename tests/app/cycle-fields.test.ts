@@ -2,18 +2,20 @@
 // numbers, what cannot be is refused in the reader's units, and nothing kept by the browser can break the page.
 
 import { describe, expect, test } from 'vitest';
+import { cycleFacts, flowFields } from '../../src/app/papers/cycle-alone/cycle-fields.ts';
 import {
-  cyclePairs,
   cycleRequest,
   givenByPartner,
   givenFields,
   keptText,
+  partnersOf,
   readKept,
   readOne,
   startTexts,
+  withChosen,
   withNumber,
-} from '../../src/app/papers/cycle-alone/cycle-fields.ts';
-import { exergySentence } from '../../src/app/papers/cycle-alone/cycle-numbers.tsx';
+} from '../../src/app/papers/cycle-alone/cycle-texts.ts';
+import { exergySentence } from '../../src/app/papers/cycle-alone/exergy-lost.tsx';
 import { formulaTexts } from '../../src/app/worker/formulas.ts';
 import { createServe } from '../../src/app/worker/serve.ts';
 import { type TextbookCycleRequest, textbookCycle } from '../../src/loop/index.ts';
@@ -42,16 +44,46 @@ function plain(text: string): string {
 }
 
 describe('partners', () => {
-  test.each(cyclePairs.map(([first, second]) => [first.key, second.key, first] as const))(
+  test.each(cycleFacts.map(([first, second]) => [first.key, second!.key, first, second!] as const))(
     '%s or %s: the same cycle',
-    (_first, second, field) => {
-      const texts = givenByPartner(start, field, cycle, 'metric');
+    (_first, second, field, partner) => {
+      const texts = givenByPartner(start, [field, partner], cycle, 'metric');
       expect(texts.numbers[field.key]).toBeUndefined();
       expect(givenFields(texts).map(({ key }) => key)).toContain(second);
       const again = textbookCycle(cycleRequest(texts)!);
       expect(again.heatingCop / cycle.heatingCop).toBeCloseTo(1, 3);
     },
   );
+});
+
+describe('a heat exchanger', () => {
+  const hot = withNumber(withNumber(start, 'superheat', ''), 'suctionTemperature', '8 °C');
+  const exchanged = withChosen(hot, 'exchanger', 'heatExchangerEffectiveness', () => '60 %');
+
+  test('takes the gas where it leaves the evaporator, and gives it back to the compressor when taken away', () => {
+    expect(exchanged.numbers).toMatchObject({ evaporatorOutletTemperature: '8 °C' });
+    expect(exchanged.numbers.suctionTemperature).toBeUndefined();
+    expect(textbookCycle(cycleRequest(exchanged)!).heatExchanger?.effectiveness).toBe(0.6);
+    const back = withChosen(exchanged, 'exchanger', '', () => '');
+    expect(back.numbers).toEqual(hot.numbers);
+  });
+
+  test('begins dry where the gas was wet, and offers no wet gas', () => {
+    const wet = withNumber(withNumber(start, 'superheat', ''), 'suctionQuality', '95 %');
+    const dried = withChosen(wet, 'exchanger', 'heatExchangerEffectiveness', () => '60 %');
+    expect(dried.numbers).toMatchObject({ superheat: '0 K' });
+    const gas = givenFields(dried)[2]!;
+    expect(partnersOf(gas, dried).map(({ key }) => key)).toEqual(['evaporatorOutletTemperature']);
+  });
+});
+
+test.each(flowFields.map((field) => [field.key, field] as const))('a flow from %s begins as it can be read', (key) => {
+  for (const view of ['metric', 'us'] as const) {
+    const texts = withChosen(start, 'flow', key, (field) => field.start(view, cycle));
+    expect(textbookCycle(cycleRequest(texts)!).perSecond?.given).toBe(key);
+    const efficient = withNumber(texts, 'volumetricEfficiency', '80 %');
+    expect(withChosen(efficient, 'flow', '', () => '').numbers.volumetricEfficiency).toBeUndefined();
+  }
 });
 
 test('the first texts are round in either view and make a cycle', () => {
@@ -134,9 +166,15 @@ test('another zero moves pictures and table together', () => {
 });
 
 test('what the browser kept is taken up again; rubbish is not', () => {
-  const texts = givenByPartner(start, cyclePairs[1]![0], cycle, 'metric');
-  expect(readKept(keptText(texts))).toEqual(texts);
-  const whole = JSON.parse(keptText(start));
+  const [temperature, pressure] = cycleFacts[1]!;
+  const texts = givenByPartner(start, [temperature, pressure!], cycle, 'metric');
+  const pair = { first: texts, second: start };
+  expect(readKept(keptText(pair))).toEqual(pair);
+  // As it was kept when there was one cycle only.
+  expect(readKept(JSON.stringify(texts))).toEqual({ first: texts, second: undefined });
+  const broken = { first: texts, second: { ...start, referenceState: 'none' } };
+  expect(readKept(JSON.stringify(broken))).toEqual({ first: texts, second: undefined });
+  const whole = JSON.parse(JSON.stringify(start));
   const rubbish = [
     undefined,
     '',

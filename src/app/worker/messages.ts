@@ -36,6 +36,11 @@ export interface CycleRequest {
   readonly view: UnitView;
 }
 
+/** The cycle laid over the first: asked beside it, so that neither waits for nor replaces the other. */
+export interface SecondCycleRequest extends Omit<CycleRequest, 'kind'> {
+  readonly kind: 'secondCycle';
+}
+
 export interface DiagramMessage {
   readonly kind: 'diagram';
   readonly request: DiagramRequest;
@@ -54,12 +59,13 @@ export interface FormulasRequest {
   readonly kind: 'formulas';
 }
 
-export type EngineRequest = AssessRequest | CycleRequest | DiagramMessage | RangeRequest | FormulasRequest;
+export type EngineRequest = AssessRequest | CycleRequest | SecondCycleRequest | DiagramMessage | RangeRequest | FormulasRequest;
 
 /** What each kind of request is answered with. */
 export interface EngineAnswers {
   readonly assess: AssessAnswer;
   readonly cycle: CycleAnswer;
+  readonly secondCycle: CycleAnswer;
   readonly diagram: Diagram;
   /** Undefined for a result that has no band. */
   readonly range: ResultRange | undefined;

@@ -36,7 +36,8 @@ export function createServe(now: () => number): Serve {
           return { kind: 'assess', id, ok: true, answer: { ...outcome.answer, took: now() - since } };
         }
         case 'cycle':
-          return { kind: 'cycle', id, ok: true, answer: answerCycle(body.form) };
+        case 'secondCycle':
+          return { kind: body.kind, id, ok: true, answer: answerCycle(body.form) };
         case 'diagram':
           return { kind: 'diagram', id, ok: true, answer: makeDiagram(body.request) };
         case 'range':
@@ -83,7 +84,7 @@ function wordsOf(finding: Finding, view: UnitView): WordsOfFinding {
 function problemOf(error: unknown, body: ServedRequest): EngineProblem {
   if (error instanceof KettlefinError) {
     const message =
-      body.kind === 'cycle'
+      body.kind === 'cycle' || body.kind === 'secondCycle'
         ? sayCycleError(error, body.form, body.view)
         : messageInView(error.message, 'view' in body ? body.view : 'metric');
     return { code: error.code, path: undefined, message: sentence(message) };

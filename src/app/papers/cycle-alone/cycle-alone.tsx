@@ -1,101 +1,167 @@
 // Cycle alone: the textbook cycle of a refrigerant without any tank, with its pictures, its states, its COPs and where
-// its work is lost. Not electricity: no motor, fan or pump is in it.
+// its work is lost; a second one may be laid over it. Not electricity: no motor, fan or pump is in it.
 
+import './cycle-alone.css';
 import { type ReactNode, useEffect, useMemo, useState } from 'react';
-import {
-  isobarsFor,
-  isothermsFor,
-  pressureEnthalpyChart,
-  stateTable,
-  temperatureEntropyChart,
-} from '../../../charts/index.ts';
+import { pressureEnthalpyChart, stateTable, temperatureEntropyChart } from '../../../charts/index.ts';
 import type { CycleWarning, TextbookCycle } from '../../../loop/index.ts';
 import type { UnitView } from '../../../quantities/index.ts';
 import { Chart } from '../../charts/chart.tsx';
-import { pageTitles } from '../../pages.ts';
 import { useWorkbench } from '../../state/context.tsx';
+import { Choice } from '../../ui/choice.tsx';
 import { DataTable } from '../../ui/data-table.tsx';
 import { StateMark } from '../../ui/state-mark.tsx';
-import type { CycleAnswer, CycleForm } from '../../worker/cycle.ts';
-import type { PaperProps } from '../paper.tsx';
-import { type CycleTexts, cycleRequest, keptText, readKept, startTexts } from './cycle-fields.ts';
+import type { CycleAnswer } from '../../worker/cycle.ts';
+import { Paper, type PaperProps } from '../paper.tsx';
 import { CycleInputs } from './cycle-inputs.tsx';
-import { CycleNumbers, cycleSentence, ExergyLost } from './cycle-numbers.tsx';
+import { CycleFlows, CycleNumbers, cycleSentence } from './cycle-numbers.tsx';
+import { type CyclePair, type CycleTexts, keptText, readKept, startTexts } from './cycle-texts.ts';
+import { ExergyLost } from './exergy-lost.tsx';
+import { TwoCycles } from './two-cycles.tsx';
+import { useCycle } from './use-cycle.ts';
+
+type Which = 'first' | 'second';
 
 export function CycleAlone({ view }: PaperProps): ReactNode {
-  const { keeper } = useWorkbench();
-  const [texts, setTexts] = useState<CycleTexts>(() => readKept(keeper.read('cycle')) ?? startTexts(view));
-  const { answer, problems } = useCycle(texts, view);
+  const { keeper, open } = useWorkbench();
+  const [pair, setPair] = useState<CyclePair>(
+    () => readKept(keeper.read('cycle')) ?? { first: startTexts(view), second: undefined },
+  );
+  const [chosen, setChosen] = useState<Which>('first');
+  const states = {
+    first: useCycle('cycle', pair.first, view),
+    second: useCycle('secondCycle', pair.second, view),
+  };
   useEffect(() => {
-    keeper.write('cycle', keptText(texts));
-  }, [keeper, texts]);
+    keeper.write('cycle', keptText(pair));
+  }, [keeper, pair]);
+
+  const which: Which = pair.second === undefined ? 'first' : chosen;
+  const texts = pair[which] ?? pair.first;
+  const { answer } = states[which];
+  const answers = [states.first.answer, pair.second && states.second.answer].filter((each) => each !== undefined);
   return (
-    <article className="station" aria-labelledby="page-title">
-      <header className="station-head">
-        <h2 id="page-title" tabIndex={-1}>
-          {pageTitles['cycle-alone']}
-        </h2>
-        <p className="station-answer">
-          {answer === undefined
-            ? 'A loop between two temperatures, without a tank.'
-            : cycleSentence(answer.cycle, view)}
-        </p>
-        {problems.length > 0 && (
-          <div className="notice notice-stop" role="alert">
-            <div>
-              {answer !== undefined && (
-                <p>
-                  <strong>
-                    No cycle for the fields as they stand. What is shown belongs to the last that had one.
-                  </strong>
-                </p>
-              )}
-              <ul>
-                {problems.map((problem) => (
-                  <li key={problem}>{problem}</li>
-                ))}
-              </ul>
-            </div>
-          </div>
-        )}
-        {answer !== undefined && <Warnings warnings={answer.cycle.warnings} />}
-        {answer !== undefined && <CycleNumbers answer={answer} view={view} />}
-      </header>
+    <Paper
+      name="cycle-alone"
+      answer={answerOf(answers, view)}
+      actions={
+        <>
+          <button type="button" className="solid" onClick={() => open('working', 'cycle')}>
+            Every step, to hand in
+          </button>
+        </>
+      }
+    >
+      <Problems label={pair.second && 'Cycle A'} {...states.first} />
+      {pair.second !== undefined && <Problems label="Cycle B" {...states.second} />}
+      {answer !== undefined && <Warnings warnings={answer.cycle.warnings} />}
+      {answers.length === 2 && <TwoCycles answers={answers} view={view} />}
+      {answer !== undefined && answers.length < 2 && <CycleNumbers answer={answer} view={view} />}
       <div className="station-body">
-        <CycleInputs texts={texts} change={setTexts} cycle={answer?.cycle} view={view} />
-        {answer !== undefined && <CyclePictures answer={answer} view={view} />}
+        <CycleInputs
+          key={which}
+          head={<WhichCycle pair={pair} which={which} choose={setChosen} change={setPair} />}
+          texts={texts}
+          change={(next: CycleTexts) => setPair({ ...pair, [which]: next })}
+          cycle={answer?.cycle}
+          view={view}
+        />
+        <div className="station-pictures">
+          {answers.length > 0 && <Pictures answers={answers} view={view} />}
+          {answer !== undefined && (
+            <Tables answer={answer} name={answers.length === 2 ? which : undefined} view={view} />
+          )}
+        </div>
       </div>
-    </article>
+    </Paper>
   );
 }
 
-function useCycle(texts: CycleTexts, view: UnitView) {
-  const { engine } = useWorkbench();
-  const [answer, setAnswer] = useState<CycleAnswer | undefined>(undefined);
-  const [problems, setProblems] = useState<readonly string[]>([]);
-  const form = useMemo(() => formOf(texts, view), [texts, view]);
-  useEffect(() => {
-    if (form === undefined) return;
-    let dropped = false;
-    void engine.ask({ kind: 'cycle', form, view }).then((outcome) => {
-      if (dropped || outcome.outcome === 'superseded') return;
-      if (outcome.outcome === 'answered') {
-        setAnswer(outcome.answer);
-        setProblems([]);
-      } else {
-        setProblems(outcome.problems.map((problem) => problem.message));
-      }
-    });
-    return () => {
-      dropped = true;
-    };
-  }, [engine, form, view]);
-  return { answer, problems };
+function answerOf(answers: readonly CycleAnswer[], view: UnitView): string {
+  const [first, second] = answers;
+  if (first === undefined) return 'A loop between two temperatures, without a tank.';
+  if (second === undefined) return cycleSentence(first.cycle, view);
+  const [a, b] = [first.cycle.heatingCop, second.cycle.heatingCop];
+  const more = a === b ? 'as much' : a > b ? `${(a / b).toFixed(2)} times as much` : `${(b / a).toFixed(2)} times less`;
+  return `For the same work A gives ${more} heat as B: heating COP ${a.toFixed(2)} against ${b.toFixed(2)}. Textbook cycles, not electricity: no motor, fan or pump is in them.`;
 }
 
-function formOf(texts: CycleTexts, view: UnitView): CycleForm | undefined {
-  const request = cycleRequest(texts);
-  return request && { request, isotherms: isothermsFor(view), isobars: isobarsFor(view) };
+interface WhichCycleProps {
+  readonly pair: CyclePair;
+  readonly which: Which;
+  readonly choose: (which: Which) => void;
+  readonly change: (pair: CyclePair) => void;
+}
+
+/** Lays a second cycle over the first, beginning as its copy; says whose fields are shown; takes it away again. */
+function WhichCycle({ pair, which, choose, change }: WhichCycleProps): ReactNode {
+  if (pair.second === undefined) {
+    return (
+      <button
+        type="button"
+        className="linkish"
+        onClick={() => {
+          change({ ...pair, second: pair.first });
+          choose('second');
+        }}
+      >
+        lay a second cycle over it
+      </button>
+    );
+  }
+  return (
+    <div className="which-cycle">
+      <Choice
+        legend="Fields of"
+        value={which}
+        options={[
+          ['first', 'Cycle A'],
+          ['second', 'Cycle B'],
+        ]}
+        choose={choose}
+      />
+      <button
+        type="button"
+        className="linkish"
+        onClick={() => {
+          change({ first: pair[which === 'first' ? 'second' : 'first'] ?? pair.first, second: undefined });
+          choose('first');
+        }}
+      >
+        take cycle {which === 'first' ? 'A' : 'B'} away
+      </button>
+    </div>
+  );
+}
+
+interface ProblemsProps {
+  readonly label: string | undefined;
+  readonly answer: CycleAnswer | undefined;
+  readonly problems: readonly string[];
+}
+
+function Problems({ label, answer, problems }: ProblemsProps): ReactNode {
+  if (problems.length === 0) return null;
+  const of = label === undefined ? '' : `${label}: `;
+  return (
+    <div className="notice notice-stop" role="alert">
+      <div>
+        {answer !== undefined && (
+          <p>
+            <strong>{of}no cycle for the fields as they stand. What is shown belongs to the last that had one.</strong>
+          </p>
+        )}
+        <ul>
+          {problems.map((problem) => (
+            <li key={problem}>
+              {answer === undefined && of}
+              {problem}
+            </li>
+          ))}
+        </ul>
+      </div>
+    </div>
+  );
 }
 
 /** What a textbook would not warn of, and a machine would suffer from. */
@@ -109,28 +175,44 @@ function Warnings({ warnings }: { warnings: TextbookCycle['warnings'] }): ReactN
 
 function warningWords({ code, part }: CycleWarning): string {
   switch (code) {
+    case 'wetSuction':
+      return 'The compressor draws in wet gas: liquid in a compressor breaks it.';
     case 'wetCompression':
       return 'The gas would leave the compressor wet, or would without losses: liquid in a compressor breaks it.';
-    case 'wetSuction':
-      return 'Liquid enters the compressor with the gas. Textbooks allow it; it breaks a real one.';
     case 'negativeExergyDestruction':
       return `The loss of the ${part} comes out negative: heat would flow from cold to warm. Say what is ${part === 'condenser' ? 'heated' : 'cooled'} (under “I know more”).`;
   }
 }
 
-function CyclePictures({ answer, view }: { answer: CycleAnswer; view: UnitView }): ReactNode {
-  const { cycle, diagram } = answer;
-  const pressureEnthalpy = useMemo(() => pressureEnthalpyChart(diagram, view), [diagram, view]);
-  const temperatureEntropy = useMemo(() => temperatureEntropyChart(diagram, view), [diagram, view]);
+function Pictures({ answers, view }: { answers: readonly CycleAnswer[]; view: UnitView }): ReactNode {
+  const [first] = answers;
+  const charts = useMemo(
+    () =>
+      first === undefined
+        ? []
+        : [pressureEnthalpyChart(first.diagram, view), temperatureEntropyChart(first.diagram, view)],
+    [first, view],
+  );
+  return charts.map((chart) => <Chart key={chart.y.label} chart={chart} />);
+}
+
+interface TablesProps {
+  readonly answer: CycleAnswer;
+  readonly name: Which | undefined;
+  readonly view: UnitView;
+}
+
+/** Tables of the one cycle whose fields are shown. */
+function Tables({ answer, name, view }: TablesProps): ReactNode {
+  const of = name === undefined ? '' : ` of cycle ${name === 'first' ? 'A' : 'B'}`;
   return (
-    <div className="station-pictures">
-      <Chart chart={pressureEnthalpy} />
-      <Chart chart={temperatureEntropy} />
+    <>
+      <CycleFlows answer={answer} view={view} />
       <section className="block">
-        <h3>States</h3>
-        <DataTable table={stateTable(cycle.points, view, diagram.referenceState)} />
+        <h3>States{of}</h3>
+        <DataTable table={stateTable(answer.cycle.points, view, answer.diagram.referenceState)} />
       </section>
       <ExergyLost answer={answer} view={view} />
-    </div>
+    </>
   );
 }

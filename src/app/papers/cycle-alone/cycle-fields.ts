@@ -1,25 +1,49 @@
-// What the textbook cycle is asked with: five facts, each given by one of two partners, and a few more that are rarely
-// changed. Texts as people write them, kept with the browser; a request of plain numbers out of them.
+// What the textbook cycle is asked with: five facts, each given by one of several fields, and what may be left out: pressure
+// lost in the lines, a heat exchanger, a flow, and the bodies of the exergy account. Data only; texts and requests are made
+// from it elsewhere.
 
-import type { TextbookCycle, TextbookCycleRequest } from '../../../loop/index.ts';
+import type {
+  CyclePoint,
+  CyclePointName,
+  MassFlowKey,
+  TextbookCycle,
+  TextbookCycleRequest,
+} from '../../../loop/index.ts';
 import type { ReferenceStateName } from '../../../matter/refrigerants/index.ts';
-import { type QuantityName, readQuantity, sayQuantity, type UnitView } from '../../../quantities/index.ts';
+import { type QuantityName, sayQuantity, type UnitView } from '../../../quantities/index.ts';
 
 export type CycleKey = Exclude<keyof TextbookCycleRequest, 'refrigerant' | 'referenceState'>;
 
-export interface CycleField {
+interface Asked {
   readonly key: CycleKey;
   readonly label: string;
   readonly help: string;
   readonly quantity: QuantityName;
-  /** What the fact is called in "give the pressure instead". */
+}
+
+/** One way to give a fact. */
+export interface CycleField extends Asked {
+  /** What it is called in "give the pressure instead". */
   readonly called: string;
+  /** Where it has a meaning only with, or only without, a liquid-to-suction heat exchanger. */
+  readonly only?: 'withExchanger' | 'withoutExchanger';
   /** Its value in a cycle that was computed. */
   readonly valueIn: (cycle: TextbookCycle) => number;
 }
 
-/** Each fact by the partner it starts with and the one that may replace it. */
-export const cyclePairs: readonly (readonly [CycleField, CycleField])[] = [
+/** A field that may stay empty, and what is taken then. */
+export interface OptionalField extends Asked {
+  readonly assumed: (view: UnitView) => string;
+}
+
+/** One of several fields of which at most one is given; it begins with a round number of the view. */
+export interface ChosenField extends Asked {
+  readonly choice: string;
+  readonly start: (view: UnitView, cycle: TextbookCycle | undefined) => string;
+}
+
+/** Each fact by the field it starts with and those that may replace it. */
+export const cycleFacts: readonly (readonly [CycleField, ...CycleField[]])[] = [
   [
     {
       key: 'evaporating',
@@ -60,7 +84,7 @@ export const cyclePairs: readonly (readonly [CycleField, CycleField])[] = [
     {
       key: 'superheat',
       label: 'Superheat',
-      help: 'How much warmer the gas enters the compressor than the evaporating temperature; 0 is dry saturated vapour. All of it is gained in the evaporator.',
+      help: 'How much warmer the gas leaves the evaporator than the evaporating temperature; 0 is dry saturated vapour. Without a heat exchanger it enters the compressor like that.',
       quantity: 'temperatureDifference',
       called: 'superheat',
       valueIn: (cycle) => cycle.superheat,
@@ -71,7 +95,26 @@ export const cyclePairs: readonly (readonly [CycleField, CycleField])[] = [
       help: 'Of the gas into the compressor; not below evaporating.',
       quantity: 'temperature',
       called: 'temperature',
+      only: 'withoutExchanger',
       valueIn: (cycle) => cycle.points[0].temperature,
+    },
+    {
+      key: 'suctionQuality',
+      label: 'Vapour share into the compressor',
+      help: 'Wet gas: the part of its mass that is vapour. A real compressor would not live long.',
+      quantity: 'fraction',
+      called: 'vapour share',
+      only: 'withoutExchanger',
+      valueIn: (cycle) => cycle.points[0].quality ?? 0.95,
+    },
+    {
+      key: 'evaporatorOutletTemperature',
+      label: 'Temperature out of the evaporator',
+      help: 'Of the gas before it enters the heat exchanger; not below evaporating.',
+      quantity: 'temperature',
+      called: 'temperature',
+      only: 'withExchanger',
+      valueIn: (cycle) => pointNamed(cycle, 'evaporatorOutlet').temperature,
     },
   ],
   [
@@ -112,10 +155,99 @@ export const cyclePairs: readonly (readonly [CycleField, CycleField])[] = [
   ],
 ];
 
-/** May stay empty. */
-export const moreCycleFields: readonly (Pick<CycleField, 'key' | 'label' | 'help' | 'quantity'> & {
-  readonly assumed: (view: UnitView) => string;
-})[] = [
+/** Pressure lost between the two ends of an exchanger. */
+export const lineFields: readonly OptionalField[] = [
+  {
+    key: 'suctionPressure',
+    label: 'Pressure at the compressor inlet',
+    help: 'Absolute. Lower than evaporating by what evaporator and suction line lose.',
+    quantity: 'pressure',
+    assumed: () => 'assumed: nothing is lost',
+  },
+  {
+    key: 'liquidPressure',
+    label: 'Pressure at the condenser outlet',
+    help: 'Absolute. Lower than condensing by what the condenser loses.',
+    quantity: 'pressure',
+    assumed: () => 'assumed: nothing is lost',
+  },
+];
+
+/** A heat exchanger in which the liquid warms the suction gas. */
+export const exchangerFields: readonly ChosenField[] = [
+  {
+    key: 'heatExchangerEffectiveness',
+    choice: 'a heat exchanger of known effectiveness',
+    label: 'Effectiveness',
+    help: 'Of what the gas could take up if it left as warm as the liquid enters, counted in enthalpy.',
+    quantity: 'fraction',
+    start: () => '60 %',
+  },
+  {
+    key: 'suctionTemperatureAfterExchanger',
+    choice: 'a heat exchanger of known outlet temperature',
+    label: 'Gas temperature after the exchanger',
+    help: 'Of the gas as the compressor draws it in.',
+    quantity: 'temperature',
+    start: (view, cycle) => typed((cycle?.points[0].temperature ?? 278.15) + 10, 'temperature', view, 3),
+  },
+];
+
+/** What the mass flow follows from. */
+export const flowFields: readonly (ChosenField & { readonly key: MassFlowKey })[] = [
+  {
+    key: 'coolingCapacity',
+    choice: 'from the cooling capacity',
+    label: 'Cooling capacity',
+    help: 'Heat taken in the evaporator each second.',
+    quantity: 'power',
+    start: (view) => (view === 'us' ? '3000 BTU/h' : '1 kW'),
+  },
+  {
+    key: 'heatingCapacity',
+    choice: 'from the heating capacity',
+    label: 'Heating capacity',
+    help: 'Heat given in the condenser each second.',
+    quantity: 'power',
+    start: (view) => (view === 'us' ? '4000 BTU/h' : '1.2 kW'),
+  },
+  {
+    key: 'compressorPower',
+    choice: 'from the power on the gas',
+    label: 'Power of the shaft into the gas',
+    help: 'Not electricity: no motor is in a textbook cycle.',
+    quantity: 'electricPower',
+    start: () => '250 W',
+  },
+  {
+    key: 'displacement',
+    choice: 'from the swept volume',
+    label: 'Swept volume rate',
+    help: 'Volume that the pistons sweep in a time: displacement times speed.',
+    quantity: 'volumeFlow',
+    start: (view) => (view === 'us' ? '1.5 ft³/min' : '2.5 m³/h'),
+  },
+  {
+    key: 'massFlow',
+    choice: 'as it is',
+    label: 'Mass flow',
+    help: 'Of the refrigerant.',
+    quantity: 'massFlow',
+    start: (view) => (view === 'us' ? '50 lb/h' : '6 g/s'),
+  },
+];
+
+/** Asked beside a swept volume only. */
+export const volumetricEfficiencyField: OptionalField = {
+  key: 'volumetricEfficiency',
+  label: 'Volumetric efficiency',
+  help: 'Volume of gas drawn in over volume swept.',
+  quantity: 'fraction',
+  assumed: () => 'assumed: 100 %, a pump that fills completely',
+};
+
+/** Bodies that the exergy account is made with. */
+export const bodyFields: readonly OptionalField[] = [
   {
     key: 'deadState',
     label: 'Dead state',
@@ -139,99 +271,27 @@ export const moreCycleFields: readonly (Pick<CycleField, 'key' | 'label' | 'help
   },
 ];
 
-export interface CycleTexts {
-  readonly refrigerant: string;
-  readonly referenceState: ReferenceStateName;
-  /** Only the partners that are given. */
-  readonly numbers: Readonly<Partial<Record<CycleKey, string>>>;
+export const chosenGroups = { exchanger: exchangerFields, flow: flowFields } as const;
+
+export const referenceNames: readonly ReferenceStateName[] = ['iir', 'ashrae', 'normalBoilingPoint'];
+
+/** Every field there is. */
+export const allCycleFields: readonly Asked[] = [
+  ...cycleFacts.flat(),
+  ...lineFields,
+  ...exchangerFields,
+  ...flowFields,
+  volumetricEfficiencyField,
+  ...bodyFields,
+];
+
+export function pointNamed(cycle: TextbookCycle, name: CyclePointName): CyclePoint {
+  return cycle.points.find((point) => point.name === name) ?? cycle.points[0];
 }
 
-/** Round in the units of the view. */
-export function startTexts(view: UnitView): CycleTexts {
-  const us = view === 'us';
-  return {
-    refrigerant: 'R134a',
-    referenceState: 'iir',
-    numbers: {
-      evaporating: us ? '30 °F' : '0 °C',
-      condensing: us ? '105 °F' : '40 °C',
-      superheat: us ? '9 °F' : '5 K',
-      subcooling: us ? '5 °F' : '3 K',
-      isentropicEfficiency: '70 %',
-    },
-  };
-}
-
-/** The partner given for each fact. */
-export function givenFields({ numbers }: CycleTexts): readonly CycleField[] {
-  return cyclePairs.map(([first, second]) => (numbers[second.key] === undefined ? first : second));
-}
-
-export function partnerOf({ key }: CycleField): CycleField {
-  const pair = cyclePairs.find((both) => both.some((field) => field.key === key))!;
-  return pair[0].key === key ? pair[1] : pair[0];
-}
-
-/** The same fact by its partner, at the value it has in the cycle, so that nothing else changes. */
-export function givenByPartner(texts: CycleTexts, field: CycleField, cycle: TextbookCycle, view: UnitView): CycleTexts {
-  const partner = partnerOf(field);
-  const { [field.key]: _, ...rest } = texts.numbers;
-  const digits = partner.quantity === 'temperature' ? 4 : 5;
-  const text = sayQuantity(partner.valueIn(cycle), partner.quantity, view, digits);
-  return { ...texts, numbers: { ...rest, [partner.key]: text.replaceAll(/[\u00a0\u202f]/g, ' ') } };
-}
-
-/** The text with one number changed; an empty one is not given. */
-export function withNumber(texts: CycleTexts, key: CycleKey, text: string): CycleTexts {
-  const { [key]: _, ...rest } = texts.numbers;
-  return { ...texts, numbers: text.trim() === '' ? rest : { ...rest, [key]: text } };
-}
-
-/** What gauge pressures are counted from: a textbook cycle stands at no place [Pa]. */
-const standardAtmosphere = 101_325;
-
-/** One value in base SI, or what is wrong with the text. */
-export function readOne(
-  text: string,
-  quantity: QuantityName,
-): { readonly ok: true; readonly value: number } | { readonly ok: false; readonly message: string } {
-  if (text.trim() === '') return { ok: false, message: 'A textbook cycle needs a value here.' };
-  const read = readQuantity(text, quantity, { atmosphericPressure: standardAtmosphere });
-  if (!read.ok) return { ok: false, message: `“${text}” was not understood; write ${read.problem.expected}.` };
-  const { low, likely, high } = read.estimate;
-  if (low < high) return { ok: false, message: 'A textbook cycle takes one value, not a range.' };
-  return { ok: true, value: likely };
-}
-
-export function cycleRequest({ refrigerant, referenceState, numbers }: CycleTexts): TextbookCycleRequest | undefined {
-  const request: Record<string, unknown> = { refrigerant, referenceState };
-  const quantities = [...cyclePairs.flat(), ...moreCycleFields];
-  for (const { key, quantity } of quantities) {
-    const text = numbers[key];
-    if (text === undefined) continue;
-    const read = readOne(text, quantity);
-    if (!read.ok) return undefined;
-    request[key] = read.value;
-  }
-  return request as unknown as TextbookCycleRequest;
-}
-
-export function keptText(texts: CycleTexts): string {
-  return JSON.stringify(texts);
-}
-
-/** Texts kept by the browser; undefined where nothing usable was kept. */
-export function readKept(text: string | undefined): CycleTexts | undefined {
-  if (text === undefined) return undefined;
-  try {
-    const { refrigerant, referenceState, numbers } = JSON.parse(text) as CycleTexts;
-    const texts: CycleTexts = { refrigerant: String(refrigerant), referenceState, numbers: { ...numbers } };
-    const isWhole = cyclePairs.every(
-      ([first, second]) => (texts.numbers[first.key] === undefined) !== (texts.numbers[second.key] === undefined),
-    );
-    const isKnown = ['iir', 'ashrae', 'normalBoilingPoint'].includes(referenceState);
-    return isWhole && isKnown && cycleRequest(texts) !== undefined ? texts : undefined;
-  } catch {
-    return undefined;
-  }
+/** A number of a cycle as a person would type it in the view. */
+export function typed(value: number, quantity: QuantityName, view: UnitView, digits: number): string {
+  return sayQuantity(value, quantity, view, digits)
+    .replaceAll(/[\u00a0\u202f]/g, ' ')
+    .replaceAll('−', '-');
 }

@@ -1,12 +1,11 @@
-// Results of the textbook cycle, each with its working: work, heats, COPs, and the work lost in each part.
+// Results of the textbook cycle, each with its working: work, heats and COPs; the exchanger and the flows where asked.
 
 import type { ReactNode } from 'react';
-import type { TextbookCycle } from '../../../loop/index.ts';
+import type { MassFlowKey, TextbookCycle } from '../../../loop/index.ts';
 import { sayQuantity, type UnitView, type WorkingStep } from '../../../quantities/index.ts';
-import { type BarRow, Bars } from '../../ui/bars.tsx';
 import { HowComputed } from '../../ui/how-computed.tsx';
-import { exactly, Numbers } from '../../ui/number.tsx';
-import { sayFixed } from '../../ui/say.ts';
+import { Numbers } from '../../ui/number.tsx';
+import { say, sayFixed } from '../../ui/say.ts';
 import type { CycleAnswer } from '../../worker/cycle.ts';
 
 export function cycleSentence(cycle: TextbookCycle, view: UnitView): string {
@@ -101,9 +100,72 @@ export function CycleNumbers({ answer, view }: { answer: CycleAnswer; view: Unit
         of="volumetricHeatingCapacity"
         workings={workings}
       />
+      {cycle.heatExchanger !== undefined && (
+        <Result
+          label="Heat in the exchanger"
+          value={sayFixed(cycle.heatExchanger.heat, 'enthalpy', view, 4)}
+          note={`effectiveness ${sayFixed(cycle.heatExchanger.effectiveness, 'fraction', view, 3)}, on enthalpy`}
+          of="heatExchanger.heat"
+          workings={workings}
+        />
+      )}
     </Numbers>
   );
 }
+
+/** The same loop per second, where a flow was given. */
+export function CycleFlows({ answer, view }: { answer: CycleAnswer; view: UnitView }): ReactNode {
+  const { perSecond } = answer.cycle;
+  if (perSecond === undefined) return null;
+  const result = (label: string, of: string, value: string, note: string) => (
+    <Result label={label} value={value} note={note} of={`perSecond.${of}`} workings={answer.workings} />
+  );
+  return (
+    <section className="block">
+      <h3>With this much flowing</h3>
+      <p className="quiet">
+        {flowSentences[perSecond.given]}
+        {perSecond.volumetricEfficiencyAssumed === true &&
+          ' The cylinder is taken to fill completely: volumetric efficiency 100 %.'}
+      </p>
+      <Numbers>
+        {result('Mass flow', 'massFlow', say(perSecond.massFlow, 'massFlow', view, 4), 'of the refrigerant')}
+        {result(
+          'Heating capacity',
+          'heatingCapacity',
+          say(perSecond.heatingCapacity, 'power', view, 4),
+          'mass flow · q_H',
+        )}
+        {result(
+          'Cooling capacity',
+          'coolingCapacity',
+          say(perSecond.coolingCapacity, 'power', view, 4),
+          'mass flow · q_L',
+        )}
+        {result(
+          'Power on the gas',
+          'compressorPower',
+          say(perSecond.compressorPower, 'electricPower', view, 4),
+          'mass flow · w; not electricity',
+        )}
+        {result(
+          'Gas drawn in',
+          'inletVolumeFlow',
+          say(perSecond.inletVolumeFlow, 'volumeFlow', view, 4),
+          'mass flow / density at 1',
+        )}
+      </Numbers>
+    </section>
+  );
+}
+
+const flowSentences: Readonly<Record<MassFlowKey, string>> = {
+  massFlow: 'The mass flow is given.',
+  coolingCapacity: 'The mass flow follows from the cooling capacity.',
+  heatingCapacity: 'The mass flow follows from the heating capacity.',
+  compressorPower: 'The mass flow follows from the power of the shaft into the gas.',
+  displacement: 'The mass flow follows from the swept volume and the density of the gas drawn in.',
+};
 
 interface ResultProps {
   readonly label: string;
@@ -125,60 +187,4 @@ function Result({ label, value, note, of, workings }: ResultProps): ReactNode {
       </dd>
     </div>
   );
-}
-
-export function ExergyLost({ answer, view }: { answer: CycleAnswer; view: UnitView }): ReactNode {
-  return (
-    <section className="block">
-      <h3>Where the work is lost</h3>
-      <p className="quiet">{exergySentence(answer.cycle, view)}</p>
-      <Bars
-        caption="Exergy (what could have been work) destroyed in each part, per mass of refrigerant, and its share of the work."
-        heads={['Part', 'Lost', 'Per mass', 'Share of the work']}
-        rows={exergyRows(answer.cycle, view)}
-      />
-      <div className="hows">
-        {lossParts.map(([label, part]) => (
-          <HowComputed
-            key={part}
-            workings={answer.workings}
-            result={`cycle.exergyDestruction.${part}`}
-            of={label}
-            words={`${label}: how computed`}
-          />
-        ))}
-      </div>
-    </section>
-  );
-}
-
-/** What is counted as heated and as cooled, in the view's units: without it the account means nothing. */
-export function exergySentence({ exergyBasis: basis }: TextbookCycle, view: UnitView): string {
-  const said = (kelvin: number) => sayQuantity(kelvin, 'temperature', view, 4);
-  const body = (kelvin: number) =>
-    kelvin === basis.deadState ? 'something at the dead state' : `something at ${said(kelvin)}`;
-  const start = `The heat is counted as given to ${body(basis.sinkTemperature)} and taken from ${body(basis.sourceTemperature)}. The dead state, at which heat can do no work, is ${said(basis.deadState)}.`;
-  return basis.minimumWork === 0
-    ? `${start} Nothing useful is done that way, so the losses add up to all the work put in.`
-    : `${start} A cycle without losses would need ${sayFixed(basis.minimumWork, 'enthalpy', view, 3)} for the same: ${sayFixed(basis.secondLawEfficiency, 'fraction', view, 3)} of the work put in.`;
-}
-
-const lossParts = [
-  ['Compressor', 'compressor', 'electric'],
-  ['Condenser', 'condenser', 'into'],
-  ['Expansion', 'expansion', 'ink'],
-  ['Evaporator', 'evaporator', 'cool'],
-  ['All parts', 'total', 'ink'],
-] as const;
-
-function exergyRows({ exergyDestruction: lost, specificWork }: TextbookCycle, view: UnitView): BarRow[] {
-  return lossParts.map(([label, part, look]) => ({
-    key: label,
-    label,
-    band: exactly(lost[part]),
-    likely: sayFixed(lost[part], 'enthalpy', view, 3),
-    range: sayFixed(lost[part] / specificWork, 'fraction', view, 3),
-    look,
-    total: part === 'total',
-  }));
 }
