@@ -89,11 +89,20 @@ export function relativeVolumeDrawn(first: number, own: number): number {
 const file = 'src/loop/compared.ts';
 const proportional = 'flow, heat and power of the compressor’s model are in proportion to the displacement';
 const sameMachine = 'same states, speed, efficiencies and losses per swept volume';
-const swept: FormulaSymbol = { meaning: 'displacement of the compressor per revolution', unit: 'm³' };
-const needed: FormulaSymbol = { meaning: 'displacement needed for the same heat', unit: 'm³' };
-const kelvin = (meaning: string): FormulaSymbol => ({ meaning, unit: 'K' });
-const pascal = (meaning: string): FormulaSymbol => ({ meaning, unit: 'Pa' });
-const watt = (meaning: string): FormulaSymbol => ({ meaning, unit: 'W' });
+const swept: FormulaSymbol = {
+  meaning: 'displacement of the compressor per revolution',
+  unit: 'm³',
+  quantity: 'displacement',
+};
+const needed: FormulaSymbol = {
+  meaning: 'displacement needed for the same heat',
+  unit: 'm³',
+  quantity: 'displacement',
+};
+const kelvin = (meaning: string): FormulaSymbol => ({ meaning, unit: 'K', quantity: 'temperature' });
+const pascal = (meaning: string): FormulaSymbol => ({ meaning, unit: 'Pa', quantity: 'pressure' });
+const watt = (meaning: string): FormulaSymbol => ({ meaning, unit: 'W', quantity: 'power' });
+const electric = (meaning: string): FormulaSymbol => ({ meaning, unit: 'W', quantity: 'electricPower' });
 const perVolume = (meaning: string): FormulaSymbol => ({ meaning, unit: 'J/m³' });
 
 /** Formula records of this file. */
@@ -101,7 +110,12 @@ export const comparedFormulas: readonly Formula[] = [
   {
     id: 'loop.temperatureLift',
     title: 'Temperature lift',
-    result: { symbol: 'dT', ...kelvin('condensing above evaporating temperature') },
+    result: {
+      symbol: 'dT',
+      meaning: 'condensing above evaporating temperature',
+      unit: 'K',
+      quantity: 'temperatureDifference',
+    },
     expression: 'T_c - T_e',
     symbols: { T_c: kelvin('condensing dew temperature'), T_e: kelvin('evaporating dew temperature') },
     source: 'definition',
@@ -116,7 +130,7 @@ export const comparedFormulas: readonly Formula[] = [
   {
     id: 'loop.gaugePressure',
     title: 'Pressure above the air of the place',
-    result: { symbol: 'p_g', ...pascal('gauge pressure') },
+    result: { symbol: 'p_g', meaning: 'gauge pressure', unit: 'Pa', quantity: 'gaugePressure' },
     expression: 'p - p_atm',
     symbols: { p: pascal('absolute pressure'), p_atm: pascal('air pressure of the place') },
     source: 'definition',
@@ -146,9 +160,9 @@ export const comparedFormulas: readonly Formula[] = [
   {
     id: 'loop.powerAtDisplacement',
     title: 'Electricity of the compressor with another displacement',
-    result: { symbol: 'W_V', ...watt('electric power with the displacement needed') },
+    result: { symbol: 'W_V', ...electric('electric power with the displacement needed') },
     expression: 'W * V / V_d',
-    symbols: { W: watt('electric power with the displacement there is'), V: needed, V_d: swept },
+    symbols: { W: electric('electric power with the displacement there is'), V: needed, V_d: swept },
     source: proportional,
     validity: sameMachine,
     file,

@@ -11,7 +11,7 @@ const cengel = 'Çengel & Boles, Thermodynamics, 8th ed., section 11-5 (from mem
 
 const enthalpy = (meaning: string): FormulaSymbol => ({ meaning, unit: 'J/kg' });
 const entropy = (meaning: string): FormulaSymbol => ({ meaning, unit: 'J/(kg K)' });
-const kelvin = (meaning: string): FormulaSymbol => ({ meaning, unit: 'K' });
+const kelvin = (meaning: string): FormulaSymbol => ({ meaning, unit: 'K', quantity: 'temperature' });
 
 export const exergyFormulas: readonly Formula[] = [
   {

@@ -214,7 +214,7 @@ function dischargeTemperatureSteps(
   if (dry.length > 0 || outlet.quality === null) return dry;
   const side: StepInput = [condensing.temperature, own('condensingTemperature')];
   return [
-    workingStep(name, 'refrigerants.mixture', outlet.temperature, {
+    workingStep(name, 'refrigerants.mixtureTemperature', outlet.temperature, {
       x: [outlet.quality, own(`points.${outlet.name}.quality`)],
       y_liquid: side,
       y_vapour: side,

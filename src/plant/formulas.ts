@@ -1,6 +1,6 @@
 // Formula records of the coupled steady state.
 
-import type { Formula } from '../quantities/index.ts';
+import type { Formula, FormulaSymbol } from '../quantities/index.ts';
 import {
   backupHeat,
   deliveryMargin,
@@ -16,8 +16,9 @@ import {
   systemPower,
 } from './delivery.ts';
 
-const watt = (meaning: string) => ({ meaning, unit: 'W' });
-const share = (meaning: string) => ({ meaning, unit: '1' });
+const watt = (meaning: string): FormulaSymbol => ({ meaning, unit: 'W', quantity: 'power' });
+const electric = (meaning: string): FormulaSymbol => ({ meaning, unit: 'W', quantity: 'electricPower' });
+const share = (meaning: string): FormulaSymbol => ({ meaning, unit: '1', quantity: 'fraction' });
 const file = 'src/plant/delivery.ts';
 
 export const plantFormulas: readonly Formula[] = [
@@ -29,7 +30,7 @@ export const plantFormulas: readonly Formula[] = [
     symbols: {
       Q_c: watt('heat leaving the refrigerant on the tank side'),
       phi: share('share of the loop pump electricity that ends in the water'),
-      P_p: watt('electricity of the loop pump'),
+      P_p: electric('electricity of the loop pump'),
     },
     source: 'energy balance',
     validity: 'steady running; pipes of the intermediate loop taken as lossless',
@@ -115,14 +116,14 @@ export const plantFormulas: readonly Formula[] = [
   {
     id: 'plant.electricity',
     title: 'Electricity of heat pump and backup heater, mean over time',
-    result: { symbol: 'P_mean', ...watt('mean electricity') },
+    result: { symbol: 'P_mean', ...electric('mean electricity') },
     expression: 'x * (P_comp + P_fan + P_p) + P_ctl + Q_b',
     symbols: {
       x: share('share of the time the machine runs'),
-      P_comp: watt('electricity of the compressor while running'),
-      P_fan: watt('electricity of the fan while running'),
-      P_p: watt('electricity of the loop pump while running'),
-      P_ctl: watt('electricity of controls, on all the time'),
+      P_comp: electric('electricity of the compressor while running'),
+      P_fan: electric('electricity of the fan while running'),
+      P_p: electric('electricity of the loop pump while running'),
+      P_ctl: electric('electricity of controls, on all the time'),
       Q_b: watt('backup heat, all of it electricity'),
     },
     source: 'definition of this project',
@@ -141,7 +142,7 @@ export const plantFormulas: readonly Formula[] = [
     expression: '(1 - phi) * P_p',
     symbols: {
       phi: share('share of the loop pump electricity that ends in the water'),
-      P_p: watt('electricity of the loop pump'),
+      P_p: electric('electricity of the loop pump'),
     },
     source: 'energy balance',
     validity: 'steady running',
@@ -173,13 +174,13 @@ export const plantFormulas: readonly Formula[] = [
   {
     id: 'plant.systemPower',
     title: 'Electricity of the whole system while the machine runs',
-    result: { symbol: 'P_sys', ...watt('electricity of the whole system') },
+    result: { symbol: 'P_sys', ...electric('electricity of the whole system') },
     expression: 'P_comp + P_fan + P_p + P_ctl',
     symbols: {
-      P_comp: watt('electricity of the compressor'),
-      P_fan: watt('electricity of the fan'),
-      P_p: watt('electricity of the loop pump'),
-      P_ctl: watt('electricity of controls'),
+      P_comp: electric('electricity of the compressor'),
+      P_fan: electric('electricity of the fan'),
+      P_p: electric('electricity of the loop pump'),
+      P_ctl: electric('electricity of controls'),
     },
     source: 'definition of this project',
     validity: 'while the machine runs',
@@ -197,10 +198,10 @@ export const plantFormulas: readonly Formula[] = [
     expression: 'Q_w / (P_comp + P_fan + P_p + P_ctl)',
     symbols: {
       Q_w: watt('heat reaching the water'),
-      P_comp: watt('electricity of the compressor'),
-      P_fan: watt('electricity of the fan'),
-      P_p: watt('electricity of the loop pump'),
-      P_ctl: watt('electricity of controls'),
+      P_comp: electric('electricity of the compressor'),
+      P_fan: electric('electricity of the fan'),
+      P_p: electric('electricity of the loop pump'),
+      P_ctl: electric('electricity of controls'),
     },
     source: 'definition of this project: every part that exists only for the heat pump counts',
     validity: 'while running; standby and backup are in the season figure',
@@ -220,10 +221,10 @@ export const plantFormulas: readonly Formula[] = [
       Q_tank: watt('sensible loss of the tank'),
       x: share('share of the time the machine runs'),
       P_sh: watt('shell heat while running, 0 where the shell stands elsewhere'),
-      P_f: watt("fan electricity, 0 where the fan blows another room's air"),
+      P_f: electric("fan electricity, 0 where the fan blows another room's air"),
       Q_pump: watt('loop pump heat that misses the water'),
       Q_taken: watt("sensible part of the heat taken from this room's air, 0 for another source"),
-      P_ctl: watt('electricity of controls, on all the time'),
+      P_ctl: electric('electricity of controls, on all the time'),
     },
     source: 'energy balance; vapour is not counted',
     validity: 'room temperature held by what heats or airs the room',

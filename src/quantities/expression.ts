@@ -76,10 +76,7 @@ export function evaluateExpression(expression: Expression, values: FormulaValues
   return evaluateWithChoices(expression, values, []);
 }
 
-/**
- * The value of an expression, with the way it went.
- * @param choices  receives the outcome of every condition met, in order
- */
+/** The same, with the way it went: `choices` receives the outcome of every condition met, in order. */
 export function evaluateWithChoices(expression: Expression, values: FormulaValues, choices: boolean[]): number {
   const value = numberOf(expression, values, choices);
   if (!Number.isFinite(value)) {

@@ -56,13 +56,17 @@ const mostDigits = 17;
  * @param view     which units stand beside those of SI
  * @returns        result with 5 significant digits; each number put in with as many as it takes (6 to 17) that the
  *                 expression, evaluated from the printed numbers, rounds to the result as printed
- * @throws InputError where the formula is not the step's, or a symbol has no number
+ * @throws InputError where the formula is not the step's, a symbol has no number, or (code 'brokenStep') the numbers put in
+ *         do not lead to the step's value
  */
 export function printedStep(step: WorkingStep, formula: FormulaText, view: UnitView): PrintedStep {
   if (formula.id !== step.formula) throw new InputError('formula', formula.id, step.formula);
   const { title, expression, result, symbols, source, validity, file } = formula;
-  const value = printedResult(step.value);
-  const texts = printedInputs(parseExpression(expression), step.inputs, value);
+  const tree = parseExpression(expression);
+  const taken: boolean[] = [];
+  const value = evaluateWithChoices(tree, step.inputs, taken);
+  requireHeld(step, tree, value);
+  const texts = printedInputs(tree, step.inputs, { text: printedResult(value), taken });
   return {
     result: step.result,
     formula: formula.id,
@@ -76,7 +80,7 @@ export function printedStep(step: WorkingStep, formula: FormulaText, view: UnitV
       value: printedNumber(texts[symbol]!, step.inputs[symbol]!, about, view),
       from: step.from[symbol],
     })),
-    value: printedNumber(value, step.value, result, view),
+    value: printedNumber(printedResult(value), value, result, view),
     source,
     validity,
     file,
@@ -92,17 +96,42 @@ function printedNumber(text: string, value: number, about: FormulaSymbol, view: 
   return { text, unit: about.unit, inView: inView(value, quantityOf(about), view) };
 }
 
+/** A step's value and what its formula gives of its numbers agree this closely, relative to the value. */
+const agreement = 1e-9;
+
+/**
+ * A step must not be printed with a result that its numbers do not lead to. What is left of nearly equal numbers taken
+ * from each other is rounding, and may differ as far as the last bits of the numbers put in move it.
+ */
+function requireHeld({ result, inputs, value }: WorkingStep, expression: Expression, evaluated: number): void {
+  const gap = Math.abs(evaluated - value);
+  if (gap <= agreement * Math.abs(value)) return;
+  const moved = Object.entries(inputs).map(([name, number]) => {
+    const nearby = valueOrNothing(expression, { ...inputs, [name]: number * (1 + roundingNoise) }, []);
+    return nearby === undefined ? 0 : Math.abs(nearby - evaluated);
+  });
+  if (gap <= moved.reduce((sum, each) => sum + each, 0)) return;
+  throw new InputError(result, value, `${evaluated}, which its numbers lead to`, 'brokenStep');
+}
+
+/** A few bits at the end of a double. */
+const roundingNoise = 16 * Number.EPSILON;
+
+/** What the printed numbers must lead to: the printed result, by the same side of every choice. */
+interface Target {
+  readonly text: string;
+  readonly taken: readonly boolean[];
+}
+
 /** Each number with the fewest digits that still lead to the result. */
 function printedInputs(
   expression: Expression,
   inputs: FormulaValues,
-  result: string,
+  target: Target,
 ): Readonly<Record<string, string>> {
   const names = Object.keys(inputs);
-  const taken: boolean[] = [];
-  evaluateWithChoices(expression, inputs, taken);
   const digits = new Map<string, number>();
-  const holds = () => leadsTo(result, taken, expression, rounded(inputs, digits));
+  const holds = () => leadsTo(target, expression, rounded(inputs, digits));
   for (let all = fewestDigits; all <= mostDigits; all++) {
     for (const name of names) digits.set(name, all);
     if (holds()) break;
@@ -121,11 +150,10 @@ function shorten(name: string, digits: Map<string, number>, holds: () => boolean
   digits.set(name, needed);
 }
 
-/** Whether these numbers lead to that result, by the same choices. */
-function leadsTo(result: string, taken: readonly boolean[], expression: Expression, values: FormulaValues): boolean {
+function leadsTo({ text, taken }: Target, expression: Expression, values: FormulaValues): boolean {
   const choices: boolean[] = [];
   const value = valueOrNothing(expression, values, choices);
-  return value !== undefined && printedResult(value) === result && String(choices) === String(taken);
+  return value !== undefined && printedResult(value) === text && String(choices) === String(taken);
 }
 
 /** Rounding may turn a small difference into a division by zero. */

@@ -27,11 +27,11 @@ export const surroundingsFormulas: readonly Formula[] = [
   {
     id: 'surroundings.seasonalTemperature',
     title: 'Temperature of an unheated place in a month',
-    result: { symbol: 'T', meaning: 'temperature in that month', unit: 'K' },
+    result: { symbol: 'T', meaning: 'temperature in that month', unit: 'K', quantity: 'temperature' },
     expression: 'T_w + (T_s - T_w) * (1 - cos(pi * d / 6)) / 2',
     symbols: {
-      T_w: { meaning: 'level in the coldest month', unit: 'K' },
-      T_s: { meaning: 'level at the height of summer', unit: 'K' },
+      T_w: { meaning: 'level in the coldest month', unit: 'K', quantity: 'temperature' },
+      T_s: { meaning: 'level at the height of summer', unit: 'K', quantity: 'temperature' },
       d: { meaning: 'months from the coldest month', unit: '1' },
     },
     source:
@@ -47,12 +47,12 @@ export const surroundingsFormulas: readonly Formula[] = [
   {
     id: 'surroundings.roomMonthTemperature',
     title: "Temperature of the tank's room in a month",
-    result: { symbol: 'T', meaning: 'mean room temperature of the month', unit: 'K' },
+    result: { symbol: 'T', meaning: 'mean room temperature of the month', unit: 'K', quantity: 'temperature' },
     expression: 's * T_u + (1 - s) * T_free',
     symbols: {
       s: { meaning: 'share of the month that is heated', unit: '1' },
-      T_u: { meaning: 'usual temperature in the heating season', unit: 'K' },
-      T_free: { meaning: 'temperature without heating', unit: 'K' },
+      T_u: { meaning: 'usual temperature in the heating season', unit: 'K', quantity: 'temperature' },
+      T_free: { meaning: 'temperature without heating', unit: 'K', quantity: 'temperature' },
     },
     source: 'a definition of this project: heated months sit at the usual temperature',
     validity: 's from 0 to 1',

@@ -1,6 +1,6 @@
 // Formula records of the year: energies of the months, their sums, and the season figure.
 
-import type { Formula } from '../quantities/index.ts';
+import type { Formula, FormulaSymbol } from '../quantities/index.ts';
 import { monthNames } from '../surroundings/index.ts';
 import { energyOver, seasonCop, shareOfEnergy, sumOfMonths } from './year.ts';
 
@@ -12,24 +12,16 @@ export const monthSymbols = Object.fromEntries(monthNames.map((month) => [month,
 const symbols = Object.values(monthSymbols);
 
 export const yearFormulas: readonly Formula[] = [
-  {
-    id: 'year.energy',
-    title: 'Energy of a month',
-    result: { symbol: 'E', ...joule('energy of the month') },
-    expression: 'P * t',
-    symbols: {
-      P: { meaning: 'mean power of the month; negative where heat is taken away', unit: 'W' },
-      t: { meaning: 'duration of the month', unit: 's' },
-    },
-    source: 'definition; each month is one steady state',
-    validity: 'a year of 365 days',
-    file,
-    compute: (v) => energyOver(v.P!, v.t!),
-    examples: [
-      { P: 121.4, t: 2678400 },
-      { P: -36.2, t: 2419200 },
-    ],
-  },
+  energyOf('year.energy', 'Energy of a month', {
+    meaning: 'mean heat of the month; negative where heat is taken away',
+    unit: 'W',
+    quantity: 'power',
+  }),
+  energyOf('year.electricity', 'Electricity of a month', {
+    meaning: 'mean electricity of the month',
+    unit: 'W',
+    quantity: 'electricPower',
+  }),
   {
     id: 'year.share',
     title: 'Part of a month’s energy that falls in the heated, or the summer, part of the year',
@@ -85,4 +77,23 @@ export const yearFormulas: readonly Formula[] = [
 
 function nameOf(month: string): string {
   return month.charAt(0).toUpperCase() + month.slice(1);
+}
+
+/** Mean power times the time it lasts. */
+function energyOf(id: string, title: string, P: FormulaSymbol): Formula {
+  return {
+    id,
+    title,
+    result: { symbol: 'E', ...joule('energy of the month') },
+    expression: 'P * t',
+    symbols: { P, t: { meaning: 'duration of the month', unit: 's' } },
+    source: 'definition; each month is one steady state',
+    validity: 'a year of 365 days',
+    file,
+    compute: (v) => energyOver(v.P!, v.t!),
+    examples: [
+      { P: 121.4, t: 2678400 },
+      { P: 36.2, t: 2419200 },
+    ],
+  };
 }

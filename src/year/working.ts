@@ -91,7 +91,7 @@ function monthSteps(
   const { tank, machine, state, energies, conditions } = month;
   const own = (name: string) => `${prefix}.${name}`;
   const energy = (name: string, value: number, power: number, from: string | undefined) =>
-    workingStep(own(`energies.${name}`), 'year.energy', value, {
+    workingStep(own(`energies.${name}`), name === 'electricity' ? 'year.electricity' : 'year.energy', value, {
       P: from === undefined ? [power] : [power, from],
       t: [conditions.duration],
     });

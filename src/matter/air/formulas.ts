@@ -14,10 +14,10 @@ import {
 } from './moist-air.ts';
 import { airConductivity, airViscosity, vapourDiffusivity } from './transport.ts';
 
-const T: FormulaSymbol = { meaning: 'temperature of the air, dry bulb', unit: 'K' };
-const p_w: FormulaSymbol = { meaning: 'partial pressure of the vapour', unit: 'Pa' };
-const p: FormulaSymbol = { meaning: 'total pressure, absolute', unit: 'Pa' };
-const W: FormulaSymbol = { meaning: 'humidity ratio, vapour per dry air', unit: 'kg/kg' };
+const T: FormulaSymbol = { meaning: 'temperature of the air, dry bulb', unit: 'K', quantity: 'temperature' };
+const p_w: FormulaSymbol = { meaning: 'partial pressure of the vapour', unit: 'Pa', quantity: 'pressure' };
+const p: FormulaSymbol = { meaning: 'total pressure, absolute', unit: 'Pa', quantity: 'pressure' };
+const W: FormulaSymbol = { meaning: 'humidity ratio, vapour per dry air', unit: 'kg/kg', quantity: 'humidityRatio' };
 const handbook = 'ASHRAE Handbook Fundamentals 2017, chapter 1';
 const file = 'src/matter/air/moist-air.ts';
 const transportFile = 'src/matter/air/transport.ts';
@@ -30,10 +30,10 @@ export const airFormulas: readonly Formula[] = [
   {
     id: 'air.saturationVapourPressure',
     title: 'Saturation vapour pressure of water',
-    result: { symbol: 'p_ws', meaning: 'saturation vapour pressure', unit: 'Pa' },
+    result: { symbol: 'p_ws', meaning: 'saturation vapour pressure', unit: 'Pa', quantity: 'pressure' },
     expression:
       'T <= 273.16 ? exp(-5.6745359e3/T + 6.3925247 - 9.677843e-3*T + 6.2215701e-7*T^2 + 2.0747825e-9*T^3 - 9.484024e-13*T^4 + 4.1635019*log(T)) : exp(-5.8002206e3/T + 1.3914993 - 4.8640239e-2*T + 4.1764768e-5*T^2 - 1.4452093e-8*T^3 + 6.5459673*log(T))',
-    symbols: { T: { meaning: 'temperature of the water or ice', unit: 'K' } },
+    symbols: { T: { meaning: 'temperature of the water or ice', unit: 'K', quantity: 'temperature' } },
     source: `${handbook}, equations 5 and 6 (Hyland & Wexler 1983)`,
     validity: '173.15 to 473.15 K',
     file,
@@ -43,11 +43,11 @@ export const airFormulas: readonly Formula[] = [
   {
     id: 'air.vapourPressure',
     title: 'Vapour pressure of moist air',
-    result: { symbol: 'p_w', meaning: 'partial pressure of the vapour', unit: 'Pa' },
+    result: { symbol: 'p_w', meaning: 'partial pressure of the vapour', unit: 'Pa', quantity: 'pressure' },
     expression: 'RH * p_ws',
     symbols: {
       RH: { meaning: 'relative humidity', unit: '1' },
-      p_ws: { meaning: 'saturation vapour pressure at the air temperature', unit: 'Pa' },
+      p_ws: { meaning: 'saturation vapour pressure at the air temperature', unit: 'Pa', quantity: 'pressure' },
     },
     source: handbook,
     validity: 'relative humidity 0 to 1, 173.15 to 473.15 K',
@@ -61,7 +61,7 @@ export const airFormulas: readonly Formula[] = [
   {
     id: 'air.humidityRatio',
     title: 'Humidity ratio',
-    result: { symbol: 'W', meaning: 'vapour per dry air', unit: 'kg/kg' },
+    result: { symbol: 'W', meaning: 'vapour per dry air', unit: 'kg/kg', quantity: 'humidityRatio' },
     expression: '0.621945 * p_w / (p - p_w)',
     symbols: { p_w, p },
     source: `${handbook}, equation 20`,
@@ -73,7 +73,7 @@ export const airFormulas: readonly Formula[] = [
   {
     id: 'air.dryAirDensity',
     title: 'Density of moist air, dry-air basis',
-    result: { symbol: 'rho_da', meaning: 'dry air per volume of mixture', unit: 'kg/m³' },
+    result: { symbol: 'rho_da', meaning: 'dry air per volume of mixture', unit: 'kg/m³', quantity: 'density' },
     expression: '(p - p_w) / (287.042 * T)',
     symbols: { T, p_w, p },
     source: handbook,
@@ -85,7 +85,7 @@ export const airFormulas: readonly Formula[] = [
   {
     id: 'air.moistAirDensity',
     title: 'Density of moist air, mixture',
-    result: { symbol: 'rho', meaning: 'mixture per volume', unit: 'kg/m³' },
+    result: { symbol: 'rho', meaning: 'mixture per volume', unit: 'kg/m³', quantity: 'density' },
     expression: '(p - p_w) / (287.042 * T) * (1 + 0.621945 * p_w / (p - p_w))',
     symbols: { T, p_w, p },
     source: handbook,
@@ -97,7 +97,7 @@ export const airFormulas: readonly Formula[] = [
   {
     id: 'air.vapourDensity',
     title: 'Density of the vapour alone',
-    result: { symbol: 'rho_v', meaning: 'vapour per volume', unit: 'kg/m³' },
+    result: { symbol: 'rho_v', meaning: 'vapour per volume', unit: 'kg/m³', quantity: 'density' },
     expression: 'p_w / (287.042 / 0.621945 * T)',
     symbols: { T, p_w },
     source: 'ideal gas',
@@ -109,7 +109,12 @@ export const airFormulas: readonly Formula[] = [
   {
     id: 'air.virtualTemperature',
     title: 'Virtual temperature of moist air',
-    result: { symbol: 'T_v', meaning: 'temperature of dry air of the same density', unit: 'K' },
+    result: {
+      symbol: 'T_v',
+      meaning: 'temperature of dry air of the same density',
+      unit: 'K',
+      quantity: 'temperature',
+    },
     expression: 'T / (1 - (1 - 0.621945) * p_w / p)',
     symbols: { T, p_w, p },
     source: 'ideal gas mixture',
@@ -136,9 +141,9 @@ export const airFormulas: readonly Formula[] = [
   {
     id: 'air.pressureAtAltitude',
     title: 'Pressure of the standard atmosphere',
-    result: { symbol: 'p', meaning: 'absolute pressure', unit: 'Pa' },
+    result: { symbol: 'p', meaning: 'absolute pressure', unit: 'Pa', quantity: 'pressure' },
     expression: '101325 * (1 - 2.25577e-5 * z)^5.2559',
-    symbols: { z: { meaning: 'altitude above sea level', unit: 'm' } },
+    symbols: { z: { meaning: 'altitude above sea level', unit: 'm', quantity: 'altitude' } },
     source: `${handbook}, equation 3`,
     validity: '−5000 to 11000 m',
     file,

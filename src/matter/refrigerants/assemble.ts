@@ -1,7 +1,7 @@
 // Makes states out of densities and temperatures: one phase, one side of the dome, or a mixture of both sides.
 
 import type { Equilibrium } from './dome/saturation.ts';
-import { mixed } from './equation/relations.ts';
+import { mixed, mixedDensity } from './equation/relations.ts';
 import { surfaceTensionMulero2012 } from './surface-tension.ts';
 import type { Phase, Refrigerant, Saturation, State } from './types.ts';
 
@@ -73,14 +73,14 @@ export function mixedState(fluid: Refrigerant, equilibrium: Equilibrium, quality
   const liquidEntropy = equation.entropy;
   equation.at(temperature, vapourDensity);
   const enthalpy = mixed(liquidEnthalpy, equation.enthalpy, quality);
-  const volume = mixed(1 / liquidDensity, 1 / vapourDensity, quality);
+  const density = mixedDensity(liquidDensity, vapourDensity, quality);
   return {
     temperature,
     pressure,
-    density: 1 / volume,
+    density,
     enthalpy,
     entropy: mixed(liquidEntropy, equation.entropy, quality),
-    internalEnergy: enthalpy - pressure * volume,
+    internalEnergy: enthalpy - pressure / density,
     cp: null,
     cv: null,
     soundSpeed: null,

@@ -8,6 +8,7 @@ import { mixedState, saturatedState, singlePhaseState } from './assemble.ts';
 import { densityBesideDome, densityOnBranch } from './density.ts';
 import { type Equilibrium, equilibriumAtPressure, equilibriumAtTemperature } from './dome/saturation.ts';
 import type { HelmholtzEquation } from './equation/equation.ts';
+import { qualityOf } from './equation/relations.ts';
 import { BEFORE_FIRST_STEP, isLastStep } from './newton.ts';
 import type { Refrigerant, State } from './types.ts';
 
@@ -65,7 +66,7 @@ export function caloricState(fluid: Refrigerant, pressure: number, kind: Caloric
   }
   const vapour = caloricOf(equation.at(dome.temperature, dome.vapourDensity), kind);
   if (Math.abs(value - vapour) <= close) return saturatedState(fluid, dome, 'vapour');
-  if (value < vapour) return mixedState(fluid, dome, (value - liquid) / (vapour - liquid));
+  if (value < vapour) return mixedState(fluid, dome, qualityOf(value, liquid, vapour));
   return stateOnIsobar(fluid, pressure, kind, value, { ...whole, cold: dome.temperature, side: 'vapour', dome });
 }
 

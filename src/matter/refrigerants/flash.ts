@@ -7,6 +7,7 @@ import { mixedState, saturatedState, saturation, singlePhaseState } from './asse
 import { caloricState } from './caloric-flash.ts';
 import { densityBesideDome, densityOnBranch } from './density.ts';
 import { type Equilibrium, equilibriumAtPressure, equilibriumAtTemperature } from './dome/saturation.ts';
+import { qualityOf } from './equation/relations.ts';
 import type { Refrigerant, Saturation, State, StateInput } from './types.ts';
 
 /** A pressure this close to saturation, relative, does not tell liquid from vapour: (T,p) is then no pair. */
@@ -124,7 +125,7 @@ function stateAtDensity(fluid: Refrigerant, density: number, temperature: number
     if (Math.abs(density / liquidDensity - 1) <= ON_THE_LINE) return saturatedState(fluid, equilibrium, 'liquid');
     if (Math.abs(density / vapourDensity - 1) <= ON_THE_LINE) return saturatedState(fluid, equilibrium, 'vapour');
     if (density < liquidDensity && density > vapourDensity) {
-      const quality = (1 / density - 1 / liquidDensity) / (1 / vapourDensity - 1 / liquidDensity);
+      const quality = qualityOf(1 / density, 1 / liquidDensity, 1 / vapourDensity);
       return mixedState(fluid, equilibrium, quality);
     }
   }

@@ -1,24 +1,37 @@
 // Formula records of the refrigerant engine. States come out of iterations on an equation with some twenty terms; what can
-// be shown with numbers put in are the relations between the derivatives of that equation and the properties, and the
-// rules inside the dome. Those stand here.
+// be shown with numbers put in are the relations between the derivatives of that equation and the properties. Those stand
+// here; the rules of the dome in dome-formulas.ts.
 
 import type { Formula, FormulaSymbol } from '../../quantities/index.ts';
+import { domeFormulas } from './dome-formulas.ts';
 import {
+  densityOf,
+  densityOfEntropy,
   enthalpyOf,
   entropyOf,
   heatCapacityAtConstantPressure,
   heatCapacityAtConstantVolume,
-  mixed,
+  internalEnergyOf,
   pressureOf,
   soundSpeedOf,
   stiffnessOf,
   temperatureOf,
+  temperatureOfPressure,
   thermalPushOf,
 } from './equation/relations.ts';
 import { surfaceTensionOf } from './surface-tension.ts';
 
-const T: FormulaSymbol = { meaning: 'temperature', unit: 'K' };
-const rho: FormulaSymbol = { meaning: 'density', unit: 'kg/m³' };
+const T: FormulaSymbol = { meaning: 'temperature', unit: 'K', quantity: 'temperature' };
+const rho: FormulaSymbol = { meaning: 'density', unit: 'kg/m³', quantity: 'density' };
+const pressure: FormulaSymbol = { meaning: 'pressure, absolute', unit: 'Pa', quantity: 'pressure' };
+const enthalpyShift: FormulaSymbol = {
+  meaning: 'shift to the reference state: 200 kJ/kg in the saturated liquid at 0 °C, unless another was asked for',
+  unit: 'J/kg',
+};
+const entropyShift: FormulaSymbol = {
+  meaning: 'shift to the reference state: 1 kJ/(kg K) in the saturated liquid at 0 °C, unless another was asked for',
+  unit: 'J/(kg K)',
+};
 const R: FormulaSymbol = { meaning: 'specific gas constant of the fluid', unit: 'J/(kg K)' };
 const phi: FormulaSymbol = { meaning: 'reduced Helmholtz energy of both parts, φ⁰ + φʳ', unit: '1' };
 const phi_d: FormulaSymbol = { meaning: 'density derivative of the residual part, δ φʳ_δ', unit: '1' };
@@ -38,9 +51,70 @@ const ofTheEquation = {
 
 export const refrigerantFormulas: readonly Formula[] = [
   {
+    id: 'refrigerants.density',
+    title: 'Density of a refrigerant of known pressure and temperature',
+    result: { symbol: 'rho', ...rho },
+    expression: 'p / (R * T * (1 + phi_d))',
+    symbols: { p: pressure, R, T, phi_d },
+    ...ofTheEquation,
+    compute: (v) => densityOf(v.p!, v.R!, v.T!, v.phi_d!),
+    examples: [
+      { p: 845000, R: 188.56, T: 300, phi_d: -0.151 },
+      { p: 604000, R: 188.56, T: 280, phi_d: -0.978 },
+    ],
+  },
+  {
+    id: 'refrigerants.densityFromEntropy',
+    title: 'Density of a refrigerant of known entropy',
+    result: { symbol: 'rho', ...rho },
+    expression: 'rho_c * exp(phi_t - phi_s - (s - s_zero) / R)',
+    symbols: {
+      rho_c: { meaning: 'density at the critical point of the equation', unit: 'kg/m³', quantity: 'density' },
+      phi_t,
+      phi_s: { meaning: 'reduced Helmholtz energy of both parts without its logarithm of density', unit: '1' },
+      s: { meaning: 'entropy', unit: 'J/(kg K)' },
+      s_zero: entropyShift,
+      R,
+    },
+    ...ofTheEquation,
+    compute: (v) => densityOfEntropy(v.rho_c!, v.phi_t!, v.phi_s!, v.s!, v.s_zero!, v.R!),
+    examples: [
+      { rho_c: 220.5, phi_t: 4.2, phi_s: -5.1, s: 2380, s_zero: 31, R: 188.56 },
+      { rho_c: 511.9, phi_t: 3.7, phi_s: -14.9, s: 1760, s_zero: -12, R: 81.49 },
+    ],
+  },
+  {
+    id: 'refrigerants.temperatureFromPressure',
+    title: 'Temperature of a refrigerant of known pressure and density',
+    result: { symbol: 'T', ...T },
+    expression: 'p / (rho * R * (1 + phi_d))',
+    symbols: { p: pressure, rho, R, phi_d },
+    ...ofTheEquation,
+    compute: (v) => temperatureOfPressure(v.p!, v.rho!, v.R!, v.phi_d!),
+    examples: [
+      { p: 845000, rho: 17.6, R: 188.56, phi_d: -0.151 },
+      { p: 1160000, rho: 52.4, R: 81.49, phi_d: -0.118 },
+    ],
+  },
+  {
+    id: 'refrigerants.internalEnergy',
+    title: 'Internal energy of a refrigerant',
+    result: { symbol: 'u', meaning: 'internal energy', unit: 'J/kg' },
+    expression: 'h - p / rho',
+    symbols: { h: { meaning: 'enthalpy', unit: 'J/kg' }, p: pressure, rho },
+    source: 'definition of enthalpy',
+    validity: 'any state',
+    file: 'src/matter/refrigerants/equation/relations.ts',
+    compute: (v) => internalEnergyOf(v.h!, v.p!, v.rho!),
+    examples: [
+      { h: 591e3, p: 845000, rho: 17.6 },
+      { h: 412e3, p: 201000, rho: 9.6 },
+    ],
+  },
+  {
     id: 'refrigerants.pressure',
     title: 'Pressure of a refrigerant',
-    result: { symbol: 'p', meaning: 'pressure', unit: 'Pa' },
+    result: { symbol: 'p', meaning: 'pressure', unit: 'Pa', quantity: 'pressure' },
     expression: 'rho * R * T * (1 + phi_d)',
     symbols: { rho, R, T, phi_d },
     ...ofTheEquation,
@@ -86,7 +160,7 @@ export const refrigerantFormulas: readonly Formula[] = [
       T,
       phi_d,
       phi_t,
-      h_zero: { meaning: 'shift to 200 kJ/kg in the saturated liquid at 0 °C', unit: 'J/kg' },
+      h_zero: enthalpyShift,
     },
     ...ofTheEquation,
     compute: (v) => enthalpyOf(v.R!, v.T!, v.phi_d!, v.phi_t!, v.h_zero!),
@@ -98,11 +172,11 @@ export const refrigerantFormulas: readonly Formula[] = [
   {
     id: 'refrigerants.temperature',
     title: 'Temperature of a refrigerant of known enthalpy',
-    result: { symbol: 'T', meaning: 'temperature', unit: 'K' },
+    result: { symbol: 'T', meaning: 'temperature', unit: 'K', quantity: 'temperature' },
     expression: '(h - h_zero) / (R * (1 + phi_d + phi_t))',
     symbols: {
       h: { meaning: 'enthalpy', unit: 'J/kg' },
-      h_zero: { meaning: 'shift to 200 kJ/kg in the saturated liquid at 0 °C', unit: 'J/kg' },
+      h_zero: enthalpyShift,
       R,
       phi_d,
       phi_t,
@@ -123,7 +197,7 @@ export const refrigerantFormulas: readonly Formula[] = [
       R,
       phi_t,
       phi,
-      s_zero: { meaning: 'shift to 1 kJ/(kg K) in the saturated liquid at 0 °C', unit: 'J/(kg K)' },
+      s_zero: entropyShift,
     },
     ...ofTheEquation,
     compute: (v) => entropyOf(v.R!, v.phi_t!, v.phi!, v.s_zero!),
@@ -172,32 +246,13 @@ export const refrigerantFormulas: readonly Formula[] = [
     ],
   },
   {
-    id: 'refrigerants.mixture',
-    title: 'Property per mass inside the dome',
-    result: { symbol: 'y', meaning: 'enthalpy, entropy, internal energy or volume per mass', unit: 'its own' },
-    expression: '(1 - x) * y_liquid + x * y_vapour',
-    symbols: {
-      x: { meaning: 'quality, mass of vapour by mass', unit: '1' },
-      y_liquid: { meaning: 'value of the saturated liquid', unit: 'its own' },
-      y_vapour: { meaning: 'value of the saturated vapour', unit: 'its own' },
-    },
-    source: 'definition of quality',
-    validity: 'quality 0 to 1, both phases in equilibrium',
-    file: 'src/matter/refrigerants/equation/relations.ts',
-    compute: (v) => mixed(v.y_liquid!, v.y_vapour!, v.x!),
-    examples: [
-      { x: 0.27, y_liquid: 256e3, y_vapour: 398e3 },
-      { x: 0.81, y_liquid: 0.00085, y_vapour: 0.0691 },
-    ],
-  },
-  {
     id: 'refrigerants.surfaceTension',
     title: 'Surface tension, fit of two terms',
     result: { symbol: 'sigma', meaning: 'surface tension', unit: 'N/m' },
     expression: 'a1 * (1 - T / Tc)^n1 + a2 * (1 - T / Tc)^n2',
     symbols: {
       T,
-      Tc: { meaning: 'critical temperature of the fit', unit: 'K' },
+      Tc: { meaning: 'critical temperature of the fit', unit: 'K', quantity: 'temperature' },
       a1: { meaning: 'first factor', unit: 'N/m' },
       a2: { meaning: 'second factor', unit: 'N/m' },
       n1: { meaning: 'first exponent', unit: '1' },
@@ -212,4 +267,5 @@ export const refrigerantFormulas: readonly Formula[] = [
       { T: 273.15, Tc: 385.12, a1: -0.000124, a2: 0.05662, n1: 0.4318, n2: 1.263 },
     ],
   },
+  ...domeFormulas,
 ];

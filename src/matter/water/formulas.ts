@@ -11,8 +11,8 @@ import {
   waterViscosity,
 } from './properties.ts';
 
-const T: FormulaSymbol = { meaning: 'temperature of the water', unit: 'K' };
-const S: FormulaSymbol = { meaning: 'salinity, salt per sea water', unit: 'kg/kg' };
+const T: FormulaSymbol = { meaning: 'temperature of the water', unit: 'K', quantity: 'temperature' };
+const S: FormulaSymbol = { meaning: 'salinity, salt per sea water', unit: 'kg/kg', quantity: 'salinity' };
 const sharqawy =
   'Sharqawy, Lienhard & Zubair, Desalination and Water Treatment 16 (2010) 354 (equation numbers from memory)';
 const validity = '0 to 100 °C, salinity 0 to 0.12';
@@ -27,7 +27,7 @@ export const waterFormulas: readonly Formula[] = [
   {
     id: 'water.density',
     title: 'Density of fresh or sea water',
-    result: { symbol: 'rho', meaning: 'density', unit: 'kg/m³' },
+    result: { symbol: 'rho', meaning: 'density', unit: 'kg/m³', quantity: 'density' },
     expression:
       '999.9 + 2.034e-2*(T-273.15) - 6.162e-3*(T-273.15)^2 + 2.261e-5*(T-273.15)^3 - 4.657e-8*(T-273.15)^4 + 802.0*S - 2.001*S*(T-273.15) + 1.677e-2*S*(T-273.15)^2 - 3.060e-5*S*(T-273.15)^3 - 1.613e-5*S^2*(T-273.15)^2',
     symbols: { T, S },

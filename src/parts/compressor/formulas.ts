@@ -16,15 +16,23 @@ import { compressionEfficiencyFromPower, displacementFromFlow, massFlowFromCapac
 const pointFile = 'src/parts/compressor/point.ts';
 const ratingFile = 'src/parts/compressor/rating.ts';
 
-const massFlow: FormulaSymbol = { meaning: 'mass flow of refrigerant', unit: 'kg/s' };
-const displacement: FormulaSymbol = { meaning: 'displacement per revolution', unit: 'm³' };
+const massFlow: FormulaSymbol = { meaning: 'mass flow of refrigerant', unit: 'kg/s', quantity: 'massFlow' };
+const displacement: FormulaSymbol = { meaning: 'displacement per revolution', unit: 'm³', quantity: 'displacement' };
 const speed: FormulaSymbol = { meaning: 'speed of the shaft', unit: '1/s' };
-const density: FormulaSymbol = { meaning: 'density of the gas at the inlet of the shell', unit: 'kg/m³' };
+const density: FormulaSymbol = {
+  meaning: 'density of the gas at the inlet of the shell',
+  unit: 'kg/m³',
+  quantity: 'density',
+};
 const flowEfficiency: FormulaSymbol = { meaning: 'volumetric efficiency', unit: '1' };
 const isentropicWork: FormulaSymbol = { meaning: 'isentropic work, h_2s − h_1', unit: 'J/kg' };
 const compression: FormulaSymbol = { meaning: 'compression efficiency', unit: '1' };
-const friction: FormulaSymbol = { meaning: 'friction pressure: constant losses per swept volume flow', unit: 'Pa' };
-const power: FormulaSymbol = { meaning: 'electric power', unit: 'W' };
+const friction: FormulaSymbol = {
+  meaning: 'friction pressure: constant losses per swept volume flow',
+  unit: 'Pa',
+  quantity: 'pressureDifference',
+};
+const power: FormulaSymbol = { meaning: 'electric power', unit: 'W', quantity: 'electricPower' };
 const shellShare: FormulaSymbol = { meaning: 'share of the power that leaves through the shell', unit: '1' };
 const inletEnthalpy: FormulaSymbol = { meaning: 'enthalpy of the gas at the inlet of the shell', unit: 'J/kg' };
 
@@ -35,8 +43,8 @@ export const compressorFormulas: readonly Formula[] = [
     result: { symbol: 'r', meaning: 'pressure ratio', unit: '1' },
     expression: 'p_d / p_s',
     symbols: {
-      p_d: { meaning: 'discharge pressure, absolute', unit: 'Pa' },
-      p_s: { meaning: 'suction pressure, absolute', unit: 'Pa' },
+      p_d: { meaning: 'discharge pressure, absolute', unit: 'Pa', quantity: 'pressure' },
+      p_s: { meaning: 'suction pressure, absolute', unit: 'Pa', quantity: 'pressure' },
     },
     source: 'definition',
     validity: 'absolute pressures',
@@ -119,7 +127,7 @@ export const compressorFormulas: readonly Formula[] = [
   {
     id: 'compressor.overallEfficiency',
     title: 'Overall isentropic efficiency',
-    result: { symbol: 'eta_o', meaning: 'isentropic power over electric power', unit: '1' },
+    result: { symbol: 'eta_o', meaning: 'isentropic power over electric power', unit: '1', quantity: 'fraction' },
     expression: 'm * dh_s / W',
     symbols: { m: massFlow, dh_s: isentropicWork, W: power },
     source: 'definition',
@@ -134,7 +142,7 @@ export const compressorFormulas: readonly Formula[] = [
   {
     id: 'compressor.shellHeat',
     title: 'Heat that leaves through the shell',
-    result: { symbol: 'Q_s', meaning: 'heat that leaves through the shell', unit: 'W' },
+    result: { symbol: 'Q_s', meaning: 'heat that leaves through the shell', unit: 'W', quantity: 'power' },
     expression: 'f_s * W',
     symbols: { f_s: shellShare, W: power },
     source: 'share by class of machine: typical range, from memory',
@@ -167,7 +175,7 @@ export const compressorFormulas: readonly Formula[] = [
     result: { symbol: 'm', ...massFlow },
     expression: 'Q_e / (h_1 - h_l)',
     symbols: {
-      Q_e: { meaning: 'rated refrigerating capacity', unit: 'W' },
+      Q_e: { meaning: 'rated refrigerating capacity', unit: 'W', quantity: 'power' },
       h_1: inletEnthalpy,
       h_l: { meaning: 'enthalpy of the saturated liquid at the rating liquid temperature', unit: 'J/kg' },
     },

@@ -1,6 +1,6 @@
 // Formula records of the exchangers: the same functions the engine runs, in a form that people read and machines evaluate.
 
-import type { Formula, FormulaSymbol } from '../../quantities/index.ts';
+import type { Formula, FormulaSymbol, QuantityName } from '../../quantities/index.ts';
 import {
   effectivenessCounterFlow,
   effectivenessIsothermal,
@@ -34,21 +34,25 @@ const filmFile = 'src/parts/exchangers/films.ts';
 const effectivenessFile = 'src/parts/exchangers/effectiveness.ts';
 const relationFile = 'src/parts/exchangers/relations.ts';
 
-const s = (meaning: string, unit: string): FormulaSymbol => ({ meaning, unit });
-const r = (symbol: string, meaning: string, unit: string) => ({ symbol, meaning, unit });
+const s = (meaning: string, unit: string, quantity?: QuantityName): FormulaSymbol =>
+  quantity === undefined ? { meaning, unit } : { meaning, unit, quantity };
+const r = (symbol: string, meaning: string, unit: string, quantity?: QuantityName) => ({
+  symbol,
+  ...s(meaning, unit, quantity),
+});
 
 const Ra = s('Rayleigh number on the outer diameter', '1');
 const Pr = s('Prandtl number', '1');
 const Re = s('Reynolds number on the inner diameter', '1');
-const outer = s('outer diameter of the tube', 'm');
-const inner = s('inner diameter of the tube', 'm');
+const outer = s('outer diameter of the tube', 'm', 'length');
+const inner = s('inner diameter of the tube', 'm', 'length');
 const conductivity = s('thermal conductivity', 'W/(m K)');
-const density = s('density', 'kg/m³');
+const density = s('density', 'kg/m³', 'density');
 const heatCapacity = s('specific heat at constant pressure', 'J/(kg K)');
-const duty = s('heat carried', 'W');
+const duty = s('heat carried', 'W', 'power');
 const overall = s('overall coefficient on the outer area', 'W/(m² K)');
-const meanDifference = s('mean temperature difference', 'K');
-const difference = (end: string) => s(`temperature difference at ${end}`, 'K');
+const meanDifference = s('mean temperature difference', 'K', 'temperatureDifference');
+const difference = (end: string) => s(`temperature difference at ${end}`, 'K', 'temperatureDifference');
 const capacityFlow = s('capacity flow of the air', 'W/K');
 const effectiveness = s('effectiveness: share of the largest possible cooling', '1');
 const units = s('transfer units, UA over capacity flow', '1');
@@ -61,7 +65,7 @@ const filmFormulas: readonly Formula[] = [
     expression: '9.80665 * abs(beta) * dT * D^3 * rho^2 * c_p / (mu * k)',
     symbols: {
       beta: s('thermal expansion of the water', '1/K'),
-      dT: s('surface of the coil against the bulk of the water', 'K'),
+      dT: s('surface of the coil against the bulk of the water', 'K', 'temperatureDifference'),
       D: outer,
       rho: density,
       c_p: heatCapacity,
@@ -136,7 +140,11 @@ const filmFormulas: readonly Formula[] = [
     title: 'Film coefficient from a Nusselt number',
     result: r('h', 'film coefficient', 'W/(m² K)'),
     expression: 'Nu * k / D',
-    symbols: { Nu: s('Nusselt number', '1'), k: conductivity, D: s('diameter the Nusselt number is built on', 'm') },
+    symbols: {
+      Nu: s('Nusselt number', '1'),
+      k: conductivity,
+      D: s('diameter the Nusselt number is built on', 'm', 'length'),
+    },
     source: 'definition',
     validity: 'any',
     file: relationFile,
@@ -152,7 +160,7 @@ const resistanceFormulas: readonly Formula[] = [
   {
     id: 'exchanger.tubeWall',
     title: 'Resistance of the tube wall, on its outer area',
-    result: r('R_w', 'resistance of the wall', 'm² K/W'),
+    result: r('R_w', 'resistance of the wall', 'm² K/W', 'surfaceResistance'),
     expression: 'D_o * log(D_o / D_i) / (2 * k)',
     symbols: { D_o: outer, D_i: inner, k: conductivity },
     source: 'conduction through a cylinder',
@@ -171,8 +179,8 @@ const resistanceFormulas: readonly Formula[] = [
     expression: '1 / (1/h_w + R_f + R_w + D_o / (D_i * h_i))',
     symbols: {
       h_w: s('film of the tank water', 'W/(m² K)'),
-      R_f: s('fouling on the tank-water side', 'm² K/W'),
-      R_w: s('resistance of the wall', 'm² K/W'),
+      R_f: s('fouling on the tank-water side', 'm² K/W', 'surfaceResistance'),
+      R_w: s('resistance of the wall', 'm² K/W', 'surfaceResistance'),
       D_o: outer,
       D_i: inner,
       h_i: s('film inside the tube, on inner area', 'W/(m² K)'),
@@ -193,7 +201,7 @@ const resistanceFormulas: readonly Formula[] = [
     expression: '1 / (1/h_r + R_f + 1/h_l)',
     symbols: {
       h_r: s('film of the condensing refrigerant', 'W/(m² K)'),
-      R_f: s('fouling', 'm² K/W'),
+      R_f: s('fouling', 'm² K/W', 'surfaceResistance'),
       h_l: s('film of the loop water', 'W/(m² K)'),
     },
     source: 'resistances in series, wall left out; both films assumed',
@@ -223,7 +231,7 @@ const resistanceFormulas: readonly Formula[] = [
   {
     id: 'exchanger.length',
     title: 'Length of tube that an area implies',
-    result: r('L', 'length of tube', 'm'),
+    result: r('L', 'length of tube', 'm', 'length'),
     expression: 'A / (pi * D_o)',
     symbols: { A: s('outer area', 'm²'), D_o: outer },
     source: 'geometry',
@@ -241,7 +249,7 @@ const differenceFormulas: readonly Formula[] = [
   {
     id: 'exchanger.logarithmicMean',
     title: 'Logarithmic mean temperature difference',
-    result: r('dT_m', meanDifference.meaning, 'K'),
+    result: r('dT_m', meanDifference.meaning, 'K', 'temperatureDifference'),
     expression: '(dT_1 - dT_2) / log(dT_1 / dT_2)',
     symbols: { dT_1: difference('one end'), dT_2: difference('the other end') },
     source: 'textbook definition',
@@ -300,7 +308,11 @@ const airFormulas: readonly Formula[] = [
     title: 'Capacity flow of air that the duty needs',
     result: r('C', capacityFlow.meaning, 'W/K'),
     expression: 'Q / (eps * dT)',
-    symbols: { Q: duty, eps: effectiveness, dT: s('air at the inlet minus evaporating temperature', 'K') },
+    symbols: {
+      Q: duty,
+      eps: effectiveness,
+      dT: s('air at the inlet minus evaporating temperature', 'K', 'temperatureDifference'),
+    },
     source: 'definition of effectiveness, one side isothermal',
     validity: 'dry coil',
     file: relationFile,
@@ -313,12 +325,12 @@ const airFormulas: readonly Formula[] = [
   {
     id: 'exchanger.airVolumeFlow',
     title: 'Volume flow of moist air',
-    result: r('V', 'volume flow at the inlet', 'm³/s'),
+    result: r('V', 'volume flow at the inlet', 'm³/s', 'volumeFlow'),
     expression: 'C / (rho_da * (1006 + 1860 * W))',
     symbols: {
       C: capacityFlow,
-      rho_da: s('dry air in a cubic metre of moist air', 'kg/m³'),
-      W: s('humidity ratio', 'kg/kg'),
+      rho_da: s('dry air in a cubic metre of moist air', 'kg/m³', 'density'),
+      W: s('humidity ratio', 'kg/kg', 'humidityRatio'),
     },
     source: 'ASHRAE Handbook Fundamentals, moist air: 1006 and 1860 J/(kg K)',
     validity: 'near room temperature',
@@ -334,7 +346,7 @@ const airFormulas: readonly Formula[] = [
     title: 'Face area for a face velocity',
     result: r('A_face', 'face area', 'm²'),
     expression: 'V / w',
-    symbols: { V: s('volume flow at the inlet', 'm³/s'), w: s('air speed before the face', 'm/s') },
+    symbols: { V: s('volume flow at the inlet', 'm³/s', 'volumeFlow'), w: s('air speed before the face', 'm/s') },
     source: 'continuity',
     validity: 'any',
     file: relationFile,

@@ -1,7 +1,7 @@
 // Formula records of the water at the coil and of the intermediate loop: temperatures, properties of the film, flow in the
 // tube, and the differences that drive the heat.
 
-import type { Formula, FormulaSymbol } from '../../quantities/index.ts';
+import type { Formula, FormulaSymbol, QuantityName } from '../../quantities/index.ts';
 import { nusseltInsideTube } from './films.ts';
 import { loopInlet, loopMassFlow, loopOutlet, loopTemperature, reynoldsNumber, tubeVelocity } from './loop-water.ts';
 import { finnedAreaFor, innerDiameterOf, surfaceDifference, temperatureDifference } from './relations.ts';
@@ -11,22 +11,24 @@ const loopFile = 'src/parts/exchangers/loop-water.ts';
 const relationFile = 'src/parts/exchangers/relations.ts';
 const waterFile = 'src/parts/exchangers/water-film.ts';
 
-const s = (meaning: string, unit: string): FormulaSymbol => ({ meaning, unit });
-const r = (symbol: string, { meaning, unit }: FormulaSymbol) => ({ symbol, meaning, unit });
+const s = (meaning: string, unit: string, quantity?: QuantityName): FormulaSymbol =>
+  quantity === undefined ? { meaning, unit } : { meaning, unit, quantity };
+const r = (symbol: string, about: FormulaSymbol) => ({ symbol, ...about });
 
-const kelvin = (meaning: string) => s(meaning, 'K');
+const kelvin = (meaning: string) => s(meaning, 'K', 'temperature');
+const difference = (meaning: string) => s(meaning, 'K', 'temperatureDifference');
 const coefficient = (meaning: string) => s(meaning, 'W/(m² K)');
-const inner = s('inner diameter of the tube', 'm');
-const density = s('density', 'kg/m³');
+const inner = s('inner diameter of the tube', 'm', 'length');
+const density = s('density', 'kg/m³', 'density');
 const heatCapacity = s('specific heat at constant pressure', 'J/(kg K)');
 const viscosity = s('dynamic viscosity', 'Pa s');
 const velocity = s('velocity in the tube', 'm/s');
-const massFlow = s('mass flow of loop water', 'kg/s');
+const massFlow = s('mass flow of loop water', 'kg/s', 'massFlow');
 const Re = s('Reynolds number on the inner diameter', '1');
 const Pr = s('Prandtl number', '1');
-const change = kelvin('how far the loop water cools on its way through the tank');
+const change = difference('how far the loop water cools on its way through the tank');
 const loopMean = kelvin('mean temperature of the loop water');
-const delta = kelvin('surface of the coil against the bulk of the water');
+const delta = difference('surface of the coil against the bulk of the water');
 
 /** Churchill's friction factor and Gnielinski's Nusselt number of a smooth tube at a Reynolds number, written out. */
 const friction = (re: string) =>
@@ -41,7 +43,7 @@ const waterFormulas: readonly Formula[] = [
     result: r('dT', delta),
     expression: 'dT_m * U / h_w',
     symbols: {
-      dT_m: kelvin('mean temperature difference'),
+      dT_m: difference('mean temperature difference'),
       U: coefficient('overall coefficient on the outer area'),
       h_w: coefficient('film of the tank water'),
     },
@@ -89,7 +91,7 @@ const waterFormulas: readonly Formula[] = [
     title: 'Inner diameter of the tube',
     result: r('D_i', inner),
     expression: 'D_o - 2 * s',
-    symbols: { D_o: s('outer diameter of the tube', 'm'), s: s('thickness of the wall', 'm') },
+    symbols: { D_o: s('outer diameter of the tube', 'm', 'length'), s: s('thickness of the wall', 'm', 'length') },
     source: 'geometry',
     validity: 'wall below half of the outer diameter',
     file: relationFile,
@@ -102,7 +104,7 @@ const waterFormulas: readonly Formula[] = [
   {
     id: 'exchanger.temperatureDifference',
     title: 'Difference of two temperatures',
-    result: r('dT', kelvin('temperature difference')),
+    result: r('dT', difference('temperature difference')),
     expression: 'T_1 - T_2',
     symbols: { T_1: kelvin('the warmer one'), T_2: kelvin('the colder one') },
     source: 'definition',
@@ -186,7 +188,7 @@ const flowFormulas: readonly Formula[] = [
     title: 'Mass flow of loop water that carries the heat',
     result: r('m', massFlow),
     expression: 'Q / (c_p * dT)',
-    symbols: { Q: s('heat carried', 'W'), c_p: heatCapacity, dT: change },
+    symbols: { Q: s('heat carried', 'W', 'power'), c_p: heatCapacity, dT: change },
     source: 'energy balance',
     validity: 'loop without losses',
     file: loopFile,

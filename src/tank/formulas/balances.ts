@@ -1,6 +1,6 @@
 // The formula records of gains, water lost, what the room receives, and the sums behind a lid's balance.
 
-import type { Formula, FormulaSymbol } from '../../quantities/index.ts';
+import type { Formula, FormulaSymbol, FormulaValues } from '../../quantities/index.ts';
 import { evaporationFromHeat } from '../exchange.ts';
 import { mean, transmittance } from '../films.ts';
 import { lightHeat, pumpHeat } from '../gains.ts';
@@ -9,11 +9,12 @@ import { examplesOf, latentSymbols, pathsFromSymbols, sensibleSymbols, symbolsOf
 
 const file = 'src/tank/load.ts';
 const gainsFile = 'src/tank/gains.ts';
-const watts = (meaning: string): FormulaSymbol => ({ meaning, unit: 'W' });
-const flow = (meaning: string): FormulaSymbol => ({ meaning, unit: 'kg/s' });
+const watts = (meaning: string): FormulaSymbol => ({ meaning, unit: 'W', quantity: 'power' });
+const electric = (meaning: string): FormulaSymbol => ({ meaning, unit: 'W', quantity: 'electricPower' });
+const flow = (meaning: string): FormulaSymbol => ({ meaning, unit: 'kg/s', quantity: 'evaporation' });
 const area = (meaning: string): FormulaSymbol => ({ meaning: `area, ${meaning}`, unit: 'm²' });
 const coefficient = (meaning: string): FormulaSymbol => ({ meaning: `transmittance, ${meaning}`, unit: 'W/(m² K)' });
-const resistance = (meaning: string): FormulaSymbol => ({ meaning, unit: 'm² K/W' });
+const resistance = (meaning: string): FormulaSymbol => ({ meaning, unit: 'm² K/W', quantity: 'thermalResistance' });
 const share: FormulaSymbol = { meaning: 'share that ends in the water', unit: '1' };
 
 export const balanceFormulas: readonly Formula[] = [
@@ -22,7 +23,7 @@ export const balanceFormulas: readonly Formula[] = [
     title: 'Heat of the pumps that stays in the water',
     result: { symbol: 'Q_pump', ...watts('heat into the water') },
     expression: 'P * phi',
-    symbols: { P: watts('electricity of the pumps'), phi: share },
+    symbols: { P: electric('electricity of the pumps'), phi: share },
     source: 'energy balance',
     validity: 'on all day',
     file: gainsFile,
@@ -38,7 +39,7 @@ export const balanceFormulas: readonly Formula[] = [
     result: { symbol: 'Q_light', ...watts('heat into the water, mean over the day') },
     expression: 'P * t * phi / 86400',
     symbols: {
-      P: watts('electricity of the lights while on'),
+      P: electric('electricity of the lights while on'),
       t: { meaning: 'time on per day', unit: 's' },
       phi: share,
     },
@@ -108,21 +109,14 @@ export const balanceFormulas: readonly Formula[] = [
     compute: (v) => latentToRoom(pathsFromSymbols(v)),
     examples: examplesOf(latentSymbols),
   },
-  {
-    id: 'tank.mean',
-    title: 'Mean of two temperatures or vapour pressures',
-    result: { symbol: 'x_m', meaning: 'mean', unit: 'K or Pa' },
-    expression: '(x_1 + x_2) / 2',
-    symbols: { x_1: { meaning: 'one of them', unit: 'K or Pa' }, x_2: { meaning: 'the other', unit: 'K or Pa' } },
-    source: 'definition',
-    validity: 'any',
-    file: 'src/tank/films.ts',
-    compute: (v) => mean(v.x_1!, v.x_2!),
-    examples: [
-      { x_1: 298.78, x_2: 292.4 },
-      { x_1: 3294.6, x_2: 2810.3 },
-    ],
-  },
+  meanOf('temperature', 'tank.meanTemperature', { unit: 'K', quantity: 'temperature' }, [
+    { x_1: 298.78, x_2: 292.4 },
+    { x_1: 286.15, x_2: 301.5 },
+  ]),
+  meanOf('vapour pressure', 'tank.meanVapourPressure', { unit: 'Pa', quantity: 'pressure' }, [
+    { x_1: 3294.6, x_2: 2810.3 },
+    { x_1: 2204.8, x_2: 1630.1 },
+  ]),
   {
     id: 'tank.transmittance',
     title: 'Transmittance of a face (U-value)',
@@ -169,3 +163,24 @@ export const balanceFormulas: readonly Formula[] = [
     ],
   },
 ];
+
+/** The mean of two values of one quantity. */
+function meanOf(
+  what: string,
+  id: string,
+  counted: Pick<FormulaSymbol, 'unit' | 'quantity'>,
+  examples: readonly FormulaValues[],
+): Formula {
+  return {
+    id,
+    title: `Mean of two values of the ${what}`,
+    result: { symbol: 'x_m', meaning: `mean ${what}`, ...counted },
+    expression: '(x_1 + x_2) / 2',
+    symbols: { x_1: { meaning: 'one of them', ...counted }, x_2: { meaning: 'the other', ...counted } },
+    source: 'definition',
+    validity: 'any',
+    file: 'src/tank/films.ts',
+    compute: (v) => mean(v.x_1!, v.x_2!),
+    examples,
+  };
+}

@@ -16,14 +16,15 @@ import {
 } from '../headspace.ts';
 
 const file = 'src/tank/headspace.ts';
-const d: FormulaSymbol = { meaning: 'height of the trapped air', unit: 'm' };
+const d: FormulaSymbol = { meaning: 'height of the trapped air', unit: 'm', quantity: 'length' };
 const Nu: FormulaSymbol = { meaning: 'Nusselt number', unit: '1' };
-const T_w: FormulaSymbol = { meaning: 'temperature of the water', unit: 'K' };
-const T_l: FormulaSymbol = { meaning: 'temperature of the damp inner faces', unit: 'K' };
+const T_w: FormulaSymbol = { meaning: 'temperature of the water', unit: 'K', quantity: 'temperature' };
+const T_l: FormulaSymbol = { meaning: 'temperature of the damp inner faces', unit: 'K', quantity: 'temperature' };
 
-const rho: FormulaSymbol = { meaning: 'density of the trapped air', unit: 'kg/m³' };
-const kelvin = (meaning: string): FormulaSymbol => ({ meaning, unit: 'K' });
-const pascal = (meaning: string): FormulaSymbol => ({ meaning, unit: 'Pa' });
+const rho: FormulaSymbol = { meaning: 'density of the trapped air', unit: 'kg/m³', quantity: 'density' };
+const level = (meaning: string): FormulaSymbol => ({ meaning, unit: 'K', quantity: 'temperature' });
+const difference = (meaning: string): FormulaSymbol => ({ meaning, unit: 'K', quantity: 'temperatureDifference' });
+const pascal = (meaning: string): FormulaSymbol => ({ meaning, unit: 'Pa', quantity: 'pressure' });
 
 const airFormulas: readonly Formula[] = [
   {
@@ -44,12 +45,12 @@ const airFormulas: readonly Formula[] = [
   {
     id: 'tank.lidVapourDensity',
     title: 'Vapour density at the underside of the lid',
-    result: { symbol: 'rho_l', meaning: 'vapour density at the lid', unit: 'kg/m³' },
+    result: { symbol: 'rho_l', meaning: 'vapour density at the lid', unit: 'kg/m³', quantity: 'density' },
     expression: 'min(p_ws / (287.042 / 0.621945 * T_l), rho_w)',
     symbols: {
       p_ws: pascal('saturation vapour pressure at the lid'),
       T_l,
-      rho_w: { meaning: 'vapour density over the water', unit: 'kg/m³' },
+      rho_w: { meaning: 'vapour density over the water', unit: 'kg/m³', quantity: 'density' },
     },
     source: 'ideal gas; never above that over the water',
     validity: 'steady state',
@@ -63,9 +64,9 @@ const airFormulas: readonly Formula[] = [
   {
     id: 'tank.virtualDifference',
     title: 'Difference of the virtual temperatures',
-    result: { symbol: 'dT_v', ...kelvin('virtual temperature at the water minus at the lid') },
+    result: { symbol: 'dT_v', ...difference('virtual temperature at the water minus at the lid') },
     expression: 'T_vw - T_vl',
-    symbols: { T_vw: kelvin('virtual temperature at the water'), T_vl: kelvin('virtual temperature at the lid') },
+    symbols: { T_vw: level('virtual temperature at the water'), T_vl: level('virtual temperature at the lid') },
     source: 'definition',
     validity: 'any',
     file,
@@ -114,9 +115,13 @@ const crossingFormulas: readonly Formula[] = [
     result: { symbol: 'Ra', meaning: 'Rayleigh number', unit: '1' },
     expression: '9.80665 * max(0, dT_v) * d^3 / (T_vm * nu * alpha)',
     symbols: {
-      dT_v: { meaning: 'virtual temperature at the water minus at the lid', unit: 'K' },
+      dT_v: {
+        meaning: 'virtual temperature at the water minus at the lid',
+        unit: 'K',
+        quantity: 'temperatureDifference',
+      },
       d,
-      T_vm: { meaning: 'mean virtual temperature', unit: 'K' },
+      T_vm: { meaning: 'mean virtual temperature', unit: 'K', quantity: 'temperature' },
       nu: { meaning: 'kinematic viscosity', unit: 'm²/s' },
       alpha: { meaning: 'thermal diffusivity', unit: 'm²/s' },
     },
@@ -180,8 +185,12 @@ const crossingFormulas: readonly Formula[] = [
       Nu,
       D: { meaning: 'diffusivity of vapour in air', unit: 'm²/s' },
       d,
-      rho_w: { meaning: 'vapour density over the water', unit: 'kg/m³' },
-      rho_l: { meaning: 'vapour density at the lid; that over the water where the lid is dry', unit: 'kg/m³' },
+      rho_w: { meaning: 'vapour density over the water', unit: 'kg/m³', quantity: 'density' },
+      rho_l: {
+        meaning: 'vapour density at the lid; that over the water where the lid is dry',
+        unit: 'kg/m³',
+        quantity: 'density',
+      },
     },
     source: 'analogy of heat and mass transfer, Sherwood number taken as the Nusselt number',
     validity: 'as the Nusselt number',
@@ -198,7 +207,7 @@ const crossingFormulas: readonly Formula[] = [
     result: { symbol: 'T_l', ...T_l },
     expression: 'T_r + A * (q_c + q_r + m_v * h_fg) / (U_lid * A + H_dry)',
     symbols: {
-      T_r: { meaning: 'temperature of the room', unit: 'K' },
+      T_r: { meaning: 'temperature of the room', unit: 'K', quantity: 'temperature' },
       A: { meaning: 'covered water surface', unit: 'm²' },
       q_c: { meaning: 'convection across the trapped air', unit: 'W/m²' },
       q_r: { meaning: 'radiation across the trapped air', unit: 'W/m²' },

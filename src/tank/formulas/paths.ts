@@ -37,7 +37,9 @@ export const sensibleSymbols: readonly string[] = paths
 /** Meaning and unit of these symbols. */
 export function symbolsOf(symbols: readonly string[]): Readonly<Record<string, FormulaSymbol>> {
   const meanings = Object.fromEntries(Object.values(pathSymbols));
-  return Object.fromEntries(symbols.map((symbol) => [symbol, { meaning: meanings[symbol]!, unit: 'W' }]));
+  return Object.fromEntries(
+    symbols.map((symbol) => [symbol, { meaning: meanings[symbol]!, unit: 'W', quantity: 'power' }]),
+  );
 }
 
 /** The paths whose symbols have a value. */

@@ -15,17 +15,17 @@ import { waterVapourPressure } from '../vapour.ts';
 
 const file = 'src/tank/surface.ts';
 const exchangeFile = 'src/tank/exchange.ts';
-const T_w: FormulaSymbol = { meaning: 'temperature of the water', unit: 'K' };
-const T_r: FormulaSymbol = { meaning: 'temperature of the room', unit: 'K' };
-const p_w: FormulaSymbol = { meaning: 'vapour pressure over the water', unit: 'Pa' };
-const p_r: FormulaSymbol = { meaning: 'vapour pressure in the room', unit: 'Pa' };
-const p: FormulaSymbol = { meaning: 'atmospheric pressure', unit: 'Pa' };
+const T_w: FormulaSymbol = { meaning: 'temperature of the water', unit: 'K', quantity: 'temperature' };
+const T_r: FormulaSymbol = { meaning: 'temperature of the room', unit: 'K', quantity: 'temperature' };
+const p_w: FormulaSymbol = { meaning: 'vapour pressure over the water', unit: 'Pa', quantity: 'pressure' };
+const p_r: FormulaSymbol = { meaning: 'vapour pressure in the room', unit: 'Pa', quantity: 'pressure' };
+const p: FormulaSymbol = { meaning: 'atmospheric pressure', unit: 'Pa', quantity: 'pressure' };
 const A: FormulaSymbol = { meaning: 'open water surface', unit: 'm²' };
 const K: FormulaSymbol = { meaning: 'evaporation per area and vapour pressure difference', unit: 'kg/(s m² Pa)' };
 const h_fg: FormulaSymbol = { meaning: 'latent heat of evaporation', unit: 'J/kg' };
-const m_e: FormulaSymbol = { meaning: 'evaporation', unit: 'kg/s' };
-const W_r: FormulaSymbol = { meaning: 'humidity ratio of the room', unit: 'kg/kg' };
-const m_da: FormulaSymbol = { meaning: 'dry air blown through the water', unit: 'kg/s' };
+const m_e: FormulaSymbol = { meaning: 'evaporation', unit: 'kg/s', quantity: 'evaporation' };
+const W_r: FormulaSymbol = { meaning: 'humidity ratio of the room', unit: 'kg/kg', quantity: 'humidityRatio' };
+const m_da: FormulaSymbol = { meaning: 'dry air blown through the water', unit: 'kg/s', quantity: 'massFlow' };
 
 /** Dry air per volume at the water surface and in the room, as the quiet-water formula wants them. */
 const rho_w = '((p - p_w) / (287.042 * T_w))';
@@ -39,7 +39,7 @@ export const surfaceFormulas: readonly Formula[] = [
     expression: 'a_w * p_ws',
     symbols: {
       a_w: { meaning: 'lowering by salt', unit: '1' },
-      p_ws: { meaning: 'saturation vapour pressure of pure water', unit: 'Pa' },
+      p_ws: { meaning: 'saturation vapour pressure of pure water', unit: 'Pa', quantity: 'pressure' },
     },
     source: 'definition of the activity of water',
     validity: 'surface as warm as the bulk',
@@ -119,7 +119,7 @@ export const surfaceFormulas: readonly Formula[] = [
   {
     id: 'tank.evaporationHeat',
     title: 'Heat taken by vapour',
-    result: { symbol: 'Q_e', meaning: 'latent heat out of the tank', unit: 'W' },
+    result: { symbol: 'Q_e', meaning: 'latent heat out of the tank', unit: 'W', quantity: 'power' },
     expression: 'm_e * h_fg',
     symbols: { m_e, h_fg },
     source: 'definition of the latent heat',
@@ -149,7 +149,7 @@ export const surfaceFormulas: readonly Formula[] = [
   {
     id: 'tank.surfaceConvection',
     title: 'Convection from the open surface',
-    result: { symbol: 'Q_c', meaning: 'sensible heat out of the tank', unit: 'W' },
+    result: { symbol: 'Q_c', meaning: 'sensible heat out of the tank', unit: 'W', quantity: 'power' },
     expression: 'h_c * A * (T_w - T_r)',
     symbols: { h_c: { meaning: 'convective coefficient', unit: 'W/(m² K)' }, A, T_w, T_r },
     source: 'definition of the coefficient',
@@ -164,7 +164,7 @@ export const surfaceFormulas: readonly Formula[] = [
   {
     id: 'tank.surfaceRadiation',
     title: 'Long-wave radiation from the open surface',
-    result: { symbol: 'Q_r', meaning: 'sensible heat out of the tank', unit: 'W' },
+    result: { symbol: 'Q_r', meaning: 'sensible heat out of the tank', unit: 'W', quantity: 'power' },
     expression: '0.95 * 5.670374419e-8 * A * (T_w^4 - T_r^4)',
     symbols: { A, T_w, T_r },
     source: 'Stefan-Boltzmann law; emissivity of water 0.95 from memory of handbooks',
@@ -179,13 +179,13 @@ export const surfaceFormulas: readonly Formula[] = [
   {
     id: 'tank.makeUpHeat',
     title: 'Heat that warms the make-up water',
-    result: { symbol: 'Q_m', meaning: 'sensible heat', unit: 'W' },
+    result: { symbol: 'Q_m', meaning: 'sensible heat', unit: 'W', quantity: 'power' },
     expression: 'm_e * c_p * (T_w - T_m)',
     symbols: {
       m_e,
       c_p: { meaning: 'specific heat of fresh water', unit: 'J/(kg K)' },
       T_w,
-      T_m: { meaning: 'temperature of the make-up water: the room', unit: 'K' },
+      T_m: { meaning: 'temperature of the make-up water: the room', unit: 'K', quantity: 'temperature' },
     },
     source: 'energy balance',
     validity: 'all vapour is made up with fresh water at room temperature',
@@ -202,8 +202,8 @@ export const surfaceFormulas: readonly Formula[] = [
     result: { symbol: 'm_da', ...m_da },
     expression: 'V * rho_da',
     symbols: {
-      V: { meaning: 'air flow at room state', unit: 'm³/s' },
-      rho_da: { meaning: 'dry air per volume in the room', unit: 'kg/m³' },
+      V: { meaning: 'air flow at room state', unit: 'm³/s', quantity: 'volumeFlow' },
+      rho_da: { meaning: 'dry air per volume in the room', unit: 'kg/m³', quantity: 'density' },
     },
     source: 'definition',
     validity: 'air drawn from the room',
@@ -219,7 +219,11 @@ export const surfaceFormulas: readonly Formula[] = [
     title: 'Evaporation into air blown through the water',
     result: { symbol: 'm_b', ...m_e },
     expression: 'm_da * (W_s - W_r)',
-    symbols: { m_da, W_s: { meaning: 'humidity ratio saturated at the water', unit: 'kg/kg' }, W_r },
+    symbols: {
+      m_da,
+      W_s: { meaning: 'humidity ratio saturated at the water', unit: 'kg/kg', quantity: 'humidityRatio' },
+      W_r,
+    },
     source: 'mass balance; the bubbles leave saturated',
     validity: 'fine bubbles',
     file: exchangeFile,
@@ -232,7 +236,7 @@ export const surfaceFormulas: readonly Formula[] = [
   {
     id: 'tank.airStoneHeat',
     title: 'Sensible heat of air blown through the water',
-    result: { symbol: 'Q_b', meaning: 'sensible heat', unit: 'W' },
+    result: { symbol: 'Q_b', meaning: 'sensible heat', unit: 'W', quantity: 'power' },
     expression: 'm_da * (1006 + 1860 * W_r) * (T_w - T_r)',
     symbols: { m_da, W_r, T_w, T_r },
     source: 'energy balance; the bubbles leave as warm as the water',

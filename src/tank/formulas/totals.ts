@@ -1,13 +1,20 @@
 // The formula records of geometry, sums, the net load and a measured tank.
 
-import type { Formula, FormulaSymbol } from '../../quantities/index.ts';
+import type { Formula, FormulaSymbol, FormulaValues } from '../../quantities/index.ts';
 import { faceArea, freeboardHeat, headspaceGap, heatCapacity, netLoad, sumOfPaths, waterVolume } from '../load.ts';
 import { difference, meanPower, scaledHeat, shareOfLoss } from '../measured.ts';
 import { allSymbols, examplesOf, pathsFromSymbols, symbolsOf } from './paths.ts';
 
 const file = 'src/tank/load.ts';
 const measuredFile = 'src/tank/measured.ts';
-const watts = (meaning: string): FormulaSymbol => ({ meaning, unit: 'W' });
+/** What a number is counted in, and of what. */
+type Counted = Pick<FormulaSymbol, 'unit' | 'quantity'>;
+
+const warmth: Counted = { unit: 'K', quantity: 'temperature' };
+const warmthDifference: Counted = { unit: 'K', quantity: 'temperatureDifference' };
+const vapour: Counted = { unit: 'Pa', quantity: 'pressure' };
+const vapourDifference: Counted = { unit: 'Pa', quantity: 'pressureDifference' };
+const watts = (meaning: string): FormulaSymbol => ({ meaning, unit: 'W', quantity: 'power' });
 
 export const totalFormulas: readonly Formula[] = [
   {
@@ -17,8 +24,8 @@ export const totalFormulas: readonly Formula[] = [
     expression: 'n * b * h',
     symbols: {
       n: { meaning: 'number of faces, or share of one', unit: '1' },
-      b: { meaning: 'breadth', unit: 'm' },
-      h: { meaning: 'height, or the other breadth', unit: 'm' },
+      b: { meaning: 'breadth', unit: 'm', quantity: 'length' },
+      h: { meaning: 'height, or the other breadth', unit: 'm', quantity: 'length' },
     },
     source: 'geometry',
     validity: 'inner dimensions, flat corners',
@@ -32,9 +39,12 @@ export const totalFormulas: readonly Formula[] = [
   {
     id: 'tank.headspaceGap',
     title: 'Height of the air between water and rim',
-    result: { symbol: 'd', meaning: 'height of the trapped air', unit: 'm' },
+    result: { symbol: 'd', meaning: 'height of the trapped air', unit: 'm', quantity: 'length' },
     expression: 'H - D',
-    symbols: { H: { meaning: 'inner height', unit: 'm' }, D: { meaning: 'depth of the water', unit: 'm' } },
+    symbols: {
+      H: { meaning: 'inner height', unit: 'm', quantity: 'length' },
+      D: { meaning: 'depth of the water', unit: 'm', quantity: 'length' },
+    },
     source: 'geometry',
     validity: 'lid at the rim',
     file,
@@ -66,12 +76,12 @@ export const totalFormulas: readonly Formula[] = [
   {
     id: 'tank.waterVolume',
     title: 'Water in a rectangular tank',
-    result: { symbol: 'V', meaning: 'volume', unit: 'm³' },
+    result: { symbol: 'V', meaning: 'volume', unit: 'm³', quantity: 'volume' },
     expression: 'L * B * D',
     symbols: {
-      L: { meaning: 'inner length', unit: 'm' },
-      B: { meaning: 'inner width', unit: 'm' },
-      D: { meaning: 'depth of the water', unit: 'm' },
+      L: { meaning: 'inner length', unit: 'm', quantity: 'length' },
+      B: { meaning: 'inner width', unit: 'm', quantity: 'length' },
+      D: { meaning: 'depth of the water', unit: 'm', quantity: 'length' },
     },
     source: 'geometry',
     validity: 'gravel and rock not taken off',
@@ -88,8 +98,8 @@ export const totalFormulas: readonly Formula[] = [
     result: { symbol: 'C', meaning: 'heat capacity', unit: 'J/K' },
     expression: 'V * rho * c_p',
     symbols: {
-      V: { meaning: 'volume', unit: 'm³' },
-      rho: { meaning: 'density', unit: 'kg/m³' },
+      V: { meaning: 'volume', unit: 'm³', quantity: 'volume' },
+      rho: { meaning: 'density', unit: 'kg/m³', quantity: 'density' },
       c_p: { meaning: 'specific heat', unit: 'J/(kg K)' },
     },
     source: 'definition',
@@ -104,7 +114,7 @@ export const totalFormulas: readonly Formula[] = [
   {
     id: 'tank.loss',
     title: 'Heat leaving the water by all paths',
-    result: { symbol: 'Q_loss', meaning: 'whole loss', unit: 'W' },
+    result: { symbol: 'Q_loss', meaning: 'whole loss', unit: 'W', quantity: 'power' },
     expression: allSymbols.join(' + '),
     symbols: symbolsOf(allSymbols),
     source: 'energy balance',
@@ -116,7 +126,7 @@ export const totalFormulas: readonly Formula[] = [
   {
     id: 'tank.load',
     title: 'Net heating needed',
-    result: { symbol: 'Q_load', meaning: 'heating needed', unit: 'W' },
+    result: { symbol: 'Q_load', meaning: 'heating needed', unit: 'W', quantity: 'power' },
     expression: 'Q_loss - Q_pump - Q_light',
     symbols: {
       Q_loss: watts('whole loss'),
@@ -135,7 +145,7 @@ export const totalFormulas: readonly Formula[] = [
   {
     id: 'tank.meanPower',
     title: 'Mean power of the heater while it was measured',
-    result: { symbol: 'P', meaning: 'mean power', unit: 'W' },
+    result: { symbol: 'P', meaning: 'mean power', unit: 'W', quantity: 'electricPower' },
     expression: 'E / t',
     symbols: { E: { meaning: 'energy used', unit: 'J' }, t: { meaning: 'duration', unit: 's' } },
     source: 'definition',
@@ -150,11 +160,11 @@ export const totalFormulas: readonly Formula[] = [
   {
     id: 'tank.measuredShare',
     title: 'Share of the loss while it was measured',
-    result: { symbol: 'Q_then', meaning: 'this share of the loss', unit: 'W' },
+    result: { symbol: 'Q_then', meaning: 'this share of the loss', unit: 'W', quantity: 'power' },
     expression: 's * (P + Q_pump + Q_light)',
     symbols: {
       s: { meaning: 'share that leaves as vapour, or one minus it', unit: '1' },
-      P: watts('mean power of the heater'),
+      P: { meaning: 'mean power of the heater', unit: 'W', quantity: 'electricPower' },
       Q_pump: watts('heat of the pumps that stays in the water'),
       Q_light: watts('heat of the lights that stays in the water'),
     },
@@ -167,41 +177,62 @@ export const totalFormulas: readonly Formula[] = [
       { s: 0.6, P: 118, Q_pump: 6, Q_light: 2.5 },
     ],
   },
-  {
-    id: 'tank.difference',
-    title: 'Difference between the water and the room',
-    result: { symbol: 'difference', meaning: 'difference of temperature or vapour pressure', unit: 'K or Pa' },
+  differenceOf('temperature', 'tank.temperatureDifference', warmth, warmthDifference, [
+    { inside: 299.15, outside: 292.4 },
+    { inside: 297.65, outside: 289.15 },
+  ]),
+  differenceOf('vapour pressure', 'tank.vapourPressureDifference', vapour, vapourDifference, [
+    { inside: 3294.6, outside: 1098.1 },
+    { inside: 3052.4, outside: 1411.9 },
+  ]),
+  scaledWith('temperature difference', 'tank.scaledDryHeat', warmthDifference, [
+    { Q_then: 147, difference: 9.2, difference_then: 7 },
+    { Q_then: 96.5, difference: 5.4, difference_then: 8 },
+  ]),
+  scaledWith('vapour pressure difference', 'tank.scaledVapourHeat', vapourDifference, [
+    { Q_then: 79.2, difference: 2240, difference_then: 2080 },
+    { Q_then: 41.7, difference: 1690, difference_then: 1935 },
+  ]),
+];
+
+/** What the water has more of than the room. */
+function differenceOf(
+  what: string,
+  id: string,
+  level: Counted,
+  counted: Counted,
+  examples: readonly FormulaValues[],
+): Formula {
+  return {
+    id,
+    title: `Difference of ${what} between the water and the room`,
+    result: { symbol: 'difference', meaning: `difference of ${what}`, ...counted },
     expression: 'inside - outside',
-    symbols: {
-      inside: { meaning: 'of the water', unit: 'K or Pa' },
-      outside: { meaning: 'of the room', unit: 'K or Pa' },
-    },
+    symbols: { inside: { meaning: 'of the water', ...level }, outside: { meaning: 'of the room', ...level } },
     source: 'definition',
     validity: 'any',
     file: measuredFile,
     compute: (v) => difference(v.inside!, v.outside!),
-    examples: [
-      { inside: 299.15, outside: 292.4 },
-      { inside: 3294.6, outside: 1098.1 },
-    ],
-  },
-  {
-    id: 'tank.scaledHeat',
-    title: 'Measured loss carried to other conditions',
-    result: { symbol: 'Q', meaning: 'heat out of the tank', unit: 'W' },
+    examples,
+  };
+}
+
+/** A measured share of the loss in proportion to what drives it. */
+function scaledWith(what: string, id: string, counted: Counted, examples: readonly FormulaValues[]): Formula {
+  return {
+    id,
+    title: `Measured loss carried to another ${what}`,
+    result: { symbol: 'Q', ...watts('heat out of the tank') },
     expression: 'Q_then * difference / difference_then',
     symbols: {
       Q_then: watts('this share of the loss while it was measured'),
-      difference: { meaning: 'temperature difference (dry) or vapour pressure difference (vapour)', unit: 'K or Pa' },
-      difference_then: { meaning: 'the same while it was measured', unit: 'K or Pa' },
+      difference: { meaning: what, ...counted },
+      difference_then: { meaning: 'the same while it was measured', ...counted },
     },
     source: 'own simplification, no source',
     validity: 'differences of like size',
     file: measuredFile,
     compute: (v) => scaledHeat(v.Q_then!, v.difference!, v.difference_then!),
-    examples: [
-      { Q_then: 147, difference: 9.2, difference_then: 7 },
-      { Q_then: 79.2, difference: 2240, difference_then: 2080 },
-    ],
-  },
-];
+    examples,
+  };
+}

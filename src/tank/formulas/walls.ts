@@ -13,19 +13,27 @@ import {
 
 const iso = 'ISO 6946:2017';
 const file = 'src/tank/films.ts';
-const T_i: FormulaSymbol = { meaning: 'temperature inside: water, or the damp inner face', unit: 'K' };
-const T_r: FormulaSymbol = { meaning: 'temperature of the room', unit: 'K' };
-const R_inner: FormulaSymbol = { meaning: 'resistance from the inside to the outer surface', unit: 'm² K/W' };
-const R_s: FormulaSymbol = { meaning: 'outer surface resistance', unit: 'm² K/W' };
+const T_i: FormulaSymbol = {
+  meaning: 'temperature inside: water, or the damp inner face',
+  unit: 'K',
+  quantity: 'temperature',
+};
+const T_r: FormulaSymbol = { meaning: 'temperature of the room', unit: 'K', quantity: 'temperature' };
+const R_inner: FormulaSymbol = {
+  meaning: 'resistance from the inside to the outer surface',
+  unit: 'm² K/W',
+  quantity: 'thermalResistance',
+};
+const R_s: FormulaSymbol = { meaning: 'outer surface resistance', unit: 'm² K/W', quantity: 'thermalResistance' };
 
 export const wallFormulas: readonly Formula[] = [
   {
     id: 'tank.layerResistance',
     title: 'Thermal resistance of a solid layer',
-    result: { symbol: 'R', meaning: 'thermal resistance', unit: 'm² K/W' },
+    result: { symbol: 'R', meaning: 'thermal resistance', unit: 'm² K/W', quantity: 'thermalResistance' },
     expression: 'd / k',
     symbols: {
-      d: { meaning: 'thickness of the layer', unit: 'm' },
+      d: { meaning: 'thickness of the layer', unit: 'm', quantity: 'length' },
       k: { meaning: 'thermal conductivity', unit: 'W/(m K)' },
     },
     source: `${iso}, clause 6.7.1 (number from memory)`,
@@ -40,12 +48,16 @@ export const wallFormulas: readonly Formula[] = [
   {
     id: 'tank.innerResistance',
     title: 'Resistance from the inside to the outer surface of a pane',
-    result: { symbol: 'R_inner', meaning: 'thermal resistance', unit: 'm² K/W' },
+    result: { symbol: 'R_inner', meaning: 'thermal resistance', unit: 'm² K/W', quantity: 'thermalResistance' },
     expression: 'R_film + R_pane + R_insulation',
     symbols: {
-      R_film: { meaning: 'water film, 1/300; 0 where no water touches the face', unit: 'm² K/W' },
-      R_pane: { meaning: 'pane', unit: 'm² K/W' },
-      R_insulation: { meaning: 'wrapping, 0 where there is none', unit: 'm² K/W' },
+      R_film: {
+        meaning: 'water film, 1/300; 0 where no water touches the face',
+        unit: 'm² K/W',
+        quantity: 'thermalResistance',
+      },
+      R_pane: { meaning: 'pane', unit: 'm² K/W', quantity: 'thermalResistance' },
+      R_insulation: { meaning: 'wrapping, 0 where there is none', unit: 'm² K/W', quantity: 'thermalResistance' },
     },
     source: `${iso}, clause 6.7.1 (number from memory)`,
     validity: 'heat flow straight through; edges left out',
@@ -63,7 +75,7 @@ export const wallFormulas: readonly Formula[] = [
     expression: '4 * epsilon * 5.670374419e-8 * T_m^3',
     symbols: {
       epsilon: { meaning: 'long-wave emissivity', unit: '1' },
-      T_m: { meaning: 'mean temperature of the surface and the room', unit: 'K' },
+      T_m: { meaning: 'mean temperature of the surface and the room', unit: 'K', quantity: 'temperature' },
     },
     source: `${iso}, Annex C`,
     validity: 'small differences; 0.1 % up to 20 K',
@@ -77,7 +89,7 @@ export const wallFormulas: readonly Formula[] = [
   {
     id: 'tank.surfaceResistance',
     title: 'Surface resistance',
-    result: { symbol: 'R_s', meaning: 'surface resistance', unit: 'm² K/W' },
+    result: { symbol: 'R_s', meaning: 'surface resistance', unit: 'm² K/W', quantity: 'thermalResistance' },
     expression: '1 / (f * (h_c + h_r))',
     symbols: {
       h_c: { meaning: 'convective coefficient: heat flow up 5.0, horizontal 2.5, down 0.7', unit: 'W/(m² K)' },
@@ -96,7 +108,7 @@ export const wallFormulas: readonly Formula[] = [
   {
     id: 'tank.outerTemperature',
     title: 'Temperature of the outer surface',
-    result: { symbol: 'T_s', meaning: 'temperature of the outer surface', unit: 'K' },
+    result: { symbol: 'T_s', meaning: 'temperature of the outer surface', unit: 'K', quantity: 'temperature' },
     expression: 'T_i - (T_i - T_r) * R_inner / (R_inner + R_s)',
     symbols: { T_i, T_r, R_inner, R_s },
     source: 'resistances in series; the surface resistance belongs to this temperature (found by repetition)',
@@ -111,7 +123,7 @@ export const wallFormulas: readonly Formula[] = [
   {
     id: 'tank.paneHeat',
     title: 'Heat through a face',
-    result: { symbol: 'Q', meaning: 'heat out of the tank', unit: 'W' },
+    result: { symbol: 'Q', meaning: 'heat out of the tank', unit: 'W', quantity: 'power' },
     expression: 'A * (T_i - T_r) / (R_inner + R_s)',
     symbols: { A: { meaning: 'area of the face', unit: 'm²' }, T_i, T_r, R_inner, R_s },
     source: iso,
@@ -126,11 +138,11 @@ export const wallFormulas: readonly Formula[] = [
   {
     id: 'tank.airLayerResistance',
     title: 'Thermal resistance of a sealed air layer, heat flowing sideways',
-    result: { symbol: 'R', meaning: 'thermal resistance', unit: 'm² K/W' },
+    result: { symbol: 'R', meaning: 'thermal resistance', unit: 'm² K/W', quantity: 'thermalResistance' },
     expression: '1 / (max(1.25, 0.025 / d) + 4 * 5.670374419e-8 * T_m^3 / (1 / epsilon1 + 1 / epsilon2 - 1))',
     symbols: {
-      d: { meaning: 'thickness of the layer', unit: 'm' },
-      T_m: { meaning: 'mean temperature', unit: 'K' },
+      d: { meaning: 'thickness of the layer', unit: 'm', quantity: 'length' },
+      T_m: { meaning: 'mean temperature', unit: 'K', quantity: 'temperature' },
       epsilon1: { meaning: 'emissivity of one face', unit: '1' },
       epsilon2: { meaning: 'emissivity of the other face', unit: '1' },
     },

@@ -112,7 +112,7 @@ function trappedAirSteps(known: HeadspaceFlux, air: AirState, T_l: StepInput, fr
   const rho_w: StepInput = [known.waterVapourDensity, 'tank.lid.waterVapourDensity'];
   const k: StepInput = [known.airConductivity, 'tank.lid.airConductivity'];
   const mean = (name: string, value: number, x_1: StepInput, x_2: StepInput) =>
-    workingStep(`tank.lid.${name}`, 'tank.mean', value, { x_1, x_2 });
+    workingStep(`tank.lid.${name}`, 'tank.meanTemperature', value, { x_1, x_2 });
   return [
     workingStep('tank.lid.saturation', 'air.saturationVapourPressure', known.lidSaturation, { T: T_l }),
     workingStep('tank.lid.vapour', 'tank.lidVapour', known.lidVapour, { p_ws, p_w }),
@@ -121,7 +121,7 @@ function trappedAirSteps(known: HeadspaceFlux, air: AirState, T_l: StepInput, fr
     workingStep('tank.lid.virtualDifference', 'tank.virtualDifference', known.virtualDifference, { T_vw, T_vl }),
     mean('meanVirtualTemperature', known.meanVirtualTemperature, T_vw, T_vl),
     mean('meanTemperature', known.meanTemperature, from.water, T_l),
-    mean('meanVapour', known.meanVapour, p_w, p_l),
+    workingStep('tank.lid.meanVapour', 'tank.meanVapourPressure', known.meanVapour, { x_1: p_w, x_2: p_l }),
     workingStep('tank.lid.density', 'air.moistAirDensity', known.density, {
       T,
       p_w: [known.meanVapour, 'tank.lid.meanVapour'],

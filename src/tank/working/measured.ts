@@ -62,15 +62,15 @@ function vapourThenSteps(
       RH: humidity,
       p_ws: [then.saturationRoom, 'tank.then.saturationRoom'],
     }),
-    workingStep('tank.then.vapourDifference', 'tank.difference', known.measuredVapourDifference, {
+    workingStep('tank.then.vapourDifference', 'tank.vapourPressureDifference', known.measuredVapourDifference, {
       inside: [then.waterVapour, 'tank.then.waterVapour'],
       outside: [then.roomVapour, 'tank.then.roomVapour'],
     }),
-    workingStep('tank.then.temperatureDifference', 'tank.difference', known.measuredTemperatureDifference, {
+    workingStep('tank.then.temperatureDifference', 'tank.temperatureDifference', known.measuredTemperatureDifference, {
       inside: [waterTemperature, 'tank.load.waterTemperature'],
       outside: [roomTemperature, 'tank.load.roomTemperature'],
     }),
-    workingStep('tank.vapourDifference', 'tank.difference', difference(now.waterVapour, now.roomVapour), {
+    workingStep('tank.vapourDifference', 'tank.vapourPressureDifference', difference(now.waterVapour, now.roomVapour), {
       inside: [now.waterVapour, 'tank.air.waterVapour'],
       outside: [now.roomVapour, 'tank.air.roomVapour'],
     }),
@@ -93,7 +93,7 @@ function scalingSteps(
   };
   const share = tank.evaporationShare;
   return [
-    workingStep('tank.temperatureDifference', 'tank.difference', warmth, {
+    workingStep('tank.temperatureDifference', 'tank.temperatureDifference', warmth, {
       inside: from.water,
       outside: from.room,
     }),
@@ -106,7 +106,7 @@ function scalingSteps(
       ...power,
     }),
     ...(share === 0 ? [] : [latentStep(load, known, vapour)]),
-    workingStep('tank.paths.wallsAndSurface', 'tank.scaledHeat', heatOf(load, 'wallsAndSurface'), {
+    workingStep('tank.paths.wallsAndSurface', 'tank.scaledDryHeat', heatOf(load, 'wallsAndSurface'), {
       Q_then: [known.measuredSensible, 'tank.then.sensible'],
       difference: [warmth, 'tank.temperatureDifference'],
       difference_then: [known.measuredTemperatureDifference, 'tank.then.temperatureDifference'],
@@ -115,7 +115,7 @@ function scalingSteps(
 }
 
 function latentStep(load: TankLoad, known: MeasuredIntermediates, vapour: number): WorkingStep {
-  return workingStep('tank.paths.evaporation', 'tank.scaledHeat', heatOf(load, 'evaporation'), {
+  return workingStep('tank.paths.evaporation', 'tank.scaledVapourHeat', heatOf(load, 'evaporation'), {
     Q_then: [known.measuredLatent, 'tank.then.latent'],
     difference: [vapour, 'tank.vapourDifference'],
     difference_then: [known.measuredVapourDifference, 'tank.then.vapourDifference'],

@@ -47,7 +47,7 @@ export function paneSteps(pane: PaneState, source: FaceSource, from: ConditionIn
       R_insulation: source.insulation === undefined ? [0] : [pane.insulationResistance, `${at}.insulationResistance`],
     }),
     workingStep(`${at}.outerTemperature`, 'tank.outerTemperature', outer.temperature, ends),
-    workingStep(`${at}.meanTemperature`, 'tank.mean', mean(outer.temperature, room[0]), {
+    workingStep(`${at}.meanTemperature`, 'tank.meanTemperature', mean(outer.temperature, room[0]), {
       x_1: [outer.temperature, `${at}.outerTemperature`],
       x_2: room,
     }),

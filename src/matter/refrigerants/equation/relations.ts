@@ -13,6 +13,59 @@ export function pressureOf(density: number, gasConstant: number, temperature: nu
 }
 
 /**
+ * Density ρ [kg/m³] at a state of known pressure: the relation of the pressure solved for ρ. The derivative is that at the
+ * state, which an iteration has found.
+ *     ρ = p / (R T (1 + φ_d))
+ */
+export function densityOf(pressure: number, gasConstant: number, temperature: number, residualDelta: number): number {
+  return pressure / (gasConstant * temperature * (1 + residualDelta));
+}
+
+/**
+ * Temperature T [K] at a state of known pressure and density: the relation of the pressure solved for T.
+ *     T = p / (ρ R (1 + φ_d))
+ */
+export function temperatureOfPressure(
+  pressure: number,
+  density: number,
+  gasConstant: number,
+  residualDelta: number,
+): number {
+  return densityOf(pressure, gasConstant, density, residualDelta);
+}
+
+/**
+ * Saturation pressure p [Pa], where both phases have one Gibbs energy (Maxwell's conditions).
+ *     p = R T (φ′ − φ″) / (1/ρ″ − 1/ρ′)
+ * φ′, φ″ the reduced Helmholtz energies of liquid and vapour, φ⁰ + φʳ; ρ′, ρ″ their densities [kg/m³].
+ */
+export function saturationPressureOf(
+  gasConstant: number,
+  temperature: number,
+  liquidEnergy: number,
+  vapourEnergy: number,
+  liquidDensity: number,
+  vapourDensity: number,
+): number {
+  return (gasConstant * temperature * (liquidEnergy - vapourEnergy)) / (1 / vapourDensity - 1 / liquidDensity);
+}
+
+/**
+ * Saturation temperature T [K]: Maxwell's conditions solved for T.
+ *     T = p (1/ρ″ − 1/ρ′) / (R (φ′ − φ″))
+ */
+export function saturationTemperatureOf(
+  pressure: number,
+  gasConstant: number,
+  liquidEnergy: number,
+  vapourEnergy: number,
+  liquidDensity: number,
+  vapourDensity: number,
+): number {
+  return (pressure * (1 / vapourDensity - 1 / liquidDensity)) / (gasConstant * (liquidEnergy - vapourEnergy));
+}
+
+/**
  * Stiffness K [-]: slope of pressure over density, (∂p/∂ρ)_T / (R T).
  *     K = 1 + 2 φ_d + φ_dd
  * Below 0 between the spinodals, where no phase is stable.
@@ -67,6 +120,29 @@ export function entropyOf(gasConstant: number, tau: number, reducedEnergy: numbe
 }
 
 /**
+ * Density ρ [kg/m³] at a state of known entropy: the relation of the entropy solved for ρ, which stands in φ as ln(ρ/ρ_c).
+ *     ρ = ρ_c exp(φ_t − φ_s − (s − s₀) / R), φ_s = φ − ln(ρ/ρ_c)
+ */
+export function densityOfEntropy(
+  criticalDensity: number,
+  tau: number,
+  energyWithoutDensity: number,
+  entropy: number,
+  zero: number,
+  gasConstant: number,
+): number {
+  return criticalDensity * Math.exp(tau - energyWithoutDensity - (entropy - zero) / gasConstant);
+}
+
+/**
+ * Internal energy u [J/kg].
+ *     u = h − p / ρ
+ */
+export function internalEnergyOf(enthalpy: number, pressure: number, density: number): number {
+  return enthalpy - pressure / density;
+}
+
+/**
  * Heat capacity at constant volume c_v [J/(kg K)].
  *     c_v = −R φ_tt
  */
@@ -103,9 +179,25 @@ export function soundSpeedOf(
 }
 
 /**
- * Property per mass of a mixture of saturated liquid and vapour (h, s, u or 1/ρ).
+ * Property of a mixture of saturated liquid and vapour, per mass (h, s, u or 1/ρ); of a blend by its lines also T.
  *     y = (1 − x) y′ + x y″, x the quality
  */
 export function mixed(liquid: number, vapour: number, quality: number): number {
   return (1 - quality) * liquid + quality * vapour;
+}
+
+/**
+ * Density ρ [kg/m³] of a mixture of saturated liquid and vapour: volumes per mass add up.
+ *     ρ = 1 / ((1 − x) / ρ′ + x / ρ″), x the quality
+ */
+export function mixedDensity(liquid: number, vapour: number, quality: number): number {
+  return 1 / mixed(1 / liquid, 1 / vapour, quality);
+}
+
+/**
+ * Quality x [-]: mass of vapour by mass, from a property per mass y between that of the liquid and that of the vapour.
+ *     x = (y − y′) / (y″ − y′)
+ */
+export function qualityOf(value: number, liquid: number, vapour: number): number {
+  return (value - liquid) / (vapour - liquid);
 }
