@@ -1,7 +1,9 @@
-// The workbench: one page, its worker, and the chart library in a file of its own that is loaded when a chart is shown.
+// The workbench, built in two forms: served (one page, its worker, and the chart library in a file of its own that is
+// loaded when a chart is shown), and as one file (see src/app/serve/one-file.ts).
 
 import react from '@vitejs/plugin-react';
 import { defineConfig, type Plugin } from 'vite';
+import { oneFile, oneFileBuild, oneFileMode } from './src/app/serve/one-file.ts';
 import { answerHeaders, pagePolicy } from './src/app/serve/policy.mjs';
 
 /** States the content security policy inside the built page too. */
@@ -21,7 +23,7 @@ function policyInPage(): Plugin {
 
 /**
  * Builds the engine's worker as one more entry of the page's own build, so that both share what they have in common (the
- * design's schema, the quantities) instead of loading it twice. `virtual:engine-worker` is the worker's address.
+ * design's schema, the quantities) instead of loading it twice. `virtual:engine-worker` starts the worker.
  */
 function sharedWorker(): Plugin {
   const name = 'virtual:engine-worker';
@@ -36,14 +38,15 @@ function sharedWorker(): Plugin {
     resolveId: (id) => (id === name ? resolved : undefined),
     load(id) {
       if (id !== resolved) return undefined;
-      if (!isBuild) return `export default ${JSON.stringify(worker)};`;
-      const reference = this.emitFile({ type: 'chunk', id: `.${worker}`, name: 'engine.worker' });
-      return `export default import.meta.ROLLUP_FILE_URL_${reference};`;
+      const address = isBuild
+        ? `import.meta.ROLLUP_FILE_URL_${this.emitFile({ type: 'chunk', id: `.${worker}`, name: 'engine.worker' })}`
+        : JSON.stringify(worker);
+      return `export default () => new Worker(${address}, { type: 'module' });`;
     },
   };
 }
 
-export default defineConfig({
+const served = defineConfig({
   base: './',
   plugins: [react(), policyInPage(), sharedWorker()],
   worker: { format: 'es' },
@@ -61,3 +64,12 @@ export default defineConfig({
   },
   preview: { headers: answerHeaders },
 });
+
+/** `vite build --mode one-file`: everything in one HTML file. */
+const inOneFile = defineConfig({
+  base: './',
+  plugins: [react(), oneFile()],
+  build: { ...oneFileBuild, target: 'es2023', chunkSizeWarningLimit: 5000 },
+});
+
+export default defineConfig(({ mode }) => (mode === oneFileMode ? inOneFile : served));

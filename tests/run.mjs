@@ -1,5 +1,5 @@
 // `npm test`: everything, in this order: format and lint, types, unit tests (layers, formulas and data among them), the
-// workbench's build, browser tests against that build. Every step runs even if an earlier one failed. The last line is
+// two builds of the workbench, served and in one file, and the browser tests against both. Every step runs even if an earlier one failed. The last line is
 // "N passed, N failed": a test counts as one, and so does each of format and lint, types, build. A test that is skipped
 // counts as failed, and so does a test file that cannot be loaded and a step that finds nothing to test.
 
@@ -7,11 +7,11 @@ import { spawn } from 'node:child_process';
 import { mkdir, readFile, rm } from 'node:fs/promises';
 import { basename, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { buildWorkbench } from '../src/app/serve/serve.mjs';
+import { buildOneFile, buildWorkbench } from '../src/app/serve/serve.mjs';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 const workplace = join('dist', `test-run-${process.pid}`);
-const built = join(workplace, 'app');
+const built = join(workplace, 'built');
 
 let passed = 0;
 let failed = 0;
@@ -23,8 +23,9 @@ try {
   await one('format and lint', () => program('node_modules/@biomejs/biome/bin/biome', ['ci', '.']));
   await one('types', () => program('node_modules/typescript/bin/tsc', ['--noEmit']));
   await tests('unit tests', []);
-  const isBuilt = await one('build of the workbench', () => buildWorkbench(built));
-  if (isBuilt) await tests('browser tests', ['--config', 'tests/browser/vitest.config.ts']);
+  const isServable = await one('build of the workbench', () => buildWorkbench(join(built, 'app')));
+  const isOneFile = await one('build of the one file', () => buildOneFile(built));
+  if (isServable && isOneFile) await tests('browser tests', ['--config', 'tests/browser/vitest.config.ts']);
   else fail('browser tests: nothing to test, the workbench was not built');
 } finally {
   await rm(join(root, workplace), { recursive: true, force: true });

@@ -8,16 +8,17 @@ import './styles/parts.css';
 import './styles/lists.css';
 import './styles/heat-path.css';
 import './styles/print.css';
-import engineWorker from 'virtual:engine-worker';
+import startWorker from 'virtual:engine-worker';
 import { createRoot } from 'react-dom/client';
 import { App } from './app.tsx';
 import { startFrom } from './state/start.ts';
 import { browserKeeper } from './state/storage.ts';
 import { createEngineClient, type WorkerPort } from './worker/client.ts';
 
-const startWorker = () => new Worker(engineWorker, { type: 'module' }) as unknown as WorkerPort;
-
-const engine = createEngineClient(startWorker, () => performance.now());
+const engine = createEngineClient(
+  () => startWorker() as unknown as WorkerPort,
+  () => performance.now(),
+);
 const keeper = browserKeeper(() => window.localStorage);
 const root = document.getElementById('root');
 if (root === null) throw new Error('The page has no element to draw the workbench in.');

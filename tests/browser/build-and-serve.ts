@@ -1,4 +1,4 @@
-// Once for all browser tests: builds the workbench into a folder of this run's own and serves it.
+// Once for the browser tests of the served workbench: builds it into a folder of this run's own and serves it.
 
 import { rm } from 'node:fs/promises';
 import { join } from 'node:path';
@@ -9,7 +9,7 @@ const port = 4300;
 
 export default async function buildAndServe(project: TestProject) {
   const given = process.env.KETTLEFIN_BUILT_WORKBENCH;
-  const folder = given ?? join('dist', `app-under-test-${process.pid}`);
+  const folder = given === undefined ? join('dist', `app-under-test-${process.pid}`) : join(given, 'app');
   if (given === undefined) await buildWorkbench(folder);
   const { address, close } = await serveWorkbench(folder, port);
   project.provide('workbenchAddress', address);

@@ -1,5 +1,6 @@
 // Opens the built workbench in a browser and collects everything that must not happen: errors, faults against the
-// content security policy, and requests to any other place than its own server (refused, and counted).
+// content security policy, and requests to any other place than its own server (refused, and counted). The workbench in
+// one file is opened from the disk with the network cut, and any request but that for the file counts.
 
 import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, inject } from 'vitest';
@@ -7,7 +8,7 @@ import { startBrowser } from './browser.mjs';
 
 declare module 'vitest' {
   interface ProvidedContext {
-    /** Where the built workbench is served. */
+    /** Where the built workbench is served, or the address of the one file. */
     workbenchAddress: string;
   }
 }
@@ -21,6 +22,8 @@ export interface Complaints {
 
 export interface OpenWorkbench {
   readonly page: Page;
+  /** Another page of the same visitor: the same storage. It is open when this answers; its complaints count too. */
+  readonly anotherPage: (path?: string) => Promise<Page>;
   readonly complaints: Complaints;
   /** Fails the test if anything that must not happen has happened so far. */
   readonly expectNoComplaints: () => void;
@@ -64,9 +67,11 @@ export async function openPage(address: string, options: OpeningOptions = {}): P
     ...contextOptions,
   });
   const complaints: Complaints = { consoleErrors: [], pageErrors: [], policyViolations: [], outsideRequests: [] };
-  const home = new URL(address).origin;
+  const home = new URL(address);
+  const isOneFile = home.protocol === 'file:';
+  if (isOneFile) await context.setOffline(true);
   await context.route(
-    (url) => url.origin !== home,
+    (url) => (isOneFile ? url.href.split(/[?#]/)[0] !== address : url.origin !== home.origin),
     (route) => {
       complaints.outsideRequests.push(route.request().url());
       return route.abort();
@@ -80,14 +85,18 @@ export async function openPage(address: string, options: OpeningOptions = {}): P
     complaints.policyViolations.push(words);
   });
   await context.addInitScript(reportViolations);
-  const page = await context.newPage();
-  page.on('console', (message) => {
-    if (message.type() === 'error') complaints.consoleErrors.push(message.text());
-  });
-  page.on('pageerror', (error) => complaints.pageErrors.push(String(error)));
-  await page.goto(address + path);
+  const anotherPage = async (furtherPath = '') => {
+    const page = await context.newPage();
+    page.on('console', (message) => {
+      if (message.type() === 'error') complaints.consoleErrors.push(message.text());
+    });
+    page.on('pageerror', (error) => complaints.pageErrors.push(String(error)));
+    await page.goto(address + furtherPath);
+    return page;
+  };
   return {
-    page,
+    page: await anotherPage(path),
+    anotherPage,
     complaints,
     expectNoComplaints: () =>
       expect(complaints).toEqual({ consoleErrors: [], pageErrors: [], policyViolations: [], outsideRequests: [] }),

@@ -1,16 +1,46 @@
 // Tests that drive the built workbench in a real browser: npx vitest run --config tests/browser/vitest.config.ts
+// The same files run twice: "served" against the page as a server hands it out, "one file" against the page opened from
+// the disk with the network cut. What only one of them can have stands in a folder of its own. One form alone:
+// --project served, --project 'one file'.
 
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
 
+const root = fileURLToPath(new URL('../..', import.meta.url));
+
+const both = 'tests/browser/*.test.ts';
+
+const common = {
+  environment: 'node',
+  testTimeout: 60_000,
+  hookTimeout: 120_000,
+  expect: { poll: { timeout: 5000 } },
+} as const;
+
 export default defineConfig({
-  root: fileURLToPath(new URL('../..', import.meta.url)),
+  root,
   test: {
-    include: ['tests/browser/**/*.test.ts'],
-    globalSetup: ['tests/browser/build-and-serve.ts'],
-    environment: 'node',
-    fileParallelism: false,
-    testTimeout: 60_000,
-    hookTimeout: 120_000,
+    // Each file starts a browser of its own; more at once than this only slow each other down.
+    maxWorkers: 2,
+    projects: [
+      {
+        root,
+        test: {
+          ...common,
+          name: 'served',
+          include: [both, 'tests/browser/served/*.test.ts'],
+          globalSetup: ['tests/browser/build-and-serve.ts'],
+        },
+      },
+      {
+        root,
+        test: {
+          ...common,
+          name: 'one file',
+          include: [both, 'tests/browser/one-file/*.test.ts'],
+          globalSetup: ['tests/browser/build-one-file.ts'],
+        },
+      },
+    ],
   },
 });

@@ -1,5 +1,6 @@
-// Builds the workbench into a folder and serves a built folder on this machine only. Used by `npm start`, by the
-// browser tests, by the benchmarks and by the script that takes the pictures, so that all of them see the same page.
+// Builds the workbench into a folder, served or as one file, and serves a built folder on this machine only. Used by
+// `npm start`, by the browser tests, by the benchmarks and by the script that takes the pictures, so that all of them see
+// the same page.
 
 import { fileURLToPath } from 'node:url';
 import { build, preview } from 'vite';
@@ -15,6 +16,19 @@ export async function buildWorkbench(folder) {
     configFile: `${root}/vite.config.ts`,
     logLevel: 'error',
     build: { outDir: folder, emptyOutDir: true },
+  });
+}
+
+/**
+ * @param {string} folder  where `kettlefin.html` goes, from the project's root; other files there stay
+ */
+export async function buildOneFile(folder) {
+  await build({
+    root,
+    configFile: `${root}/vite.config.ts`,
+    mode: 'one-file',
+    logLevel: 'error',
+    build: { outDir: folder },
   });
 }
 

@@ -1,6 +1,6 @@
-// The address of the engine's worker, given by the build.
+// Starts the engine's worker: how depends on the form the workbench is built in, so the build gives it.
 
 declare module 'virtual:engine-worker' {
-  const address: string;
-  export default address;
+  const startWorker: () => Worker;
+  export default startWorker;
 }
