@@ -143,7 +143,7 @@ export function App({ engine, keeper, start }: AppProps): ReactNode {
           {state.notice !== undefined && (
             <NoticeBox notice={state.notice} close={() => dispatch({ type: 'noticeClosed' })} />
           )}
-          {isRefused && state.refusal !== undefined && (
+          {isRefused && isOfTheDesign(page) && state.refusal !== undefined && (
             <NoticeBox
               notice={{
                 title:
@@ -180,7 +180,7 @@ export function App({ engine, keeper, start }: AppProps): ReactNode {
             )}
           </p>
           <PageLinks current={page} open={open} />
-          <main id="main" tabIndex={-1} className={isRefused ? 'refused' : undefined}>
+          <main id="main" tabIndex={-1} className={isRefused && isOfTheDesign(page) ? 'refused' : undefined}>
             <OpenedPage place={place} answer={answer} view={state.view} refused={state.refusal !== undefined} />
           </main>
           <footer className="foot quiet">

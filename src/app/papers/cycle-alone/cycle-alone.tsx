@@ -82,8 +82,10 @@ function answerOf(answers: readonly CycleAnswer[], view: UnitView): string {
   if (first === undefined) return 'A loop between two temperatures, without a tank.';
   if (second === undefined) return cycleSentence(first.cycle, view);
   const [a, b] = [first.cycle.heatingCop, second.cycle.heatingCop];
-  const more = a === b ? 'as much' : a > b ? `${(a / b).toFixed(2)} times as much` : `${(b / a).toFixed(2)} times less`;
-  return `For the same work A gives ${more} heat as B: heating COP ${a.toFixed(2)} against ${b.toFixed(2)}. Textbook cycles, not electricity: no motor, fan or pump is in them.`;
+  const [more, less] = a >= b ? ['A', 'B'] : ['B', 'A'];
+  const times = (Math.max(a, b) / Math.min(a, b)).toFixed(2);
+  const compared = times === '1.00' ? 'both give the same heat' : `${more} gives ${times} times the heat of ${less}`;
+  return `For the same work ${compared}: heating COP ${a.toFixed(2)} for A, ${b.toFixed(2)} for B. Textbook cycles, not electricity: no motor, fan or pump is in them.`;
 }
 
 interface WhichCycleProps {
