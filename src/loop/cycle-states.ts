@@ -12,7 +12,7 @@ import {
 import { InputError, OutOfModelError } from '../numerics/index.ts';
 import type { CheckedCycleRequest, ExchangerKey, GasKey, Given } from './cycle-request.ts';
 import { enthalpyDifference, isentropicEfficiency, outletEnthalpyFromEfficiency } from './energy.ts';
-import { exchangedHeat, exchangerEffectiveness } from './liquid-suction-exchange.ts';
+import { enthalpyAfterHeat, exchangedHeat, exchangerEffectiveness } from './liquid-suction-exchange.ts';
 
 /** Nearer than this to the saturation line [K], temperature and pressure cannot tell the phases apart: it is on the line. */
 export const onTheLine = 1e-6;
@@ -184,14 +184,24 @@ function exchangeStates(
   const warmestGas = naming(key, () => stateAt(fluid, warmestGiven));
   const inlet =
     key === 'heatExchangerEffectiveness'
-      ? withEnthalpy(fluid, key, pressure, gas.enthalpy + exchangedHeat(value, warmestGas.enthalpy, gas.enthalpy))
+      ? withEnthalpy(
+          fluid,
+          key,
+          pressure,
+          enthalpyAfterHeat(gas.enthalpy, exchangedHeat(value, warmestGas.enthalpy, gas.enthalpy)),
+        )
       : gasAfterExchanger(fluid, value, levels.suction);
   const heat = inlet === undefined ? 0 : enthalpyDifference(inlet.enthalpy, gas.enthalpy);
   if (inlet === undefined || !(heat > 0) || inlet.enthalpy > warmestGas.enthalpy) {
     const expected = `a gas warmed in the exchanger: above the ${gas.temperature} K it leaves the evaporator with and at most the liquid's ${liquid.temperature} K`;
     throw new InputError(key, value, expected, 'exchangerOutOfReach');
   }
-  const expansionInlet = withEnthalpy(fluid, 'expansionInlet', liquid.pressure, liquid.enthalpy - heat);
+  const expansionInlet = withEnthalpy(
+    fluid,
+    'expansionInlet',
+    liquid.pressure,
+    enthalpyAfterHeat(liquid.enthalpy, -heat),
+  );
   if (expansionInlet.temperature < gas.temperature) {
     const expected = `less heat: the liquid would leave at ${expansionInlet.temperature} K, colder than the gas that cools it, ${gas.temperature} K`;
     throw new InputError(key, value, expected, 'exchangerOutOfReach');

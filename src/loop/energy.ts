@@ -2,7 +2,8 @@
 // account that must close. Every function is one line of algebra on enthalpies; where those come from is the caller's
 // affair. State numbers: 1 compressor inlet, 2s isentropic outlet, 2 outlet, 3 condenser outlet, 4 evaporator inlet.
 //   per kg:    enthalpyDifference, outletEnthalpyFromEfficiency, isentropicEfficiency, volumetricHeatingCapacity
-//   ratios:    coefficientOfPerformance, pressureRatio, carnotHeatingCop, meanTemperatureLorenz, secondLawEfficiency
+//   pressures: pressureRatio, pressureLoss
+//   ratios:    coefficientOfPerformance, carnotHeatingCop, meanTemperatureLorenz, secondLawEfficiency
 //   per s:     streamPower, energyAccountResidual
 
 import { InputError, requireFinite, requirePositive } from '../numerics/index.ts';
@@ -116,6 +117,21 @@ export function pressureRatio(dischargePressure: number, suctionPressure: number
   requirePositive('dischargePressure', dischargePressure);
   requirePositive('suctionPressure', suctionPressure);
   return dischargePressure / suctionPressure;
+}
+
+/**
+ * Pressure lost between two places along the flow, Δp.
+ *     Δp = p_in − p_out
+ * @param before  p_in [Pa], absolute
+ * @param after   p_out [Pa], absolute
+ * @returns       Δp [Pa]
+ * Source: definition.
+ * Worked value: 150 000, 140 000 → 10 000 Pa.
+ */
+export function pressureLoss(before: number, after: number): number {
+  requirePositive('before', before);
+  requirePositive('after', after);
+  return before - after;
 }
 
 /**

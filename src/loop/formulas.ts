@@ -3,6 +3,7 @@
 
 import type { Formula, FormulaSymbol } from '../quantities/index.ts';
 import { comparedFormulas } from './compared.ts';
+import { cycleFormulas } from './cycle-formulas.ts';
 import {
   carnotHeatingCop,
   coefficientOfPerformance,
@@ -356,6 +357,7 @@ export const loopFormulas: readonly Formula[] = [
   ...firstLawPerMass,
   ...ratios,
   ...perSecond,
+  ...cycleFormulas,
   ...comparedFormulas,
   ...exergyFormulas,
 ];

@@ -45,6 +45,7 @@ export {
   isentropicEfficiency,
   meanTemperatureLorenz,
   outletEnthalpyFromEfficiency,
+  pressureLoss,
   pressureRatio,
   streamPower,
   volumetricHeatingCapacity,
@@ -59,6 +60,7 @@ export {
 } from './exergy.ts';
 export { loopFormulas } from './formulas.ts';
 export {
+  enthalpyAfterHeat,
   exchangedHeat,
   exchangerEffectiveness,
   exergyDestroyedBetweenStreams,

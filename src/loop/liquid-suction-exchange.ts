@@ -43,6 +43,21 @@ export function exchangerEffectiveness(heat: number, warmestGas: number, gasIn: 
 }
 
 /**
+ * Enthalpy h_out of a stream after it took up heat.
+ *     h_out = h_in + q
+ * @param enthalpy  h_in [J/kg]
+ * @param heat      q [J/kg]; negative where the stream gives heat
+ * @returns         h_out [J/kg]
+ * Source: steady-flow energy equation.
+ * Worked value: 256 409, −25 915 → 230 494 J/kg.
+ */
+export function enthalpyAfterHeat(enthalpy: number, heat: number): number {
+  requireFinite('enthalpy', enthalpy);
+  requireFinite('heat', heat);
+  return enthalpy + heat;
+}
+
+/**
  * Exergy destroyed between two streams of the same flow that exchange heat with each other alone, x.
  *     x = T0 [(s_g,out − s_g,in) + (s_l,out − s_l,in)]
  * @param deadState  T0 [K]

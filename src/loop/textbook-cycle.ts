@@ -27,6 +27,7 @@ import {
   carnotHeatingCop,
   coefficientOfPerformance,
   enthalpyDifference,
+  pressureLoss,
   pressureRatio,
   volumetricHeatingCapacity,
 } from './energy.ts';
@@ -157,8 +158,8 @@ function lossesOf(asked: CheckedCycleRequest, levels: CycleLevels): Pick<Textboo
   const { evaporating, suction, condensing, liquid } = levels;
   return {
     pressureLosses: {
-      suction: evaporating.pressure - suction.pressure,
-      liquid: condensing.pressure - liquid.pressure,
+      suction: pressureLoss(evaporating.pressure, suction.pressure),
+      liquid: pressureLoss(condensing.pressure, liquid.pressure),
     },
   };
 }

@@ -17,6 +17,7 @@ function likely(text: string, quantity: QuantityName): number {
 const printed: readonly (readonly [string, QuantityName, number])[] = [
   ['1 BTU', 'energy', 1.055056e3],
   ['1 BTU/h', 'power', 2.930711e-1],
+  ['1 ton of refrigeration', 'power', 3.516853e3],
   ['1 BTU/(h ft2 °F)', 'heatTransferCoefficient', 5.678263],
   ['1 BTU in/(h ft2 °F)', 'conductivity', 1.442279e-1],
   ['1 BTU/(h ft °F)', 'conductivity', 1.730735],
