@@ -25,6 +25,7 @@ const folders = [
   'design',
   'assess',
   'charts',
+  'brief',
   'cli',
   'app',
 ];

@@ -23,7 +23,7 @@ export { allFormulas, formulaById } from './formulas.ts';
 export type { ResultRange } from './range.ts';
 export type { StageCounts } from './stage.ts';
 export { assessTankLoad, type LoadInfluence, type TankLoadAnswer, type TankLoadOutcome } from './tank-load.ts';
-export { withoutCharge } from './withheld.ts';
+export { isCharge, withheldWord, withholdsCharge, withoutCharge } from './withheld.ts';
 export { pathLabel, scenarioLabel } from './wording/labels.ts';
 export { sayFinding } from './wording/say-finding.ts';
 export { messageInView } from './wording/si-text.ts';

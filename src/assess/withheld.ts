@@ -2,12 +2,24 @@
 // nobody but the one who fills it. The concentration that a leak would make stays, since it is the reason to stop.
 
 import type { Fact, Finding } from '../quantities/index.ts';
-import type { Assessment, AssumptionLeft } from './assessment.ts';
+import type { Assessment, AssumptionLeft, Standing } from './assessment.ts';
 
 /** Stands in place of an assumed charge. */
 export const withheldWord = 'withheld';
 
 const chargeFacts: readonly string[] = ['chargeLow', 'chargeHigh'];
+
+const chargePath = 'machine.charge';
+
+/** Whether the value at a path of the design is how much refrigerant the circuit holds. */
+export function isCharge(path: string): boolean {
+  return path === chargePath;
+}
+
+/** Whether the value at a path of the design is withheld from what is printed and exported. */
+export function withholdsCharge(standing: Standing, path: string): boolean {
+  return standing === 'doNotBuild' && isCharge(path);
+}
 
 /** The assessment as it may be printed and exported: with standing doNotBuild without figures of the charge. */
 export function withoutCharge(assessment: Assessment): Assessment {
@@ -21,7 +33,7 @@ export function withoutCharge(assessment: Assessment): Assessment {
 }
 
 function withheldAssumption(assumption: AssumptionLeft): AssumptionLeft {
-  return assumption.path === 'machine.charge' ? { ...assumption, value: withheldWord } : assumption;
+  return isCharge(assumption.path) ? { ...assumption, value: withheldWord } : assumption;
 }
 
 function withheldFacts(finding: Finding): Finding {

@@ -15,6 +15,7 @@ export {
 export { monthsChart } from './months.ts';
 export { pressureEnthalpyChart, stateTable, temperatureEntropyChart } from './property-diagrams.ts';
 export { sayReferenceState } from './reference-state.ts';
+export { settledLoop } from './settled-loop.ts';
 export type {
   ChartAxis,
   ChartNote,

@@ -2,8 +2,8 @@
 // which uncertain input moves the verdict most.
 
 import { type ReactNode, useMemo } from 'react';
-import type { Assessment, Influence, LimitMargin, SizingAnswer } from '../../assess/index.ts';
-import { isobarsFor, isothermsFor, pressureEnthalpyChart, stateTable } from '../../charts/index.ts';
+import type { Assessment, Influence, SizingAnswer } from '../../assess/index.ts';
+import { pressureEnthalpyChart, settledLoop, stateTable } from '../../charts/index.ts';
 import { sayBand, sayRange, type UnitView } from '../../quantities/index.ts';
 import { Chart } from '../charts/chart.tsx';
 import { useDiagram } from '../state/use-diagram.ts';
@@ -18,20 +18,7 @@ import { Station, type StationProps } from './station.tsx';
 export function WhereItSettles({ answer, view }: StationProps): ReactNode {
   const { assessment } = answer;
   const { operating } = assessment;
-  const request = useMemo(
-    () => ({
-      refrigerant: operating.refrigerant,
-      points: operating.points,
-      levels: [
-        { name: 'source' as const, temperature: operating.sourceTemperature },
-        { name: 'water' as const, temperature: operating.waterTemperature },
-      ],
-      limits: limitsDrawn(operating.limits),
-      isotherms: isothermsFor(view),
-      isobars: isobarsFor(view),
-    }),
-    [operating, view],
-  );
+  const request = useMemo(() => settledLoop(operating, view), [operating, view]);
   const { diagram, problem } = useDiagram(request, view);
   const chart = useMemo(() => diagram && pressureEnthalpyChart(diagram, view), [diagram, view]);
   return (
@@ -130,19 +117,6 @@ export function WhereItSettles({ answer, view }: StationProps): ReactNode {
       </section>
     </Station>
   );
-}
-
-/** Limits of the machine that are saturation temperatures, and the side on which each is passed. */
-const drawnLimits: Readonly<Record<string, { readonly label: string; readonly beyond: 'above' | 'below' }>> = {
-  condensingContinuous: { label: 'above its continuous condensing limit', beyond: 'above' },
-  evaporatingLowest: { label: 'below its lowest evaporating limit', beyond: 'below' },
-};
-
-function limitsDrawn(limits: readonly LimitMargin[]) {
-  return limits.flatMap((limit) => {
-    const drawn = drawnLimits[limit.limit];
-    return drawn === undefined ? [] : [{ ...drawn, temperature: limit.bound }];
-  });
 }
 
 function answerSentence({ operating, heatDelivered, tankLoad }: Assessment, view: UnitView): string {

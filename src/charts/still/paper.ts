@@ -31,7 +31,7 @@ export function paperFill(role: InkRole): string {
 
 export const paper = { sheet: '#ffffff', soft: '#4a5a5a', rule: '#7d8b83', grid: '#e3e8dc' } as const;
 
-export const letters = 'Helvetica, Arial, Liberation Sans, DejaVu Sans, sans-serif';
+export const letters = 'Helvetica, Arial, Liberation Sans, Open Sans, DejaVu Sans, sans-serif';
 
 /** Sizes of the words [units of the picture]: 12 units are 3 mm where 720 units are printed 180 mm wide. */
 export const sizes = { title: 15, axis: 12, words: 12, caution: 9.5 } as const;

@@ -6,8 +6,9 @@ export interface Tick {
 }
 
 /**
- * @param low, high  ends of the axis, low < high
- * @param most       how many steps there is room for, at least 1
+ * @param low   lower end of the axis
+ * @param high  upper end, above it
+ * @param most  how many steps there is room for, at least 1
  */
 export function linearTicks(low: number, high: number, most: number): readonly Tick[] {
   const step = roundStep((high - low) / Math.max(1, most));
