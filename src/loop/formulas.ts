@@ -23,6 +23,7 @@ import {
   liquidTemperature,
   suctionTemperature,
 } from './operating-point.ts';
+import { stateFormulas } from './states.ts';
 
 const energyFile = 'src/loop/energy.ts';
 const operatingFile = 'src/loop/operating-point.ts';
@@ -357,6 +358,7 @@ export const loopFormulas: readonly Formula[] = [
   ...firstLawPerMass,
   ...ratios,
   ...perSecond,
+  ...stateFormulas,
   ...cycleFormulas,
   ...comparedFormulas,
   ...exergyFormulas,

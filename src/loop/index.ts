@@ -74,5 +74,6 @@ export {
   operatingPoint,
   smallLift,
 } from './operating-point.ts';
+export { type OperatingOrigins, operatingPointWorking } from './operating-working.ts';
 export { textbookCycle } from './textbook-cycle.ts';
-export { type OperatingOrigins, operatingPointWorking, textbookCycleWorking } from './working.ts';
+export { textbookCycleWorking } from './working.ts';

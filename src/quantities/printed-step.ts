@@ -64,9 +64,13 @@ export function printedStep(step: WorkingStep, formula: FormulaText, view: UnitV
   const { title, expression, result, symbols, source, validity, file } = formula;
   const tree = parseExpression(expression);
   const taken: boolean[] = [];
-  const value = evaluateWithChoices(tree, step.inputs, taken);
-  requireHeld(step, tree, value);
-  const texts = printedInputs(tree, step.inputs, { text: printedResult(value), taken });
+  const evaluated = evaluateWithChoices(tree, step.inputs, taken);
+  requireHeld(step, tree, evaluated);
+  const leading = (value: number) => printedInputs(tree, step.inputs, { text: printedResult(value), taken });
+  const toItsValue = leading(step.value);
+  // Where the step's own value cannot be met, the two differ by rounding alone; all digits lead to the other.
+  const value = toItsValue === undefined ? evaluated : step.value;
+  const texts = toItsValue ?? leading(evaluated)!;
   return {
     result: step.result,
     formula: formula.id,
@@ -96,8 +100,8 @@ function printedNumber(text: string, value: number, about: FormulaSymbol, view: 
   return { text, unit: about.unit, inView: inView(value, quantityOf(about), view) };
 }
 
-/** A step's value and what its formula gives of its numbers agree this closely, relative to the value. */
-const agreement = 1e-9;
+/** A step's value and what its formula gives of its numbers agree this closely, relative to the value: finer than printed. */
+const agreement = 1e-6;
 
 /**
  * A step must not be printed with a result that its numbers do not lead to. What is left of nearly equal numbers taken
@@ -123,19 +127,21 @@ interface Target {
   readonly taken: readonly boolean[];
 }
 
-/** Each number with the fewest digits that still lead to the result. */
+/** Each number with the fewest digits that still lead to the result; undefined where not even all digits do. */
 function printedInputs(
   expression: Expression,
   inputs: FormulaValues,
   target: Target,
-): Readonly<Record<string, string>> {
+): Readonly<Record<string, string>> | undefined {
   const names = Object.keys(inputs);
   const digits = new Map<string, number>();
   const holds = () => leadsTo(target, expression, rounded(inputs, digits));
-  for (let all = fewestDigits; all <= mostDigits; all++) {
+  let all = fewestDigits - 1;
+  do {
+    all++;
     for (const name of names) digits.set(name, all);
-    if (holds()) break;
-  }
+  } while (all < mostDigits && !holds());
+  if (all === mostDigits && !holds()) return undefined;
   for (const name of names) shorten(name, digits, holds);
   return Object.fromEntries(names.map((name) => [name, digitsOf(inputs[name]!, digits.get(name)!)]));
 }

@@ -38,7 +38,7 @@ export function answerCycle({ request, isotherms, isobars }: CycleForm): CycleAn
     isobars,
     referenceState,
   });
-  return { cycle, workings: textbookCycleWorking(cycle), diagram };
+  return { cycle, workings: textbookCycleWorking(request, cycle), diagram };
 }
 
 /** What a person calls each number of the request. */

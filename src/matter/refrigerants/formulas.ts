@@ -7,8 +7,8 @@ import { domeFormulas } from './dome-formulas.ts';
 import {
   densityOf,
   densityOfEntropy,
-  enthalpyOf,
-  entropyOf,
+  enthalpyOfPressure,
+  entropyOfDensity,
   heatCapacityAtConstantPressure,
   heatCapacityAtConstantVolume,
   internalEnergyOf,
@@ -33,7 +33,15 @@ const entropyShift: FormulaSymbol = {
   unit: 'J/(kg K)',
 };
 const R: FormulaSymbol = { meaning: 'specific gas constant of the fluid', unit: 'J/(kg K)' };
-const phi: FormulaSymbol = { meaning: 'reduced Helmholtz energy of both parts, φ⁰ + φʳ', unit: '1' };
+const phi_s: FormulaSymbol = {
+  meaning: 'reduced Helmholtz energy of both parts without its logarithm of density, φ⁰ + φʳ − ln(ρ/ρ_c)',
+  unit: '1',
+};
+const rho_c: FormulaSymbol = {
+  meaning: 'density at the critical point of the equation',
+  unit: 'kg/m³',
+  quantity: 'density',
+};
 const phi_d: FormulaSymbol = { meaning: 'density derivative of the residual part, δ φʳ_δ', unit: '1' };
 const phi_dd: FormulaSymbol = { meaning: 'second density derivative of the residual part, δ² φʳ_δδ', unit: '1' };
 const phi_dt: FormulaSymbol = { meaning: 'mixed derivative of the residual part, δ τ φʳ_δτ', unit: '1' };
@@ -69,9 +77,9 @@ export const refrigerantFormulas: readonly Formula[] = [
     result: { symbol: 'rho', ...rho },
     expression: 'rho_c * exp(phi_t - phi_s - (s - s_zero) / R)',
     symbols: {
-      rho_c: { meaning: 'density at the critical point of the equation', unit: 'kg/m³', quantity: 'density' },
+      rho_c,
       phi_t,
-      phi_s: { meaning: 'reduced Helmholtz energy of both parts without its logarithm of density', unit: '1' },
+      phi_s,
       s: { meaning: 'entropy', unit: 'J/(kg K)' },
       s_zero: entropyShift,
       R,
@@ -154,19 +162,13 @@ export const refrigerantFormulas: readonly Formula[] = [
     id: 'refrigerants.enthalpy',
     title: 'Enthalpy of a refrigerant',
     result: { symbol: 'h', meaning: 'enthalpy', unit: 'J/kg' },
-    expression: 'R * T * (1 + phi_d + phi_t) + h_zero',
-    symbols: {
-      R,
-      T,
-      phi_d,
-      phi_t,
-      h_zero: enthalpyShift,
-    },
+    expression: 'R * T * phi_t + p / rho + h_zero',
+    symbols: { R, T, phi_t, p: pressure, rho, h_zero: enthalpyShift },
     ...ofTheEquation,
-    compute: (v) => enthalpyOf(v.R!, v.T!, v.phi_d!, v.phi_t!, v.h_zero!),
+    compute: (v) => enthalpyOfPressure(v.R!, v.T!, v.phi_t!, v.p!, v.rho!, v.h_zero!),
     examples: [
-      { R: 188.56, T: 300, phi_d: -0.151, phi_t: 4.2, h_zero: 9700 },
-      { R: 81.49, T: 280, phi_d: -0.978, phi_t: -1.7, h_zero: -2500 },
+      { R: 188.56, T: 300, phi_t: 4.2, p: 845000, rho: 17.6, h_zero: 9700 },
+      { R: 81.49, T: 280, phi_t: -1.7, p: 604000, rho: 1203, h_zero: -2500 },
     ],
   },
   {
@@ -192,18 +194,13 @@ export const refrigerantFormulas: readonly Formula[] = [
     id: 'refrigerants.entropy',
     title: 'Entropy of a refrigerant',
     result: { symbol: 's', meaning: 'entropy', unit: 'J/(kg K)' },
-    expression: 'R * (phi_t - phi) + s_zero',
-    symbols: {
-      R,
-      phi_t,
-      phi,
-      s_zero: entropyShift,
-    },
+    expression: 'R * (phi_t - phi_s - log(rho / rho_c)) + s_zero',
+    symbols: { R, phi_t, phi_s, rho, rho_c, s_zero: entropyShift },
     ...ofTheEquation,
-    compute: (v) => entropyOf(v.R!, v.phi_t!, v.phi!, v.s_zero!),
+    compute: (v) => entropyOfDensity(v.R!, v.phi_t!, v.phi_s!, v.rho!, v.rho_c!, v.s_zero!),
     examples: [
-      { R: 188.56, phi_t: 4.2, phi: -7.9, s_zero: 31 },
-      { R: 81.49, phi_t: -1.7, phi: -9.4, s_zero: -12 },
+      { R: 188.56, phi_t: 4.2, phi_s: -5.1, rho: 17.6, rho_c: 220.5, s_zero: 31 },
+      { R: 81.49, phi_t: -1.7, phi_s: -10.3, rho: 1203, rho_c: 511.9, s_zero: -12 },
     ],
   },
   {

@@ -14,4 +14,14 @@ export { refrigerant, refrigerantNames } from './library.ts';
 export { type ReferenceState, type ReferenceStateName, referenceOffset, referenceStates } from './reference-states.ts';
 export { surfaceTensionMulero2012 } from './surface-tension.ts';
 export type { Phase, Refrigerant, Saturation, State, StateInput } from './types.ts';
-export { saturationPressureWorking, stateWorking, temperatureWorking } from './working.ts';
+export {
+  type CaloricShift,
+  type DomeOrigins,
+  furtherPropertiesWorking,
+  internalEnergyWorking,
+  type StateOrigins,
+  saturatedSidesWorking,
+  saturationPressureWorking,
+  saturationTemperatureWorking,
+  stateWorking,
+} from './working.ts';

@@ -61,7 +61,7 @@ export function ratingWorking(
       m,
       eta_v: [point.volumetricEfficiency, at('volumetricEfficiency')],
       N,
-      rho_s: [point.suction.density],
+      rho_s: [point.suction.density, at('suction.density')],
     }),
     workingStep(at('isentropicWork'), 'compressor.isentropicWork', work, {
       h_2s: [point.isentropicDischargeEnthalpy, at('isentropicDischarge.enthalpy')],
@@ -91,25 +91,19 @@ function stateSteps(
   at: (name: string) => string,
 ): readonly WorkingStep[] {
   const { suction } = point;
-  const evaporating = saturationAtTemperature(fluid, conditions.evaporating).vapour;
-  const condensing = saturationAtTemperature(fluid, conditions.condensing).vapour;
-  const { liquid } = saturationAtTemperature(fluid, conditions.liquid);
+  const evaporating = saturationAtTemperature(fluid, conditions.evaporating);
+  const condensing = saturationAtTemperature(fluid, conditions.condensing);
+  const ofTheLiquid = saturationAtTemperature(fluid, conditions.liquid);
   const isentropic = stateAt(fluid, { pressure: condensing.pressure, entropy: suction.entropy });
+  const suctionFrom = { pressure: at('evaporatingPressure'), temperature: ratingPoint };
+  const isentropicFrom = { pressure: at('condensingPressure'), entropy: at('suction.entropy') };
+  const liquidFrom = { pressure: at('liquid.pressure'), temperature: ratingPoint };
   return [
     saturationPressureWorking(fluid, evaporating, at('evaporatingPressure'), ratingPoint),
     saturationPressureWorking(fluid, condensing, at('condensingPressure'), ratingPoint),
-    // The density of the gas is the one that gives this pressure.
-    saturationPressureWorking(fluid, suction, at('suction.pressure'), ratingPoint),
-    ...stateWorking(fluid, suction, at('suction')).map((each) => temperatureFrom(each, ratingPoint)),
-    // Found by its entropy: its temperature comes from no other step.
-    ...stateWorking(fluid, isentropic, at('isentropicDischarge')).map((each) => temperatureFrom(each, undefined)),
-    ...stateWorking(fluid, liquid, at('liquid')).map((each) => temperatureFrom(each, ratingPoint)),
+    saturationPressureWorking(fluid, ofTheLiquid, at('liquid.pressure'), ratingPoint),
+    ...stateWorking(fluid, suction, at('suction'), suctionFrom),
+    ...stateWorking(fluid, isentropic, at('isentropicDischarge'), isentropicFrom),
+    ...stateWorking(fluid, ofTheLiquid.liquid, at('liquid'), liquidFrom),
   ];
-}
-
-/** The step with another origin of its temperature. */
-function temperatureFrom(each: WorkingStep, origin: string | undefined): WorkingStep {
-  const { T: _, ...others } = each.from;
-  if (origin === undefined || !('T' in each.inputs)) return { ...each, from: others };
-  return { ...each, from: { ...others, T: origin } };
 }

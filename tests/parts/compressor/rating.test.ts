@@ -194,7 +194,10 @@ function caught(attempt: () => unknown): unknown {
 test('law: the working repeats the identified numbers, each input from the sheet, an assumption or another step', () => {
   const formulas = [...compressorFormulas, ...refrigerantFormulas];
   // What the fluid's equation gives at the rated states.
-  const ofTheEquation = ['R', 'T', 'phi', 'phi_d', 'phi_t', 'h_zero', 's_zero', 'rho', 'rho_s'];
+  const ofTheEquation = [
+    ...['R', 'phi_d', 'phi_t', 'phi_s', 'rho_c', 'h_zero', 's_zero'],
+    ...['phi_liquid', 'phi_vapour', 'rho_liquid', 'rho_vapour'],
+  ];
   const paths = Object.fromEntries(Object.keys(assumed).map((key) => [key, `sheet.${key}`]));
   for (const ratingPoint of ratingPointNames) {
     const request = { fluid: r134a, capacity: 170, power: 160, ratingPoint, assumed };

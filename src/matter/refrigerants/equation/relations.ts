@@ -97,6 +97,22 @@ export function enthalpyOf(
 }
 
 /**
+ * The same where pressure and density are known: internal energy R T φ_t, and p / ρ.
+ *     h = R T φ_t + p / ρ + h₀
+ * ρ [kg/m³].
+ */
+export function enthalpyOfPressure(
+  gasConstant: number,
+  temperature: number,
+  tau: number,
+  pressure: number,
+  density: number,
+  zero: number,
+): number {
+  return gasConstant * temperature * tau + pressure / density + zero;
+}
+
+/**
  * Temperature T [K] at a state of known enthalpy: the relation of the enthalpy solved for T. The derivatives are those at
  * the state, which an iteration has found.
  *     T = (h − h₀) / (R (1 + φ_d + φ_t))
@@ -120,7 +136,23 @@ export function entropyOf(gasConstant: number, tau: number, reducedEnergy: numbe
 }
 
 /**
- * Density ρ [kg/m³] at a state of known entropy: the relation of the entropy solved for ρ, which stands in φ as ln(ρ/ρ_c).
+ * The same with the density written out, which stands in φ as ln(ρ/ρ_c).
+ *     s = R (φ_t − φ_s − ln(ρ/ρ_c)) + s₀, φ_s = φ − ln(ρ/ρ_c)
+ * ρ and the critical density ρ_c [kg/m³].
+ */
+export function entropyOfDensity(
+  gasConstant: number,
+  tau: number,
+  energyWithoutDensity: number,
+  density: number,
+  criticalDensity: number,
+  zero: number,
+): number {
+  return entropyOf(gasConstant, tau, energyWithoutDensity + Math.log(density / criticalDensity), zero);
+}
+
+/**
+ * Density ρ [kg/m³] at a state of known entropy: the relation of the entropy solved for ρ.
  *     ρ = ρ_c exp(φ_t − φ_s − (s − s₀) / R), φ_s = φ − ln(ρ/ρ_c)
  */
 export function densityOfEntropy(

@@ -1,0 +1,226 @@
+// The working of an operating point: each number of the result with its formula, the numbers put in and where they came
+// from. Names follow the result object; states are named as 'points.compressorInlet.enthalpy'.
+
+import {
+  type DomeOrigins,
+  type StateOrigins,
+  saturatedSidesWorking,
+  saturationAtTemperature,
+  saturationPressureWorking,
+  stateWorking,
+} from '../matter/refrigerants/index.ts';
+import { type CompressorOrigins, compressorWorking } from '../parts/compressor/index.ts';
+import { type StepInput, type WorkingStep, workingStep } from '../quantities/index.ts';
+import type { CyclePoint } from './cycle-result.ts';
+import type { OperatingPoint, OperatingPointInput } from './operating-point.ts';
+
+/** Where the inputs of an operating point came from: design paths or names of other steps. */
+export interface OperatingOrigins {
+  readonly sourceTemperature: string;
+  readonly waterTemperature: string;
+  readonly evaporatorApproach: string;
+  readonly condenserApproach: string;
+  readonly superheat: string;
+  readonly subcooling: string;
+  readonly model: CompressorOrigins['model'];
+}
+
+/**
+ * Steps of an operating point in the order of computing, the compressor's own among them.
+ * @param input    what the point was computed from
+ * @param result   the point
+ * @param origins  where the inputs came from
+ * @param prefix   path of the point in the caller's result: 'operating' gives 'operating.heatDelivered'
+ */
+export function operatingPointWorking(
+  input: OperatingPointInput,
+  result: OperatingPoint,
+  origins: OperatingOrigins,
+  prefix = 'operating',
+): readonly WorkingStep[] {
+  const own = (name: string) => `${prefix}.${name}`;
+  const [inlet, isentropic] = result.points;
+  return [
+    ...levelSteps(input, result, origins, own),
+    ...suctionSteps(input, result, origins, own),
+    ...isentropicSteps(input, result, own),
+    ...compressorWorking(
+      input.compressor,
+      result.compressor,
+      {
+        model: origins.model,
+        suctionPressure: own(`points.${inlet.name}.pressure`),
+        suctionDensity: own(`points.${inlet.name}.density`),
+        suctionEnthalpy: own(`points.${inlet.name}.enthalpy`),
+        dischargePressure: own('condensingPressure'),
+        isentropicDischargeEnthalpy: own(`points.${isentropic.name}.enthalpy`),
+      },
+      own('compressor'),
+    ),
+    ...dischargeSteps(input, result, own),
+    ...liquidSteps(input, result, origins, own),
+    ...expandedSteps(input, result, own),
+    ...heatSteps(result, own),
+  ];
+}
+
+type Naming = (name: string) => string;
+
+/** Temperatures and pressures of both levels, and both sides of the dome there where a state needs them. */
+function levelSteps(
+  input: OperatingPointInput,
+  result: OperatingPoint,
+  origins: OperatingOrigins,
+  own: Naming,
+): readonly WorkingStep[] {
+  const { fluid } = input;
+  const { evaporating, condensing } = result;
+  return [
+    workingStep(own('evaporatingTemperature'), 'loop.evaporatingTemperature', evaporating.temperature, {
+      T_source: [input.sourceTemperature, origins.sourceTemperature],
+      dT_e: [input.evaporatorApproach, origins.evaporatorApproach],
+    }),
+    workingStep(own('condensingTemperature'), 'loop.condensingTemperature', condensing.temperature, {
+      T_water: [input.waterTemperature, origins.waterTemperature],
+      dT_c: [input.condenserApproach, origins.condenserApproach],
+    }),
+    ...(['evaporating', 'condensing'] as const).flatMap((level) => {
+      const { saturation, prefix, temperature } = domeOf(input, result, level, own);
+      const pressure = own(`${level}Pressure`);
+      const needed = result.points.some((point) => point.quality !== null && levelOf(point, result) === level);
+      const sides = needed ? saturatedSidesWorking(fluid, saturation, prefix, { temperature, pressure }) : [];
+      return [saturationPressureWorking(fluid, saturation, pressure, temperature), ...sides];
+    }),
+  ];
+}
+
+function levelOf({ pressure }: CyclePoint, { evaporating }: OperatingPoint): 'evaporating' | 'condensing' {
+  return pressure === evaporating.pressure ? 'evaporating' : 'condensing';
+}
+
+function domeOf(
+  { fluid }: OperatingPointInput,
+  result: OperatingPoint,
+  level: 'evaporating' | 'condensing',
+  own: Naming,
+): DomeOrigins {
+  const saturation = saturationAtTemperature(fluid, result[level].temperature);
+  return { saturation, prefix: own(level), temperature: own(`${level}Temperature`) };
+}
+
+/** A state at one of the two levels: its pressure, then what the equation gives from how it was found. */
+function pointSteps(
+  input: OperatingPointInput,
+  result: OperatingPoint,
+  point: CyclePoint,
+  found: 'temperature' | 'enthalpy' | 'entropy',
+  own: Naming,
+): readonly WorkingStep[] {
+  const at = own(`points.${point.name}`);
+  const level = levelOf(point, result);
+  const dome = point.quality === null ? undefined : domeOf(input, result, level, own);
+  const origins = { pressure: `${at}.pressure`, [found]: `${at}.${found}` } as unknown as StateOrigins;
+  return [
+    workingStep(`${at}.pressure`, 'loop.pressureKept', point.pressure, {
+      p_in: [point.pressure, own(`${level}Pressure`)],
+    }),
+    ...stateWorking(input.fluid, point, at, origins, dome),
+  ];
+}
+
+function suctionSteps(
+  input: OperatingPointInput,
+  result: OperatingPoint,
+  origins: OperatingOrigins,
+  own: Naming,
+): readonly WorkingStep[] {
+  const [inlet] = result.points;
+  return [
+    workingStep(own(`points.${inlet.name}.temperature`), 'loop.suctionTemperature', inlet.temperature, {
+      T_e: [result.evaporating.temperature, own('evaporatingTemperature')],
+      dT_sh: [input.superheat, origins.superheat],
+    }),
+    ...pointSteps(input, result, inlet, 'temperature', own),
+  ];
+}
+
+function isentropicSteps(input: OperatingPointInput, result: OperatingPoint, own: Naming): readonly WorkingStep[] {
+  const [inlet, isentropic] = result.points;
+  return [
+    workingStep(own(`points.${isentropic.name}.entropy`), 'loop.entropyKept', isentropic.entropy, {
+      s_1: [inlet.entropy, own(`points.${inlet.name}.entropy`)],
+    }),
+    ...pointSteps(input, result, isentropic, 'entropy', own),
+  ];
+}
+
+/** The real outlet by its enthalpy; its temperature is the discharge temperature. */
+function dischargeSteps(input: OperatingPointInput, result: OperatingPoint, own: Naming): readonly WorkingStep[] {
+  const [, , outlet] = result.points;
+  const at = own(`points.${outlet.name}`);
+  const discharge = own('dischargeTemperature');
+  const found = pointSteps(input, result, outlet, 'enthalpy', own);
+  return [
+    workingStep(`${at}.enthalpy`, 'loop.enthalpyKept', outlet.enthalpy, {
+      h_in: [outlet.enthalpy, own('compressor.dischargeEnthalpy')],
+    }),
+    ...found.flatMap((step) => {
+      if (step.result !== `${at}.temperature`) return [step];
+      const T_same: StepInput = [outlet.temperature, discharge];
+      return [
+        { ...step, result: discharge },
+        workingStep(`${at}.temperature`, 'loop.temperatureKept', outlet.temperature, { T_same }),
+      ];
+    }),
+  ];
+}
+
+function liquidSteps(
+  input: OperatingPointInput,
+  result: OperatingPoint,
+  origins: OperatingOrigins,
+  own: Naming,
+): readonly WorkingStep[] {
+  const [, , , liquid] = result.points;
+  return [
+    workingStep(own(`points.${liquid.name}.temperature`), 'loop.liquidTemperature', liquid.temperature, {
+      T_b: [result.condensing.temperature, own('condensingTemperature')],
+      dT_sc: [input.subcooling, origins.subcooling],
+    }),
+    ...pointSteps(input, result, liquid, 'temperature', own),
+  ];
+}
+
+/** The valve leaves the enthalpy of the liquid as it is. */
+function expandedSteps(input: OperatingPointInput, result: OperatingPoint, own: Naming): readonly WorkingStep[] {
+  const [, , , liquid, expanded] = result.points;
+  return [
+    workingStep(own(`points.${expanded.name}.enthalpy`), 'loop.enthalpyKept', expanded.enthalpy, {
+      h_in: [liquid.enthalpy, own(`points.${liquid.name}.enthalpy`)],
+    }),
+    ...pointSteps(input, result, expanded, 'enthalpy', own),
+  ];
+}
+
+function heatSteps(result: OperatingPoint, own: Naming): readonly WorkingStep[] {
+  const [inlet, , outlet, liquid, expanded] = result.points;
+  const h = (point: CyclePoint): StepInput => [point.enthalpy, own(`points.${point.name}.enthalpy`)];
+  const m: StepInput = [result.massFlow, own('compressor.massFlow')];
+  const W: StepInput = [result.compressorPower, own('compressor.power')];
+  const Q_c: StepInput = [result.heatDelivered, own('heatDelivered')];
+  return [
+    workingStep(own('heatDelivered'), 'loop.heatDelivered', result.heatDelivered, {
+      m,
+      h_2: h(outlet),
+      h_3: h(liquid),
+    }),
+    workingStep(own('heatTaken'), 'loop.heatTaken', result.heatTaken, { m, h_1: h(inlet), h_4: h(expanded) }),
+    workingStep(own('compressorCop'), 'loop.compressorCop', result.compressorCop, { Q_c, W }),
+    workingStep(own('energyAccountResidual'), 'loop.energyAccountResidual', result.energyAccountResidual, {
+      Q_e: [result.heatTaken, own('heatTaken')],
+      W,
+      Q_c,
+      Q_shell: [result.shellHeat, own('compressor.shellHeat')],
+    }),
+  ];
+}
