@@ -118,8 +118,8 @@ export function App({ engine, keeper, start }: AppProps): ReactNode {
         </a>
         <TopBar
           designName={document.name}
-          standing={!isOfTheDesign(page) || isRefused ? undefined : answer?.assessment.standing}
-          isRefused={isRefused && isOfTheDesign(page)}
+          standing={!isOfTheDesign(place) || isRefused ? undefined : answer?.assessment.standing}
+          isRefused={isRefused && isOfTheDesign(place)}
           looks={
             answer === undefined ? 0 : saidFindings(answer).filter(({ finding }) => finding.severity === 'look').length
           }
@@ -139,11 +139,11 @@ export function App({ engine, keeper, start }: AppProps): ReactNode {
         />
         <div className="page">
           <Caution />
-          {isOfTheDesign(page) && isFirstDemo(serialised) && <ExampleNote startOwn={() => setDialog('start')} />}
+          {isOfTheDesign(place) && isFirstDemo(serialised) && <ExampleNote startOwn={() => setDialog('start')} />}
           {state.notice !== undefined && (
             <NoticeBox notice={state.notice} close={() => dispatch({ type: 'noticeClosed' })} />
           )}
-          {isRefused && isOfTheDesign(page) && state.refusal !== undefined && (
+          {isRefused && isOfTheDesign(place) && state.refusal !== undefined && (
             <NoticeBox
               notice={{
                 title:
@@ -154,7 +154,7 @@ export function App({ engine, keeper, start }: AppProps): ReactNode {
               }}
             />
           )}
-          {answer !== undefined && isOfTheDesign(page) && (
+          {answer !== undefined && isOfTheDesign(place) && (
             <>
               <div className={isRefused ? 'stale' : undefined}>
                 <HeatPath assessment={answer.assessment} view={state.view} current={page} open={open} />
@@ -180,7 +180,7 @@ export function App({ engine, keeper, start }: AppProps): ReactNode {
             )}
           </p>
           <PageLinks current={page} open={open} />
-          <main id="main" tabIndex={-1} className={isRefused && isOfTheDesign(page) ? 'refused' : undefined}>
+          <main id="main" tabIndex={-1} className={isRefused && isOfTheDesign(place) ? 'refused' : undefined}>
             <OpenedPage place={place} answer={answer} view={state.view} refused={state.refusal !== undefined} />
           </main>
           <footer className="foot quiet">
@@ -226,9 +226,9 @@ const paperViews: Readonly<Record<PaperName, ComponentType<PaperProps>>> = {
   brief: Brief,
 };
 
-/** The textbook cycle is a paper of its own: the verdict on the open design does not belong beside it. */
-function isOfTheDesign(page: PageName): boolean {
-  return page !== 'cycle-alone';
+/** The textbook cycle, and its working, stand without the design: the verdict on it does not belong beside them. */
+function isOfTheDesign({ page, part = '' }: Place): boolean {
+  return page !== 'cycle-alone' && !(page === 'working' && /^(cycle|secondCycle)(\.|$)/.test(part));
 }
 
 interface OpenedPageProps {

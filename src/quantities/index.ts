@@ -12,7 +12,14 @@ export {
 export type { Fact, Finding, Severity, Subject } from './finding.ts';
 export type { Formula, FormulaSymbol, FormulaText, FormulaValues, WorkingStep } from './formula.ts';
 export { editDistance, nearestWord } from './nearest.ts';
-export { type PrintedInput, type PrintedNumber, type PrintedStep, printedStep, quantityOf } from './printed-step.ts';
+export {
+  type PrintedInput,
+  type PrintedNumber,
+  type PrintedStep,
+  printedResult,
+  printedStep,
+  quantityOf,
+} from './printed-step.ts';
 export {
   acceptedWords,
   type QuantityContext,

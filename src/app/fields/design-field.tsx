@@ -43,6 +43,7 @@ export function DesignField({ record }: { record: FieldRecord }): ReactNode {
         label={record.label}
         help={record.help}
         assumed={assumed}
+        path={record.path}
         value={text}
         options={record.choices.map(({ name, label }) => ({ value: name, label }))}
         commit={commit}
@@ -54,6 +55,7 @@ export function DesignField({ record }: { record: FieldRecord }): ReactNode {
       label={record.label}
       help={record.help}
       assumed={assumed}
+      path={record.path}
       text={text}
       understood={record.quantity && text !== '' ? understood(text, record.quantity, document, state.view) : undefined}
       commit={commit}

@@ -11,6 +11,8 @@ interface FieldWords {
   readonly help?: string | undefined;
   /** What is taken while the field is empty: "assumed 10 K (7 to 15)". */
   readonly assumed?: string | undefined;
+  /** Path of what it holds, by which a link from elsewhere finds it (see find-field.ts). */
+  readonly path?: string | undefined;
 }
 
 export interface TextFieldProps extends FieldWords {
@@ -37,7 +39,7 @@ const pause = 30;
 const longPause = 700;
 
 export function TextField(props: TextFieldProps): ReactNode {
-  const { label, help, assumed, text, understood, commit, left, patient = false, beside } = props;
+  const { label, help, assumed, path, text, understood, commit, left, patient = false, beside } = props;
   const id = useId();
   const [draft, setDraft] = useState<string | undefined>(undefined);
   const [refusal, setRefusal] = useState<string | undefined>(undefined);
@@ -96,6 +98,7 @@ export function TextField(props: TextFieldProps): ReactNode {
       )}
       <input
         id={id}
+        data-field={path}
         type="text"
         autoComplete="off"
         spellCheck={false}
@@ -131,7 +134,7 @@ export interface ChoiceFieldProps extends FieldWords {
   readonly commit: (value: string) => string | undefined;
 }
 
-export function ChoiceField({ label, help, assumed, value, options, commit }: ChoiceFieldProps): ReactNode {
+export function ChoiceField({ label, help, assumed, path, value, options, commit }: ChoiceFieldProps): ReactNode {
   const id = useId();
   const [error, setError] = useState<string | undefined>(undefined);
   const describedBy = [help && `${id}-help`, error && `${id}-error`].filter(Boolean).join(' ');
@@ -145,6 +148,7 @@ export function ChoiceField({ label, help, assumed, value, options, commit }: Ch
       )}
       <select
         id={id}
+        data-field={path}
         value={value}
         aria-invalid={error !== undefined}
         aria-describedby={describedBy === '' ? undefined : describedBy}

@@ -55,6 +55,7 @@ export function KindField({ record }: { record: FieldRecord }): ReactNode {
       <ChoiceField
         label={record.label}
         help={record.help}
+        path={record.path}
         assumed={record.optional ? assumedWords(record, assumption, design, state.view) : undefined}
         value={pending ?? present}
         options={(record.choices ?? []).map(({ name, label }) => ({ value: name, label }))}

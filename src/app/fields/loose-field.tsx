@@ -37,6 +37,7 @@ export function LooseField({
       <ChoiceField
         label={label}
         help={record.help}
+        path={record.path}
         assumed={mayStayEmpty ? 'not known' : undefined}
         value={text}
         options={record.choices.map((choice) => ({ value: choice.name, label: choice.label }))}
@@ -48,6 +49,7 @@ export function LooseField({
     <TextField
       label={label}
       help={record.help}
+      path={record.path}
       assumed={exampleOf(record)}
       text={text}
       understood={understood(record, text, currency, state.view)}

@@ -1,11 +1,12 @@
 // Which page is open and which part of it is meant, kept in the page's address so that Back works and both can be linked to.
 
 import { useCallback, useEffect, useState } from 'react';
-import { addressOf, firstPage, type PageName, type Place, pageTitles, placeOfAddress } from '../pages.ts';
+import { findField } from '../fields/find-field.ts';
+import { addressOf, firstPage, isStation, type PageName, type Place, pageTitles, placeOfAddress } from '../pages.ts';
 
 /**
  * Opens a page at its heading, or at a part of it: the element whose id is the part (or the part and "-title"), such as
- * the list of findings. Papers may read the part themselves, such as the result whose working is wanted.
+ * the list of findings, or the field of that path, with the focus in it. Papers may read the part themselves, such as the result whose working is wanted.
  */
 export type OpenPage = (page: PageName, part?: string) => void;
 
@@ -13,6 +14,11 @@ export function usePage(): readonly [Place, OpenPage] {
   const [place, setPlace] = useState<Place>(
     () => placeOfAddress(location.hash) ?? { page: firstPage, part: undefined },
   );
+  // A link from outside to a part of a station leads there too, once the station has been answered.
+  // biome-ignore lint/correctness/useExhaustiveDependencies: only the place the page begins with
+  useEffect(() => {
+    if (isStation(place.page) && place.part !== undefined) focusPart(place.page, place.part, framesAtStart);
+  }, []);
   useEffect(() => {
     // An address of something else on the page, such as the skip link's, leaves it as it is.
     const follow = () => setPlace((before) => placeOfAddress(location.hash) ?? before);
@@ -22,22 +28,28 @@ export function usePage(): readonly [Place, OpenPage] {
   const open = useCallback<OpenPage>((page, part) => {
     location.hash = addressOf({ page, part });
     setPlace({ page, part });
-    focusTitle(pageTitles[page], part, 60);
+    focusPart(page, part, 60);
   }, []);
   return [place, open];
 }
 
-/** The reader and the keyboard go on from the page's heading, once it is there: a page may have to be loaded first. */
-function focusTitle(words: string, part: string | undefined, framesLeft: number): void {
+/** While the page itself begins, engine and station have to be loaded first: some seconds. */
+const framesAtStart = 900;
+
+/** The reader and the keyboard go on from the page's heading or the part meant, once it is there: a page may have to be loaded first. */
+function focusPart(page: PageName, part: string | undefined, framesLeft: number): void {
   requestAnimationFrame(() => {
     const title = document.getElementById('page-title');
-    if (title?.textContent !== words) {
-      if (framesLeft > 0) focusTitle(words, part, framesLeft - 1);
+    if (title?.textContent !== pageTitles[page]) {
+      if (framesLeft > 0) focusPart(page, part, framesLeft - 1);
       return;
     }
-    const goal = (part && (document.getElementById(part) ?? document.getElementById(`${part}-title`))) || title;
+    const named = part && (document.getElementById(part) ?? document.getElementById(`${part}-title`));
+    const field = named || part === undefined ? undefined : findField(part);
+    const goal = named || field || title;
     goal.focus({ preventScroll: true });
-    if (!isWellInSight(goal)) goal.scrollIntoView({ block: 'start' });
+    // A field has its name above it, which has to be in sight too.
+    if (!isWellInSight(goal)) goal.scrollIntoView({ block: field === undefined ? 'start' : 'center' });
   });
 }
 

@@ -275,6 +275,11 @@ export const chosenGroups = { exchanger: exchangerFields, flow: flowFields } as 
 
 export const referenceNames: readonly ReferenceStateName[] = ['iir', 'ashrae', 'normalBoilingPoint'];
 
+/** The path by which a link finds a field of the cycle. */
+export function cycleFieldPath(key: keyof TextbookCycleRequest): string {
+  return `cycle.${key}`;
+}
+
 /** Every field there is. */
 export const allCycleFields: readonly Asked[] = [
   ...cycleFacts.flat(),

@@ -15,6 +15,7 @@ import {
   type CycleField,
   type CycleKey,
   chosenGroups,
+  cycleFieldPath,
   lineFields,
   type OptionalField,
   referenceNames,
@@ -50,6 +51,7 @@ export function CycleInputs(props: CycleInputsProps): ReactNode {
       <div className="fields">
         <ChoiceField
           label="Refrigerant"
+          path={cycleFieldPath('refrigerant')}
           value={texts.refrigerant}
           options={refrigerantChoices}
           commit={(refrigerant) => {
@@ -75,6 +77,7 @@ export function CycleInputs(props: CycleInputsProps): ReactNode {
           <ChoiceField
             label="Zero of enthalpy and entropy"
             help="Tables differ in it; only differences mean anything."
+            path={cycleFieldPath('referenceState')}
             value={texts.referenceState}
             options={referenceNames.map((name) => ({
               value: name,
@@ -102,6 +105,7 @@ function FactField({
     <TextField
       label={field.label}
       help={field.help}
+      path={cycleFieldPath(field.key)}
       text={texts.numbers[field.key] ?? ''}
       understood={understood(texts.numbers[field.key], field.quantity, view)}
       commit={committed(texts, change, field, false)}
@@ -131,6 +135,7 @@ function OptionalTextField({ field, texts, change, view }: OptionalTextFieldProp
     <TextField
       label={field.label}
       help={field.help}
+      path={cycleFieldPath(field.key)}
       assumed={field.assumed(view)}
       text={texts.numbers[field.key] ?? ''}
       understood={understood(texts.numbers[field.key], field.quantity, view)}
@@ -167,6 +172,7 @@ function ChosenFields(props: ChosenFieldsProps): ReactNode {
           key={chosen.key}
           label={chosen.label}
           help={chosen.help}
+          path={cycleFieldPath(chosen.key)}
           text={texts.numbers[chosen.key] ?? ''}
           understood={understood(texts.numbers[chosen.key], chosen.quantity, view)}
           commit={committed(texts, change, chosen, false)}

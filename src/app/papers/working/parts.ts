@@ -1,0 +1,48 @@
+// Which part of the work a step belongs to, so that a long chain can be folded into parts that have a name.
+
+import { scenarioLabel } from '../../../assess/index.ts';
+import { sentenceStart } from '../../ui/say.ts';
+
+/** Steps that follow one another in a chain and belong to one part. */
+export interface ChainPart<Step> {
+  readonly title: string;
+  readonly steps: readonly Step[];
+}
+
+const titles: readonly (readonly [start: string, title: string])[] = [
+  ['surroundings.', 'The place'],
+  ['tank.', 'The tank'],
+  ['machine.compressor.', 'The compressor, from its rating'],
+  ['operating.', 'Where the loop settles'],
+  ['plant.', 'Tank, room and loop together'],
+  ['condenser.', 'Into the water'],
+  ['evaporator.', 'Out of the source'],
+  ['flows.', 'The heat path'],
+  ['cycle.', 'The textbook cycle'],
+];
+
+/** What the part is called that a result belongs to: 'year.january.tank.load' → January. */
+export function partTitle(result: string): string {
+  const [first = '', second = '', ...rest] = result.split('.');
+  if (first === 'year') return rest.length > 0 ? sentenceStart(second) : 'The year';
+  if (first === 'accounts' && isScenario(second)) return `Bill: ${scenarioLabel(second)}`;
+  return titles.find(([start]) => result.startsWith(start))?.[1] ?? 'Further steps';
+}
+
+function isScenario(name: string): name is Parameters<typeof scenarioLabel>[0] {
+  return scenarioLabel(name as Parameters<typeof scenarioLabel>[0]) !== undefined;
+}
+
+/** The chain cut wherever the next step belongs to another part; no step changes its place. */
+export function partsOfChain<Step extends { readonly result: string }>(
+  steps: readonly Step[],
+): readonly ChainPart<Step>[] {
+  const parts: { title: string; steps: Step[] }[] = [];
+  for (const step of steps) {
+    const title = partTitle(step.result);
+    const last = parts.at(-1);
+    if (last?.title === title) last.steps.push(step);
+    else parts.push({ title, steps: [step] });
+  }
+  return parts;
+}
