@@ -13,7 +13,7 @@ export {
   makeDiagram,
 } from './loop-diagram.ts';
 export { monthsChart } from './months.ts';
-export { pressureEnthalpyChart, stateTable, temperatureEntropyChart } from './property-diagrams.ts';
+export { type Plane, pressureEnthalpyChart, temperatureEntropyChart } from './property-diagrams.ts';
 export { sayReferenceState } from './reference-state.ts';
 export { settledLoop } from './settled-loop.ts';
 export type {
@@ -27,6 +27,8 @@ export type {
   LevelLine,
   LimitBand,
 } from './specification.ts';
+export { inOrderOfFlow, pointNumbers, stateTable } from './state-table.ts';
 export { escapeMarkup } from './still/text.ts';
 export { chartSvg, type SvgOptions } from './svg.ts';
+export { cyclesChart } from './two-cycles.ts';
 export { type DrawnPlot, type Measure, type PlacedWords, wordsOnChart } from './words.ts';

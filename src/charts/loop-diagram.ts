@@ -64,6 +64,8 @@ export interface DiagramLimit extends LimitRequest {
 export interface Diagram {
   readonly refrigerant: string;
   readonly referenceState: ReferenceStateName;
+  /** What the reference state adds to enthalpy [J/kg] and entropy [J/(kg K)] of the engine: so that two can be told apart. */
+  readonly offset: { readonly enthalpy: number; readonly entropy: number };
   readonly pressureEnthalpy: PropertyDiagram;
   readonly temperatureEntropy: PropertyDiagram;
   readonly path: readonly PathPoint[];
@@ -75,6 +77,7 @@ export interface Diagram {
 export function makeDiagram(request: DiagramRequest): Diagram {
   const fluid = refrigerant(request.refrigerant);
   const { referenceState = 'iir' } = request;
+  const offset = referenceOffset(fluid, referenceState);
   const region = {
     ...diagramRegion(fluid, request.points as unknown as readonly State[]),
     isotherms: request.isotherms,
@@ -87,8 +90,9 @@ export function makeDiagram(request: DiagramRequest): Diagram {
   return {
     refrigerant: request.refrigerant,
     referenceState,
+    offset,
     pressureEnthalpy: withEntropiesFrom(
-      referenceOffset(fluid, referenceState).entropy,
+      offset.entropy,
       propertyDiagram(fluid, 'pressureEnthalpy', region, referenceState),
     ),
     temperatureEntropy: propertyDiagram(fluid, 'temperatureEntropy', region, referenceState),

@@ -1,10 +1,8 @@
 // p-h and T-s pictures of a loop as chart specifications: dome, isotherms or isobars, isentropes, quality lines in
 // neutral greys told apart by dash and written on, the loop in the inks of its heat, source and water as levels.
 
-import type { ReferenceStateName } from '../matter/refrigerants/index.ts';
-import { type QuantityName, quantityUnit, sayQuantity, toView, type UnitView } from '../quantities/index.ts';
+import { quantityUnit, sayQuantity, toView, type UnitView } from '../quantities/index.ts';
 import type { Diagram, DiagramState } from './loop-diagram.ts';
-import { sayReferenceState } from './reference-state.ts';
 import type {
   ChartNote,
   ChartSeries,
@@ -14,9 +12,11 @@ import type {
   LevelLine,
   LimitBand,
 } from './specification.ts';
+import { pointNumbers, stateTable, stateTitle } from './state-table.ts';
 
 type Line = Diagram['pressureEnthalpy']['lines'][number];
-type Plane = 'pressureEnthalpy' | 'temperatureEntropy';
+/** Which pair of axes. */
+export type Plane = 'pressureEnthalpy' | 'temperatureEntropy';
 
 interface LineLook {
   readonly label: string;
@@ -34,49 +34,30 @@ const lineLooks: Record<Line['kind'], LineLook> = {
   quality: { label: 'constant quality', dash: 'longdash', ink: 'faint', width: 0.75 },
 };
 
-/** Which ink each process of the loop is drawn in: by where its energy comes from or goes. */
+/** Which ink each process of the loop is drawn in: by where its energy comes from or goes. In order of flow. */
 const processInks = {
   compression: 'electricity',
   condensation: 'intoWater',
+  liquidCooling: 'neutral',
   expansion: 'ink',
   evaporation: 'fromSource',
+  gasHeating: 'neutral',
 } as const;
 
 type ProcessWords = Readonly<Record<keyof typeof processInks, string>>;
 
 /** A loop of the workbench stands between a source and the water; a textbook cycle between nothing in particular. */
 function processWords({ levels }: Diagram): ProcessWords {
-  return levels.length > 0
-    ? {
-        compression: 'compression',
-        condensation: 'heat into the water',
-        expansion: 'expansion',
-        evaporation: 'heat from the source',
-      }
-    : {
-        compression: 'compression',
-        condensation: 'condensation',
-        expansion: 'expansion',
-        evaporation: 'evaporation',
-      };
+  const hasBodies = levels.length > 0;
+  return {
+    compression: 'compression',
+    condensation: hasBodies ? 'heat into the water' : 'condensation',
+    liquidCooling: 'heat exchanger',
+    expansion: 'expansion',
+    evaporation: hasBodies ? 'heat from the source' : 'evaporation',
+    gasHeating: 'heat exchanger',
+  };
 }
-
-const pointWords: Readonly<Record<string, string>> = {
-  compressorInlet: 'into the compressor',
-  compressorOutletIsentropic: 'out of a loss-free compressor',
-  compressorOutlet: 'out of the compressor',
-  condenserOutlet: 'out of the condenser',
-  evaporatorInlet: 'into the evaporator',
-};
-
-/** States in order of flow, numbered as in the picture; the loss-free outlet is numbered 2s. */
-const pointNumbers: Readonly<Record<string, string>> = {
-  compressorInlet: '1',
-  compressorOutletIsentropic: '2s',
-  compressorOutlet: '2',
-  condenserOutlet: '3',
-  evaporatorInlet: '4',
-};
 
 export function pressureEnthalpyChart(diagram: Diagram, view: UnitView): ChartSpecification {
   return propertyChart(diagram, 'pressureEnthalpy', view);
@@ -89,8 +70,8 @@ export function temperatureEntropyChart(diagram: Diagram, view: UnitView): Chart
 function propertyChart(diagram: Diagram, plane: Plane, view: UnitView): ChartSpecification {
   const [xQuantity, yQuantity] = planeQuantities[plane];
   const isPressure = plane === 'pressureEnthalpy';
-  const frame = frameOf(diagram, plane, view);
-  const families = diagram[plane].lines.map((line) => familySeries(line, xQuantity, yQuantity, view));
+  const frame = frameOf([diagram], plane, view);
+  const families = diagram[plane].lines.map((line) => familySeries(line, plane, view));
   return {
     title: `${isPressure ? 'Pressure and enthalpy' : 'Temperature and entropy'} of ${diagram.refrigerant}`,
     description: descriptionOf(diagram, isPressure, view),
@@ -105,7 +86,7 @@ function propertyChart(diagram: Diagram, plane: Plane, view: UnitView): ChartSpe
       range: frame.y,
       logarithmic: isPressure,
     },
-    series: [...families, ...processSeries(diagram, plane, view), pointSeries(diagram, plane, view)],
+    series: [...families, ...processSeries(diagram, plane, view), pointSeries(diagram.points, plane, view)],
     limits: limitBands(diagram, plane, frame, view),
     levels: levelLines(diagram, plane, view),
     notes: diagram.points.map((point) => ({
@@ -134,48 +115,62 @@ function descriptionOf(diagram: Diagram, isPressure: boolean, view: UnitView): s
       : isPressure
         ? ' The broken levels are the pressures at which it would boil as warm as the source and as the tank water.'
         : ' The broken levels are the temperatures of the source and of the tank water.';
-  return `${turn} ${families}${levels}`;
+  const exchanger = diagram.path.some(({ process }) => process === 'gasHeating')
+    ? ' Between 3 and 3′ the liquid gives heat to the suction gas, which takes it between 4′ and 1.'
+    : '';
+  return `${turn}${exchanger} ${families}${levels}`;
 }
 
-const planeQuantities = {
+export const planeQuantities = {
   pressureEnthalpy: ['enthalpy', 'pressure'],
   temperatureEntropy: ['entropy', 'temperature'],
 } as const;
 
-function valueOn(point: Omit<DiagramState, 'name'>, plane: Plane, axis: 'x' | 'y'): number {
+export function valueOn(point: Omit<DiagramState, 'name'>, plane: Plane, axis: 'x' | 'y'): number {
   if (plane === 'pressureEnthalpy') return axis === 'x' ? point.enthalpy : point.pressure;
   return axis === 'x' ? point.entropy : point.temperature;
 }
 
-function notePlace(name: string, plane: Plane): ChartNote['place'] {
+export function notePlace(name: string, plane: Plane): ChartNote['place'] {
   if (name === 'compressorInlet') return plane === 'pressureEnthalpy' ? 'below' : 'right';
   if (name === 'compressorOutletIsentropic') return plane === 'pressureEnthalpy' ? 'aboveLeft' : 'left';
   if (name === 'compressorOutlet') return plane === 'pressureEnthalpy' ? 'aboveRight' : 'right';
   if (name === 'condenserOutlet') return plane === 'pressureEnthalpy' ? 'above' : 'aboveLeft';
+  if (name === 'expansionInlet') return plane === 'pressureEnthalpy' ? 'aboveLeft' : 'left';
   return 'below';
 }
 
-interface Frame {
+export interface Frame {
   readonly x: readonly [number, number];
   readonly y: readonly [number, number];
 }
 
-/** The part of the plane that shows the dome and the loop, with a margin. */
-function frameOf(diagram: Diagram, plane: Plane, view: UnitView): Frame {
+/** The part of the plane that shows domes and loops, with a margin. */
+export function frameOf(diagrams: readonly Diagram[], plane: Plane, view: UnitView): Frame {
   const [xQuantity, yQuantity] = planeQuantities[plane];
-  const dome = diagram[plane].lines.filter((line) => line.kind === 'bubble' || line.kind === 'dew');
-  const xs = [...dome.flatMap((line) => line.x), ...diagram.path.map((point) => valueOn(point, plane, 'x'))];
-  const pathYs = diagram.path.map((point) => valueOn(point, plane, 'y'));
-  const top = Math.max(diagram[plane].criticalPoint.y, ...pathYs);
+  const path = diagrams.flatMap((diagram) => diagram.path);
+  const pathYs = path.map((point) => valueOn(point, plane, 'y'));
+  const top = Math.max(...diagrams.map((diagram) => diagram[plane].criticalPoint.y), ...pathYs);
   const low = Math.min(...pathYs);
+  const [bottom, above] = plane === 'pressureEnthalpy' ? [low / 1.9, top * 1.35] : [low - 18, top + 14];
+  const domes = diagrams.flatMap((diagram) => diagram[plane].lines.filter(isDome));
+  const xs = [
+    ...domes.flatMap((line) => line.x.filter((_, index) => line.y[index]! >= bottom)),
+    ...path.map((point) => valueOn(point, plane, 'x')),
+  ];
   const [xLow, xHigh] = [Math.min(...xs), Math.max(...xs)].map((x) => toView(x, xQuantity, view)) as [number, number];
-  const x: [number, number] = [xLow - 0.02 * (xHigh - xLow), xHigh + 0.12 * (xHigh - xLow)];
-  if (plane === 'pressureEnthalpy')
-    return { x, y: [toView(low / 1.9, yQuantity, view), toView(top * 1.35, yQuantity, view)] };
-  return { x, y: [toView(low - 18, yQuantity, view), toView(top + 14, yQuantity, view)] };
+  return {
+    x: [xLow - 0.02 * (xHigh - xLow), xHigh + 0.12 * (xHigh - xLow)],
+    y: [toView(bottom, yQuantity, view), toView(above, yQuantity, view)],
+  };
 }
 
-function familySeries(line: Line, xQuantity: QuantityName, yQuantity: QuantityName, view: UnitView): ChartSeries {
+export function isDome({ kind }: Line): boolean {
+  return kind === 'bubble' || kind === 'dew';
+}
+
+export function familySeries(line: Line, plane: Plane, view: UnitView): ChartSeries {
+  const [xQuantity, yQuantity] = planeQuantities[plane];
   const look = lineLooks[line.kind];
   const x = line.x.map((value) => toView(value, xQuantity, view));
   const y = line.y.map((value) => toView(value, yQuantity, view));
@@ -202,34 +197,52 @@ function lineWords(line: Line, view: UnitView): string | undefined {
   return undefined;
 }
 
-function processSeries(diagram: Diagram, plane: Plane, view: UnitView): ChartSeries[] {
+/** How one of two loops is told from the other. */
+export interface LoopLook {
+  readonly dash: Dash;
+  readonly width: number;
+  /** Before the words shown on hovering. */
+  readonly prefix: string;
+  readonly inLegend: boolean;
+}
+
+const aloneLook: LoopLook = { dash: 'solid', width: 3, prefix: '', inLegend: true };
+
+/** The processes that the loop has, in order of flow. */
+export function processSeries(diagram: Diagram, plane: Plane, view: UnitView, look = aloneLook): ChartSeries[] {
   const [xQuantity, yQuantity] = planeQuantities[plane];
   const words = processWords(diagram);
-  return (Object.keys(processInks) as (keyof typeof processInks)[]).map((process) => {
+  return (Object.keys(processInks) as (keyof typeof processInks)[]).flatMap((process): ChartSeries[] => {
     const points = diagram.path.filter((point) => point.process === process);
+    if (points.length === 0) return [];
     const label = words[process];
-    return {
-      label,
-      kind: 'line',
-      ink: processInks[process],
-      width: 3,
-      inLegend: true,
-      x: points.map((point) => toView(valueOn(point, plane, 'x'), xQuantity, view)),
-      y: points.map((point) => toView(valueOn(point, plane, 'y'), yQuantity, view)),
-      hover: points.map((point) => hoverWords(titleAt(point, diagram) ?? label, point, view)),
-    };
+    const title = (point: Omit<DiagramState, 'name'>) => `${look.prefix}${titleAt(point, diagram) ?? label}`;
+    return [
+      {
+        label,
+        kind: 'line',
+        ink: processInks[process],
+        dash: look.dash,
+        width: look.width,
+        // Its two sides look the same and stand in the legend once.
+        inLegend: look.inLegend && process !== 'gasHeating',
+        x: points.map((point) => toView(valueOn(point, plane, 'x'), xQuantity, view)),
+        y: points.map((point) => toView(valueOn(point, plane, 'y'), yQuantity, view)),
+        hover: points.map((point) => hoverWords(title(point), point, view)),
+      },
+    ];
   });
 }
 
-function pointSeries(diagram: Diagram, plane: Plane, view: UnitView): ChartSeries {
+export function pointSeries(points: readonly DiagramState[], plane: Plane, view: UnitView, prefix = ''): ChartSeries {
   const [xQuantity, yQuantity] = planeQuantities[plane];
   return {
     label: 'states',
     kind: 'points',
     ink: 'ink',
-    x: diagram.points.map((point) => toView(valueOn(point, plane, 'x'), xQuantity, view)),
-    y: diagram.points.map((point) => toView(valueOn(point, plane, 'y'), yQuantity, view)),
-    hover: diagram.points.map((point) => hoverWords(stateTitle(point.name), point, view)),
+    x: points.map((point) => toView(valueOn(point, plane, 'x'), xQuantity, view)),
+    y: points.map((point) => toView(valueOn(point, plane, 'y'), yQuantity, view)),
+    hover: points.map((point) => hoverWords(`${prefix}${stateTitle(point.name)}`, point, view)),
   };
 }
 
@@ -240,10 +253,6 @@ function titleAt(point: Omit<DiagramState, 'name'>, diagram: Diagram): string | 
       Math.abs(enthalpy - point.enthalpy) < 1 && Math.abs(pressure / point.pressure - 1) < 1e-6,
   );
   return state && stateTitle(state.name);
-}
-
-function stateTitle(name: string): string {
-  return `${pointNumbers[name] ?? ''} ${pointWords[name] ?? name}`.trim();
 }
 
 function hoverWords(title: string, point: Omit<DiagramState, 'name'>, view: UnitView): string {
@@ -282,48 +291,4 @@ function limitBands(diagram: Diagram, plane: Plane, frame: Frame, view: UnitView
         : { label, axis: 'y', from: bottom, to: edge },
     ];
   });
-}
-
-/** States with their properties, in the view's units. */
-export function stateTable(
-  points: readonly (DiagramState & { readonly density?: number; readonly quality?: number | null })[],
-  view: UnitView,
-  reference: ReferenceStateName = 'iir',
-): ChartSpecification['table'] {
-  const hasMore = points.every((point) => point.density !== undefined);
-  return {
-    caption: `States of the refrigerant, in order of flow. Enthalpy and entropy are counted from ${sayReferenceState(reference, view)}.`,
-    columns: [
-      { label: 'State' },
-      { label: 'Temperature', unit: quantityUnit('temperature', view), numeric: true },
-      { label: 'Pressure', unit: quantityUnit('pressure', view), numeric: true },
-      { label: 'Enthalpy', unit: quantityUnit('enthalpy', view), numeric: true },
-      { label: 'Entropy', unit: quantityUnit('entropy', view), numeric: true },
-      ...(hasMore
-        ? [
-            { label: 'Density', unit: quantityUnit('density', view), numeric: true },
-            { label: 'Vapour share', numeric: true },
-          ]
-        : []),
-    ],
-    rows: points.map((point) => [
-      stateTitle(point.name),
-      inCell(toView(point.temperature, 'temperature', view), 1),
-      toView(point.pressure, 'pressure', view).toPrecision(4),
-      inCell(toView(point.enthalpy, 'enthalpy', view), 1),
-      inCell(toView(point.entropy, 'entropy', view), 4),
-      ...(hasMore
-        ? [
-            toView(point.density ?? 0, 'density', view).toPrecision(4),
-            point.quality === null || point.quality === undefined ? '–' : inCell(point.quality, 3),
-          ]
-        : []),
-    ]),
-  };
-}
-
-/** A number with fixed decimals, with a true minus sign and no "−0.0". */
-function inCell(value: number, decimals: number): string {
-  const said = value.toFixed(decimals);
-  return Number(said) === 0 ? said.replace('-', '') : said.replace('-', '−');
 }

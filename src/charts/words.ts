@@ -41,7 +41,7 @@ export function wordsOnChart(chart: ChartSpecification, plot: DrawnPlot, measure
     y: (1 - share(onAxis(y, chart.y), plot.y)) * plot.height,
   });
   const notes = chart.notes.map((note) => noteWords(note, spot(note.x, note.y), plot.fontSize + 0.5, measure));
-  const loop = chart.series.filter((series) => series.inLegend && series.kind === 'line');
+  const loop = chart.series.filter((series) => !series.silent && series.kind === 'line');
   const edges = chart.series.filter((series) => series.silent && series.ink === 'neutral');
   const lineOf = (series: ChartSeries) => series.x.map((x, index) => spot(x, series.y[index] ?? 0));
   const loopAndStates: Box[] = [

@@ -82,9 +82,10 @@ export function noPositionals(positionals: readonly string[]): void {
 /** Refuses what a batch cannot heed: each of its lines is a whole request. */
 export function requireBatchAlone(
   texts: Readonly<Record<string, string | undefined>>,
-  flags: { readonly json: boolean },
+  flags: Readonly<Record<string, boolean>>,
 ): void {
-  if (!flags.json && Object.keys(texts).length === 0) return;
+  const others = Object.keys(flags).filter((name) => name !== 'batch' && flags[name]);
+  if (others.length === 0 && Object.keys(texts).length === 0) return;
   throw new InputError('--batch', 'other options', '--batch alone: each line is a whole request', 'bothGiven');
 }
 

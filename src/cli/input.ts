@@ -22,7 +22,7 @@ export function fileTitle(file: string): string {
 }
 
 /** npm starts a script in the project's folder and tells where the person was; their paths count from there. */
-function fromWhereTheyAre(file: string): string {
+export function fromWhereTheyAre(file: string): string {
   const { npm_lifecycle_event: script, INIT_CWD: start } = process.env;
   return script === 'kettlefin' && start !== undefined ? resolve(start, file) : file;
 }

@@ -11,22 +11,26 @@ import { InputError, KettlefinError } from '../numerics/index.ts';
  */
 export function answerLine(line: string, answer: (request: unknown) => string): string {
   try {
-    return answer(parsedLine(line));
+    return answer(parsedRequest(line));
   } catch (error) {
     if (!(error instanceof KettlefinError)) throw error;
     return JSON.stringify({ error: { code: error.code, message: error.message } });
   }
 }
 
-/** @throws InputError 'notJson', 'tooDeep', 'duplicateKey' */
-function parsedLine(line: string): unknown {
-  const read = readJson(line);
+/**
+ * The JSON value of a request.
+ * @param text   its text, on one line or several
+ * @param place  what the text is called in messages
+ * @throws InputError 'notJson', 'tooDeep', 'duplicateKey'
+ */
+export function parsedRequest(text: string, place = 'line'): unknown {
+  const read = readJson(text);
   if (read.ok) return read.value;
   const { path, code, expected, column } = read.problem;
   const isJson = code === 'tooDeep' || code === 'duplicateKey';
-  if (isJson)
-    throw new InputError(path || 'line', code === 'tooDeep' ? 'what it holds' : 'given twice', expected, code);
-  throw new InputError('line', shortened(line), `one JSON object; column ${column} should hold ${expected}`, 'notJson');
+  if (isJson) throw new InputError(path || place, code === 'tooDeep' ? 'what it holds' : 'given twice', expected, code);
+  throw new InputError(place, shortened(text), `one JSON object; column ${column} should hold ${expected}`, 'notJson');
 }
 
 function shortened(line: string): string {

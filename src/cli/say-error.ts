@@ -20,6 +20,12 @@ export function inputSentence(path: string, received: string, expected: string, 
       return `${path} is a folder. Expected ${expected}.`;
     case 'unreadable':
       return `${path} cannot be read (${received}). Expected ${expected}.`;
+    case 'fileExists':
+      return `${path} exists already and is left as it is. Expected ${expected}.`;
+    case 'noSuchFolder':
+      return `${path} lies in no folder that exists. Expected ${expected}.`;
+    case 'unwritable':
+      return `${path} cannot be written (${received}). Expected ${expected}.`;
     case 'notText':
       return `${path} is not text. Expected ${expected}.`;
     case 'tooLarge':

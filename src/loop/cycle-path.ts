@@ -1,5 +1,6 @@
-// The cycle as it runs through the property diagrams: four processes as polylines that follow the real curves, as pure
-// data. Isobars in the exchangers with the corners at the dome, isenthalpic expansion, compression between its ends.
+// The cycle as it runs through the property diagrams: its processes as polylines that follow the real curves, as pure data.
+// Heat at constant pressure, or at a pressure that falls where some is lost, with the corners at the dome; isenthalpic
+// expansion; compression between its ends; with a liquid-to-suction heat exchanger its two sides too.
 
 import {
   type ReferenceStateName,
@@ -9,9 +10,10 @@ import {
   saturationAtPressure,
   stateAt,
 } from '../matter/refrigerants/index.ts';
-import { InputError } from '../numerics/index.ts';
+import { findRoot, InputError } from '../numerics/index.ts';
 
-export type Process = 'compression' | 'condensation' | 'expansion' | 'evaporation';
+/** In order of flow; liquidCooling and gasHeating are the two sides of a liquid-to-suction heat exchanger. */
+export type Process = 'compression' | 'condensation' | 'liquidCooling' | 'expansion' | 'evaporation' | 'gasHeating';
 
 /** The part of a state that a diagram needs. */
 export type DiagramState = Pick<State, 'temperature' | 'pressure' | 'enthalpy' | 'entropy'>;
@@ -25,14 +27,18 @@ export interface PathPoint extends DiagramState {
 const longStretch = 16;
 const shortStretch = 8;
 
+/** Pressures nearer to each other than this share are one. */
+const samePressure = 1e-9;
+
 /**
- * The path of a cycle through its four processes, closed (the last vertex is the first state again).
+ * The path of a cycle through its processes, closed (the last vertex is the first state again).
  * @param fluid           the refrigerant of the cycle
  * @param points          the states of a textbook cycle or an operating point, by their names
  * @param referenceState  of those points; 'iir' where absent
  * @returns               vertices in the order of flow, about sixty
  * Pitfall: inside a compressor the true path is unknown; it is drawn with entropy going evenly with log pressure between
- *          the two ends, which is the polytropic path of a perfect gas.
+ *          the two ends, which is the polytropic path of a perfect gas. Where pressure is lost in evaporator, condenser or
+ *          exchanger, it is drawn falling evenly with the heat.
  */
 export function cyclePath(
   fluid: Refrigerant,
@@ -45,6 +51,7 @@ export function cyclePath(
     if (point === undefined) throw new InputError('points', 'no such point', `a point named ${name}`);
     return { ...point, enthalpy: point.enthalpy - offset.enthalpy, entropy: point.entropy - offset.entropy };
   };
+  const hasExchanger = points.some(({ name }) => name === 'expansionInlet');
   const inlet = named('compressorInlet');
   const outlet = named('compressorOutlet');
   const liquid = named('condenserOutlet');
@@ -57,9 +64,18 @@ export function cyclePath(
     }
   };
   add('compression', compression(fluid, inlet, outlet));
-  add('condensation', isobar(fluid, outlet, liquid));
-  add('expansion', expansion(fluid, liquid, expanded));
-  add('evaporation', isobar(fluid, expanded, inlet));
+  add('condensation', heating(fluid, outlet, liquid));
+  if (hasExchanger) {
+    const feed = named('expansionInlet');
+    const gas = named('evaporatorOutlet');
+    add('liquidCooling', heating(fluid, liquid, feed));
+    add('expansion', expansion(fluid, feed, expanded));
+    add('evaporation', heating(fluid, expanded, gas));
+    add('gasHeating', heating(fluid, gas, inlet));
+  } else {
+    add('expansion', expansion(fluid, liquid, expanded));
+    add('evaporation', heating(fluid, expanded, inlet));
+  }
   return path;
 }
 
@@ -79,7 +95,12 @@ function expansion(fluid: Refrigerant, liquid: DiagramState, expanded: DiagramSt
   return [liquid, ...states, expanded];
 }
 
-/** At constant pressure from one state to another, with a vertex at each side of the dome that lies between. */
+/** Heat taken up or given from one state to another, with a vertex at each side of the dome that is crossed. */
+function heating(fluid: Refrigerant, from: DiagramState, to: DiagramState): DiagramState[] {
+  const isIsobar = Math.abs(to.pressure / from.pressure - 1) <= samePressure;
+  return isIsobar ? isobar(fluid, from, to) : withFallingPressure(fluid, from, to);
+}
+
 function isobar(fluid: Refrigerant, from: DiagramState, to: DiagramState): DiagramState[] {
   const pressure = from.pressure;
   const { liquid, vapour } = saturationAtPressure(fluid, pressure);
@@ -102,6 +123,19 @@ function isobar(fluid: Refrigerant, from: DiagramState, to: DiagramState): Diagr
     states.push(end);
   }
   return states;
+}
+
+function withFallingPressure(fluid: Refrigerant, from: DiagramState, to: DiagramState): DiagramState[] {
+  const pressureAt = (share: number) => from.pressure + share * (to.pressure - from.pressure);
+  const enthalpyAt = (share: number) => from.enthalpy + share * (to.enthalpy - from.enthalpy);
+  /** Where the path crosses one side of the dome, as a share of the way; none where it does not. */
+  const crossing = (side: 'liquid' | 'vapour'): number[] => {
+    const inside = (share: number) => enthalpyAt(share) - saturationAtPressure(fluid, pressureAt(share))[side].enthalpy;
+    return inside(0) * inside(1) < 0 ? [findRoot(inside, 0, 1, { absoluteTolerance: 1e-9 }).root] : [];
+  };
+  const shares = [...between(longStretch), ...crossing('liquid'), ...crossing('vapour')].sort((a, b) => a - b);
+  const states = shares.map((share) => stateAt(fluid, { pressure: pressureAt(share), enthalpy: enthalpyAt(share) }));
+  return [from, ...states, to];
 }
 
 /** Even shares strictly between 0 and 1, for `count` stretches. */

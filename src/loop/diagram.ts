@@ -56,6 +56,8 @@ const vapourPoints = 18;
 const supercriticalPoints = 40;
 const liquidPoints = 6;
 const isentropePoints = 32;
+/** The dome reaches this far below the region [K], so that it does not end inside a picture shared with another fluid. */
+const belowRegion = 25;
 /** The dome is drawn from saturation pairs up to this share of the critical temperature, then to the critical point. */
 const lastSaturation = 0.9999;
 
@@ -75,7 +77,7 @@ export function propertyDiagram(
   referenceState: ReferenceStateName = 'iir',
 ): PropertyDiagram {
   const cut = cutRegion(fluid, region);
-  const saturations = domeSaturations(fluid, cut.temperatureLow);
+  const saturations = domeSaturations(fluid, Math.max(cut.temperatureLow - belowRegion, lowestSaturation(fluid)));
   const critical = criticalState(fluid, saturations);
   const plane = planeOf(kind, referenceOffset(fluid, referenceState));
   const lines: DiagramLine[] = [...domeLines(plane, saturations, critical)];
@@ -130,7 +132,7 @@ function cutRegion(fluid: Refrigerant, region: DiagramRegion): DiagramRegion {
   const { limits, critical } = fluid;
   const bounds = ['temperatureLow', 'temperatureHigh', 'pressureLow', 'pressureHigh'] as const;
   for (const bound of bounds) requirePositive(bound, region[bound]);
-  const temperatureLow = Math.max(region.temperatureLow, limits.temperatureMin, fluid.triplePoint.temperature);
+  const temperatureLow = Math.max(region.temperatureLow, lowestSaturation(fluid));
   const temperatureHigh = Math.min(region.temperatureHigh, limits.temperatureMax);
   const pressureHigh = Math.min(region.pressureHigh, limits.pressureMax);
   if (!(temperatureLow < critical.temperature)) {
@@ -144,6 +146,11 @@ function cutRegion(fluid: Refrigerant, region: DiagramRegion): DiagramRegion {
     throw new InputError('pressureHigh', region.pressureHigh, `above ${region.pressureLow} Pa`);
   }
   return { temperatureLow, temperatureHigh, pressureLow: region.pressureLow, pressureHigh };
+}
+
+/** The coldest that the equation describes on the saturation line [K]. */
+function lowestSaturation({ limits, triplePoint }: Refrigerant): number {
+  return Math.max(limits.temperatureMin, triplePoint.temperature);
 }
 
 /** Saturation pairs from the low end to just under the critical point, closer together the nearer to it. */

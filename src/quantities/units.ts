@@ -158,8 +158,10 @@ export const unitFamilies = {
   massFlow: [
     unit('g/s', 1e-3),
     unit('kg/s', 1),
+    unit('kg/min', 1 / 60),
     unit('kg/h', 1 / 3600, 'kg/hr'),
-    unit('lb/h', pound / 3600, 'lb/hr', 'lbs/h'),
+    unit('lb/min', pound / 60, 'lbs/min', 'lbm/min'),
+    unit('lb/h', pound / 3600, 'lb/hr', 'lbs/h', 'lbm/h'),
   ],
   evaporation: [
     unit('L/day', 1 / day, 'L/d', 'litres a day', 'litres/day', 'liters/day', 'kg/day', 'kg/d'),
@@ -237,7 +239,9 @@ export const unitFamilies = {
   humidityRatio: [unit('g/kg', 1e-3), unit('kg/kg', 1, 'lb/lb'), unit('gr/lb', 1 / 7000, 'grains/lb')],
   volumeFlow: [
     unit('m³/h', 1 / 3600, 'm³/hr'),
+    unit('m³/min', 1 / 60),
     unit('m³/s', 1),
+    unit('cm³/s', 1e-6),
     unit('L/s', 1e-3),
     unit('L/min', 1e-3 / 60, 'lpm'),
     unit('L/h', 1e-3 / 3600, 'lph'),

@@ -1,7 +1,7 @@
 // The page of text of a cycle: the numbers a person reads are those of the cycle, in the units asked for.
 
 import { describe, expect, it } from 'vitest';
-import { sayCycle } from '../../src/cli/cycle.ts';
+import { sayCycle } from '../../src/cli/cycle/say.ts';
 import { textbookCycle } from '../../src/loop/index.ts';
 
 const request = { refrigerant: 'R134a', evaporating: 263.15, condensing: 318.15, superheat: 5, subcooling: 5 };

@@ -2,7 +2,7 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { answerCycleLine } from '../../src/cli/cycle.ts';
+import { answerCycleLine } from '../../src/cli/cycle/answer-line.ts';
 import { type TextbookCycleRequest, textbookCycle } from '../../src/loop/index.ts';
 import { refrigerant, refrigerantNames } from '../../src/matter/refrigerants/index.ts';
 import { KettlefinError } from '../../src/numerics/index.ts';

@@ -15,6 +15,7 @@ import {
   referenceOffset,
   refrigerant,
   refrigerantNames,
+  saturationAtPressure,
   saturationAtTemperature,
   stateAt,
 } from '../../src/matter/refrigerants/index.ts';
@@ -104,8 +105,9 @@ describe.each(refrigerantNames)('%s', (name) => {
     expect(ts.criticalPoint.y).toBe(temperature);
   });
 
-  it('starts the dome at the cold end of the region', () => {
-    const { liquid, vapour } = saturationAtTemperature(fluid, region.temperatureLow);
+  it('starts the dome 25 K below the cold end of the region, or where the equation ends', () => {
+    const lowest = Math.max(fluid.limits.temperatureMin, fluid.triplePoint.temperature);
+    const { liquid, vapour } = saturationAtTemperature(fluid, Math.max(region.temperatureLow - 25, lowest));
     expect(linesOf(ts.lines, 'bubble')[0]!.x[0]).toBeCloseTo(liquid.entropy, 6);
     expect(linesOf(ts.lines, 'dew')[0]!.x[0]).toBeCloseTo(vapour.entropy, 6);
   });
@@ -139,6 +141,68 @@ describe.each(refrigerantNames)('%s', (name) => {
     const { liquid: bubble, vapour: dew } = saturationAtTemperature(fluid, 313.15);
     for (const corner of [bubble, dew]) {
       expect(corners.some((enthalpy) => Math.abs(enthalpy - corner.enthalpy) < 1e-3)).toBe(true);
+    }
+  });
+
+  it('the path follows lost pressure and the heat exchanger, with corners on the dome', () => {
+    const { pressure: evaporating } = saturationAtTemperature(fluid, 268.15);
+    const { pressure: condensing } = saturationAtTemperature(fluid, 313.15);
+    const lossy = textbookCycle({
+      refrigerant: name,
+      evaporating: 268.15,
+      condensing: 313.15,
+      superheat: 8,
+      subcooling: 4,
+      isentropicEfficiency: 0.6,
+      suctionPressure: 0.9 * evaporating,
+      liquidPressure: 0.93 * condensing,
+    });
+    const path = cyclePath(fluid, lossy.points);
+    expect([...new Set(path.map(({ process }) => process))]).toEqual([
+      'compression',
+      'condensation',
+      'expansion',
+      'evaporation',
+    ]);
+    for (const process of ['condensation', 'evaporation']) {
+      const along = path.filter((point) => point.process === process);
+      const pressures = along.map(({ pressure }) => pressure);
+      expect(pressures).toEqual([...pressures].sort((a, b) => b - a));
+      expect(pressures.at(-1)! / pressures[0]!).toBeCloseTo(process === 'condensation' ? 0.93 : 0.9, 6);
+      const corners = along.filter((point) => {
+        const { liquid, vapour } = saturationAtPressure(fluid, point.pressure);
+        return [liquid, vapour].some(({ enthalpy }) => Math.abs(enthalpy - point.enthalpy) < 1);
+      });
+      expect(corners).toHaveLength(process === 'condensation' ? 2 : 1);
+    }
+    const exchanger = textbookCycle({
+      refrigerant: name,
+      evaporating: 268.15,
+      condensing: 313.15,
+      superheat: 4,
+      subcooling: 1,
+      isentropicEfficiency: 0.6,
+      heatExchangerEffectiveness: 0.6,
+    });
+    const both = cyclePath(fluid, exchanger.points);
+    expect([...new Set(both.map(({ process }) => process))]).toEqual([
+      'compression',
+      'condensation',
+      'liquidCooling',
+      'expansion',
+      'evaporation',
+      'gasHeating',
+    ]);
+    const named = (point: string) => exchanger.points.find((each) => each.name === point)!;
+    const ends = (process: string) => {
+      const along = both.filter((point) => point.process === process);
+      return [along[0]!.enthalpy, along.at(-1)!.enthalpy];
+    };
+    expect(ends('liquidCooling')).toEqual([named('condenserOutlet').enthalpy, named('expansionInlet').enthalpy]);
+    expect(ends('gasHeating')).toEqual([named('evaporatorOutlet').enthalpy, named('compressorInlet').enthalpy]);
+    for (const [index, point] of both.slice(1).entries()) {
+      // One process begins where the last ended.
+      if (point.process !== both[index]!.process) expect(point.enthalpy).toBeCloseTo(both[index]!.enthalpy, 5);
     }
   });
 

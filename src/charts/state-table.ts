@@ -1,0 +1,83 @@
+// The table of the states of a loop beside its pictures, and what its states are called: numbered in order of flow.
+
+import type { ReferenceStateName } from '../matter/refrigerants/index.ts';
+import { quantityUnit, toView, type UnitView } from '../quantities/index.ts';
+import type { DiagramState } from './loop-diagram.ts';
+import { sayReferenceState } from './reference-state.ts';
+import type { ChartSpecification } from './specification.ts';
+
+const pointWords: Readonly<Record<string, string>> = {
+  compressorInlet: 'into the compressor',
+  compressorOutletIsentropic: 'out of a loss-free compressor',
+  compressorOutlet: 'out of the compressor',
+  condenserOutlet: 'out of the condenser',
+  expansionInlet: 'into the expansion',
+  evaporatorInlet: 'into the evaporator',
+  evaporatorOutlet: 'out of the evaporator',
+};
+
+/** States in order of flow, numbered as in the picture: 2s without losses, 3′ and 4′ at the far ends of a heat exchanger. */
+export const pointNumbers: Readonly<Record<string, string>> = {
+  compressorInlet: '1',
+  compressorOutletIsentropic: '2s',
+  compressorOutlet: '2',
+  condenserOutlet: '3',
+  expansionInlet: '3′',
+  evaporatorInlet: '4',
+  evaporatorOutlet: '4′',
+};
+
+export function stateTitle(name: string): string {
+  return `${pointNumbers[name] ?? ''} ${pointWords[name] ?? name}`.trim();
+}
+
+/** States with their properties, in the view's units. */
+export function stateTable(
+  points: readonly (DiagramState & { readonly density?: number; readonly quality?: number | null })[],
+  view: UnitView,
+  reference: ReferenceStateName = 'iir',
+): ChartSpecification['table'] {
+  const hasMore = points.every((point) => point.density !== undefined);
+  return {
+    caption: `States of the refrigerant, in order of flow. Enthalpy and entropy are counted from ${sayReferenceState(reference, view)}.`,
+    columns: [
+      { label: 'State' },
+      { label: 'Temperature', unit: quantityUnit('temperature', view), numeric: true },
+      { label: 'Pressure', unit: quantityUnit('pressure', view), numeric: true },
+      { label: 'Enthalpy', unit: quantityUnit('enthalpy', view), numeric: true },
+      { label: 'Entropy', unit: quantityUnit('entropy', view), numeric: true },
+      ...(hasMore
+        ? [
+            { label: 'Density', unit: quantityUnit('density', view), numeric: true },
+            { label: 'Vapour share', numeric: true },
+          ]
+        : []),
+    ],
+    rows: inOrderOfFlow(points).map((point) => [
+      stateTitle(point.name),
+      inCell(toView(point.temperature, 'temperature', view), 1),
+      toView(point.pressure, 'pressure', view).toPrecision(4),
+      inCell(toView(point.enthalpy, 'enthalpy', view), 1),
+      inCell(toView(point.entropy, 'entropy', view), 4),
+      ...(hasMore
+        ? [
+            toView(point.density ?? 0, 'density', view).toPrecision(4),
+            point.quality === null || point.quality === undefined ? '–' : inCell(point.quality, 3),
+          ]
+        : []),
+    ]),
+  };
+}
+
+/** By their numbers; states of other names last. */
+export function inOrderOfFlow<Point extends DiagramState>(points: readonly Point[]): readonly Point[] {
+  const order = Object.keys(pointWords);
+  const place = ({ name }: Point) => (order.includes(name) ? order.indexOf(name) : order.length);
+  return [...points].sort((a, b) => place(a) - place(b));
+}
+
+/** A number with fixed decimals, with a true minus sign and no "−0.0". */
+function inCell(value: number, decimals: number): string {
+  const said = value.toFixed(decimals);
+  return Number(said) === 0 ? said.replace('-', '') : said.replace('-', '−');
+}
