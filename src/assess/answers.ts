@@ -1,5 +1,6 @@
 // Puts the results of the stages and their bands into the parts of the Assessment that people and programs read.
 
+import { monthAccounts } from '../accounts/index.ts';
 import type { OperatingFacts } from '../cautions/index.ts';
 import type { Band, QuantityName } from '../quantities/index.ts';
 import { quantityRecord } from '../quantities/index.ts';
@@ -48,11 +49,22 @@ export function tankAnswer(design: StagedDesign, { tank, surroundings }: TankRes
     ),
     loss: bandOf(bands, 'tank.loss'),
     gains: tank.gains,
+    gainRanges: { pump: bareBand(bands, 'tank.gains.pump'), light: bareBand(bands, 'tank.gains.light') },
     load: bandOf(bands, 'tank.load'),
     evaporation: bandOf(bands, 'tank.evaporation'),
     heatCapacity: tank.heatCapacity,
     timePerKelvin: tank.load > 0 ? tank.heatCapacity / tank.load : null,
+    timePerKelvinRange: tank.load > 0 ? timeRange(tank.heatCapacity, bands.bands['tank.load']!) : null,
   };
+}
+
+/** The less heat is needed, the longer it takes; without an end where no heat at all might be needed. */
+function timeRange(heatCapacity: number, load: Band): TankAnswer['timePerKelvinRange'] {
+  return { low: heatCapacity / load.high, high: load.low > 0 ? heatCapacity / load.low : null };
+}
+
+function bareBand({ bands }: Bands, name: string): Band {
+  return bands[name]!;
 }
 
 export function operatingAnswer(
@@ -75,6 +87,7 @@ export function operatingAnswer(
     massFlow: bandOf(bands, 'operating.compressor.massFlow'),
     volumetricEfficiency: bandOf(bands, 'operating.compressor.volumetricEfficiency'),
     overallEfficiency: bandOf(bands, 'operating.compressor.overallEfficiency'),
+    shellHeat: bandOf(bands, 'operating.compressor.shellHeat'),
     points: operating.points.map(({ name, temperature, pressure, enthalpy, entropy, density, quality }) => ({
       name,
       temperature,
@@ -90,7 +103,9 @@ export function operatingAnswer(
 
 /** The moments that the rules of caution look at, without what only they need. */
 export function operatingRange(moments: readonly OperatingFacts[]): readonly OperatingMomentAnswer[] {
-  return moments.map(({ sourceDewPoint: _, ...moment }) => moment);
+  return moments.map(
+    ({ sourceDewPoint: _dew, roomTemperature: _room, massFlow: _flow, ranges: _ranges, ...moment }) => moment,
+  );
 }
 
 export function sizingAnswer(design: StagedDesign, { sizing }: StageResults, bands: Bands): SizingAnswer {
@@ -112,7 +127,11 @@ export function sizingAnswer(design: StagedDesign, { sizing }: StageResults, ban
   };
 }
 
-export function heatFlows(design: StagedDesign, { operating, plant, tank, hardware }: StageResults): HeatFlows {
+export function heatFlows(
+  design: StagedDesign,
+  { operating, plant, tank, hardware }: StageResults,
+  bands: Bands,
+): HeatFlows {
   return {
     heatTaken: operating.heatTaken,
     compressorPower: operating.compressorPower,
@@ -124,6 +143,12 @@ export function heatFlows(design: StagedDesign, { operating, plant, tank, hardwa
     runFraction: plant.runFraction,
     backup: plant.backupHeat,
     paths: tank.paths.map(({ path, heat }) => ({ path, label: pathLabel(path), heat })),
+    ranges: {
+      heatTaken: bareBand(bands, 'plant.heatTaken'),
+      electricity: bareBand(bands, 'plant.fromSocket'),
+      delivered: bareBand(bands, 'plant.heatFromMachine'),
+      backup: bareBand(bands, 'plant.backupHeat'),
+    },
   };
 }
 
@@ -140,10 +165,11 @@ export function monthAnswers({ year }: StageResults): readonly MonthAnswer[] {
     heatTaken: energies.heatTakenFromSource,
     roomHeat: energies.roomHeat,
     heated: conditions.heatedShare,
+    vapourHeat: energies.tankLatent,
   }));
 }
 
-export function scenarioAccounts({ accounts }: StageResults, bands: Bands): readonly ScenarioAccount[] {
+export function scenarioAccounts({ accounts, year }: StageResults, bands: Bands): readonly ScenarioAccount[] {
   return accounts.accounts.map(({ scenario, purchase }) => {
     const part = (name: string) => bandOf(bands, `accounts.${scenario}.${name}`);
     return {
@@ -157,6 +183,13 @@ export function scenarioAccounts({ accounts }: StageResults, bands: Bands): read
       runningCost: part('runningCost'),
       purchase,
       lifeCostPerYear: part('annualCost'),
+      months: monthAccounts(scenario, year, accounts.certified, accounts.prices).map(
+        ({ heatedShare, roomHeatCredit, roomHeatSummer: _, ...month }) => ({
+          ...month,
+          heated: heatedShare,
+          roomCredit: roomHeatCredit,
+        }),
+      ),
     };
   });
 }

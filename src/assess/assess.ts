@@ -5,6 +5,7 @@ import { caution, findCautions, worstFirst } from '../cautions/index.ts';
 import { type DesignDocument, type DesignProblem, parseDesign, plainDesign, resolveDesign } from '../design/index.ts';
 import { KettlefinError } from '../numerics/index.ts';
 import type { Finding, UnitView } from '../quantities/index.ts';
+import { loopAgainst } from './against/loop-against.ts';
 import {
   type Bands,
   bandOf,
@@ -16,10 +17,14 @@ import {
   sizingAnswer,
   tankAnswer,
 } from './answers.ts';
-import type { Assessment, Influence } from './assessment.ts';
+import type { Assessment } from './assessment.ts';
 import { assumptionsLeft } from './assumptions.ts';
 import { cautionFacts, machineLimits } from './caution-facts.ts';
 import type { Doubt } from './doubt.ts';
+import { marginInfluences } from './influences/margin.ts';
+import { measureNext } from './influences/measure-next.ts';
+import { doubtfulInputs } from './inputs.ts';
+import { chargeComparisonAnswers, spaceAnswers } from './leak-answers.ts';
 import { limitMargins } from './limits.ts';
 import { modelFindings } from './model-findings.ts';
 import { type ResultRange, rangeOfResult } from './range.ts';
@@ -27,7 +32,7 @@ import { type StageCounts, StageRunner } from './stage.ts';
 import { stagedDesign } from './stages/engine-assumptions.ts';
 import { type StageResults, stages } from './stages/index.ts';
 import { quantitiesOf, resultValues } from './values.ts';
-import { influencesOn, varied } from './vary.ts';
+import { varied } from './vary.ts';
 import { judge } from './verdict.ts';
 import { verdictSentence } from './wording/verdict.ts';
 import { workingsOf } from './workings.ts';
@@ -87,17 +92,18 @@ export class Assessor {
     const doubt = varied(this.#runner, { resolution, design }, values, results);
     const bands: Bands = { bands: doubt.bands, quantities: quantitiesOf(values) };
     this.#last = { doubt, bands };
-    const facts = cautionFacts(design, results, resolved);
+    const facts = cautionFacts(design, results, resolved, doubt);
     const cautions = findCautions(facts);
     const findings = worstFirst([...cautions, ...modelFindings(results, doubt.unanswered)]);
     const limits = limitMargins(results.operating, machineLimits(design));
-    const influences = marginInfluences(doubt);
+    const influences = marginInfluences(doubt, doubtfulInputs(resolution, design));
+    const against = loopAgainst(results, doubt, bands);
     const accounts = scenarioAccounts(results, bands);
     const tankLoad = bandOf(bands, 'tank.load');
     const heatDelivered = bandOf(bands, 'plant.heatReachingWater');
     const standing = judge({ findings, heatDelivered, tankLoad, ...lifeCosts(results) });
     const { currency } = design.prices;
-    const verdict = { standing, tankLoad, heatDelivered, findings, limits, influences, accounts, currency };
+    const verdict = { standing, tankLoad, heatDelivered, findings, limits, influences, loopAgainst: against, currency };
     return {
       assessmentVersion: 1,
       caution,
@@ -115,14 +121,19 @@ export class Assessor {
       operating: operatingAnswer(design, results, limits, bands),
       operatingRange: operatingRange(facts.operating),
       sizing: sizingAnswer(design, results, bands),
-      flows: heatFlows(design, results),
+      flows: heatFlows(design, results, bands),
       year: monthAnswers(results),
       accounts,
+      loopAgainst: against,
       currency,
+      margin: bandOf(bands, 'plant.margin'),
+      measureNext: measureNext(doubt, influences),
       influences,
       assumptions: assumptionsLeft(design, assumptions),
       findings: findings.filter((finding) => !isForPeopleAndAnimals(finding)),
       cautions: findings.filter(isForPeopleAndAnimals),
+      spaces: spaceAnswers(facts, resolved),
+      chargeComparisons: chargeComparisonAnswers(facts),
       workings: workingsOf(design, results),
     };
   }
@@ -145,15 +156,6 @@ function lifeCosts({ accounts }: StageResults) {
   return { lifeCostThisLoop: costOf('thisLoop'), lifeCostCheapestOther: Math.min(...others) };
 }
 
-/** What matters most for the margin between heat brought and heat needed. */
-function marginInfluences(doubt: Doubt): readonly Influence[] {
-  return influencesOn(doubt, 'plant.margin').map(({ atLow, atHigh, ...influence }) => ({
-    ...influence,
-    marginAtLow: atLow,
-    marginAtHigh: atHigh,
-  }));
-}
-
 function isForPeopleAndAnimals({ subject }: Finding): boolean {
-  return subject === 'person' || subject === 'livestock' || subject === 'house';
+  return subject !== 'machine' && subject !== 'model';
 }

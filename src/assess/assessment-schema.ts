@@ -33,13 +33,44 @@ const finding = z.strictObject({
   severity: z
     .enum(['note', 'look', 'stop'])
     .describe('stop: do not build; look: look at this first; note: worth knowing'),
-  subject: z.enum(['person', 'livestock', 'house', 'machine', 'model']).describe('who or what it is about'),
+  subject: z.enum(['person', 'house', 'livestock', 'machine', 'law', 'model']).describe('who or what it is about'),
   facts: z
     .record(z.string(), fact)
     .describe('the numbers and words it rests on; figures of the charge are left out with standing doNotBuild'),
   source: text('where the rule comes from'),
+  certainty: z
+    .enum(['confirmed', 'physics', 'stated', 'memory', 'practice'])
+    .optional()
+    .describe(
+      'how sure what the rule rests on is: a published figure, a law of nature, what the design says, from memory, common practice; absent for findings about the models',
+    ),
   remedy: text('what to do; never an instruction for work that needs a licensed person'),
   needsLicensedPerson: z.boolean().describe('whether what it is about is work for licensed people'),
+});
+
+const space = z.strictObject({
+  space: text('stable name: closedCabinet, hood, lowPlace, tankRoom, otherRoom, airPumpIntake'),
+  label: text('the same in words'),
+  volume: z.number().nullable().describe('lower end of its size [m³]; null where unknown'),
+  concentration: z.number().nullable().describe('from the upper end of the charge [kg/m³]; null where unknown'),
+  limit: z.number().nullable().describe('what a leak should stay below [kg/m³]; null where the catalogue knows none'),
+  state: z
+    .enum(['belowLimit', 'aboveLimit', 'flammable', 'unknown', 'noLimit'])
+    .describe('how the two compare; belowLimit clears nothing'),
+  path: text('field of the design that could settle it'),
+  isAssumed: z.boolean().describe('whether its size is an assumption'),
+  measure: text('how to find its size'),
+});
+
+const chargeComparison = z.strictObject({
+  name: text('stable name of the figure, such as "householdAppliance"'),
+  label: text('what the figure is set for'),
+  standard: text('which standard sets it'),
+  limit: si('the figure [kg]'),
+  certainty: z.enum(['confirmed', 'physics', 'stated', 'memory', 'practice']).describe('how sure the figure is'),
+  charge: z
+    .enum(['below', 'between', 'above'])
+    .describe('where the charge of the circuit lies; between: only its upper end is above'),
 });
 
 const lossPath = z.strictObject({
@@ -58,6 +89,7 @@ const tank = z
     paths: z.array(lossPath).describe('they sum to `loss`'),
     loss: bandWithUnit('all heat that leaves [W]'),
     gains: z.strictObject({ pump: si('[W]'), light: si('[W]') }).describe('heat that pumps and lights give the water'),
+    gainRanges: z.strictObject({ pump: band, light: band }).describe('their ranges [W]'),
     load: bandWithUnit('loss less gains: heat needed [W]'),
     evaporation: bandWithUnit('water that evaporates [kg/s]'),
     heatCapacity: si('of the water alone [J/K]'),
@@ -65,6 +97,13 @@ const tank = z
       .number()
       .nullable()
       .describe('time for the water to fall by 1 K without heat [s]; null where it needs none'),
+    timePerKelvinRange: z
+      .strictObject({
+        low: si('[s]'),
+        high: z.number().nullable().describe('[s]; null where it might not cool at all'),
+      })
+      .nullable()
+      .describe('from the range of the load; null as timePerKelvin is'),
   })
   .describe('the tank at the coldest spell');
 
@@ -105,6 +144,7 @@ const operating = z
     massFlow: bandWithUnit('refrigerant [kg/s]'),
     volumetricEfficiency: bandWithUnit('gas drawn in by gas swept'),
     overallEfficiency: bandWithUnit('isentropic work by electricity of the compressor'),
+    shellHeat: bandWithUnit('given off by the compressor’s shell while it runs [W]'),
     points: z.array(loopPoint).describe('likely values'),
     limits: z.array(limitMargin).describe('limits usual for such a machine, the nearest first'),
   })
@@ -155,6 +195,9 @@ const flows = z
     runFraction: si('share of the time it runs; 1 means that it cannot stop'),
     backup: si('left to a backup heater [W]'),
     paths: z.array(z.strictObject({ path: z.string(), label: z.string(), heat: si('[W]') })),
+    ranges: z
+      .strictObject({ heatTaken: band, electricity: band, delivered: band, backup: band })
+      .describe('means over the spell [W]; electricity holds that of the backup heater and what pumps and lights give'),
   })
   .describe('heat and electricity of the coldest spell with the machine running, likely values');
 
@@ -170,6 +213,18 @@ const month = z.strictObject({
   heatTaken: si('from the source [J]'),
   roomHeat: si('net sensible heat into the tank’s room [J]; negative is heat taken out of it'),
   heated: si('share of the month in which the room is heated'),
+  vapourHeat: si('leaves the tank as vapour [J]; never credited'),
+});
+
+const monthOfAccount = z.strictObject({
+  month: text('january to december'),
+  heated: si('share of the month in which the room is heated'),
+  electricity: si('[J]'),
+  electricityCost: si('in `currency`'),
+  roomHeat: si('net sensible heat into the room while it is heated [J]; negative is heat taken from it'),
+  roomCredit: si('what that heat is worth, in `currency`'),
+  coolingCost: si('of cooling the room in summer, in `currency`'),
+  runningCost: si('electricity less room credit plus cooling, in `currency`'),
 });
 
 const account = z.strictObject({
@@ -183,15 +238,63 @@ const account = z.strictObject({
   runningCost: bandWithUnit('electricity less room credit plus cooling, a year, in `currency`'),
   purchase: si('price, in `currency`'),
   lifeCostPerYear: bandWithUnit('running plus purchase spread over its life, a year, in `currency`'),
+  months: z.array(monthOfAccount).describe('likely values; they add up to those of the year'),
 });
+
+const breakEven = z.strictObject({
+  loopCostsLess: z
+    .enum(['below', 'above', 'always', 'never'])
+    .describe('where this loop costs less: below or above `at`, at every value asked about, or at none'),
+  at: z
+    .strictObject({
+      low: z.number().nullable().describe('lower end; null where the range has none'),
+      likely: si('likely value'),
+      high: z.number().nullable().describe('upper end; null where the range has none'),
+      unit: text('SI unit of the numbers'),
+      result: text('name of this result; the step of `workings` of the same name shows how it was computed'),
+    })
+    .nullable()
+    .describe('where both cost the same; null with always and never'),
+});
+
+const loopAgainst = z.strictObject({
+  against: z.enum(['plainHeater', 'certifiedHeatPump']),
+  label: text('the same in words'),
+  isCheapest: z.boolean().describe('whether it is the cheapest of the other ways over its life, likely values'),
+  lifeCost: bandWithUnit('cost of this loop less that of the other, a year over its life, both varied together'),
+  ifBuilt: si('what the loop would cost a year more, were it built and the unfavourable end true, in `currency`'),
+  ifNotBuilt: si('what the other would cost a year more, were the loop not built and the favourable end true'),
+  houseHeatPrice: breakEven.describe('price of house heat, from 0 up [1/J, in `currency`]'),
+  seasonCop: breakEven.nullable().describe('season figure of this loop, from 1 up; null where seasonCop is'),
+});
+
+const loadStanding = z.enum(['fallsShort', 'uncertain', 'carriesLoad']);
 
 const influence = z.strictObject({
   path: text('of the input in the design, or "engine." and the name of an assumption of the models'),
   label: text('the same in words'),
+  quantity: text('name of the quantity of the input'),
+  input: band.describe('range of the input, base SI'),
   marginAtLow: si('heat delivered less load with this input at its low end, all others likely [W]'),
   marginAtHigh: si('the same at its high end [W]'),
   share: si('of the variance of the margin, 0 to 1'),
   measure: text('how one could find out'),
+  marginIfKnown: band.describe(
+    'what would be left of the margin’s range were this input known at its likely value [W]',
+  ),
+  flipsAtLow: loadStanding
+    .nullable()
+    .describe('what could be said of the load were this input known at its low end; null where no more than now'),
+  flipsAtHigh: loadStanding.nullable().describe('the same at its high end'),
+});
+
+const measurement = z.strictObject({
+  measure: text('how'),
+  paths: z.array(z.string()).describe('inputs it settles'),
+  labels: z.array(z.string()).describe('the same in words'),
+  enterAt: z.array(z.string()).describe('fields of the design that take its result'),
+  share: si('of the variance of the margin that it settles, 0 to 1'),
+  marginIfKnown: band.describe('what would be left of the margin’s range, were the measurement without doubt [W]'),
 });
 
 const assumption = z.strictObject({
@@ -240,11 +343,18 @@ export const assessmentSchema = z.strictObject({
   flows,
   year: z.array(month).describe('twelve steady months, likely values'),
   accounts: z.array(account).describe('one complete account, tank and room, per scenario'),
+  loopAgainst: z.array(loopAgainst).describe('this loop against each other way'),
   currency: text('three letters, as the design says'),
+  margin: bandWithUnit('heat delivered less heat needed [W]'),
+  measureNext: z.array(measurement).describe('one to three measurements that would narrow the margin most'),
   influences: z.array(influence).describe('uncertain inputs, the most telling first'),
   assumptions: z.array(assumption).describe('values the person did not give'),
   findings: z.array(finding).describe('about the machine and the models, worst first'),
-  cautions: z.array(finding).describe('about person, animals and house, worst first'),
+  cautions: z.array(finding).describe('about person, animals, house and law, worst first'),
+  spaces: z.array(space).describe('each enclosed space by itself, with the whole charge evenly mixed in it'),
+  chargeComparisons: z
+    .array(chargeComparison)
+    .describe('the charge beside figures of standards that do not apply to a home-made machine; never a permission'),
   workings: z.array(workingStep).describe('how every number was computed, likely values'),
 });
 

@@ -2,10 +2,13 @@
 // The command line prints it, `--json` serialises it, the workbench draws it. No sentence is made here but `sentence`,
 // which the edge that asked for it has chosen the unit view of.
 
-import type { Band, Finding, WorkingStep } from '../quantities/index.ts';
+import type { Band, Certainty, Finding, WorkingStep } from '../quantities/index.ts';
 
 /** The first that applies, judged at the coldest spell. */
 export type Standing = 'doNotBuild' | 'fallsShort' | 'uncertain' | 'notWorthIt' | 'carriesLoad';
+
+/** What can be said of heat delivered against heat needed, whatever it costs. */
+export type LoadStanding = Extract<Standing, 'fallsShort' | 'uncertain' | 'carriesLoad'>;
 
 /** A band with the SI unit it is in, as `--json` gives it. */
 export interface BandWithUnit extends Band {
@@ -29,6 +32,7 @@ export interface TankAnswer {
   readonly paths: readonly LossPath[];
   readonly loss: BandWithUnit;
   readonly gains: { readonly pump: number; readonly light: number };
+  readonly gainRanges: { readonly pump: Band; readonly light: Band };
   /** Net heating needed at the coldest spell; what the machine must carry. */
   readonly load: BandWithUnit;
   /** Water that evaporates [kg/s]. */
@@ -36,6 +40,8 @@ export interface TankAnswer {
   readonly heatCapacity: number;
   /** Time for the water to fall 1 K with no heat at the coldest spell [s]; null where it needs no heat. */
   readonly timePerKelvin: number | null;
+  /** Its range, from that of the load; the upper end null where the tank might not cool at all. Null as timePerKelvin is. */
+  readonly timePerKelvinRange: { readonly low: number; readonly high: number | null } | null;
 }
 
 /** One state point of the loop, likely values. */
@@ -77,6 +83,8 @@ export interface OperatingAnswer {
   readonly massFlow: BandWithUnit;
   readonly volumetricEfficiency: BandWithUnit;
   readonly overallEfficiency: BandWithUnit;
+  /** Heat that the compressor's shell gives off while it runs. */
+  readonly shellHeat: BandWithUnit;
   readonly points: readonly LoopPoint[];
   /** Every limit of the machine with its margin, the one met first (smallest margin) at the front. */
   readonly limits: readonly LimitMargin[];
@@ -133,6 +141,14 @@ export interface HeatFlows {
   /** Resistance heat that would be needed on top. */
   readonly backup: number;
   readonly paths: readonly { readonly path: string; readonly label: string; readonly heat: number }[];
+  /** Ranges of what the heat path shows: means over the spell, the machine running its share of the time. */
+  readonly ranges: {
+    readonly heatTaken: Band;
+    /** All from the wall socket: machine, backup heater, and what pumps and lights give the water. */
+    readonly electricity: Band;
+    readonly delivered: Band;
+    readonly backup: Band;
+  };
 }
 
 export interface MonthAnswer {
@@ -150,6 +166,22 @@ export interface MonthAnswer {
   readonly roomHeat: number;
   /** Share of the month in which the room is heated. */
   readonly heated: number;
+  /** Heat that leaves the tank as vapour [J]; it warms nothing that anyone is credited for. */
+  readonly vapourHeat: number;
+}
+
+/** One month of one account: the same lines, likely values; they add up to the year's. */
+export interface MonthOfAccount {
+  readonly month: string;
+  /** Share of the month in which the room is heated. */
+  readonly heated: number;
+  readonly electricity: number;
+  readonly electricityCost: number;
+  /** Net sensible heat into the room while it is heated [J]; negative is heat taken from it. */
+  readonly roomHeat: number;
+  readonly roomCredit: number;
+  readonly coolingCost: number;
+  readonly runningCost: number;
 }
 
 /** One complete account, tank and room, for a year. */
@@ -168,18 +200,106 @@ export interface ScenarioAccount {
   readonly purchase: number;
   /** Running plus purchase spread over its life, per year. */
   readonly lifeCostPerYear: BandWithUnit;
+  readonly months: readonly MonthOfAccount[];
+}
+
+/** Value of a price or of a season figure at which this loop and another way cost the same. */
+export interface BreakEven {
+  /** Where this loop costs less: below or above that value, at every value asked about, or at none. */
+  readonly loopCostsLess: 'below' | 'above' | 'always' | 'never';
+  /** Null with 'always' and 'never'. An end is null where the range has none on that side. */
+  readonly at: {
+    readonly low: number | null;
+    readonly likely: number;
+    readonly high: number | null;
+    readonly unit: string;
+    readonly result: string;
+  } | null;
+}
+
+/** This loop against one other way, both accounts varied together. */
+export interface LoopAgainst {
+  readonly against: Exclude<ScenarioAccount['scenario'], 'thisLoop'>;
+  readonly label: string;
+  /** Whether this is the cheapest of the other ways over its life, likely values. */
+  readonly isCheapest: boolean;
+  /** Cost of this loop less that of the other, a year over its life. */
+  readonly lifeCost: BandWithUnit;
+  /** What a year of the loop would cost more than the other, were the loop built and the unfavourable end true. */
+  readonly ifBuilt: number;
+  /** What a year would cost more than with the loop, were it not built and the favourable end true. */
+  readonly ifNotBuilt: number;
+  /** Price of house heat, from 0 up. */
+  readonly houseHeatPrice: BreakEven;
+  /** Season coefficient of performance of this loop, from 1 up; null where seasonCop is. */
+  readonly seasonCop: BreakEven | null;
 }
 
 /** How far one uncertain input alone moves the verdict's margin (heat delivered minus load) [W]. */
 export interface Influence {
   readonly path: string;
   readonly label: string;
+  readonly quantity: string;
+  /** The input's own range. */
+  readonly input: Band;
   readonly marginAtLow: number;
   readonly marginAtHigh: number;
   /** Share of the variance of the margin, 0 to 1. */
   readonly share: number;
   /** How one could find out, in words; never an instruction for work that needs a licensed person. */
   readonly measure: string;
+  /** What would be left of the margin's range were this input known at its likely value. */
+  readonly marginIfKnown: Band;
+  /** What could then be said of the load with the input known at its low end, where that is something else than now. */
+  readonly flipsAtLow: LoadStanding | null;
+  readonly flipsAtHigh: LoadStanding | null;
+}
+
+/** One measurement that would narrow the verdict. */
+export interface MeasureNext {
+  /** How, in words; never an instruction for work that needs a licensed person. */
+  readonly measure: string;
+  /** Inputs it settles. */
+  readonly paths: readonly string[];
+  readonly labels: readonly string[];
+  /** Fields of the design that take its result. */
+  readonly enterAt: readonly string[];
+  /** Share of the variance of the margin that it settles, 0 to 1. */
+  readonly share: number;
+  /** What would be left of the margin's range, were the measurement itself without doubt. */
+  readonly marginIfKnown: Band;
+}
+
+/** One enclosed space, and what the whole charge would make of its air, evenly mixed. */
+export interface SpaceAnswer {
+  /** 'closedCabinet', 'hood', 'lowPlace', 'tankRoom', 'otherRoom', 'airPumpIntake'. */
+  readonly space: string;
+  readonly label: string;
+  /** The lower end of its size [m³]; null where nobody has said, and for the intake of an air pump. */
+  readonly volume: number | null;
+  /** From the upper end of the charge [kg/m³]; null where the size is unknown. */
+  readonly concentration: number | null;
+  /** Concentration a leak should stay below [kg/m³]; null where the catalogue knows none. */
+  readonly limit: number | null;
+  readonly state: 'belowLimit' | 'aboveLimit' | 'flammable' | 'unknown' | 'noLimit';
+  /** The field of the design that could settle it. */
+  readonly path: string;
+  /** True where its size is an assumption. */
+  readonly isAssumed: boolean;
+  readonly measure: string;
+}
+
+/** The charge beside one figure of a standard that does not apply to a home-made machine; a comparison, nothing more. */
+export interface ChargeComparisonAnswer {
+  readonly name: string;
+  /** What the figure is set for. */
+  readonly label: string;
+  readonly standard: string;
+  /** [kg]. */
+  readonly limit: number;
+  readonly certainty: Certainty;
+  /** `between`: only the upper end of the charge is above the figure. */
+  readonly charge: 'below' | 'between' | 'above';
 }
 
 /** A value the person did not give. */
@@ -215,12 +335,18 @@ export interface Assessment {
   readonly flows: HeatFlows;
   readonly year: readonly MonthAnswer[];
   readonly accounts: readonly ScenarioAccount[];
+  readonly loopAgainst: readonly LoopAgainst[];
   readonly currency: string;
+  /** Heat delivered less heat needed. */
+  readonly margin: BandWithUnit;
+  readonly measureNext: readonly MeasureNext[];
   readonly influences: readonly Influence[];
   readonly assumptions: readonly AssumptionLeft[];
   /** Machine limits and model doubts. */
   readonly findings: readonly Finding[];
-  /** Person, livestock and house. */
+  /** Person, livestock, house and law. */
   readonly cautions: readonly Finding[];
+  readonly spaces: readonly SpaceAnswer[];
+  readonly chargeComparisons: readonly ChargeComparisonAnswer[];
   readonly workings: readonly WorkingStep[];
 }

@@ -1,38 +1,69 @@
 // The facts that the rules of caution look at, gathered from the design and the results of the stages.
 
-import { type CautionFacts, cautionFluid, type MachineLimits, type OperatingFacts } from '../cautions/index.ts';
+import {
+  type CautionFacts,
+  cautionFluid,
+  floorOfRoom,
+  highSideDesignTemperature,
+  lowSideDesignTemperature,
+  type MachineLimits,
+  type OperatingFacts,
+  type PressureFacts,
+} from '../cautions/index.ts';
 import type { PlainDesign, ResolvedDesign } from '../design/index.ts';
 import type { OperatingPoint } from '../loop/index.ts';
 import { dewPoint, saturationVapourPressure } from '../matter/air/index.ts';
 import { catalogueEntry, refrigerant, saturationAtTemperature, stateAt } from '../matter/refrigerants/index.ts';
 import { KettlefinError } from '../numerics/index.ts';
-import { applicationLimits, compressorPoint } from '../parts/compressor/index.ts';
+import { applicationLimits, type CompressorPoint, compressorPoint, ratingPoint } from '../parts/compressor/index.ts';
 import { heatReachingWater } from '../plant/index.ts';
-import type { MonthConditions } from '../surroundings/index.ts';
+import type { Bands } from './answers.ts';
+import { rangesAt, workingMonths } from './moments.ts';
 import type { StagedDesign } from './stages/engine-assumptions.ts';
 import type { StageResults } from './stages/index.ts';
 import { plantHardware, sourceIsTankRoom } from './stages/plant.ts';
+import { stuckOn } from './stuck-on.ts';
+
+/** What was computed for a design. A comparison of fluids leaves the sizes out. */
+type CautionResults = Pick<
+  StageResults,
+  'surroundings' | 'tank' | 'compressor' | 'operating' | 'monthLoads' | 'monthOperating'
+> &
+  Partial<Pick<StageResults, 'sizing'>>;
 
 /**
  * The facts of one design.
  * @param design    at its likely values
  * @param results   of the stages for it
  * @param resolved  the design with its ranges, since a leak is judged at the largest charge in the smallest space
+ * @param bands     ranges of the loop's results, where they were varied; without them limits are judged at likely values
  */
-export function cautionFacts(design: StagedDesign, results: StageResults, resolved: ResolvedDesign): CautionFacts {
-  const { machine, exchangers, safeguards, tank, source } = design;
+export function cautionFacts(
+  design: StagedDesign,
+  results: CautionResults,
+  resolved: ResolvedDesign,
+  bands: Pick<Bands, 'bands'> = { bands: {} },
+): CautionFacts {
+  const { machine, exchangers, safeguards, tank, place } = design;
+  const operating = operatingFacts(design, results, bands);
   return {
     fluid: cautionFluid(catalogueEntry(machine.refrigerant)),
     madeFor: cautionFluid(catalogueEntry(machine.compressor.madeFor)),
     application: machine.application,
     limits: machineLimits(design),
-    hardestAllowedPower: hardestAllowedPower(design, results),
-    operating: operatingFacts(design, results),
+    hardestAllowedPower: hardestAllowed(design, results)?.power ?? null,
+    operating,
     forFlammables: machine.forFlammables,
     charge: resolved.machine.charge,
     enclosure: smallestEnclosure(resolved.machine.enclosure),
-    roomVolume: resolved.room.volume.low,
-    sourceIsTankRoom: sourceIsTankRoom(source),
+    ...rooms(resolved),
+    sunkenPlace: smallestSunkenPlace(resolved.machine.sunkenPlace),
+    region: place.region,
+    pressures: pressureFacts(design, resolved),
+    shellSurroundings: shellSurroundings(design, results),
+    ratedMassFlow: ratedMassFlow(design, results),
+    stuckOn: stuckOn(design, results, operating),
+    coilSurface: coilSurface(design, results),
     atmosphericPressure: results.surroundings.atmosphericPressure,
     condenserArrangement: exchangers.condenserArrangement,
     wettedMetal: exchangers.wettedMetal,
@@ -40,24 +71,95 @@ export function cautionFacts(design: StagedDesign, results: StageResults, resolv
     livestock: tank.livestock,
     waterTemperature: tank.waterTemperature,
     tankHeatCapacity: results.tank.heatCapacity,
-    overTemperatureCutOut: safeguards.overTemperatureCutOut,
-    residualCurrentProtection: safeguards.residualCurrentProtection,
+    ...safeguards,
   };
 }
 
-/**
- * Electricity of the modelled compressor at the highest evaporating and the continuous condensing temperature of its
- * application [W], on the fluid and with the superheat of the design; null where the model gives no answer there.
- */
-function hardestAllowedPower(design: StagedDesign, { compressor }: StageResults): number | null {
+/** The rooms that hold part of the circuit, each at the lower end of its size. */
+function rooms({ room, source }: ResolvedDesign): Pick<CautionFacts, 'roomVolume' | 'otherRoomVolume' | 'floorArea'> {
+  const otherRoomVolume = source.kind === 'otherRoom' ? source.volume.low : null;
+  const smallest = Math.min(room.volume.low, otherRoomVolume ?? room.volume.low);
+  return { roomVolume: room.volume.low, otherRoomVolume, floorArea: floorOfRoom(smallest, room.height.high) };
+}
+
+function smallestSunkenPlace(place: ResolvedDesign['machine']['sunkenPlace']): CautionFacts['sunkenPlace'] {
+  return place.kind === 'pit' ? { kind: 'pit', volume: place.volume.low } : place;
+}
+
+/** Saturation pressures at the usual design temperatures, of the fluid and of the one the parts were built for. */
+function pressureFacts({ machine }: StagedDesign, { room, source }: ResolvedDesign): PressureFacts {
+  const { refrigerant: fluid, compressor } = machine;
+  const warmest = Math.max(room.warmest.high, source.kind === 'otherRoom' ? source.warmest.high : room.warmest.high);
+  return {
+    highSide: saturationPressureOrNull(fluid, highSideDesignTemperature),
+    builtHighSide: saturationPressureOrNull(compressor.madeFor, highSideDesignTemperature),
+    builtLowSide: saturationPressureOrNull(compressor.madeFor, lowSideDesignTemperature),
+    warmest,
+    standing: saturationPressureOrNull(fluid, warmest),
+  };
+}
+
+function saturationPressureOrNull(fluid: string, temperature: number): number | null {
+  return answerOrNull(() => saturationAtTemperature(refrigerant(fluid), temperature).pressure);
+}
+
+/** Temperature around the resting compressor in the coldest spell [K]; null outdoors, of which the design says nothing. */
+function shellSurroundings({ machine }: StagedDesign, { surroundings: { spell } }: CautionResults): number | null {
+  switch (machine.shellPlace) {
+    case 'tankRoom':
+      return spell.roomTemperature;
+    case 'sourceRoom':
+      return spell.sourceTemperature;
+    case 'outdoors':
+      return null;
+  }
+}
+
+/** Flow of the modelled compressor on its own fluid at the rating point its application is named after [kg/s]. */
+function ratedMassFlow(design: StagedDesign, results: CautionResults): number | null {
+  const { evaporating, condensing } = ratingPoint(usualRating[design.machine.application]);
+  const { madeFor } = design.machine.compressor;
+  return pointAt(design, results, { fluid: madeFor, evaporating, condensing })?.massFlow ?? null;
+}
+
+const usualRating: Readonly<Record<StagedDesign['machine']['application'], string>> = {
+  low: 'ashraeLow',
+  medium: 'ashraeMedium',
+  high: 'ashraeHigh',
+};
+
+/** Surface of a refrigerant coil in the tank against the water, in the coldest spell [K]. */
+function coilSurface({ tank, exchangers }: StagedDesign, { sizing }: CautionResults): number | null {
+  if (exchangers.condenserArrangement !== 'coilInTank' || sizing === undefined) return null;
+  return tank.waterTemperature + sizing.condenser.tankCoil.surfaceDifference;
+}
+
+/** The modelled compressor where its application is hardest for long: highest evaporating, continuous condensing temperature. */
+function hardestAllowed(design: StagedDesign, results: CautionResults): CompressorPoint | null {
   const { evaporating, condensing } = machineLimits(design);
-  const fluid = refrigerant(design.machine.refrigerant);
+  const fluid = design.machine.refrigerant;
+  return pointAt(design, results, { fluid, evaporating: evaporating.highest, condensing: condensing.continuous });
+}
+
+/** The modelled compressor at two dew temperatures [K], with the superheat of the design; null where it has no answer. */
+function pointAt(
+  { exchangers: { superheat } }: StagedDesign,
+  { compressor }: CautionResults,
+  at: { readonly fluid: string; readonly evaporating: number; readonly condensing: number },
+): CompressorPoint | null {
+  return answerOrNull(() => {
+    const fluid = refrigerant(at.fluid);
+    const low = saturationAtTemperature(fluid, at.evaporating);
+    const superheated = { temperature: at.evaporating + superheat, pressure: low.pressure };
+    const suction = superheat > 0 ? stateAt(fluid, superheated) : low.vapour;
+    const dischargePressure = saturationAtTemperature(fluid, at.condensing).pressure;
+    return compressorPoint(compressor.model, fluid, { suction, dischargePressure });
+  });
+}
+
+function answerOrNull<Answer>(compute: () => Answer): Answer | null {
   try {
-    const low = saturationAtTemperature(fluid, evaporating.highest);
-    const superheated = { temperature: evaporating.highest + design.exchangers.superheat, pressure: low.pressure };
-    const suction = design.exchangers.superheat > 0 ? stateAt(fluid, superheated) : low.vapour;
-    const dischargePressure = saturationAtTemperature(fluid, condensing.continuous).pressure;
-    return compressorPoint(compressor.model, fluid, { suction, dischargePressure }).power;
+    return compute();
   } catch (error) {
     if (error instanceof KettlefinError) return null;
     throw error;
@@ -73,41 +175,23 @@ function smallestEnclosure(enclosure: ResolvedDesign['machine']['enclosure']): C
 }
 
 /** The coldest spell, the usual winter and the warmest month in which the machine still has something to do. */
-function operatingFacts(design: StagedDesign, results: StageResults): readonly OperatingFacts[] {
+function operatingFacts(
+  design: StagedDesign,
+  results: CautionResults,
+  bands: Pick<Bands, 'bands'>,
+): readonly OperatingFacts[] {
   const { spell, months } = results.surroundings;
   const atSpell = factsOf('coldestSpell', design, results.operating, {
     load: results.tank.load,
     sourceTemperature: spell.sourceTemperature,
     roomTemperature: spell.roomTemperature,
   });
-  const working = months
-    .map(
-      (conditions, index): MonthAtWork => ({
-        conditions,
-        load: results.monthLoads[index]!.load,
-        operating: results.monthOperating[index]!,
-      }),
-    )
-    .filter(({ operating, load }) => operating !== null && load > 0)
-    .sort((left, right) => left.conditions.distance - right.conditions.distance);
-  const usual = working.find(({ conditions }) => conditions.distance === 0);
-  const warmest = working.at(-1);
-  return [
-    atSpell,
-    ...(usual === undefined ? [] : [monthFacts('usual', design, usual)]),
-    ...(warmest === undefined || warmest === usual ? [] : [monthFacts('warmestMonth', design, warmest)]),
-  ];
-}
-
-interface MonthAtWork {
-  readonly conditions: MonthConditions;
-  readonly load: number;
-  readonly operating: OperatingPoint | null;
-}
-
-function monthFacts(when: OperatingFacts['when'], design: StagedDesign, month: MonthAtWork): OperatingFacts {
-  const { roomTemperature, sourceTemperature } = month.conditions;
-  return factsOf(when, design, month.operating!, { load: month.load, roomTemperature, sourceTemperature });
+  const inMonths = workingMonths(results).map(({ when, index }) => {
+    const { roomTemperature, sourceTemperature } = months[index]!;
+    const { load } = results.monthLoads[index]!;
+    return factsOf(when, design, results.monthOperating[index]!, { load, roomTemperature, sourceTemperature });
+  });
+  return [atSpell, ...inMonths].map((facts) => ({ ...facts, ranges: rangesAt(facts.when, bands) }));
 }
 
 function factsOf(
@@ -115,11 +199,12 @@ function factsOf(
   design: StagedDesign,
   operating: OperatingPoint,
   at: { readonly load: number; readonly sourceTemperature: number; readonly roomTemperature: number },
-): OperatingFacts {
+): Omit<OperatingFacts, 'ranges'> {
   const hardware = plantHardware(design);
   return {
     when,
     sourceTemperature: at.sourceTemperature,
+    roomTemperature: at.roomTemperature,
     sourceDewPoint: sourceDewPoint(design, at.roomTemperature),
     evaporatingTemperature: operating.evaporating.temperature,
     condensingTemperature: operating.condensing.temperature,
@@ -127,6 +212,7 @@ function factsOf(
     condensingPressure: operating.condensing.pressure,
     dischargeTemperature: operating.dischargeTemperature,
     compressorPower: operating.compressorPower,
+    massFlow: operating.massFlow,
     heatDelivered: heatReachingWater(operating.heatDelivered, hardware.loopPumpPower, hardware.loopPumpShareToWater),
     load: at.load,
   };

@@ -5,16 +5,23 @@ export type {
   Assessment,
   AssumptionLeft,
   BandWithUnit,
+  BreakEven,
+  ChargeComparisonAnswer,
   HeatFlows,
   Influence,
   LimitMargin,
+  LoadStanding,
+  LoopAgainst,
   LoopPoint,
   LossPath,
+  MeasureNext,
   MonthAnswer,
+  MonthOfAccount,
   OperatingAnswer,
   OperatingMomentAnswer,
   ScenarioAccount,
   SizingAnswer,
+  SpaceAnswer,
   Standing,
   TankAnswer,
 } from './assessment.ts';
@@ -22,9 +29,33 @@ export { type DoubtfulInput, doubt, varianceShares } from './doubt.ts';
 export { allFormulas, formulaById } from './formulas.ts';
 export type { ResultRange } from './range.ts';
 export type { StageCounts } from './stage.ts';
+export { type CompareOutcome, compareRefrigerants } from './studies/compare.ts';
+export { compareTextbookCycles, type TextbookComparisonRequest } from './studies/compare-textbook.ts';
+export {
+  type ChargeFigures,
+  type ComparedCycle,
+  type ComparedFacts,
+  type ComparisonBasis,
+  type ComparisonColumn,
+  type ComparisonRow,
+  comparisonBases,
+  type MachineBasis,
+  type PairDifference,
+  type RefrigerantComparison,
+} from './studies/comparison/comparison.ts';
+export { fewestFluids, mostFluids } from './studies/comparison/fluids.ts';
+export type { ComparedLevels } from './studies/comparison/subject.ts';
 export { assessTankLoad, type LoadInfluence, type TankLoadAnswer, type TankLoadOutcome } from './tank-load.ts';
 export { isCharge, withheldWord, withholdsCharge, withoutCharge } from './withheld.ts';
 export { pathLabel, scenarioLabel } from './wording/labels.ts';
+export { type LoopAgainstWords, sayLoopAgainst } from './wording/loop-against.ts';
+export {
+  basisTitles,
+  type SaidColumn,
+  type SaidComparison,
+  sayRefrigerants,
+} from './wording/refrigerant-comparison.ts';
+export type { SaidCell, SaidGroup, SaidRow } from './wording/refrigerant-table.ts';
 export { sayFinding } from './wording/say-finding.ts';
 export { messageInView } from './wording/si-text.ts';
 export { standingTitles } from './wording/verdict.ts';

@@ -170,7 +170,7 @@ function surroundingsFindings({ plant, hardware }: StageResults): readonly Findi
     : {
         place: 'the other room',
         remedy:
-          'An unheated room loses some 50 to 100 W per kelvin (common practice, no source): reckon how much colder it settles, and give that temperature.',
+          'An unheated room loses some 50 to 100 W/K (common practice, no source): reckon how much colder it settles, and give that temperature.',
       };
   const heatTaken: Fact = { value: plant.heatTakenFromSource, quantity: 'power' };
   return [

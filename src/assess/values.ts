@@ -5,6 +5,7 @@ import { type Account, type LoopSeason, lifeCostDifference } from '../accounts/i
 import { NoSolutionError } from '../numerics/index.ts';
 import type { QuantityName } from '../quantities/index.ts';
 import type { ResultValues } from './doubt.ts';
+import { monthValues } from './moments.ts';
 import type { AccountsResult } from './stages/accounts.ts';
 import type { StageResults } from './stages/index.ts';
 
@@ -25,6 +26,8 @@ export function tankValues(results: TankResults): readonly ResultValue<TankResul
     value('tank.loss', 'power', ({ tank }) => tank.loss),
     value('tank.load', 'power', ({ tank }) => tank.load),
     value('tank.evaporation', 'evaporation', ({ tank }) => tank.evaporation),
+    value('tank.gains.pump', 'power', ({ tank }) => tank.gains.pump),
+    value('tank.gains.light', 'power', ({ tank }) => tank.gains.light),
     ...results.tank.paths.map(({ path }) =>
       value<TankResults>(
         `tank.paths.${path}`,
@@ -54,6 +57,14 @@ const machineValues: readonly ResultValue[] = [
   value('plant.systemPower', 'electricPower', ({ plant }) => requiredRunning(plant.systemPowerRunning)),
   value('plant.systemCop', 'ratio', ({ plant }) => requiredRunning(plant.systemCop)),
   value('plant.margin', 'power', ({ plant, tank }) => requiredRunning(plant.heatReachingWaterRunning) - tank.load),
+  value('plant.heatTaken', 'power', ({ plant }) => plant.heatTakenFromSource),
+  value('plant.heatFromMachine', 'power', ({ plant }) => plant.heatFromMachine),
+  value('plant.backupHeat', 'power', ({ plant }) => plant.backupHeat),
+  value(
+    'plant.fromSocket',
+    'electricPower',
+    ({ plant, tank }) => plant.electricity.total + tank.gains.pump + tank.gains.light,
+  ),
   value('condenser.length', 'length', ({ sizing }) => sizing.condenser.tankCoil.length),
   value('condenser.area', 'area', ({ sizing }) => sizing.condenser.tankCoil.area),
   value('evaporator.faceArea', 'area', ({ sizing }) => sizing.evaporator.faceArea),
@@ -171,7 +182,7 @@ function seasonCop({ year }: StageResults): number {
  * away counts as 0 and does not go missing.
  */
 export function resultValues(likely: StageResults): readonly ResultValue[] {
-  return [...tankValues(likely), ...machineValues, ...accountValues(likely)];
+  return [...tankValues(likely), ...machineValues, ...monthValues(likely), ...accountValues(likely)];
 }
 
 /** The numbers of one run, by name. */

@@ -121,6 +121,21 @@ export function smallestRoomVolume(charge: number, limit: number): number {
   return charge / limit;
 }
 
+/**
+ * Floor of a room.
+ *     A = V / H
+ * @param volume  V [m³], > 0
+ * @param height  H [m] from floor to ceiling, > 0
+ * @returns       A [m²]
+ * @throws InputError outside these ranges
+ * Source: definition. Worked value: 25 m³, 2.5 m high → 10 m².
+ */
+export function floorOfRoom(volume: number, height: number): number {
+  requirePositive('volume', volume);
+  requirePositive('height', height);
+  return volume / height;
+}
+
 /** Class 2L of ISO 817; throws for a class that does not burn. */
 function isMildlyFlammable(safetyClass: string): boolean {
   if (!/^[AB](2L|2|3)$/.test(safetyClass)) {
@@ -229,6 +244,24 @@ export const chargeLimitFormulas: readonly Formula[] = [
     examples: [
       { m: 0.15, c_max: 0.0076 },
       { m: 0.062, c_max: 0.0086 },
+    ],
+  },
+  {
+    id: 'cautions.floorOfRoom',
+    title: 'Floor of a room',
+    result: { symbol: 'A', ...floor },
+    expression: 'V / H',
+    symbols: {
+      V: { meaning: 'volume of the room', unit: 'm³', quantity: 'volume' },
+      H: { meaning: 'height from floor to ceiling', unit: 'm', quantity: 'length' },
+    },
+    source: 'definition',
+    validity: 'a level floor and ceiling',
+    file,
+    compute: (v) => floorOfRoom(v.V!, v.H!),
+    examples: [
+      { V: 25, H: 2.7 },
+      { V: 42, H: 2.4 },
     ],
   },
 ];

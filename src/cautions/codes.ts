@@ -16,7 +16,12 @@ export const cautionCodes = [
   'leakNearFlammableInRoom',
   'leakAbovePracticalLimitInRoom',
   'flammableFluidInOtherRoom',
+  'leakGathersInLowPlace',
+  'lowPlaceUnknown',
+  'airPumpDrawsLeak',
+  'airPumpIntakeUnknown',
   'flammableChargeLarge',
+  'flammableChargeAboveFloorArea',
   // limits of the machine
   'motorOverloaded',
   'evaporatingAboveApplication',
@@ -29,6 +34,13 @@ export const cautionCodes = [
   'pressureRatioAboveHighest',
   'pressureRatioHigh',
   'suctionBelowAtmosphere',
+  'highSideAboveUsualRating',
+  'fluidAbovePartsPressure',
+  'standingPressureAboveLowSide',
+  'capillaryTooTight',
+  'migrationToCompressor',
+  'migrationToEvaporator',
+  'oilTakesUpWater',
   // source side
   'frostOnEvaporator',
   'condensateOnEvaporator',
@@ -38,15 +50,21 @@ export const cautionCodes = [
   'metalInWaterUnknown',
   'stainlessInSeaWater',
   'coilInTankSingleWall',
+  'coilBurnsAnimals',
+  'coilWarmerThanUsual',
   'overTemperatureCutOutMissing',
   'overTemperatureCutOutUnknown',
+  'heatsWaterFast',
   'waterAboveUsual',
   'waterBelowUsual',
   'reliesOnBackup',
   'machineFailureCoolsTank',
+  'machineFailureCoolsFast',
   // mains electricity
   'residualCurrentProtectionMissing',
   'residualCurrentProtectionUnknown',
+  'mainsNearWater',
+  'mainsNearWaterUnknown',
 ] as const;
 
 export type CautionCode = (typeof cautionCodes)[number];

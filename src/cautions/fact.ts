@@ -1,11 +1,17 @@
 // Short makers of the facts a finding carries: a number with the quantity it is of, or a word of the trade.
 
-import type { Fact, Finding } from '../quantities/index.ts';
+import type { Certainty, Fact, Finding } from '../quantities/index.ts';
 import type { CautionCode } from './codes.ts';
-import type { OperatingFacts } from './facts.ts';
+import type { OperatingFacts, RangedFact } from './facts.ts';
+
+/** What a rule rests on, and how sure that is. */
+export interface Grounds {
+  readonly source: string;
+  readonly certainty: Certainty;
+}
 
 /** A finding whose code is one of ours. */
-export type CautionFinding = Finding & { readonly code: CautionCode };
+export type CautionFinding = Finding & Grounds & { readonly code: CautionCode };
 
 /** A rule: what it finds in the facts, or nothing. */
 export type CautionRule<Facts> = (facts: Facts) => CautionFinding | undefined;
@@ -27,6 +33,8 @@ export const ratio = (value: number) => quantity(value, 'ratio');
 export const power = (value: number) => quantity(value, 'power');
 export const electricPower = (value: number) => quantity(value, 'electricPower');
 export const duration = (value: number) => quantity(value, 'duration');
+export const area = (value: number) => quantity(value, 'area');
+export const massFlow = (value: number) => quantity(value, 'massFlow');
 export const chargeDensity = (value: number) => quantity(value, 'chargeDensity');
 
 /** The state in which `read` is largest. */
@@ -37,4 +45,18 @@ export function highestBy(states: readonly OperatingFacts[], read: (state: Opera
 /** The state in which `read` is smallest. */
 export function lowestBy(states: readonly OperatingFacts[], read: (state: OperatingFacts) => number): OperatingFacts {
   return states.reduce((worst, state) => (read(state) < read(worst) ? state : worst));
+}
+
+/** Upper end of a ranged fact; the likely value where no range is known. */
+export function highEnd(state: OperatingFacts, name: RangedFact): number {
+  return Math.max(likelyOf(state, name), state.ranges[name]?.high ?? Number.NEGATIVE_INFINITY);
+}
+
+/** Lower end of a ranged fact; the likely value where no range is known. */
+export function lowEnd(state: OperatingFacts, name: RangedFact): number {
+  return Math.min(likelyOf(state, name), state.ranges[name]?.low ?? Number.POSITIVE_INFINITY);
+}
+
+export function likelyOf(state: OperatingFacts, name: RangedFact): number {
+  return name === 'pressureRatio' ? state.condensingPressure / state.evaporatingPressure : state[name];
 }

@@ -24,10 +24,27 @@ export interface CautionFluid {
 
 export type OperatingMoment = 'coldestSpell' | 'usual' | 'warmestMonth';
 
-/** The loop at rest under one set of conditions; likely values. */
+/** Results of the loop that carry a range. */
+export type RangedFact =
+  | 'evaporatingTemperature'
+  | 'condensingTemperature'
+  | 'evaporatingPressure'
+  | 'condensingPressure'
+  | 'dischargeTemperature'
+  | 'pressureRatio';
+
+/** The ends of a range. */
+export interface Span {
+  readonly low: number;
+  readonly high: number;
+}
+
+/** The loop at rest under one set of conditions; likely values, with the ranges of those that carry one. */
 export interface OperatingFacts {
   readonly when: OperatingMoment;
   readonly sourceTemperature: number;
+  /** Of the tank's room [K]. */
+  readonly roomTemperature: number;
   /** Dew point of the source air [K]; null where it is not known. */
   readonly sourceDewPoint: number | null;
   /** Dew temperatures [K]. */
@@ -43,6 +60,9 @@ export interface OperatingFacts {
   readonly heatDelivered: number;
   /** Heat the tank needs [W]. */
   readonly load: number;
+  /** Refrigerant round the loop [kg/s]. */
+  readonly massFlow: number;
+  readonly ranges: Readonly<Partial<Record<RangedFact, Span>>>;
 }
 
 /** Where the dome was built to run; from its application or its own data sheet. */
@@ -60,6 +80,38 @@ export type Enclosure =
   | { readonly kind: 'closedCabinet'; readonly volume: number }
   | { readonly kind: 'hood'; readonly volume: number };
 
+/** A place below the floor near the machine. */
+export type SunkenPlace =
+  | { readonly kind: 'unknown' }
+  | { readonly kind: 'none' }
+  | { readonly kind: 'pit'; readonly volume: number };
+
+/** Saturation pressures that parts are usually built for, and what stands in them at rest [Pa, absolute]. */
+export interface PressureFacts {
+  /** Of the fluid it would run on, at the design temperature of the high side; null above its critical point. */
+  readonly highSide: number | null;
+  /** Of the fluid its parts were built for, at the design temperatures of high and low side. */
+  readonly builtHighSide: number | null;
+  readonly builtLowSide: number | null;
+  /** Warmest any part of the circuit stands at rest, upper end [K], and the fluid's saturation pressure there. */
+  readonly warmest: number;
+  readonly standing: number | null;
+}
+
+/** The machine running on with its thermostat stuck, at likely values. */
+export interface StuckOn {
+  readonly when: OperatingMoment;
+  /** Time for the first kelvin [s]. */
+  readonly timePerKelvin: number;
+  /** Where the water would come to rest [K]; null where that is beyond `searchedUpTo`. */
+  readonly settlesAt: number | null;
+  /** Highest water temperature that was tried, or up to which the models have an answer [K]. */
+  readonly searchedUpTo: number;
+}
+
+export type Region = 'europeanUnion' | 'unitedKingdom' | 'unitedStates' | 'elsewhere' | 'unknown';
+export type AirPumpIntake = 'none' | 'elsewhere' | 'sameRoom' | 'besideMachine' | 'unknown';
+export type LevelOverWater = 'aboveWater' | 'belowWater' | 'unknown';
 export type YesNoUnknown = 'yes' | 'no' | 'unknown';
 export type CondenserArrangement = 'intermediateLoop' | 'coilInTank';
 export type WettedMetal = 'titanium' | 'stainless316' | 'copper' | 'cupronickel' | 'polymer' | 'unknown';
@@ -86,8 +138,22 @@ export interface CautionFacts {
   readonly enclosure: Enclosure;
   /** Volume of the tank's room, the lower end of its range [m³]. */
   readonly roomVolume: number;
-  /** True when the source is the air of the tank's own room; else part of the circuit stands in another room. */
-  readonly sourceIsTankRoom: boolean;
+  /** Smallest floor of the rooms that hold part of the circuit, as volume and height allow [m²]. */
+  readonly floorArea: number;
+  /** Volume of the room the heat comes from, the lower end of its range [m³]; null where that is the tank's own. */
+  readonly otherRoomVolume: number | null;
+  readonly sunkenPlace: SunkenPlace;
+  readonly airPumpIntake: AirPumpIntake;
+  readonly region: Region;
+  readonly pressures: PressureFacts;
+  /** Where the shell stands in the coldest spell, lower end [K]; null outdoors, which the design does not describe. */
+  readonly shellSurroundings: number | null;
+  /** Flow of refrigerant at the rating point usual for the application, by the same compressor model [kg/s]; null where it has no answer. */
+  readonly ratedMassFlow: number | null;
+  /** Null where running on would not warm the water. */
+  readonly stuckOn: StuckOn | null;
+  /** Surface of a refrigerant coil in the tank in the coldest spell [K], likely; null without one. */
+  readonly coilSurface: number | null;
   readonly atmosphericPressure: number;
   readonly condenserArrangement: CondenserArrangement;
   readonly wettedMetal: WettedMetal;
@@ -98,6 +164,10 @@ export interface CautionFacts {
   readonly tankHeatCapacity: number;
   readonly overTemperatureCutOut: OverTemperatureCutOut;
   readonly residualCurrentProtection: YesNoUnknown;
+  readonly sockets: LevelOverWater;
+  readonly dripLoops: YesNoUnknown;
+  readonly machineLevel: LevelOverWater;
+  readonly metalEarthed: YesNoUnknown;
 }
 
 /** What the rules read of a catalogue entry. */

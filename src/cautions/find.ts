@@ -1,15 +1,20 @@
 // All rules in one list, and the function that asks each of them. Worst first: stop, look, note; within one severity in
 // the order of the list. An empty answer means "no limit found", nothing more.
 
-import { InputError, requireNonNegative, requirePositive } from '../numerics/index.ts';
+import { InputError, requireFinite, requireNonNegative, requirePositive } from '../numerics/index.ts';
 import type { Finding, Severity } from '../quantities/index.ts';
 import type { CautionCode } from './codes.ts';
 import type { CautionFinding, CautionRule } from './fact.ts';
 import type { CautionFacts } from './facts.ts';
+import * as airPump from './rules/air-pump.ts';
+import * as charge from './rules/charge.ts';
 import * as fluid from './rules/fluid.ts';
 import * as leak from './rules/leak.ts';
 import * as mains from './rules/mains.ts';
 import * as operation from './rules/operation.ts';
+import * as pressure from './rules/pressure.ts';
+import * as restAndFlow from './rules/rest-and-flow.ts';
+import * as warming from './rules/warming.ts';
 import * as water from './rules/water.ts';
 
 /** Every rule by the code it speaks with. */
@@ -27,7 +32,12 @@ export const cautionRules: Readonly<Record<CautionCode, CautionRule<CautionFacts
   leakNearFlammableInRoom: leak.leakNearFlammableInRoom,
   leakAbovePracticalLimitInRoom: leak.leakAbovePracticalLimitInRoom,
   flammableFluidInOtherRoom: leak.flammableFluidInOtherRoom,
-  flammableChargeLarge: leak.flammableChargeLarge,
+  leakGathersInLowPlace: leak.leakGathersInLowPlace,
+  lowPlaceUnknown: leak.lowPlaceUnknown,
+  airPumpDrawsLeak: airPump.airPumpDrawsLeak,
+  airPumpIntakeUnknown: airPump.airPumpIntakeUnknown,
+  flammableChargeLarge: charge.flammableChargeLarge,
+  flammableChargeAboveFloorArea: charge.flammableChargeAboveFloorArea,
   motorOverloaded: operation.motorOverloaded,
   evaporatingAboveApplication: operation.evaporatingAboveApplication,
   evaporatingBelowApplication: operation.evaporatingBelowApplication,
@@ -39,6 +49,13 @@ export const cautionRules: Readonly<Record<CautionCode, CautionRule<CautionFacts
   pressureRatioAboveHighest: operation.pressureRatioAboveHighest,
   pressureRatioHigh: operation.pressureRatioHigh,
   suctionBelowAtmosphere: operation.suctionBelowAtmosphere,
+  highSideAboveUsualRating: pressure.highSideAboveUsualRating,
+  fluidAbovePartsPressure: pressure.fluidAbovePartsPressure,
+  standingPressureAboveLowSide: pressure.standingPressureAboveLowSide,
+  capillaryTooTight: restAndFlow.capillaryTooTight,
+  migrationToCompressor: restAndFlow.migrationToCompressor,
+  migrationToEvaporator: restAndFlow.migrationToEvaporator,
+  oilTakesUpWater: restAndFlow.oilTakesUpWater,
   frostOnEvaporator: operation.frostOnEvaporator,
   condensateOnEvaporator: operation.condensateOnEvaporator,
   copperInWater: water.copperInWater,
@@ -46,14 +63,20 @@ export const cautionRules: Readonly<Record<CautionCode, CautionRule<CautionFacts
   metalInWaterUnknown: water.metalInWaterUnknown,
   stainlessInSeaWater: water.stainlessInSeaWater,
   coilInTankSingleWall: water.coilInTankSingleWall,
-  overTemperatureCutOutMissing: water.overTemperatureCutOutMissing,
-  overTemperatureCutOutUnknown: water.overTemperatureCutOutUnknown,
+  coilBurnsAnimals: water.coilBurnsAnimals,
+  coilWarmerThanUsual: water.coilWarmerThanUsual,
+  overTemperatureCutOutMissing: warming.overTemperatureCutOutMissing,
+  overTemperatureCutOutUnknown: warming.overTemperatureCutOutUnknown,
+  heatsWaterFast: warming.heatsWaterFast,
   waterAboveUsual: water.waterAboveUsual,
   waterBelowUsual: water.waterBelowUsual,
-  reliesOnBackup: water.reliesOnBackup,
-  machineFailureCoolsTank: water.machineFailureCoolsTank,
+  reliesOnBackup: warming.reliesOnBackup,
+  machineFailureCoolsTank: warming.machineFailureCoolsTank,
+  machineFailureCoolsFast: warming.machineFailureCoolsFast,
   residualCurrentProtectionMissing: mains.residualCurrentProtectionMissing,
   residualCurrentProtectionUnknown: mains.residualCurrentProtectionUnknown,
+  mainsNearWater: mains.mainsNearWater,
+  mainsNearWaterUnknown: mains.mainsNearWaterUnknown,
 };
 
 const order: Readonly<Record<Severity, number>> = { stop: 0, look: 1, note: 2 };
@@ -82,17 +105,32 @@ function requireFacts(facts: CautionFacts): void {
   requireNonNegative('charge.high', facts.charge.high);
   requirePositive('roomVolume', facts.roomVolume);
   if (facts.enclosure.kind !== 'openRoom') requirePositive('enclosure.volume', facts.enclosure.volume);
+  if (facts.sunkenPlace.kind === 'pit') requirePositive('sunkenPlace.volume', facts.sunkenPlace.volume);
+  if (facts.otherRoomVolume !== null) requirePositive('otherRoomVolume', facts.otherRoomVolume);
+  requirePositive('floorArea', facts.floorArea);
   requirePositive('atmosphericPressure', facts.atmosphericPressure);
   requirePositive('waterTemperature', facts.waterTemperature);
   requirePositive('tankHeatCapacity', facts.tankHeatCapacity);
+  requirePlain('pressures', facts.pressures);
+  if (facts.stuckOn !== null) requirePlain('stuckOn', facts.stuckOn);
+  for (const name of ['hardestAllowedPower', 'ratedMassFlow', 'shellSurroundings', 'coilSurface'] as const) {
+    if (facts[name] !== null) requireFinite(name, facts[name]);
+  }
   facts.operating.forEach((state, index) => {
-    for (const [name, value] of Object.entries(state) as [string, unknown][]) {
-      if (name === 'when' || value === null) continue;
-      if (typeof value !== 'number' || !Number.isFinite(value)) {
-        throw new InputError(`operating.${index}.${name}`, value, 'a finite number');
-      }
-    }
+    const { ranges, ...values } = state;
+    requirePlain(`operating.${index}`, values);
+    for (const [name, span] of Object.entries(ranges)) requirePlain(`operating.${index}.ranges.${name}`, span);
     requirePositive(`operating.${index}.evaporatingPressure`, state.evaporatingPressure);
     requirePositive(`operating.${index}.condensingPressure`, state.condensingPressure);
   });
+}
+
+/** Every number finite; null and words, which stand for what is not known, are left alone. */
+function requirePlain(path: string, values: object): void {
+  for (const [name, value] of Object.entries(values) as [string, unknown][]) {
+    if (value === null || typeof value === 'string') continue;
+    if (typeof value !== 'number' || !Number.isFinite(value)) {
+      throw new InputError(`${path}.${name}`, value, 'a finite number');
+    }
+  }
 }

@@ -10,6 +10,7 @@ import type { fluids } from './schema/machine.ts';
 export type RefrigerantName = (typeof fluids)[number];
 export type YesNo = 'yes' | 'no';
 export type YesNoUnknown = 'yes' | 'no' | 'unknown';
+export type Region = 'europeanUnion' | 'unitedKingdom' | 'unitedStates' | 'elsewhere' | 'unknown';
 export type ApplicationName = 'low' | 'medium' | 'high';
 
 export interface LayerOf<Q> {
@@ -91,13 +92,14 @@ export interface RatingCompressorOf<Q> extends CompressorDetailsOf<Q> {
 
 export interface DesignOf<Q> {
   readonly name: string;
-  readonly place: { readonly altitude: Q };
+  readonly place: { readonly altitude: Q; readonly region: Region };
   readonly room: {
     readonly temperature: Q;
     readonly coldest: Q;
     readonly warmest: Q;
     readonly relativeHumidity: Q;
     readonly volume: Q;
+    readonly height: Q;
     readonly monthsHeated: Q;
     readonly coldestMonth: MonthName;
     readonly houseHeatPrice: Q;
@@ -112,7 +114,13 @@ export interface DesignOf<Q> {
   };
   readonly source:
     | { readonly kind: 'roomAir' }
-    | { readonly kind: 'otherRoom'; readonly temperature: Q; readonly coldest: Q; readonly warmest: Q };
+    | {
+        readonly kind: 'otherRoom';
+        readonly temperature: Q;
+        readonly coldest: Q;
+        readonly warmest: Q;
+        readonly volume: Q;
+      };
   readonly machine: {
     readonly refrigerant: RefrigerantName;
     readonly compressor: SalvagedCompressorOf<Q> | DisplacementCompressorOf<Q> | RatingCompressorOf<Q>;
@@ -122,6 +130,10 @@ export interface DesignOf<Q> {
       | { readonly kind: 'openRoom' }
       | { readonly kind: 'closedCabinet'; readonly volume: Q }
       | { readonly kind: 'hood'; readonly volume: Q };
+    readonly sunkenPlace:
+      | { readonly kind: 'unknown' }
+      | { readonly kind: 'none' }
+      | { readonly kind: 'pit'; readonly volume: Q };
     readonly charge: Q;
     readonly forFlammables: YesNoUnknown;
   };
@@ -139,6 +151,11 @@ export interface DesignOf<Q> {
   readonly safeguards: {
     readonly overTemperatureCutOut: 'independent' | 'none' | 'unknown';
     readonly residualCurrentProtection: YesNoUnknown;
+    readonly airPumpIntake: 'none' | 'elsewhere' | 'sameRoom' | 'besideMachine' | 'unknown';
+    readonly sockets: 'aboveWater' | 'belowWater' | 'unknown';
+    readonly dripLoops: YesNoUnknown;
+    readonly machineLevel: 'aboveWater' | 'belowWater' | 'unknown';
+    readonly metalEarthed: YesNoUnknown;
   };
   readonly prices: {
     readonly currency: string;

@@ -27,6 +27,7 @@ import {
   estimatesIn,
   type LayerOf,
   type RefrigerantName,
+  type Region,
   type ResolvedDesign,
 } from './plain.ts';
 import { Resolver } from './resolver.ts';
@@ -54,7 +55,7 @@ export interface UncertainInput {
 /** Fills a valid document in. @throws InputError only for a document that was never checked. */
 export function resolveDesign(document: DesignDocument): Resolution {
   const take = new Resolver(document);
-  const place = { altitude: take.quantity('place.altitude') };
+  const place = { altitude: take.quantity('place.altitude'), region: take.choice<Region>('place.region') };
   const electricity = take.quantity('prices.electricity');
   const room = resolveRoom(take, { path: 'prices.electricity', estimate: electricity });
   const tank = resolveTank(take, document, { path: 'room.temperature', estimate: room.temperature });
@@ -66,14 +67,7 @@ export function resolveDesign(document: DesignDocument): Resolution {
     loopPump: take.quantity('power.loopPump', () => usualLoopPump(exchangers.condenserArrangement)),
     controls: take.quantity('power.controls'),
   };
-  const safeguards = {
-    overTemperatureCutOut: take.choice<ResolvedDesign['safeguards']['overTemperatureCutOut']>(
-      'safeguards.overTemperatureCutOut',
-    ),
-    residualCurrentProtection: take.choice<ResolvedDesign['safeguards']['residualCurrentProtection']>(
-      'safeguards.residualCurrentProtection',
-    ),
-  };
+  const safeguards = resolveSafeguards(take, exchangers.wettedMetal);
   const prices = resolvePrices(take, document, electricity);
   const design = { name: document.name, place, room, tank, source, machine, exchangers, power, safeguards, prices };
   return { design, assumptions: take.assumptions, followers: take.followers };
@@ -104,6 +98,7 @@ function resolveRoom(take: Resolver, electricity: Followed): ResolvedDesign['roo
     warmest: take.quantity('room.warmest', () => warmestRoom(temperature)),
     relativeHumidity: take.quantity('room.relativeHumidity'),
     volume: take.quantity('room.volume'),
+    height: take.quantity('room.height'),
     monthsHeated: take.quantity('room.monthsHeated'),
     coldestMonth: take.choice('room.coldestMonth'),
     houseHeatPrice: take.quantity('room.houseHeatPrice', () =>
@@ -206,6 +201,7 @@ function resolveSource(take: Resolver): ResolvedDesign['source'] {
     temperature,
     coldest: take.quantity('source.coldest', () => movedBy(usual, { low: -6, likely: -3, high: -1 }, practice)),
     warmest: take.quantity('source.warmest', () => movedBy(usual, { low: 3, likely: 6, high: 12 }, practice)),
+    volume: take.quantity('source.volume'),
   };
 }
 
@@ -221,6 +217,7 @@ function resolveMachine(take: Resolver, document: DesignDocument): ResolvedDesig
     }),
     shellPlace: take.choice('machine.shellPlace'),
     enclosure: resolveEnclosure(take),
+    sunkenPlace: resolveSunkenPlace(take),
     charge: take.quantity('machine.charge', () => usualCharge(described)),
     forFlammables: take.choice('machine.forFlammables'),
   };
@@ -262,6 +259,26 @@ function resolveCompressor(take: Resolver, described: CompressorDescription): Re
 function resolveEnclosure(take: Resolver): ResolvedDesign['machine']['enclosure'] {
   const kind = take.choice<'openRoom' | 'closedCabinet' | 'hood'>('machine.enclosure.kind');
   return kind === 'openRoom' ? { kind } : { kind, volume: take.quantity('machine.enclosure.volume') };
+}
+
+function resolveSunkenPlace(take: Resolver): ResolvedDesign['machine']['sunkenPlace'] {
+  const kind = take.choice<'unknown' | 'none' | 'pit'>('machine.sunkenPlace.kind');
+  return kind === 'pit' ? { kind, volume: take.quantity('machine.sunkenPlace.volume') } : { kind };
+}
+
+function resolveSafeguards(take: Resolver, wettedMetal: string): ResolvedDesign['safeguards'] {
+  type Safeguards = ResolvedDesign['safeguards'];
+  const choice = <Name extends keyof Safeguards>(name: Name, matters = true) =>
+    take.choice<Safeguards[Name]>(`safeguards.${name}`, undefined, matters);
+  return {
+    overTemperatureCutOut: choice('overTemperatureCutOut'),
+    residualCurrentProtection: choice('residualCurrentProtection'),
+    airPumpIntake: choice('airPumpIntake'),
+    sockets: choice('sockets'),
+    dripLoops: choice('dripLoops'),
+    machineLevel: choice('machineLevel'),
+    metalEarthed: choice('metalEarthed', wettedMetal !== 'polymer'),
+  };
 }
 
 function resolveExchangers(take: Resolver): ResolvedDesign['exchangers'] {

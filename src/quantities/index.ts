@@ -1,5 +1,6 @@
 // Public names of the quantities: units, reading and saying them, estimates, findings, formula records.
 
+export { chainOf, type ResultChain, unknownResult } from './chain.ts';
 export type { Band, Estimate, Origin } from './estimate.ts';
 export {
   type ArithmeticOperator,
@@ -9,7 +10,15 @@ export {
   parseExpression,
   symbolsIn,
 } from './expression.ts';
-export type { Fact, Finding, Severity, Subject } from './finding.ts';
+export {
+  type Certainty,
+  type Fact,
+  type Finding,
+  type Severity,
+  type Subject,
+  subjects,
+  subjectTitles,
+} from './finding.ts';
 export type { Formula, FormulaSymbol, FormulaText, FormulaValues, WorkingStep } from './formula.ts';
 export { editDistance, nearestWord } from './nearest.ts';
 export {
@@ -36,7 +45,7 @@ export {
   quantityRecords,
   type UnitView,
 } from './records.ts';
-export { formatNumber, fromView, quantityUnit, sayBand, sayQuantity, sayRange, toView } from './say.ts';
+export { formatNumber, fromView, quantityUnit, sayBand, sayBandParts, sayQuantity, sayRange, toView } from './say.ts';
 export { secondsPerYear, standardGravity } from './units.ts';
 export type { StepInput, StepInputs } from './working-step.ts';
 export { workingStep } from './working-step.ts';

@@ -42,6 +42,7 @@ export const carbonDioxide: CautionFluid = { ...r134a, name: 'R744', practicalLi
 export const state: OperatingFacts = {
   when: 'coldestSpell',
   sourceTemperature: 291.15,
+  roomTemperature: 291.15,
   sourceDewPoint: 280.15,
   evaporatingTemperature: 281.15,
   condensingTemperature: 309.15,
@@ -51,6 +52,8 @@ export const state: OperatingFacts = {
   compressorPower: 100,
   heatDelivered: 400,
   load: 250,
+  massFlow: 2.4e-3,
+  ranges: {},
 };
 
 export const quiet: CautionFacts = {
@@ -70,7 +73,16 @@ export const quiet: CautionFacts = {
   charge: { low: 0.1, likely: 0.15, high: 0.2 },
   enclosure: { kind: 'openRoom' },
   roomVolume: 40,
-  sourceIsTankRoom: true,
+  floorArea: 16,
+  otherRoomVolume: null,
+  sunkenPlace: { kind: 'none' },
+  airPumpIntake: 'none',
+  region: 'unknown',
+  pressures: { highSide: 14.9e5, builtHighSide: 14.9e5, builtLowSide: 8.15e5, warmest: 301.15, standing: 7.27e5 },
+  shellSurroundings: 291.15,
+  ratedMassFlow: 2.2e-3,
+  stuckOn: { when: 'coldestSpell', timePerKelvin: 8000, settlesAt: 309, searchedUpTo: 315 },
+  coilSurface: null,
   atmosphericPressure: 101325,
   condenserArrangement: 'intermediateLoop',
   wettedMetal: 'titanium',
@@ -80,7 +92,14 @@ export const quiet: CautionFacts = {
   tankHeatCapacity: 1.2e6,
   overTemperatureCutOut: 'independent',
   residualCurrentProtection: 'yes',
+  sockets: 'aboveWater',
+  dripLoops: 'yes',
+  machineLevel: 'aboveWater',
+  metalEarthed: 'yes',
 };
+
+/** A fluid usual with mineral oil. */
+export const mineral: CautionFluid = { ...r134a, name: 'R-mineral', usualOils: ['MO', 'AB'] };
 
 /** The quiet facts with one state changed. */
 export function running(change: Partial<OperatingFacts>): CautionFacts {

@@ -2,7 +2,7 @@
 
 import type { CautionCode, CautionFacts } from '../../src/cautions/index.ts';
 import type { Severity } from '../../src/quantities/index.ts';
-import { carbonDioxide, quiet, r12, r134a, r290, r600a, running } from './sample.ts';
+import { carbonDioxide, mineral, quiet, r12, r134a, r290, r600a, running } from './sample.ts';
 
 export interface Case {
   readonly speaks: CautionFacts;
@@ -59,9 +59,36 @@ export const cases: Readonly<Record<CautionCode, Case>> = {
     silent: { ...quiet, roomVolume: 0.81 },
   },
   flammableFluidInOtherRoom: {
-    speaks: { ...flammable, sourceIsTankRoom: false },
+    speaks: { ...flammable, otherRoomVolume: 60 },
     severity: 'look',
     silent: flammable,
+  },
+  // 12 g of R290 in 1.6 m³ are 0.0075 kg/m³, in 1.5 m³ 0.008; a fifth of its limit is 0.0076.
+  leakGathersInLowPlace: {
+    speaks: { ...enclosed(0.012, 1), enclosure: { kind: 'openRoom' }, sunkenPlace: { kind: 'pit', volume: 1.5 } },
+    severity: 'look',
+    silent: { ...enclosed(0.012, 1), enclosure: { kind: 'openRoom' }, sunkenPlace: { kind: 'pit', volume: 1.6 } },
+  },
+  lowPlaceUnknown: {
+    speaks: { ...flammable, sunkenPlace: { kind: 'unknown' } },
+    severity: 'note',
+    silent: { ...quiet, sunkenPlace: { kind: 'unknown' } },
+  },
+  airPumpDrawsLeak: {
+    speaks: { ...quiet, airPumpIntake: 'besideMachine' },
+    severity: 'look',
+    silent: { ...quiet, airPumpIntake: 'sameRoom' },
+  },
+  airPumpIntakeUnknown: {
+    speaks: { ...flammable, airPumpIntake: 'unknown' },
+    severity: 'note',
+    silent: { ...quiet, airPumpIntake: 'unknown' },
+  },
+  // 79.6 g of R290 for a machine on a floor of 10 m² (IEC 60335-2-40).
+  flammableChargeAboveFloorArea: {
+    speaks: { ...inRoom(0.08, 40), floorArea: 10 },
+    severity: 'look',
+    silent: { ...inRoom(0.079, 40), floorArea: 10 },
   },
   flammableChargeLarge: {
     speaks: { ...flammable, charge: { low: 0.1, likely: 0.13, high: 0.16 } },
@@ -123,6 +150,38 @@ export const cases: Readonly<Record<CautionCode, Case>> = {
     severity: 'look',
     silent: running({ evaporatingPressure: 101_326 }),
   },
+  highSideAboveUsualRating: {
+    speaks: running({ condensingPressure: 14.95e5 }),
+    severity: 'look',
+    silent: running({ condensingPressure: 14.85e5 }),
+  },
+  // At 55 °C R290 stands at 19.1 bar, R134a at 14.9 bar (published saturation tables, rounded).
+  fluidAbovePartsPressure: {
+    speaks: { ...quiet, fluid: r290, pressures: { ...quiet.pressures, highSide: 19.1e5 } },
+    severity: 'look',
+    silent: { ...quiet, fluid: r600a, pressures: { ...quiet.pressures, highSide: 7.8e5 } },
+  },
+  standingPressureAboveLowSide: {
+    speaks: { ...quiet, pressures: { ...quiet.pressures, standing: 8.2e5 } },
+    severity: 'look',
+    silent: { ...quiet, pressures: { ...quiet.pressures, standing: 8.1e5 } },
+  },
+  capillaryTooTight: {
+    speaks: { ...quiet, ratedMassFlow: 1.59e-3 },
+    severity: 'look',
+    silent: { ...quiet, ratedMassFlow: 1.61e-3 },
+  },
+  migrationToCompressor: {
+    speaks: { ...quiet, shellSurroundings: 289.1 },
+    severity: 'look',
+    silent: { ...quiet, shellSurroundings: 289.2 },
+  },
+  migrationToEvaporator: {
+    speaks: { ...quiet, shellSurroundings: 293.2 },
+    severity: 'note',
+    silent: { ...quiet, shellSurroundings: 293.1 },
+  },
+  oilTakesUpWater: { speaks: quiet, severity: 'note', silent: { ...quiet, fluid: mineral, madeFor: mineral } },
   frostOnEvaporator: {
     speaks: running({ evaporatingTemperature: 273.1 }),
     severity: 'look',
@@ -158,6 +217,16 @@ export const cases: Readonly<Record<CautionCode, Case>> = {
     severity: 'look',
     silent: quiet,
   },
+  coilBurnsAnimals: {
+    speaks: { ...running({ condensingTemperature: 316.2 }), condenserArrangement: 'coilInTank' },
+    severity: 'look',
+    silent: { ...running({ condensingTemperature: 316.1 }), condenserArrangement: 'coilInTank' },
+  },
+  coilWarmerThanUsual: {
+    speaks: { ...running({ condensingTemperature: 303.2 }), condenserArrangement: 'coilInTank' },
+    severity: 'note',
+    silent: { ...running({ condensingTemperature: 303.1 }), condenserArrangement: 'coilInTank' },
+  },
   overTemperatureCutOutMissing: {
     speaks: { ...quiet, overTemperatureCutOut: 'none' },
     severity: 'stop',
@@ -167,6 +236,11 @@ export const cases: Readonly<Record<CautionCode, Case>> = {
     speaks: { ...quiet, overTemperatureCutOut: 'unknown' },
     severity: 'look',
     silent: { ...quiet, overTemperatureCutOut: 'none' },
+  },
+  heatsWaterFast: {
+    speaks: { ...quiet, stuckOn: { ...quiet.stuckOn!, timePerKelvin: 3599 } },
+    severity: 'note',
+    silent: { ...quiet, stuckOn: { ...quiet.stuckOn!, timePerKelvin: 3600 } },
   },
   waterAboveUsual: {
     speaks: { ...quiet, waterTemperature: 302.5, livestock: 'invertebrates' },
@@ -184,6 +258,11 @@ export const cases: Readonly<Record<CautionCode, Case>> = {
     silent: running({ heatDelivered: 250 }),
   },
   machineFailureCoolsTank: { speaks: quiet, severity: 'note', silent: running({ load: 0 }) },
+  machineFailureCoolsFast: {
+    speaks: running({ load: 334 }),
+    severity: 'look',
+    silent: running({ load: 333 }),
+  },
   residualCurrentProtectionMissing: {
     speaks: { ...quiet, residualCurrentProtection: 'no' },
     severity: 'stop',
@@ -193,6 +272,16 @@ export const cases: Readonly<Record<CautionCode, Case>> = {
     speaks: { ...quiet, residualCurrentProtection: 'unknown' },
     severity: 'look',
     silent: { ...quiet, residualCurrentProtection: 'no' },
+  },
+  mainsNearWater: {
+    speaks: { ...quiet, sockets: 'belowWater', dripLoops: 'no' },
+    severity: 'look',
+    silent: { ...quiet, wettedMetal: 'polymer', metalEarthed: 'no' },
+  },
+  mainsNearWaterUnknown: {
+    speaks: { ...quiet, metalEarthed: 'unknown' },
+    severity: 'note',
+    silent: { ...quiet, wettedMetal: 'polymer', metalEarthed: 'unknown' },
   },
 };
 

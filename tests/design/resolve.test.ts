@@ -68,7 +68,7 @@ describe('defaults', () => {
     design.tank.load.height = '48 to 52 cm';
     const resolution = resolved(design);
     const plain = plainDesign(resolution.design);
-    const inputs = uncertainInputs(resolution).filter(({ path }) => /height|waterDepth/.test(path));
+    const inputs = uncertainInputs(resolution).filter(({ path }) => /^tank.*(?:height|waterDepth)/.test(path));
     expect(inputs.map(({ path }) => path)).toEqual(['tank.load.height', 'tank.load.waterDepth']);
     for (const { path, estimate } of inputs) {
       for (const end of ['low', 'likely', 'high'] as const) {

@@ -10,7 +10,7 @@ import type { EngineValues, SizingValues, StagedDesign } from './engine-assumpti
 import { type CompressorResult, compressorOf, type LoopSlice, operatingAt } from './machine.ts';
 import { monthLoads, monthOperating, plantAtSpell, plantHardware, yearOf } from './plant.ts';
 import { type SizingResult, sizingOf } from './sizing.ts';
-import { type SurroundingsResult, surroundingsOf } from './surroundings.ts';
+import { type SurroundingsResult, sourceSlice, surroundingsOf } from './surroundings.ts';
 import { type TankSlice, tankLoadAt } from './tank.ts';
 import type { TankFactors } from './tank-assumptions.ts';
 
@@ -38,7 +38,11 @@ const surroundings = stage(
   'surroundings',
   ({ place, room, source }) => {
     const { temperature, coldest, warmest, monthsHeated, coldestMonth } = room;
-    return { altitude: place.altitude, room: { temperature, coldest, warmest, monthsHeated, coldestMonth }, source };
+    return {
+      altitude: place.altitude,
+      room: { temperature, coldest, warmest, monthsHeated, coldestMonth },
+      source: sourceSlice(source),
+    };
   },
   [],
   surroundingsOf,
@@ -66,7 +70,8 @@ function sizingValues(engine: EngineValues): SizingValues {
   };
 }
 
-function tankSlice({ tank, room, engine }: StagedDesign): TankSlice {
+/** What the tank's heat balance reads of the design. */
+export function tankSlice({ tank, room, engine }: StagedDesign): TankSlice {
   const { waterTemperature, salinity, load } = tank;
   return {
     tank: { waterTemperature, salinity, load },
@@ -86,7 +91,8 @@ const compressor = stage(
   (slice) => compressorOf(slice.compressor),
 );
 
-function loopSlice({ machine, tank: { waterTemperature }, exchangers }: StagedDesign): LoopSlice {
+/** What the loop reads of the design. */
+export function loopSlice({ machine, tank: { waterTemperature }, exchangers }: StagedDesign): LoopSlice {
   const { evaporatorApproach, condenserApproach, superheat, subcooling } = exchangers;
   return {
     refrigerant: machine.refrigerant,

@@ -17,11 +17,16 @@ export interface SurroundingsResult {
   readonly months: readonly MonthConditions[];
 }
 
+/** The source without the size of its room, which no temperature depends on. */
+export type SourceSlice =
+  | { readonly kind: 'roomAir' }
+  | Omit<Extract<StagedDesign['source'], { readonly kind: 'otherRoom' }>, 'volume'>;
+
 /** What the surroundings need of the design. */
 export interface SurroundingsSlice {
   readonly altitude: number;
   readonly room: Pick<StagedDesign['room'], 'temperature' | 'coldest' | 'warmest' | 'monthsHeated' | 'coldestMonth'>;
-  readonly source: StagedDesign['source'];
+  readonly source: SourceSlice;
 }
 
 export function surroundingsOf({ altitude, room, source }: SurroundingsSlice): SurroundingsResult {
@@ -41,4 +46,11 @@ export function surroundingsOf({ altitude, room, source }: SurroundingsSlice): S
     spell: coldestSpell(climate, heatSource),
     months: monthlyConditions(climate, heatSource),
   };
+}
+
+/** What the surroundings need of the design's source. */
+export function sourceSlice(source: StagedDesign['source']): SourceSlice {
+  if (source.kind === 'roomAir') return { kind: 'roomAir' };
+  const { kind, temperature, coldest, warmest } = source;
+  return { kind, temperature, coldest, warmest };
 }

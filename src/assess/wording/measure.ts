@@ -3,6 +3,11 @@
 const meterTheHeater =
   'put a plug-in energy meter on the heater for a week and note water and room temperature; that reading replaces the sizes';
 
+const lookUpTheRating =
+  'read the rating plate and look up the published capacity and power of that compressor at a named rating point';
+const askTheMaker = 'ask its maker, or a licensed technician who can measure the machine as it runs';
+const compareTheSizes = 'compare the coil length and face area that it implies with the exchangers you have in mind';
+
 /** Advice by the longest matching path; every uncertain input of the design has one, or the general advice. */
 const adviceByPath: readonly (readonly [string, string])[] = [
   ['tank.load.', meterTheHeater],
@@ -27,18 +32,17 @@ const adviceByPath: readonly (readonly [string, string])[] = [
   ['room.temperature', 'leave a thermometer that records beside the tank for a week'],
   ['room.relativeHumidity', 'leave a hygrometer in the room for a week'],
   ['room.', 'look at last winter’s bills and thermostat settings'],
+  ['room.volume', 'measure the floor and the height of the room with a tape and multiply'],
+  ['room.height', 'measure from floor to ceiling with a tape'],
+  ['source.volume', 'measure the floor and the height of that room with a tape and multiply'],
   ['source.', 'leave a minimum-maximum thermometer where the heat would come from, through the coldest weeks'],
-  [
-    'machine.compressor.',
-    'read the rating plate and look up the published capacity and power of that compressor at a named rating point',
-  ],
+  ['machine.compressor.', lookUpTheRating],
   ['machine.compressor.speed', 'read the speed on the rating plate, or the mains frequency it is made for'],
-  [
-    'machine.compressor.shellHeatShare',
-    'ask its maker, or a licensed technician who can measure the machine as it runs',
-  ],
+  ['machine.compressor.shellHeatShare', askTheMaker],
+  ['machine.enclosure.volume', 'measure its inside with a tape, and take off what stands in it'],
+  ['machine.sunkenPlace', 'measure length, width and depth below the floor with a tape and multiply'],
   ['machine.charge', 'read the charge printed on the appliance’s rating plate'],
-  ['exchangers.', 'compare the coil length and face area that it implies with the exchangers you have in mind'],
+  ['exchangers.', compareTheSizes],
   ['power.', 'read it with a plug-in meter, or from the rating plate'],
   ['prices.', 'take it from the last bill or a written offer'],
   ['place.', 'look up the altitude of the place'],
@@ -51,4 +55,17 @@ export function howToMeasure(path: string): string {
   const matching = adviceByPath.filter(([prefix]) => path.startsWith(prefix));
   const longest = matching.sort(([left], [right]) => right.length - left.length)[0];
   return longest?.[1] ?? generalAdvice;
+}
+
+/** Whether a person can settle the input by measuring or reading something; not by choosing, or by asking somebody. */
+export function isMeasurable(path: string): boolean {
+  return ![generalAdvice, askTheMaker, compareTheSizes].includes(howToMeasure(path));
+}
+
+/** The fields of the design that take the result of that measurement; none for a value inside the models. */
+export function enteredAt(path: string): readonly string[] {
+  const advice = howToMeasure(path);
+  if (advice === meterTheHeater) return ['tank.load.kind'];
+  if (advice === lookUpTheRating) return ['machine.compressor.kind'];
+  return path.startsWith('engine.') ? [] : [path];
 }

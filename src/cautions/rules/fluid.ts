@@ -1,16 +1,38 @@
 // Rules about the fluid itself: whether it burns and in what equipment, whether the compressor and its oil were made for
 // it, and what the law says of opening a circuit that holds it.
 
-import type { CautionFinding } from '../fact.ts';
+import type { CautionFinding, Grounds } from '../fact.ts';
 import { quantity, word } from '../fact.ts';
-import type { CautionFacts } from '../facts.ts';
+import type { CautionFacts, Region } from '../facts.ts';
 import { isFlammable } from '../facts.ts';
 
-const classes = 'safety classes of ISO 817 and ASHRAE 34 as given in EN 378-1:2016 Annex E';
-const law =
-  'USA: 40 CFR 82 subpart F; EU: regulations (EU) 2024/573 and 2024/590; other countries have their own: check locally';
+const classes: Grounds = {
+  source: 'safety classes of ISO 817 and ASHRAE 34 as given in EN 378-1:2016 Annex E',
+  certainty: 'confirmed',
+};
+
+/** What is known of the law by region; general words, to be checked locally. */
+const laws: Readonly<Record<Region, Grounds>> = {
+  europeanUnion: {
+    source: 'regulations (EU) 2024/573 and, for what harms the ozone layer, (EU) 2024/590: check locally',
+    certainty: 'confirmed',
+  },
+  unitedKingdom: {
+    source:
+      'Great Britain: regulation 517/2014 as kept in its law; Northern Ireland: law of the EU; from memory: check locally',
+    certainty: 'memory',
+  },
+  unitedStates: { source: 'Clean Air Act section 608, 40 CFR 82 subpart F: check locally', certainty: 'confirmed' },
+  elsewhere: { source: 'the Montreal Protocol and national law: check locally', certainty: 'memory' },
+  unknown: {
+    source:
+      'USA: 40 CFR 82 subpart F; EU: regulations (EU) 2024/573 and 2024/590; other countries have their own: check locally',
+    certainty: 'confirmed',
+  },
+};
 
 export type FluidFacts = Pick<CautionFacts, 'fluid' | 'madeFor' | 'forFlammables'>;
+export type LawFacts = Pick<CautionFacts, 'fluid' | 'region'>;
 
 /**
  * A fluid that burns, in equipment said not to be made for it; or equipment nobody knows of, around a compressor that
@@ -23,7 +45,7 @@ export function flammableFluidInUnsuitableEquipment(facts: FluidFacts): CautionF
     severity: 'stop',
     subject: 'person',
     facts: { fluid: word(facts.fluid.name), safetyClass: word(facts.fluid.safetyClass) },
-    source: classes,
+    ...classes,
     remedy:
       'Choose a fluid that does not burn, or a complete certified appliance whose fan, relay, thermostat and overload protector were made for this fluid.',
     needsLicensedPerson: true,
@@ -39,7 +61,7 @@ export function flammableFluidEquipmentUnconfirmed(facts: FluidFacts): CautionFi
     severity: 'look',
     subject: 'person',
     facts: { fluid: word(facts.fluid.name), safetyClass: word(facts.fluid.safetyClass) },
-    source: classes,
+    ...classes,
     remedy:
       'Have a licensed technician confirm that every switch, relay, fan, thermostat and lamp near the circuit is made for a flammable fluid.',
     needsLicensedPerson: true,
@@ -54,7 +76,7 @@ export function flammableFluid(facts: FluidFacts): CautionFinding | undefined {
     severity: 'note',
     subject: 'house',
     facts: { fluid: word(facts.fluid.name), safetyClass: word(facts.fluid.safetyClass) },
-    source: classes,
+    ...classes,
     remedy:
       'No flame, spark or hot surface near the circuit, and none on it even after it has been emptied: the oil goes on giving off gas.',
     needsLicensedPerson: false,
@@ -69,7 +91,9 @@ export function notForThisMachine(facts: FluidFacts): CautionFinding | undefined
     severity: 'stop',
     subject: 'machine',
     facts: { fluid: word(facts.fluid.name), madeFor: word(facts.madeFor.name) },
-    source: 'a compressor is released by its maker for the fluids on its rating plate only; common practice, no source',
+    source:
+      'a compressor is released by its maker for the fluids on its rating plate only; the design names another fluid',
+    certainty: 'stated',
     remedy:
       'Study it on the fluid its rating plate names, or choose a compressor made for the fluid you have in mind; changing the fluid of a circuit is work for a licensed technician with the maker’s release.',
     needsLicensedPerson: true,
@@ -91,24 +115,26 @@ export function oilNotForThisFluid(facts: FluidFacts): CautionFinding | undefine
       oilsInMachine: word(facts.madeFor.usualOils.join(' or ')),
     },
     source: 'usual pairs of fluid and oil in refrigeration handbooks, from memory',
+    certainty: 'memory',
     remedy: 'An oil that does not mix with the fluid stays in the evaporator; keep to the fluid on the rating plate.',
     needsLicensedPerson: true,
   };
 }
 
 /** A fluid that depletes the ozone layer. */
-export function ozoneDepletingFluid(facts: FluidFacts): CautionFinding | undefined {
+export function ozoneDepletingFluid(facts: LawFacts): CautionFinding | undefined {
   const potential = facts.fluid.ozoneDepletionPotential;
   if (potential === null || potential === 0) return undefined;
   return {
     code: 'ozoneDepletingFluid',
     severity: 'look',
-    subject: 'person',
+    subject: 'law',
     facts: {
       fluid: word(facts.fluid.name),
       ozoneDepletionPotential: quantity(potential, 'ratio'),
     },
-    source: `Montreal Protocol; ${law}; details from memory`,
+    source: `Montreal Protocol; ${laws[facts.region].source}; details from memory`,
+    certainty: 'memory',
     remedy:
       'Buying it, putting it into a circuit or letting it out is restricted or forbidden in most countries. A circuit that still holds it goes, closed, to a certified person for recovery.',
     needsLicensedPerson: true,
@@ -116,7 +142,7 @@ export function ozoneDepletingFluid(facts: FluidFacts): CautionFinding | undefin
 }
 
 /** Letting the fluid out, or opening its circuit without a certificate, is against the law in most places. */
-export function openingNeedsLicence(facts: FluidFacts): CautionFinding | undefined {
+export function openingNeedsLicence(facts: LawFacts): CautionFinding | undefined {
   const { fluid } = facts;
   const harmless =
     !isFlammable(fluid) &&
@@ -127,9 +153,9 @@ export function openingNeedsLicence(facts: FluidFacts): CautionFinding | undefin
   return {
     code: 'openingNeedsLicence',
     severity: 'note',
-    subject: 'person',
-    facts: { fluid: word(fluid.name) },
-    source: law,
+    subject: 'law',
+    facts: { fluid: word(fluid.name), region: word(facts.region) },
+    ...laws[facts.region],
     remedy:
       'Recovery, opening, charging and leak testing are for certified or licensed people; ask before you touch it.',
     needsLicensedPerson: true,

@@ -5,21 +5,24 @@
 
 import { InputError, requireNonNegative, requirePositive } from '../../numerics/index.ts';
 import type { Formula } from '../../quantities/index.ts';
-import type { CautionFinding } from '../fact.ts';
+import type { CautionFinding, Grounds } from '../fact.ts';
 import { chargeDensity, mass, volume, word } from '../fact.ts';
 import type { CautionFacts, CautionFluid } from '../facts.ts';
 import { isFlammable } from '../facts.ts';
 
-export type LeakFacts = Pick<CautionFacts, 'fluid' | 'charge' | 'enclosure' | 'roomVolume' | 'sourceIsTankRoom'>;
+export type LeakFacts = Pick<
+  CautionFacts,
+  'fluid' | 'charge' | 'enclosure' | 'roomVolume' | 'otherRoomVolume' | 'sunkenPlace'
+>;
 
 /** Share of the lower flammability limit that a leak should stay below: EN 378-1 takes 20 %. */
 export const shareOfFlammabilityLimit = 0.2;
 
-/** Flammable charge of a household appliance's circuit [kg], IEC 60335-2-24, from memory. */
-export const householdFlammableCharge = 0.15;
-
-const limits =
-  'lower flammability and practical limits: EN 378-1:2016+A1:2020 Annex E, the lower where sources differ; 20 % of the limit: EN 378-1';
+const limits: Grounds = {
+  source:
+    'lower flammability and practical limits: EN 378-1:2016+A1:2020 Annex E, the lower where sources differ; 20 % of the limit: EN 378-1',
+  certainty: 'confirmed',
+};
 
 /**
  * Concentration c of a whole charge evenly mixed into a closed volume.
@@ -62,7 +65,7 @@ export function leakFlammableInEnclosure(facts: LeakFacts): CautionFinding | und
     severity: 'stop',
     subject: 'house',
     facts: leak.facts,
-    source: limits,
+    ...limits,
     remedy: 'Take the circuit out of the enclosure, or choose a fluid that does not burn.',
     needsLicensedPerson: true,
   };
@@ -78,13 +81,13 @@ export function leakNearFlammableInEnclosure(facts: LeakFacts): CautionFinding |
     severity: 'look',
     subject: 'house',
     facts: leak.facts,
-    source: limits,
+    ...limits,
     remedy: 'Open the enclosure to the room, or choose a fluid that does not burn.',
     needsLicensedPerson: true,
   };
 }
 
-/** The whole charge would make the air of the room flammable. */
+/** The whole charge would make the air of a room flammable. */
 export function leakFlammableInRoom(facts: LeakFacts): CautionFinding | undefined {
   const leak = roomLeak(facts);
   if (leak === undefined || leak.concentration < leak.flammabilityLimit) return undefined;
@@ -93,13 +96,13 @@ export function leakFlammableInRoom(facts: LeakFacts): CautionFinding | undefine
     severity: 'stop',
     subject: 'house',
     facts: leak.facts,
-    source: limits,
+    ...limits,
     remedy: 'This charge does not belong in a room of this size: choose a fluid that does not burn.',
     needsLicensedPerson: true,
   };
 }
 
-/** The charge would come above a fifth of the flammability limit in the room. */
+/** The charge would come above a fifth of the flammability limit in a room. */
 export function leakNearFlammableInRoom(facts: LeakFacts): CautionFinding | undefined {
   const leak = roomLeak(facts);
   if (leak === undefined || leak.concentration >= leak.flammabilityLimit) return undefined;
@@ -109,17 +112,18 @@ export function leakNearFlammableInRoom(facts: LeakFacts): CautionFinding | unde
     severity: 'look',
     subject: 'house',
     facts: leak.facts,
-    source: limits,
+    ...limits,
     remedy: 'A larger room, a smaller charge or a fluid that does not burn.',
     needsLicensedPerson: true,
   };
 }
 
-/** A fluid that does not burn would come above its practical limit, set for breathing, in the room. */
+/** A fluid that does not burn would come above its practical limit, set for breathing, in a room. */
 export function leakAbovePracticalLimitInRoom(facts: LeakFacts): CautionFinding | undefined {
-  const { fluid, charge, roomVolume } = facts;
+  const { fluid, charge } = facts;
   if (isFlammable(fluid) || fluid.practicalLimit === null) return undefined;
-  const concentration = leakConcentration(charge.high, roomVolume);
+  const room = smallestRoom(facts);
+  const concentration = leakConcentration(charge.high, room.volume);
   if (concentration <= fluid.practicalLimit) return undefined;
   return {
     code: 'leakAbovePracticalLimitInRoom',
@@ -129,47 +133,74 @@ export function leakAbovePracticalLimitInRoom(facts: LeakFacts): CautionFinding 
       fluid: word(fluid.name),
       chargeLow: mass(charge.low),
       chargeHigh: mass(charge.high),
-      volume: volume(roomVolume),
+      room: word(room.kind),
+      volume: volume(room.volume),
       concentration: chargeDensity(concentration),
       limit: chargeDensity(fluid.practicalLimit),
     },
     source: `practical limit: ${fluid.practicalLimitSource}`,
+    certainty: /memory/.test(fluid.practicalLimitSource) ? 'memory' : 'confirmed',
     remedy: 'A larger room or a smaller charge; a leak of this size takes the air one breathes.',
     needsLicensedPerson: true,
   };
 }
 
-/** A fluid that burns, and part of the circuit in another room whose size was not asked. */
+/** A fluid that burns, and part of the circuit in another room, of which the design says little. */
 export function flammableFluidInOtherRoom(facts: LeakFacts): CautionFinding | undefined {
-  if (facts.sourceIsTankRoom || !isFlammable(facts.fluid)) return undefined;
+  if (facts.otherRoomVolume === null || !isFlammable(facts.fluid)) return undefined;
   return {
     code: 'flammableFluidInOtherRoom',
     severity: 'look',
     subject: 'house',
     facts: { fluid: word(facts.fluid.name), chargeLow: mass(facts.charge.low), chargeHigh: mass(facts.charge.high) },
     source: 'EN 378-1:2016 Annex C treats each room, and rooms below ground with a lower limit (from memory)',
+    certainty: 'memory',
     remedy:
-      'The other room was not judged. A cellar holds a heavy gas like a basin, and boilers, dryers and switches light it: ask a licensed technician.',
+      'A cellar holds a heavy gas like a basin, and boilers, dryers and switches light it: ask a licensed technician what stands there.',
     needsLicensedPerson: true,
   };
 }
 
-/** More flammable charge than one circuit of a household appliance holds. */
-export function flammableChargeLarge(facts: LeakFacts): CautionFinding | undefined {
-  if (!isFlammable(facts.fluid) || facts.charge.high <= householdFlammableCharge) return undefined;
+/** Heavy gas would gather below the floor: the whole charge there is above the concentration a leak should stay below. */
+export function leakGathersInLowPlace(facts: LeakFacts): CautionFinding | undefined {
+  if (facts.sunkenPlace.kind !== 'pit') return undefined;
+  const { fluid, charge, sunkenPlace } = facts;
+  const limit = leakLimit(fluid);
+  const concentration = leakConcentration(charge.high, sunkenPlace.volume);
+  if (limit === null || concentration <= limit) return undefined;
   return {
-    code: 'flammableChargeLarge',
+    code: 'leakGathersInLowPlace',
     severity: 'look',
-    subject: 'house',
+    subject: isFlammable(fluid) ? 'house' : 'person',
     facts: {
-      fluid: word(facts.fluid.name),
-      chargeLow: mass(facts.charge.low),
-      chargeHigh: mass(facts.charge.high),
-      householdCharge: mass(householdFlammableCharge),
+      fluid: word(fluid.name),
+      chargeLow: mass(charge.low),
+      chargeHigh: mass(charge.high),
+      volume: volume(sunkenPlace.volume),
+      concentration: chargeDensity(concentration),
+      limit: chargeDensity(limit),
     },
-    source: 'IEC 60335-2-24 (household appliances), from memory; it does not cover a home-made machine',
-    remedy: 'A smaller circuit needs less; above this charge makers build to stricter standards.',
+    source: `physics: refrigerant vapour is heavier than air; ${limits.source}`,
+    certainty: 'physics',
+    remedy:
+      'Stand the machine away from the low place, or close it off from the room. Nobody puts head or flame into it while the circuit holds refrigerant.',
     needsLicensedPerson: true,
+  };
+}
+
+/** A fluid that burns, and nobody has said whether there is a low place. */
+export function lowPlaceUnknown({ fluid, sunkenPlace }: LeakFacts): CautionFinding | undefined {
+  if (sunkenPlace.kind !== 'unknown' || !isFlammable(fluid)) return undefined;
+  return {
+    code: 'lowPlaceUnknown',
+    severity: 'note',
+    subject: 'house',
+    facts: { fluid: word(fluid.name) },
+    source: 'physics: refrigerant vapour is heavier than air',
+    certainty: 'physics',
+    remedy:
+      'Look for a pit, a sunken stand, an open drain or a step down, and measure its length, width and depth below the floor with a tape.',
+    needsLicensedPerson: false,
   };
 }
 
@@ -210,7 +241,16 @@ function enclosureLeak(facts: LeakFacts): Leak | undefined {
 }
 
 function roomLeak(facts: LeakFacts): Leak | undefined {
-  return flammableLeak(facts, facts.roomVolume);
+  const room = smallestRoom(facts);
+  const leak = flammableLeak(facts, room.volume);
+  return leak === undefined ? undefined : { ...leak, facts: { ...leak.facts, room: word(room.kind) } };
+}
+
+/** Of the rooms that hold part of the circuit, the one in which a leak would be thickest. */
+function smallestRoom({ roomVolume, otherRoomVolume }: LeakFacts): { kind: 'tankRoom' | 'otherRoom'; volume: number } {
+  return otherRoomVolume !== null && otherRoomVolume < roomVolume
+    ? { kind: 'otherRoom', volume: otherRoomVolume }
+    : { kind: 'tankRoom', volume: roomVolume };
 }
 
 function flammableLeak(facts: LeakFacts, space: number): Leak | undefined {

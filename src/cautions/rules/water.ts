@@ -1,10 +1,10 @@
-// Rules about the water and what lives in it: metals, one wall between refrigerant and tank, too warm, too cold, and
-// what happens when the machine sticks on or fails. Livestock temperatures and copper criteria are from memory of usual
-// advice: they can warn and never clear.
+// Rules about the water and what lives in it: metals, one wall between refrigerant and tank, a coil that burns, water too
+// warm or too cold. Livestock temperatures and copper criteria are from memory of usual advice: they can warn and never
+// clear.
 
 import type { CautionFinding } from '../fact.ts';
-import { duration, highestBy, power, temperature, word } from '../fact.ts';
-import type { CautionFacts, Livestock, WettedMetal } from '../facts.ts';
+import { highEnd, highestBy, temperature, word } from '../fact.ts';
+import type { CautionFacts, Livestock, OperatingFacts, WettedMetal } from '../facts.ts';
 
 export type WaterFacts = Pick<
   CautionFacts,
@@ -14,9 +14,8 @@ export type WaterFacts = Pick<
   | 'wettedMetal'
   | 'condenserArrangement'
   | 'waterTemperature'
-  | 'tankHeatCapacity'
-  | 'overTemperatureCutOut'
   | 'operating'
+  | 'coilSurface'
 >;
 
 /** Water temperature above which usual advice is alarm [K], by livestock; from memory. */
@@ -30,6 +29,9 @@ export const highestUsualWater: Readonly<Record<Livestock, number>> = {
 /** Water temperature below which tropical fish and reef animals are in trouble [K]; from memory. */
 export const lowestUsualWater = 293.15;
 
+/** Surface that burns on long contact [K]; from memory. */
+export const burningSurface = 316.15;
+
 const copperSource =
   'copper harms larvae of a coral from 16 to 22 µg/L on (Reichelt-Brushett & Harrison 2004); water-quality criteria of 1.3 to 4.8 µg/L (ANZECC, US EPA), from memory';
 
@@ -42,6 +44,7 @@ export function copperInWater(facts: WaterFacts): CautionFinding | undefined {
     subject: 'livestock',
     facts: { metal: word(facts.wettedMetal), water: word(facts.water), livestock: word(facts.livestock) },
     source: copperSource,
+    certainty: 'confirmed',
     remedy: 'Nothing but titanium or a suitable polymer may touch this water, with an intermediate loop behind it.',
     needsLicensedPerson: false,
   };
@@ -57,6 +60,7 @@ export function copperInFreshWater(facts: WaterFacts): CautionFinding | undefine
     subject: 'livestock',
     facts: { metal: word(facts.wettedMetal), livestock: word(facts.livestock) },
     source: 'freshwater criteria of 9 to 13 µg/L at 100 mg/L hardness (US EPA, older form), from memory',
+    certainty: 'memory',
     remedy:
       'Soft or acid water dissolves copper, and shrimps and snails die of little. Titanium, stainless steel or a polymer is the better choice.',
     needsLicensedPerson: false,
@@ -73,6 +77,7 @@ export function metalInWaterUnknown(facts: WaterFacts): CautionFinding | undefin
     subject: 'livestock',
     facts: { water: word(facts.water), livestock: word(facts.livestock) },
     source: copperSource,
+    certainty: 'confirmed',
     remedy: 'Find out what the coil is made of before it touches the water; salvaged coils are mostly copper.',
     needsLicensedPerson: false,
   };
@@ -87,6 +92,7 @@ export function stainlessInSeaWater(facts: WaterFacts): CautionFinding | undefin
     subject: 'machine',
     facts: { metal: word(facts.wettedMetal) },
     source: 'stainless steel 316L pits in warm aerated sea water; corrosion handbooks, from memory',
+    certainty: 'memory',
     remedy: 'Titanium or a suitable polymer in sea water; a pitted coil lets refrigerant and oil into the tank.',
     needsLicensedPerson: false,
   };
@@ -102,22 +108,28 @@ export function coilInTankSingleWall(facts: WaterFacts): CautionFinding | undefi
     facts: { fluid: word(facts.fluid.name), metal: word(facts.wettedMetal) },
     source:
       'physics: the condenser stands at a higher pressure than the water; two walls are common practice, no source',
+    certainty: 'physics',
     remedy:
       'An intermediate water loop, or a coil with two walls and a vented gap, keeps refrigerant and oil out of the tank.',
     needsLicensedPerson: true,
   };
 }
 
-/** No independent cut-out: a relay that sticks cooks the tank. */
-export function overTemperatureCutOutMissing(facts: WaterFacts): CautionFinding | undefined {
-  if (facts.overTemperatureCutOut !== 'none') return undefined;
-  return cutOutFinding('overTemperatureCutOutMissing', facts);
+/** A coil with refrigerant in it is, or may be, hot enough to burn what rests on it. */
+export function coilBurnsAnimals(facts: WaterFacts): CautionFinding | undefined {
+  const state = hottestCoil(facts);
+  if (state === undefined || highEnd(state, 'condensingTemperature') < burningSurface) return undefined;
+  return coilFinding('coilBurnsAnimals', 'look', facts, state, burningSurface);
 }
 
-/** Nobody has said whether there is one. */
-export function overTemperatureCutOutUnknown(facts: WaterFacts): CautionFinding | undefined {
-  if (facts.overTemperatureCutOut !== 'unknown') return undefined;
-  return cutOutFinding('overTemperatureCutOutUnknown', facts);
+/** The coil is warmer than these animals are usually kept; those that rest on it feel it. */
+export function coilWarmerThanUsual(facts: WaterFacts): CautionFinding | undefined {
+  const state = hottestCoil(facts);
+  const limit = highestUsualWater[facts.livestock];
+  if (facts.livestock === 'plantsOnly' || state === undefined) return undefined;
+  const hottest = highEnd(state, 'condensingTemperature');
+  if (hottest <= limit || hottest >= burningSurface) return undefined;
+  return coilFinding('coilWarmerThanUsual', 'note', facts, state, limit);
 }
 
 /** The set temperature itself is above what is usual for these animals. */
@@ -134,6 +146,7 @@ export function waterAboveUsual(facts: WaterFacts): CautionFinding | undefined {
       livestock: word(facts.livestock),
     },
     source: 'usual advice for tropical fish, shrimps and corals, from memory',
+    certainty: 'memory',
     remedy: 'Few species want it warmer, and warm water holds little oxygen: check the needs of your animals.',
     needsLicensedPerson: false,
   };
@@ -152,62 +165,41 @@ export function waterBelowUsual(facts: WaterFacts): CautionFinding | undefined {
       livestock: word(facts.livestock),
     },
     source: 'usual advice for tropical fish, from memory; cool-water species want it so',
+    certainty: 'memory',
     remedy: 'Right for cool-water species, too cold for tropical ones: check the needs of your animals.',
     needsLicensedPerson: false,
   };
 }
 
-/** In some state the machine gives less than the tank needs: something else must give the rest. */
-export function reliesOnBackup(facts: WaterFacts): CautionFinding | undefined {
-  const state = highestBy(facts.operating, (each) => each.load - each.heatDelivered);
-  const missing = state.load - state.heatDelivered;
-  if (!(missing > 0)) return undefined;
+/** The state in which a refrigerant coil in the tank may be hottest; undefined without such a coil. */
+function hottestCoil(facts: WaterFacts): OperatingFacts | undefined {
+  if (facts.condenserArrangement !== 'coilInTank') return undefined;
+  return highestBy(facts.operating, (each) => highEnd(each, 'condensingTemperature'));
+}
+
+function coilFinding(
+  code: 'coilBurnsAnimals' | 'coilWarmerThanUsual',
+  severity: 'look' | 'note',
+  { coilSurface }: WaterFacts,
+  state: OperatingFacts,
+  limit: number,
+): CautionFinding {
   return {
-    code: 'reliesOnBackup',
-    severity: 'look',
+    code,
+    severity,
     subject: 'livestock',
     facts: {
       when: word(state.when),
-      missing: power(missing),
-      load: power(state.load),
-      heatDelivered: power(state.heatDelivered),
+      hottest: temperature(highEnd(state, 'condensingTemperature')),
+      ...(coilSurface === null ? {} : { surface: temperature(coilSurface) }),
+      limit: temperature(limit),
     },
-    source: 'energy balance of the tank at likely values',
-    remedy: 'A heater that carries the whole load by itself, on its own thermostat, or less loss from the tank.',
-    needsLicensedPerson: false,
-  };
-}
-
-/** How fast the tank cools when the machine stops. */
-export function machineFailureCoolsTank(facts: WaterFacts): CautionFinding | undefined {
-  const state = highestBy(facts.operating, (each) => each.load);
-  if (!(state.load > 0)) return undefined;
-  return {
-    code: 'machineFailureCoolsTank',
-    severity: 'note',
-    subject: 'livestock',
-    facts: { when: word(state.when), timePerKelvin: duration(facts.tankHeatCapacity / state.load) },
-    source: 'energy balance of the tank: time for the first kelvin = heat capacity / load',
-    remedy: 'An ordinary heater standing by and an alarm that somebody hears.',
-    needsLicensedPerson: false,
-  };
-}
-
-function cutOutFinding(
-  code: 'overTemperatureCutOutMissing' | 'overTemperatureCutOutUnknown',
-  facts: WaterFacts,
-): CautionFinding {
-  const state = highestBy(facts.operating, (each) => each.heatDelivered - each.load);
-  const surplus = state.heatDelivered - state.load;
-  return {
-    code,
-    severity: code === 'overTemperatureCutOutMissing' ? 'stop' : 'look',
-    subject: 'livestock',
-    facts: surplus > 0 ? { when: word(state.when), timePerKelvin: duration(facts.tankHeatCapacity / surplus) } : {},
-    source: 'common practice, no source: an independent mechanical cut-out set at 29 to 31 °C',
+    source:
+      'physics: no part of the coil is hotter than the refrigerant that condenses in it, but where the hot gas enters; skin burns from about 43 °C on long contact and usual livestock temperatures, from memory',
+    certainty: 'memory',
     remedy:
-      'An independent mechanical over-temperature cut-out in the water, not part of the controller, wired by a licensed electrician to open the supply of every heat source.',
-    needsLicensedPerson: true,
+      'A guard around the coil keeps animals off it; a water loop between refrigerant and tank keeps the surface cooler.',
+    needsLicensedPerson: false,
   };
 }
 

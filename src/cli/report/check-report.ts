@@ -3,13 +3,14 @@
 
 import { type Assessment, type LimitMargin, standingTitles, withoutCharge } from '../../assess/index.ts';
 import { type Band, type QuantityName, sayBand, sayQuantity, type UnitView } from '../../quantities/index.ts';
+import { billsSections } from './bills.ts';
+import { flipWords, measureNextSection } from './doubt.ts';
 import { printableLine } from './printable.ts';
 import {
   assumptionCount,
   assumptionsSection,
-  findingsSection,
+  cautionSections,
   influenceSection,
-  isZero,
   pressureRows,
   tankSection,
 } from './report-sections.ts';
@@ -23,18 +24,19 @@ export function checkReport(whole: Assessment, view: UnitView): string {
     machineSection(assessment, view),
     limitsSection(assessment.operating.limits, view),
     sizeSection(assessment, view),
-    billsSection(assessment, view),
+    billsSections(assessment, notForThisMachine(assessment), view),
     influenceSection(
       'What matters most for the margin (heat brought less heat needed)',
       'the margin',
-      assessment.influences.map(({ marginAtLow, marginAtHigh, ...rest }) => ({
-        ...rest,
-        ends: [marginAtLow, marginAtHigh],
+      assessment.influences.map((influence) => ({
+        ...influence,
+        ends: [influence.marginAtLow, influence.marginAtHigh],
+        flips: flipWords(influence, assessment.currency, view),
       })),
       view,
     ),
-    findingsSection('Cautions: person, animals, house', assessment.cautions, view),
-    findingsSection('Cautions: the machine, and what the models leave out', assessment.findings, view),
+    measureNextSection(assessment, view),
+    cautionSections(assessment, view),
     assumptionsSection(assessment.assumptions, assessment.currency, view),
     paragraph(assessment.caution),
   ].join('\n');
@@ -111,26 +113,6 @@ function sizeSection({ sizing }: Assessment, view: UnitView): string {
     'Exchangers that such temperature differences imply',
     [rows, ...leftOut.map((text) => paragraph(`Left out: ${text}`, '  '))].join('\n'),
   );
-}
-
-function billsSection(assessment: Assessment, view: UnitView): string {
-  const { accounts, currency } = assessment;
-  const money = (band: Band) => sayBand(band, 'money', view, { currency });
-  const rows = accounts.flatMap((account) => [
-    [
-      account.scenario === 'thisLoop' && notForThisMachine(assessment)
-        ? `${account.label} (not for this machine, for study only)`
-        : account.label,
-      '',
-    ],
-    ['  electricity', sayBand(account.electricity, 'energy', view)],
-    ['    costs', money(account.electricityCost)],
-    ['  heat to the room, credited', money(account.roomCredit)],
-    ...(isZero(account.coolingCost) ? [] : [['  cooling the room in summer', money(account.coolingCost)]]),
-    ['  running, tank and room', money(account.runningCost)],
-    ['  running and its price, spread over its life', money(account.lifeCostPerYear)],
-  ]);
-  return section('Complete accounts of a year, tank and room', columns(rows));
 }
 
 /** Whether the compressor was made for another fluid: the figures are then shown for study, unranked. */

@@ -1,6 +1,6 @@
 // Sections that the reports of several commands share: the tank, what matters most, findings, assumptions.
 
-import { type AssumptionLeft, sayFinding, type TankAnswer } from '../../assess/index.ts';
+import { type Assessment, type AssumptionLeft, sayFinding, type TankAnswer } from '../../assess/index.ts';
 import {
   type Band,
   type Finding,
@@ -8,6 +8,8 @@ import {
   sayBand,
   sayQuantity,
   sayRange,
+  subjects,
+  subjectTitles,
   type UnitView,
 } from '../../quantities/index.ts';
 import { columnAndText, columns, paragraph, section } from './text-table.ts';
@@ -23,6 +25,8 @@ export interface SaidInfluence {
   readonly measure: string;
   /** The result at either end of the input [W]. */
   readonly ends: readonly [number, number];
+  /** What knowing it at one of its ends would change; empty where nothing. */
+  readonly flips?: string;
 }
 
 export function tankSection(tank: TankAnswer, view: UnitView): string {
@@ -61,11 +65,11 @@ export function influenceSection(
   if (shown.length === 0) return section(title, `  Nothing uncertain moves ${what}.`);
   const shares = shown.map(({ share }) => sayQuantity(share, 'fraction', view, share < 0.1 ? 1 : 2));
   const width = Math.max(...shares.map((share) => share.length));
-  const entries = shown.map(({ label, measure, ends }, index) => {
+  const entries = shown.map(({ label, measure, ends, flips = '' }, index) => {
     const [low, high] = [Math.min(...ends), Math.max(...ends)];
     const range = sayRange({ low, likely: (low + high) / 2, high }, 'power', view);
     const head = `  ${shares[index]!.padStart(width)}  ${label}`;
-    return `${head}\n${paragraph(`This alone moves ${what} from ${range}. To know better, ${measure}.`, ' '.repeat(width + 4))}`;
+    return `${head}\n${paragraph(`This alone moves ${what} from ${range}. ${flips}To know better, ${measure}.`, ' '.repeat(width + 4))}`;
   });
   return section(title, entries.join('\n'));
 }
@@ -73,14 +77,36 @@ export function influenceSection(
 export function findingsSection(title: string, findings: readonly Finding[], view: UnitView): string {
   if (findings.length === 0) return section(title, '  None found by the rules that were applied.');
   const entries = findings.map((finding) => {
-    const { title: heading, text } = sayFinding(finding, view);
+    const { title: heading, text, remedy } = sayFinding(finding, view);
     const who =
       finding.needsLicensedPerson && !/licensed/.test(finding.remedy)
         ? ' Any work on the circuit or the mains is for licensed people.'
         : '';
-    return `  [${finding.severity}] ${heading}\n${paragraph(`${text} ${finding.remedy}${who}`, '         ')}`;
+    return `  [${finding.severity}] ${heading}\n${paragraph(`${text} ${remedy}${who}`, '         ')}`;
   });
   return section(title, entries.join('\n'));
+}
+
+/** Cautions and findings by whom they are about, as the paper of cautions groups them. */
+export function cautionSections(
+  { cautions, findings }: Pick<Assessment, 'cautions' | 'findings'>,
+  view: UnitView,
+): string {
+  const all = [...cautions, ...findings];
+  return subjects
+    .map((subject) => {
+      const title = subject === 'model' ? subjectTitles.model : `Cautions: ${lowerFirst(subjectTitles[subject])}`;
+      return findingsSection(
+        title,
+        all.filter((finding) => finding.subject === subject),
+        view,
+      );
+    })
+    .join('\n');
+}
+
+function lowerFirst(text: string): string {
+  return text.charAt(0).toLowerCase() + text.slice(1);
 }
 
 /** Fields of the design and, apart from them, what the models assume by themselves. */

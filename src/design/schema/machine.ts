@@ -177,7 +177,7 @@ const byRating = z
 
 const enclosureVolume = quantityField({
   label: 'Volume it stands in',
-  help: 'Air volume around the machine; decides whether leaked refrigerant could burn.',
+  help: 'Air volume around the machine: inner length, width and height, less what stands in it. Decides whether leaked refrigerant could burn.',
   quantity: 'volume',
   minimum: 0.001,
   maximum: 500,
@@ -235,6 +235,39 @@ export const machineSchema = z.strictObject({
         help: 'Where leaked refrigerant would gather.',
         level: 'more',
         default: { text: 'openRoom', source: practice },
+      },
+    })
+    .optional(),
+  sunkenPlace: z
+    .discriminatedUnion('kind', [
+      z
+        .strictObject({ kind: kindField('unknown') })
+        .meta({ title: 'Not known', description: 'Nobody has looked for a low place near the machine.' }),
+      z
+        .strictObject({ kind: kindField('none') })
+        .meta({ title: 'None', description: 'The floor is level, without pit, open drain or step down.' }),
+      z
+        .strictObject({
+          kind: kindField('pit'),
+          volume: quantityField({
+            label: 'Volume of the low place',
+            help: 'Length, width and depth below the floor around it, by tape measure.',
+            quantity: 'volume',
+            minimum: 0.001,
+            maximum: 500,
+            level: 'more',
+          }),
+        })
+        .meta({ title: 'There is one', description: 'A pit, a sunken stand, a step down, a shaft.' }),
+    ])
+    .meta({
+      title: 'Low place near the machine',
+      description: 'Where a heavy gas would flow and stay.',
+      field: {
+        label: 'A place lower than the floor nearby',
+        help: 'A pit, a sunken stand, an open drain, a step down: refrigerants are heavier than air, flow there and stay.',
+        level: 'more',
+        default: { text: 'unknown', source: 'nothing assumed about the floor' },
       },
     })
     .optional(),
@@ -388,6 +421,58 @@ export const safeguardsSchema = z
     residualCurrentProtection: choiceField(yesNoUnknown, yesNoLabels, {
       label: 'Residual-current protection',
       help: 'A device that cuts the mains when current leaks into the water (RCD, GFCI).',
+      level: 'more',
+      default: nothingAssumed,
+    }).optional(),
+    airPumpIntake: choiceField(
+      ['none', 'elsewhere', 'sameRoom', 'besideMachine', 'unknown'],
+      {
+        none: 'There is no air pump',
+        elsewhere: 'From outdoors or a room without any part of the circuit',
+        sameRoom: 'From a room that holds part of the circuit',
+        besideMachine: 'From the cabinet, hood or corner of the machine',
+        unknown: 'Not known',
+      },
+      {
+        label: 'Where the air pump draws its air',
+        help: 'An air pump that draws in leaked refrigerant blows it through the water.',
+        level: 'more',
+        default: nothingAssumed,
+      },
+    ).optional(),
+    sockets: choiceField(
+      ['aboveWater', 'belowWater', 'unknown'],
+      {
+        aboveWater: 'Above the rim of the tank, to one side',
+        belowWater: 'Below the water level, or under the tank',
+        unknown: 'Not known',
+      },
+      {
+        label: 'Where sockets and plugs are',
+        help: 'Water that spills or siphons out runs down to whatever hangs lower.',
+        level: 'more',
+        default: nothingAssumed,
+      },
+    ).optional(),
+    dripLoops: choiceField(yesNoUnknown, yesNoLabels, {
+      label: 'Does every cable hang in a drip loop?',
+      help: 'The cable hangs lower than its socket before it rises to it, so that water drips off.',
+      level: 'more',
+      default: nothingAssumed,
+    }).optional(),
+    machineLevel: choiceField(
+      ['aboveWater', 'belowWater', 'unknown'],
+      { aboveWater: 'Above the water level', belowWater: 'Below the water level', unknown: 'Not known' },
+      {
+        label: 'Height of the machine',
+        help: 'Below the water level, a hose that slips off floods it.',
+        level: 'more',
+        default: nothingAssumed,
+      },
+    ).optional(),
+    metalEarthed: choiceField(yesNoUnknown, yesNoLabels, {
+      label: 'Is metal that touches the water earthed?',
+      help: 'A metal coil is earthed and bonded by a licensed electrician. Without meaning for plastic tube.',
       level: 'more',
       default: nothingAssumed,
     }).optional(),

@@ -16,6 +16,15 @@ export const yesNo = ['yes', 'no'] as const;
 export const yesNoUnknown = ['yes', 'no', 'unknown'] as const;
 export const yesNoLabels = { yes: 'Yes', no: 'No', unknown: 'Not known' };
 
+const regions = ['europeanUnion', 'unitedKingdom', 'unitedStates', 'elsewhere', 'unknown'] as const;
+const regionLabels = {
+  europeanUnion: 'European Union',
+  unitedKingdom: 'United Kingdom',
+  unitedStates: 'United States',
+  elsewhere: 'Elsewhere',
+  unknown: 'Not said',
+};
+
 export const placeSchema = z
   .strictObject({
     altitude: quantityField({
@@ -26,6 +35,12 @@ export const placeSchema = z
       maximum: 5000,
       level: 'expert',
       default: { text: '0 m (0 to 200)', source: practice },
+    }).optional(),
+    region: choiceField(regions, regionLabels, {
+      label: 'Where in the world it stands',
+      help: 'Decides which law is named among the cautions, in general words. Local law comes first.',
+      level: 'more',
+      default: { text: 'unknown', source: 'nothing assumed about the law' },
     }).optional(),
   })
   .optional();
@@ -74,6 +89,15 @@ export const roomSchema = z.strictObject({
     maximum: 5000,
     level: 'more',
     default: { text: '40 m3 (25 to 80)', source: practice },
+  }).optional(),
+  height: quantityField({
+    label: 'Height of the room',
+    help: 'From floor to ceiling. With the volume it gives the floor that a heavy gas spreads on.',
+    quantity: 'length',
+    minimum: 1.5,
+    maximum: 15,
+    level: 'more',
+    default: { text: '2.4 m (2.2 to 2.7)', source: practice },
   }).optional(),
   monthsHeated: quantityField({
     label: 'Months the room is heated',
@@ -141,6 +165,15 @@ export const sourceSchema = z
           help: 'The usual temperature of that room in summer.',
           level: 'more',
           default: { rule: 'usual temperature there + 6 K (+3 to +12 K)', source: practice },
+        }).optional(),
+        volume: quantityField({
+          label: 'Volume of that room',
+          help: 'Floor area times height. A leak can gather there as well as in the room of the tank.',
+          quantity: 'volume',
+          minimum: 0.5,
+          maximum: 5000,
+          level: 'more',
+          default: { text: '25 m3 (8 to 60)', source: practice },
         }).optional(),
       })
       .meta({ title: 'The air of another room', description: 'An unheated room, a cellar or a garage.' }),

@@ -1,0 +1,29 @@
+// What a finding's words are made of: a title and one or two sentences that read its facts as the reader's view says them.
+
+/** Reads the facts of one finding: numbers as text in the view, words in plain language. */
+export interface Told {
+  (name: string): string;
+  has(name: string): boolean;
+  /** A difference of 1 K as the view says it. */
+  readonly kelvin: string;
+}
+
+export interface Phrase {
+  readonly title: string | ((told: Told) => string);
+  readonly text: (told: Told) => string;
+}
+
+export function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}
+
+/** "a, b and c". */
+export function listed(parts: readonly string[]): string {
+  return parts.length < 2 ? parts.join('') : `${parts.slice(0, -1).join(', ')} and ${parts.at(-1)}`;
+}
+
+/** "12 °C in the coldest spell", or, where only the end of its range passes a limit, that end beside it. */
+export function whenAndRange(told: Told, name: string): string {
+  if (!told.has('endOfRange')) return `${told(name)} ${told('when')}`;
+  return `${told(name)}, at the end of its range ${told('endOfRange')}, ${told('when')}`;
+}
