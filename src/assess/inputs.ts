@@ -8,11 +8,18 @@ import { engineAssumptions, type StagedDesign } from './stages/engine-assumption
 /** Paths of the assumptions inside the models begin with this. */
 const engine = 'engine.';
 
+/** An uncertain input and the quantity it is of. */
+export interface NamedInput extends DoubtfulInput {
+  readonly quantity: string;
+}
+
 /** Every input whose ends differ, the design's first; a default that follows another field with its own spread only. */
-export function doubtfulInputs(resolution: Resolution, design: StagedDesign): readonly DoubtfulInput[] {
+export function doubtfulInputs(resolution: Resolution, design: StagedDesign): readonly NamedInput[] {
   return [
     ...uncertainInputs(resolution),
-    ...engineAssumptions(design).map(({ key, label, estimate }) => ({ path: `${engine}${key}`, label, estimate })),
+    ...engineAssumptions(design).map(({ key, label, estimate, quantity }) => {
+      return { path: `${engine}${key}`, label, estimate, quantity };
+    }),
   ];
 }
 

@@ -1,7 +1,7 @@
 // The standing of a design: the first of five that applies, judged at the coldest spell with the backup off.
 
 import type { Band, Finding } from '../quantities/index.ts';
-import type { Standing } from './assessment.ts';
+import type { LoadStanding, Standing } from './assessment.ts';
 
 export interface VerdictInput {
   readonly findings: readonly Finding[];
@@ -21,8 +21,17 @@ export interface VerdictInput {
  */
 export function judge(input: VerdictInput): Standing {
   if (input.findings.some((finding) => finding.severity === 'stop')) return 'doNotBuild';
-  if (input.heatDelivered.high < input.tankLoad.low) return 'fallsShort';
-  if (input.heatDelivered.low < input.tankLoad.high) return 'uncertain';
-  if (input.lifeCostThisLoop > input.lifeCostCheapestOther) return 'notWorthIt';
-  return 'carriesLoad';
+  const ofLoad = judgeLoad(input.heatDelivered, input.tankLoad);
+  if (ofLoad === 'carriesLoad' && input.lifeCostThisLoop > input.lifeCostCheapestOther) return 'notWorthIt';
+  return ofLoad;
+}
+
+/**
+ * What can be said of the load alone.
+ * @param heatDelivered  [W]
+ * @param tankLoad       [W]
+ */
+export function judgeLoad(heatDelivered: Band, tankLoad: Band): LoadStanding {
+  if (heatDelivered.high < tankLoad.low) return 'fallsShort';
+  return heatDelivered.low < tankLoad.high ? 'uncertain' : 'carriesLoad';
 }

@@ -1,7 +1,7 @@
 // The verdict in one or two sentences, by standing. Never says that anything is safe or allowed.
 
 import { type Band, type Finding, sayBand, sayQuantity, type UnitView } from '../../quantities/index.ts';
-import type { Influence, LimitMargin, ScenarioAccount, Standing } from '../assessment.ts';
+import type { Influence, LimitMargin, LoopAgainst, Standing } from '../assessment.ts';
 import { inputPhrase } from './labels.ts';
 import { sayFinding } from './say-finding.ts';
 
@@ -11,8 +11,8 @@ export interface VerdictFacts {
   readonly heatDelivered: Band;
   readonly findings: readonly Finding[];
   readonly limits: readonly LimitMargin[];
-  readonly influences: readonly Influence[];
-  readonly accounts: readonly ScenarioAccount[];
+  readonly influences: readonly Pick<Influence, 'path' | 'label' | 'measure'>[];
+  readonly loopAgainst: readonly LoopAgainst[];
   readonly currency: string;
 }
 
@@ -61,15 +61,16 @@ function nextMeasurement({ influences }: VerdictFacts): string {
   return `What would settle most is ${inputPhrase(first.path, first.label)}: ${first.measure}.`;
 }
 
-function costAboveCheapest({ accounts, currency }: VerdictFacts, view: UnitView): string {
-  const loop = accounts.find((each) => each.scenario === 'thisLoop')!;
-  const others = accounts.filter((each) => each.scenario !== 'thisLoop');
-  const cheapest = others.reduce((best, each) =>
-    each.lifeCostPerYear.likely < best.lifeCostPerYear.likely ? each : best,
-  );
-  const more = loop.lifeCostPerYear.likely - cheapest.lifeCostPerYear.likely;
-  const amount = sayQuantity(more, 'money', view, undefined, { currency });
-  return `over its life it costs about ${amount} a year more than ${cheapest.label}, tank and room counted together`;
+/** "over its life it costs about 90 EUR a year (30 to 170) more than …", or that the range also holds the contrary. */
+function costAboveCheapest({ loopAgainst, currency }: VerdictFacts, view: UnitView): string {
+  const { lifeCost, label } = loopAgainst.find(({ isCheapest }) => isCheapest)!;
+  const counted = 'tank and room counted together';
+  const amount = (value: number) => sayQuantity(value, 'money', view, undefined, { currency });
+  if (lifeCost.low > 0) {
+    const more = sayBand(lifeCost, 'money', view, { currency });
+    return `over its life it costs ${more} a year more than ${label}, ${counted}. That holds at both ends of the range`;
+  }
+  return `over its life it would likely cost about ${amount(lifeCost.likely)} a year more than ${label}, ${counted}. The range of that difference does not settle it: from ${amount(-lifeCost.low)} less to ${amount(lifeCost.high)} more`;
 }
 
 function firstLimit({ limits }: VerdictFacts, view: UnitView): string {

@@ -1,6 +1,7 @@
 // Words in running text: numbers of the engine's messages in the reader's units, labels of inputs in the middle of a sentence,
 // advice that can follow "to know better", and the sentence of every standing.
 
+import type { LoopAgainst } from '../../../src/assess/index.ts';
 import { describe, expect, test } from 'vitest';
 import { inputPhrase } from '../../../src/assess/wording/labels.ts';
 import { howToMeasure } from '../../../src/assess/wording/measure.ts';
@@ -76,7 +77,7 @@ describe('the sentence', () => {
     findings: [],
     limits: [limit],
     influences: [],
-    accounts: [],
+    loopAgainst: [],
     currency: 'EUR',
   };
 
@@ -110,6 +111,27 @@ describe('the sentence', () => {
     const sentence = verdictSentence({ ...facts, standing: 'uncertain', influences: [influence] }, 'metric');
     expect(sentence).toMatch(
       /What would settle most is the volume the compressor sweeps per revolution: read the rating plate\.$/,
+    );
+  });
+
+  test('of a loop that is not worth it says whether the difference is beyond its own range', () => {
+    const against = (low: number, likely: number, high: number): LoopAgainst => ({
+      against: 'plainHeater',
+      label: 'a plain heater',
+      isCheapest: true,
+      lifeCost: { low, likely, high, unit: '1', result: 'accounts.against.plainHeater.lifeCost' },
+      ifBuilt: Math.max(0, high),
+      ifNotBuilt: Math.max(0, -low),
+      houseHeatPrice: { loopCostsLess: 'never', at: null },
+      seasonCop: null,
+    });
+    const sentence = (...ends: [number, number, number]) =>
+      plain(verdictSentence({ ...facts, standing: 'notWorthIt', loopAgainst: [against(...ends)] }, 'metric'));
+    expect(sentence(20, 80, 140)).toMatch(
+      /But over its life it costs about 80 EUR \(20 to 140\) a year more than a plain heater, tank and room counted together\. That holds at both ends of the range\.$/,
+    );
+    expect(sentence(-30, 80, 190)).toMatch(
+      /But over its life it would likely cost about 80 EUR a year more than a plain heater, tank and room counted together\. The range of that difference does not settle it: from 30 EUR less to 190 EUR more\.$/,
     );
   });
 
