@@ -1,6 +1,7 @@
 // Pictures as data: what each chart says (axes, lines, words on it, and the table that says the same), made by pure
 // functions from results. How it is drawn is the business of whoever draws it.
 
+export { billsByMonthChart } from './bills.ts';
 export { isobarsFor, isothermsFor } from './families.ts';
 export {
   type Diagram,
@@ -14,6 +15,7 @@ export {
 } from './loop-diagram.ts';
 export { monthsChart } from './months.ts';
 export { type Plane, pressureEnthalpyChart, temperatureEntropyChart } from './property-diagrams.ts';
+export { makeReducedLoops, type ReducedLoop, type ReducedLoopRequest, reducedLoopsChart } from './reduced-loops.ts';
 export { sayReferenceState } from './reference-state.ts';
 export { settledLoop } from './settled-loop.ts';
 export type {

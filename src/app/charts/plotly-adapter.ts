@@ -244,7 +244,10 @@ function seriesTrace(series: ChartSeries, palette: Palette): object {
       type: 'bar',
       marker: {
         color: palette.fill(series.ink),
-        pattern: series.dash === 'dash' ? { shape: '/', fgcolor: palette.sheet } : undefined,
+        pattern:
+          series.dash === 'dash'
+            ? { shape: '/', fgcolor: palette.fill(series.ink), bgcolor: palette.sheet, solidity: 0.5 }
+            : undefined,
       },
     },
   }[series.kind];

@@ -56,6 +56,11 @@ export function Verdict({ answer, view, stale, isRefused, openAssumptions, open 
               {findingCount(stops.length, looks.length)}
             </button>
           )}
+          {assessment.measureNext.length > 0 && (
+            <button type="button" className="linkish" onClick={() => open('where-it-settles', 'measure-next')}>
+              What to measure next
+            </button>
+          )}
         </div>
       </div>
       <Ranges assessment={assessment} view={view} />

@@ -171,10 +171,12 @@ function NodeButton({ node, words, narrow, width, current, open }: NodeButtonPro
       className={`heat-node heat-node-${side}`}
       style={placeOf(node, side, narrow, width)}
       aria-pressed={words.station === current ? true : undefined}
+      title={words.range === undefined ? undefined : `${words.name}: ${words.number}, range ${words.range}`}
       onClick={() => open(words.station)}
       data-node={node.name}
     >
       <span className="heat-node-name">{words.name}</span> <span className="heat-node-number">{words.number}</span>{' '}
+      {words.range !== undefined && <span className="for-reader">(range {words.range}) </span>}
       <StateMark kind={words.state} word={words.stateWord} />
       <span className="for-reader">. Opens {words.stationTitle}.</span>
     </button>

@@ -1,7 +1,7 @@
 // One number and one state for each node of the heat path, and the station it opens.
 
 import type { Assessment } from '../../assess/index.ts';
-import type { Finding, UnitView } from '../../quantities/index.ts';
+import { type Band, type Finding, sayRange, type UnitView } from '../../quantities/index.ts';
 import { pageTitles, type StationName } from '../pages.ts';
 import { say, sentenceStart } from '../ui/say.ts';
 import type { StateKind } from '../ui/state-mark.tsx';
@@ -11,6 +11,8 @@ import type { HeatNodeName } from './layout.ts';
 export interface NodeWords {
   readonly name: string;
   readonly number: string;
+  /** "310 to 420 W", for the reader and on hovering; undefined where the number has no range of its own. */
+  readonly range: string | undefined;
   readonly state: StateKind;
   readonly stateWord: string;
   readonly station: StationName;
@@ -26,11 +28,20 @@ export function wordsOfNodes(
   view: UnitView,
 ): ReadonlyMap<HeatNodeName, NodeWords> {
   const { operating, tank, flows } = assessment;
+  const { ranges } = flows;
   const words = new Map<HeatNodeName, NodeWords>();
-  const add = (name: HeatNodeName, title: string, number: string, station: StationName, state: [StateKind, string]) =>
+  const add = (
+    name: HeatNodeName,
+    title: string,
+    number: string,
+    station: StationName,
+    state: [StateKind, string],
+    band?: Band,
+  ) =>
     words.set(name, {
       name: title,
       number,
+      range: band !== undefined && band.high > band.low ? sayRange(band, 'power', view) : undefined,
       state: state[0],
       stateWord: state[1],
       station,
@@ -43,15 +54,31 @@ export function wordsOfNodes(
     watts(path.heatTaken),
     'where-it-settles',
     sourceState(assessment),
+    ranges.heatTaken,
   );
-  add('socket', 'Wall socket', say(path.electricity, 'electricPower', view), 'two-bills', electricityState(assessment));
-  add('machine', 'Machine gives', watts(path.delivered), 'the-machine', worst(machineFindings(assessment)));
+  add(
+    'socket',
+    'Wall socket',
+    say(path.electricity, 'electricPower', view),
+    'two-bills',
+    electricityState(assessment),
+    ranges.electricity,
+  );
+  add(
+    'machine',
+    'Machine gives',
+    watts(path.delivered),
+    'the-machine',
+    worst(machineFindings(assessment)),
+    ranges.delivered,
+  );
   add(
     'water',
     `Water, ${say(operating.waterTemperature, 'temperature', view)}, loses`,
     watts(totalOut(path)),
     'what-leaves',
     waterState(assessment),
+    tank.loss,
   );
   add('room', 'Warmer room', watts(path.fromRoom), 'what-leaves', ['plain', 'comes by itself']);
   add('out.surplus', 'Too much', watts(path.surplus), 'what-leaves', ['look', 'warms the water']);
@@ -59,10 +86,12 @@ export function wordsOfNodes(
     'plain',
     'counted once',
   ]);
-  add('heater', 'Plain heater', watts(flows.backup), 'two-bills', ['look', 'still needed']);
+  add('heater', 'Plain heater', watts(flows.backup), 'two-bills', ['look', 'still needed'], ranges.backup);
   add('out.machine', 'Beside the water', watts(path.beside), 'the-machine', ['plain', 'lost to the air']);
   for (const way of path.waysOut) {
-    add(`out.${way.path}`, sentenceStart(way.label), watts(way.watts), 'what-leaves', knowledge(assessment, way.path));
+    const heat = tank.paths.find((each) => each.path === way.path)?.heat;
+    const known = knowledge(assessment, way.path);
+    add(`out.${way.path}`, sentenceStart(way.label), watts(way.watts), 'what-leaves', known, heat);
   }
   return words;
 }

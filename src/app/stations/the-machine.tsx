@@ -1,20 +1,20 @@
 // The machine: what it is, how near its limits it runs, how well it compresses, and what could hurt someone.
 
 import { Fragment, type ReactNode } from 'react';
-import type { Assessment, LimitMargin } from '../../assess/index.ts';
+import type { Assessment, LimitMargin, OperatingAnswer } from '../../assess/index.ts';
 import { machineCautions } from '../../cautions/index.ts';
-import { isQuantityName, type QuantityName, type UnitView } from '../../quantities/index.ts';
+import { type Band, isQuantityName, type QuantityName, sayBand, type UnitView } from '../../quantities/index.ts';
 import { useWorkbench } from '../state/context.tsx';
 import { Findings, saidFindings } from '../ui/findings.tsx';
-import { exactly, NumberItem, Numbers } from '../ui/number.tsx';
-import { say, sayParts, sentenceStart } from '../ui/say.ts';
+import { NumberItem, Numbers } from '../ui/number.tsx';
+import { say, sentenceStart } from '../ui/say.ts';
 import { StateMark } from '../ui/state-mark.tsx';
 import type { AssessAnswer } from '../worker/messages.ts';
 import { Station, type StationProps } from './station.tsx';
 
 export function TheMachine({ answer, view }: StationProps): ReactNode {
   const { assessment } = answer;
-  const { operating, flows } = assessment;
+  const { operating } = assessment;
   return (
     <Station
       name="the-machine"
@@ -39,11 +39,10 @@ export function TheMachine({ answer, view }: StationProps): ReactNode {
           />
           <NumberItem
             label="Shell heat, lost beside the water"
-            band={exactly(flows.shellHeat)}
+            band={operating.shellHeat}
             quantity="power"
             view={view}
             workings={assessment.workings}
-            result="operating.compressor.shellHeat"
           />
           <NumberItem
             label="Volumetric efficiency"
@@ -73,7 +72,7 @@ export function TheMachine({ answer, view }: StationProps): ReactNode {
       <section className="block">
         <h3>How near its limits</h3>
         <p className="quiet">In the coldest spell. The limit met first stands at the top.</p>
-        <LimitTable limits={operating.limits} view={view} />
+        <LimitTable operating={operating} view={view} />
       </section>
       <section className="block">
         <h3 id="findings-title" tabIndex={-1}>
@@ -138,11 +137,11 @@ function answerSentence({ operating, compressorPower }: Assessment, view: UnitVi
       ? ''
       : first.passed
         ? ` It is past a limit: ${first.label}.`
-        : ` The limit it would meet first: ${first.label}, ${marginWords(first, view)} left.`;
-  return `On ${operating.refrigerant} it would draw ${sayParts(compressorPower, 'electricPower', view).likely} in the coldest spell.${limit}`;
+        : ` The limit it would meet first: ${first.label}, ${leftWords(first, operating, view)} left.`;
+  return `On ${operating.refrigerant} it would draw ${sayBand(compressorPower, 'electricPower', view)} in the coldest spell.${limit}`;
 }
 
-function LimitTable({ limits, view }: { limits: readonly LimitMargin[]; view: UnitView }): ReactNode {
+function LimitTable({ operating, view }: { operating: OperatingAnswer; view: UnitView }): ReactNode {
   return (
     <div className="table-scroll">
       <table className="data">
@@ -163,14 +162,14 @@ function LimitTable({ limits, view }: { limits: readonly LimitMargin[]; view: Un
           </tr>
         </thead>
         <tbody>
-          {limits.map((limit) => (
+          {operating.limits.map((limit) => (
             <tr key={limit.limit}>
               <th scope="row">{sentenceStart(limit.label)}</th>
-              <td className="number">{sayLimit(limit.value, limit.quantity, view)}</td>
+              <td className="number">{sayBand(bandOfLimit(limit, operating), quantityOf(limit.quantity), view)}</td>
               <td className="number">{sayLimit(limit.bound, limit.quantity, view)}</td>
-              <td className="number">{marginWords(limit, view)}</td>
+              <td className="number">{leftWords(limit, operating, view)}</td>
               <td>
-                <StateMark kind={limit.passed ? 'look' : 'plain'} word={limit.passed ? 'passed' : 'not met'} />
+                <LimitState limit={limit} left={leftOf(limit, operating)} />
               </td>
             </tr>
           ))}
@@ -188,7 +187,31 @@ function sayLimit(value: number, quantity: string, view: UnitView): string {
   return say(value, quantityOf(quantity), view);
 }
 
-/** The distance left; that of a temperature level is a difference. */
-function marginWords({ margin, quantity }: LimitMargin, view: UnitView): string {
-  return say(margin, quantity === 'temperature' ? 'temperatureDifference' : quantityOf(quantity), view);
+/** Passed, passed at one end of its range only, or not met. */
+function LimitState({ limit, left }: { limit: LimitMargin; left: Band }): ReactNode {
+  if (limit.passed) return <StateMark kind="look" word="passed" />;
+  return left.low < 0 ? <StateMark kind="look" word="passed at one end" /> : <StateMark kind="plain" word="not met" />;
+}
+
+/** The range of the number that a limit is about. */
+function bandOfLimit({ limit, value }: LimitMargin, operating: OperatingAnswer): Band {
+  if (limit.startsWith('evaporating')) return operating.evaporatingTemperature;
+  if (limit.startsWith('condensing')) return operating.condensingTemperature;
+  if (limit.startsWith('discharge')) return operating.dischargeTemperature;
+  if (limit.startsWith('pressureRatio')) return operating.pressureRatio;
+  return { low: value, likely: value, high: value };
+}
+
+/** The distance left with its range; negative once passed. */
+function leftOf(limit: LimitMargin, operating: OperatingAnswer): Band {
+  const { low, high } = bandOfLimit(limit, operating);
+  const isUpper = limit.bound - limit.value === limit.margin;
+  const ends = isUpper ? [limit.bound - high, limit.bound - low] : [low - limit.bound, high - limit.bound];
+  return { low: ends[0]!, likely: limit.margin, high: ends[1]! };
+}
+
+/** The distance of a temperature level is a difference. */
+function leftWords(limit: LimitMargin, operating: OperatingAnswer, view: UnitView): string {
+  const quantity = limit.quantity === 'temperature' ? 'temperatureDifference' : quantityOf(limit.quantity);
+  return sayBand(leftOf(limit, operating), quantity, view);
 }

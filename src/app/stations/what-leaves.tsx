@@ -13,7 +13,7 @@ import { Station, type StationProps } from './station.tsx';
 export function WhatLeaves({ answer, view }: StationProps): ReactNode {
   const { assessment } = answer;
   const { tank } = assessment;
-  const cooling = tank.timePerKelvin === null ? undefined : timeToCool(tank.timePerKelvin, view);
+  const cooling = timeToCool(tank, view);
   return (
     <Station
       name="what-leaves"
@@ -29,7 +29,7 @@ export function WhatLeaves({ answer, view }: StationProps): ReactNode {
           />
           <NumberItem
             label="Comes from pumps"
-            band={exactly(tank.gains.pump)}
+            band={tank.gainRanges.pump}
             quantity="power"
             view={view}
             ink="electricity"
@@ -38,7 +38,7 @@ export function WhatLeaves({ answer, view }: StationProps): ReactNode {
           />
           <NumberItem
             label="Comes from lights"
-            band={exactly(tank.gains.light)}
+            band={tank.gainRanges.light}
             quantity="power"
             view={view}
             ink="electricity"
@@ -67,7 +67,7 @@ export function WhatLeaves({ answer, view }: StationProps): ReactNode {
               quantity="duration"
               digits={2}
               view={view}
-              note="with every heat source off"
+              note={cooling.note}
               workings={assessment.workings}
               result="tank.timePerKelvin"
             />
@@ -113,9 +113,7 @@ function answerSentence(assessment: Assessment, view: UnitView): string {
   const { tank } = assessment;
   const [largest] = largestFirst(assessment);
   const most =
-    largest === undefined
-      ? ''
-      : ` The largest way out is ${largest.label}, ${sayParts(largest.heat, 'power', view).likely}.`;
+    largest === undefined ? '' : ` The largest way out is ${largest.label}, ${sayBand(largest.heat, 'power', view)}.`;
   if (tank.load.high <= 0) {
     const surplus = { low: -tank.load.high, likely: -tank.load.likely, high: -tank.load.low };
     return `Even in the coldest spell the tank needs no heat: ${sayBand(surplus, 'power', view)} more comes in than goes out.`;
@@ -123,10 +121,22 @@ function answerSentence(assessment: Assessment, view: UnitView): string {
   return `In the coldest spell the tank needs ${sayBand(tank.load, 'power', view)} of heat.${most}`;
 }
 
-function timeToCool(secondsPerKelvin: number, view: UnitView): { readonly label: string; readonly seconds: number } {
-  return view === 'us'
-    ? { label: 'To cool by 1 °F', seconds: (secondsPerKelvin * 5) / 9 }
-    : { label: 'To cool by 1 °C', seconds: secondsPerKelvin };
+interface Cooling {
+  readonly label: string;
+  readonly seconds: number;
+  readonly note: string;
+}
+
+/** Undefined where the tank needs no heat. The range is that of the load. */
+function timeToCool({ timePerKelvin, timePerKelvinRange }: Assessment['tank'], view: UnitView): Cooling | undefined {
+  if (timePerKelvin === null || timePerKelvinRange === null) return undefined;
+  const [label, share] = view === 'us' ? ['To cool by 1 °F', 5 / 9] : ['To cool by 1 °C', 1];
+  const { low, high } = timePerKelvinRange;
+  const range =
+    high === null
+      ? `${say(low * share, 'duration', view, 2)} or longer, perhaps never`
+      : sayRange({ low: low * share, likely: timePerKelvin * share, high: high * share }, 'duration', view);
+  return { label, seconds: timePerKelvin * share, note: `${range}, with every heat source off` };
 }
 
 function largestFirst({ tank }: Assessment): Assessment['tank']['paths'] {

@@ -1,19 +1,22 @@
 // Where it settles: the operating point at the coldest spell, its p-h picture, the exchangers its approaches imply, and
 // which uncertain input moves the verdict most.
 
-import { type ReactNode, useMemo } from 'react';
-import type { Assessment, Influence, SizingAnswer } from '../../assess/index.ts';
+import { lazy, type ReactNode, Suspense, useMemo } from 'react';
+import type { Assessment, SizingAnswer } from '../../assess/index.ts';
 import { pressureEnthalpyChart, settledLoop, stateTable } from '../../charts/index.ts';
-import { sayBand, sayRange, type UnitView } from '../../quantities/index.ts';
+import { sayBand, type UnitView } from '../../quantities/index.ts';
 import { Chart } from '../charts/chart.tsx';
 import { useDiagram } from '../state/use-diagram.ts';
-import { type BarRow, Bars } from '../ui/bars.tsx';
 import { DataTable } from '../ui/data-table.tsx';
 import { Findings, saidFindings } from '../ui/findings.tsx';
 import { HowComputed } from '../ui/how-computed.tsx';
 import { NumberItem, Numbers } from '../ui/number.tsx';
-import { say, sayNeed, sayParts, sentenceStart } from '../ui/say.ts';
+import { say, sayNeed, sentenceStart } from '../ui/say.ts';
 import { Station, type StationProps } from './station.tsx';
+
+// Below the pictures, so loaded after them.
+const WhatMatters = lazy(() => import('../doubt/what-matters.tsx').then((part) => ({ default: part.WhatMatters })));
+const MeasureNext = lazy(() => import('../doubt/measure-next.tsx').then((part) => ({ default: part.MeasureNext })));
 
 export function WhereItSettles({ answer, view }: StationProps): ReactNode {
   const { assessment } = answer;
@@ -102,12 +105,20 @@ export function WhereItSettles({ answer, view }: StationProps): ReactNode {
       </section>
       <Sizes sizing={assessment.sizing} answer={answer} view={view} />
       <section className="block">
-        <h3>What matters most</h3>
-        <p className="quiet">
-          How much of the doubt between heat delivered and heat needed each uncertain input alone explains, and how one
-          would find out.
-        </p>
-        <Influences influences={assessment.influences} view={view} />
+        <h3 id="what-matters-title" tabIndex={-1}>
+          What matters most
+        </h3>
+        <Suspense>
+          <WhatMatters assessment={assessment} view={view} />
+        </Suspense>
+      </section>
+      <section className="block">
+        <h3 id="measure-next-title" tabIndex={-1}>
+          Measure this next
+        </h3>
+        <Suspense>
+          <MeasureNext assessment={assessment} view={view} />
+        </Suspense>
       </section>
       <section className="block">
         <h3 id="findings-title" tabIndex={-1}>
@@ -120,8 +131,8 @@ export function WhereItSettles({ answer, view }: StationProps): ReactNode {
 }
 
 function answerSentence({ operating, heatDelivered, tankLoad }: Assessment, view: UnitView): string {
-  const from = sayParts(operating.evaporatingTemperature, 'temperature', view).likely;
-  const to = sayParts(operating.condensingTemperature, 'temperature', view).likely;
+  const from = sayBand(operating.evaporatingTemperature, 'temperature', view);
+  const to = sayBand(operating.condensingTemperature, 'temperature', view);
   return `The loop would settle between ${from} and ${to}, and bring ${sayBand(heatDelivered, 'power', view)} into the water. The tank needs ${sayNeed(tankLoad, view)}.`;
 }
 
@@ -164,35 +175,5 @@ function Sizes({ sizing, answer, view }: StationProps & { sizing: SizingAnswer }
         </div>
       </div>
     </section>
-  );
-}
-
-/** Inputs that explain less than this share of the doubt are not listed. */
-const smallest = 0.005;
-
-function Influences({ influences, view }: { influences: readonly Influence[]; view: UnitView }): ReactNode {
-  const rows = influences
-    .filter((influence) => influence.share >= smallest)
-    .slice(0, 8)
-    .map((influence): BarRow => {
-      const low = Math.min(influence.marginAtLow, influence.marginAtHigh);
-      const high = Math.max(influence.marginAtLow, influence.marginAtHigh);
-      return {
-        key: influence.path,
-        label: sentenceStart(influence.label),
-        note: influence.measure,
-        band: { low: influence.share, likely: influence.share, high: influence.share },
-        likely: say(influence.share, 'fraction', view),
-        range: sayRange({ low, likely: (low + high) / 2, high }, 'power', view),
-        look: 'ink',
-      };
-    });
-  if (rows.length === 0) return <p className="quiet">No input is uncertain enough to move the verdict.</p>;
-  return (
-    <Bars
-      caption="Margin: heat delivered minus heat needed, with this input alone at its ends."
-      heads={['Input, and how to find out', 'Share of the doubt', 'Share', 'Margin runs from']}
-      rows={rows}
-    />
   );
 }

@@ -1,9 +1,11 @@
 // What goes to and comes from the engine's worker: one typed union each way, every message with the id of its request.
 // Errors cross as data. Sentences of findings are made in the worker too, so that the page needs no engine for words.
 
-import type { Assessment, ResultRange } from '../../assess/index.ts';
+import type { Assessment, LoopAgainstWords, ResultRange } from '../../assess/index.ts';
 import type { Diagram, DiagramRequest } from '../../charts/index.ts';
 import type { FormulaText, UnitView } from '../../quantities/index.ts';
+import type { BriefAnswer, BriefForm } from './brief.ts';
+import type { CompareAnswer, CompareForm } from './compare.ts';
 import type { CycleAnswer, CycleForm } from './cycle.ts';
 
 /** Formulas by their id. */
@@ -26,6 +28,8 @@ export interface AssessAnswer {
   /** Words per finding and per caution, in the order of the Assessment, in the view's units. */
   readonly findingWords: readonly WordsOfFinding[];
   readonly cautionWords: readonly WordsOfFinding[];
+  /** Sentences on this loop against each other way, in the order of the Assessment. */
+  readonly loopAgainstWords: readonly LoopAgainstWords[];
   /** How long the engine took [ms]. */
   readonly took: number;
 }
@@ -54,12 +58,34 @@ export interface RangeRequest {
   readonly result: string;
 }
 
+/** Refrigerants in the machine of the design, side by side. */
+export interface CompareRequest {
+  readonly kind: 'compare';
+  readonly form: CompareForm;
+  readonly view: UnitView;
+}
+
+/** The printed pages for a licensed technician, of an assessment the page has. */
+export interface BriefRequest {
+  readonly kind: 'brief';
+  readonly form: BriefForm;
+  readonly view: UnitView;
+}
+
 /** Every formula of the engine, for showing how numbers were computed. */
 export interface FormulasRequest {
   readonly kind: 'formulas';
 }
 
-export type EngineRequest = AssessRequest | CycleRequest | SecondCycleRequest | DiagramMessage | RangeRequest | FormulasRequest;
+export type EngineRequest =
+  | AssessRequest
+  | CycleRequest
+  | SecondCycleRequest
+  | DiagramMessage
+  | RangeRequest
+  | CompareRequest
+  | BriefRequest
+  | FormulasRequest;
 
 /** What each kind of request is answered with. */
 export interface EngineAnswers {
@@ -69,6 +95,8 @@ export interface EngineAnswers {
   readonly diagram: Diagram;
   /** Undefined for a result that has no band. */
   readonly range: ResultRange | undefined;
+  readonly compare: CompareAnswer;
+  readonly brief: BriefAnswer;
   readonly formulas: FormulaTexts;
 }
 

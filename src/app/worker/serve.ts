@@ -1,7 +1,7 @@
 // Answers the page's requests with the engine. No worker in it: the tests call it directly, in Node. One Assessor is
 // kept, so that an edit computes only what depends on it. Messages of the engine are said in the reader's units.
 
-import { type AssessOutcome, Assessor, messageInView, sayFinding } from '../../assess/index.ts';
+import { type AssessOutcome, Assessor, messageInView, sayFinding, sayLoopAgainst } from '../../assess/index.ts';
 import { makeDiagram } from '../../charts/index.ts';
 import { sayProblem } from '../../design/index.ts';
 import { KettlefinError } from '../../numerics/index.ts';
@@ -10,6 +10,8 @@ import { answerCycle, sayCycleError } from './cycle.ts';
 import type {
   AssessAnswer,
   AssessRequest,
+  BriefRequest,
+  CompareRequest,
   EngineProblem,
   EngineReply,
   EngineRequest,
@@ -18,8 +20,8 @@ import type {
   WordsOfFinding,
 } from './messages.ts';
 
-/** All requests but that for the formulas, which are loaded on demand. */
-export type ServedRequest = Exclude<EngineRequest, FormulasRequest>;
+/** All requests but those whose answer is loaded on demand. */
+export type ServedRequest = Exclude<EngineRequest, FormulasRequest | CompareRequest | BriefRequest>;
 
 export type Serve = (message: Numbered<ServedRequest>) => EngineReply;
 
@@ -63,11 +65,13 @@ function assess(assessor: Assessor, { text, view }: AssessRequest): Assessed {
       assessment,
       findingWords: assessment.findings.map((finding) => wordsOf(finding, view)),
       cautionWords: assessment.cautions.map((finding) => wordsOf(finding, view)),
+      loopAgainstWords: assessment.loopAgainst.map((each) => sayLoopAgainst(each, assessment.currency, view)),
     },
   };
 }
 
-function problemsOf(outcome: Exclude<AssessOutcome, { ok: true }>, view: UnitView): readonly EngineProblem[] {
+/** What is wrong with a design, in words of the view. */
+export function problemsOf(outcome: Exclude<AssessOutcome, { ok: true }>, view: UnitView): readonly EngineProblem[] {
   if (outcome.kind === 'noSolution') {
     const { code, message } = outcome.error;
     return [{ code, path: undefined, message: sentence(messageInView(message, view)) }];
@@ -81,7 +85,7 @@ function wordsOf(finding: Finding, view: UnitView): WordsOfFinding {
 }
 
 /** Typed errors keep their code and words; anything else is a fault of the program and says so. */
-function problemOf(error: unknown, body: ServedRequest): EngineProblem {
+export function problemOf(error: unknown, body: ServedRequest | CompareRequest | BriefRequest): EngineProblem {
   if (error instanceof KettlefinError) {
     const message =
       body.kind === 'cycle' || body.kind === 'secondCycle'
