@@ -9,6 +9,8 @@ import { NoticeBox } from './frame/notice.tsx';
 import { TopBar } from './frame/top-bar.tsx';
 import { Verdict } from './frame/verdict.tsx';
 import { HeatPath } from './heat-path/heat-path.tsx';
+import { useKeeping } from './keeping/use-keeping.ts';
+import { useLinks } from './links/use-links.ts';
 import {
   addressOf,
   isStation,
@@ -23,12 +25,12 @@ import {
 import type { PaperProps } from './papers/paper.tsx';
 import { type Workbench, WorkbenchContext } from './state/context.tsx';
 import { isFirstDemo } from './state/demos.ts';
-import { fileNameFor, readFileText, saveText } from './state/files.ts';
+import { fileNameFor, readFileText, saveText, useFileDrop } from './state/files.ts';
 import type { Start } from './state/start.ts';
 import type { Keeper } from './state/storage.ts';
 import { useAssessment } from './state/use-assessment.ts';
 import { usePage } from './state/use-page.ts';
-import { reduce, startState } from './state/workbench.ts';
+import { reduce, stateAtStart } from './state/workbench.ts';
 import { type StationProps, StationWithoutAnswer } from './stations/station.tsx';
 import { WhereItSettles } from './stations/where-it-settles.tsx';
 import { saidFindings } from './ui/findings.tsx';
@@ -51,6 +53,7 @@ const Cautions = lazy(() => import('./papers/cautions/cautions.tsx').then((part)
 const Brief = lazy(() => import('./papers/brief/brief.tsx').then((part) => ({ default: part.Brief })));
 const StartMyOwn = lazy(() => import('./stations/start-my-own.tsx').then((part) => ({ default: part.StartMyOwn })));
 const Assumptions = lazy(() => import('./frame/assumptions.tsx').then((part) => ({ default: part.Assumptions })));
+const KeepingNotes = lazy(() => import('./keeping/keeping-notes.tsx').then((part) => ({ default: part.KeepingNotes })));
 
 export interface AppProps {
   readonly engine: EngineClient;
@@ -59,20 +62,16 @@ export interface AppProps {
 }
 
 export function App({ engine, keeper, start }: AppProps): ReactNode {
-  const [state, dispatch] = useReducer(reduce, start, ({ document, view, light, notice }) => ({
-    ...startState(document, view, light),
-    notice,
-  }));
+  const [state, dispatch] = useReducer(reduce, start, stateAtStart);
   const [place, open] = usePage();
   const { page } = place;
   const [dialog, setDialog] = useState<'assumptions' | 'start' | undefined>(undefined);
   const document = state.designs.present;
   const serialised = useMemo(() => serialiseDesign(document), [document]);
-  const { working, cancel } = useAssessment(engine, document, state.view, dispatch);
+  const { working, stopped, cancel, again } = useAssessment(engine, document, state.view, dispatch);
+  const { keeping, theirs, refused } = useKeeping(keeper, start, serialised);
+  const openLink = useLinks(keeper, document, place, dispatch);
 
-  useEffect(() => {
-    dispatch({ type: 'keptOrNot', kept: keeper.write('design', serialised) });
-  }, [keeper, serialised]);
   useEffect(() => {
     keeper.write('view', state.view);
     keeper.write('light', state.light);
@@ -91,21 +90,28 @@ export function App({ engine, keeper, start }: AppProps): ReactNode {
     return { state, dispatch, engine, keeper, document, edit, open };
   }, [state, engine, keeper, document, open]);
 
-  const openText = (text: string, name: string) => {
+  /** False where the text cannot be used. */
+  const openText = (text: string, name: string): boolean => {
     const outcome = parseDesign(text);
-    if (outcome.ok) return dispatch({ type: 'opened', document: outcome.document });
+    if (outcome.ok) {
+      dispatch({ type: 'opened', document: outcome.document });
+      return true;
+    }
     const problems = outcome.problems.map((problem) => ({ path: problem.path, message: sayProblem(problem) }));
     dispatch({ type: 'noticed', notice: { title: `${name} cannot be used. The open design is unchanged.`, problems } });
+    return false;
   };
   const openFile = async (file: File) => {
     const read = await readFileText(file);
-    if (read.ok) return openText(read.text, read.name);
+    if (read.ok) return void openText(read.text, read.name);
     const problems = [{ path: undefined, message: read.message }];
     dispatch({
       type: 'noticed',
       notice: { title: 'The file was not opened. The open design is unchanged.', problems },
     });
   };
+  const isDroppable = useFileDrop((file) => void openFile(file));
+  const saveDesign = () => saveText(serialised, fileNameFor(document.name));
   const { answer } = state;
   const stale = state.answered !== document;
   const isRefused = state.refusal !== undefined && stale && !working;
@@ -130,18 +136,37 @@ export function App({ engine, keeper, start }: AppProps): ReactNode {
           startOwn={() => setDialog('start')}
           openDemo={(demo) => openText(demo.text, demo.name)}
           openFile={(file) => void openFile(file)}
-          saveFile={() => saveText(serialised, fileNameFor(document.name))}
+          saveFile={saveDesign}
+          openText={openText}
+          openLink={openLink}
+          text={serialised}
           view={state.view}
           chooseView={(view) => dispatch({ type: 'viewChosen', view })}
           light={state.light}
           chooseLight={(light) => dispatch({ type: 'lightChosen', light })}
-          kept={state.kept}
+          notKept={
+            theirs !== undefined
+              ? 'here: another tab keeps a different one'
+              : refused.has('design')
+                ? 'by this browser: save it to a file'
+                : undefined
+          }
         />
+        {isDroppable && <p className="drop-note">Drop the design file to open it</p>}
         <div className="page">
           <Caution />
           {isOfTheDesign(place) && isFirstDemo(serialised) && <ExampleNote startOwn={() => setDialog('start')} />}
+          {(theirs !== undefined || refused.size > 0) && (
+            <Suspense>
+              <KeepingNotes keeping={keeping} theirs={theirs} refused={refused} openText={openText} save={saveDesign} />
+            </Suspense>
+          )}
           {state.notice !== undefined && (
-            <NoticeBox notice={state.notice} close={() => dispatch({ type: 'noticeClosed' })} />
+            <NoticeBox
+              notice={state.notice}
+              close={() => dispatch({ type: 'noticeClosed' })}
+              undo={() => dispatch({ type: 'undone' })}
+            />
           )}
           {isRefused && isOfTheDesign(place) && state.refusal !== undefined && (
             <NoticeBox
@@ -175,6 +200,14 @@ export function App({ engine, keeper, start }: AppProps): ReactNode {
                 Working…{' '}
                 <button type="button" className="linkish" onClick={cancel}>
                   Stop
+                </button>
+              </>
+            )}
+            {stopped && (
+              <>
+                Stopped: there is no answer to the design as it stands.{' '}
+                <button type="button" className="linkish" onClick={again}>
+                  Compute it
                 </button>
               </>
             )}

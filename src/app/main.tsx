@@ -11,6 +11,7 @@ import './styles/print.css';
 import startWorker from 'virtual:engine-worker';
 import { createRoot } from 'react-dom/client';
 import { App } from './app.tsx';
+import { addressOf, firstPage, isDesignLink } from './pages.ts';
 import { startFrom } from './state/start.ts';
 import { browserKeeper } from './state/storage.ts';
 import { createEngineClient, type WorkerPort } from './worker/client.ts';
@@ -22,4 +23,17 @@ const engine = createEngineClient(
 const keeper = browserKeeper(() => window.localStorage);
 const root = document.getElementById('root');
 if (root === null) throw new Error('The page has no element to draw the workbench in.');
-createRoot(root).render(<App engine={engine} keeper={keeper} start={startFrom(keeper)} />);
+
+/** The design that the address carries is read before anything is shown, so that no other design flashes up. */
+async function startWorkbench(element: HTMLElement): Promise<void> {
+  const { hash } = location;
+  const link = isDesignLink(hash)
+    ? await import('./links/open-link.ts').then(({ openLink }) => openLink(hash))
+    : undefined;
+  // The address has done its work: a reload must not bring back what has been edited since.
+  if (link !== undefined) history.replaceState(null, '', addressOf({ page: firstPage, part: undefined }));
+  const start = startFrom(keeper, new Date().toISOString(), link);
+  createRoot(element).render(<App engine={engine} keeper={keeper} start={start} />);
+}
+
+void startWorkbench(root);

@@ -45,6 +45,11 @@ export function addressOf({ page, part }: Place): string {
   return part === undefined ? `#${page}` : `#${page}/${encodeURIComponent(part)}`;
 }
 
+/** Whether an address is that of a design, or began as one: see links/design-link.ts. */
+export function isDesignLink(hash: string): boolean {
+  return /^#for-study|(#|&|%26)design(=|%3d)/i.test(hash);
+}
+
 /** An address that was cut short or typed may hold a broken escape. */
 function decodedPart(text: string): string {
   try {

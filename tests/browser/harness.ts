@@ -33,6 +33,8 @@ export interface OpenWorkbench {
 export interface OpeningOptions extends BrowserContextOptions {
   /** What follows the address: '#…' or '?…'. */
   readonly path?: string;
+  /** Runs inside every page of the visitor, before the page's own scripts; must stand for itself. */
+  readonly before?: () => void;
 }
 
 /** Sizes the workbench is looked at in. */
@@ -59,7 +61,7 @@ export function startBrowserForThisFile(): void {
 export async function openPage(address: string, options: OpeningOptions = {}): Promise<OpenWorkbench> {
   if (browser === undefined)
     throw new Error('startBrowserForThisFile() has not been called at the top of this test file');
-  const { path = '', ...contextOptions } = options;
+  const { path = '', before, ...contextOptions } = options;
   const context = await browser.newContext({
     viewport: screens.wide,
     locale: 'en-US',
@@ -85,6 +87,7 @@ export async function openPage(address: string, options: OpeningOptions = {}): P
     complaints.policyViolations.push(words);
   });
   await context.addInitScript(reportViolations);
+  if (before !== undefined) await context.addInitScript(before);
   const anotherPage = async (furtherPath = '') => {
     const page = await context.newPage();
     page.on('console', (message) => {

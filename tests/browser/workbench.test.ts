@@ -298,7 +298,7 @@ describe('files', () => {
     await page.reload();
     await page.waitForSelector('.verdict-sentence');
     expect(await page.locator('.notice').textContent()).toContain('set aside');
-    expect(await page.evaluate(() => localStorage.getItem('kettlefin.design-set-aside'))).toContain('formatVersion');
+    expect(await page.evaluate(() => localStorage.getItem('kettlefin.set-aside'))).toContain('formatVersion');
     await page.addInitScript(() => {
       Object.defineProperty(window, 'localStorage', {
         get: () => {

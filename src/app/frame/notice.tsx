@@ -1,11 +1,20 @@
-// Something the person should read: a file that cannot be used, a design the engine has no answer for.
+// Something the person should read, and what can be done about it at once: a file that cannot be used, a design that came
+// with a link, a design the engine has no answer for.
 
 import type { ReactNode } from 'react';
-import type { Notice } from '../state/workbench.ts';
+import { saveText } from '../state/files.ts';
+import type { Notice, NoticeOffer } from '../state/workbench.ts';
 
-export function NoticeBox({ notice, close }: { notice: Notice; close?: () => void }): ReactNode {
+export interface NoticeBoxProps {
+  readonly notice: Notice;
+  readonly close?: () => void;
+  readonly undo?: () => void;
+}
+
+export function NoticeBox({ notice, close, undo }: NoticeBoxProps): ReactNode {
+  const isFault = notice.tone === undefined;
   return (
-    <div className="notice notice-stop" role="alert">
+    <div className={isFault ? 'notice notice-stop' : 'notice'} role={isFault ? 'alert' : 'status'}>
       <div>
         <p>
           <strong>{notice.title}</strong>
@@ -16,11 +25,23 @@ export function NoticeBox({ notice, close }: { notice: Notice; close?: () => voi
           ))}
         </ul>
       </div>
-      {close !== undefined && (
-        <button type="button" className="plain" onClick={close}>
-          Close
-        </button>
-      )}
+      <div className="notice-tools">
+        {notice.offers?.map((offer) => (
+          <button key={offer.kind} type="button" className="solid" onClick={() => take(offer, undo)}>
+            {offer.kind === 'undo' ? 'Go back to what was open' : 'Save its text to a file'}
+          </button>
+        ))}
+        {close !== undefined && (
+          <button type="button" className="plain" onClick={close}>
+            Close
+          </button>
+        )}
+      </div>
     </div>
   );
+}
+
+function take(offer: NoticeOffer, undo: (() => void) | undefined): void {
+  if (offer.kind === 'undo') undo?.();
+  else saveText(offer.text, offer.name);
 }

@@ -1,6 +1,6 @@
 // The top bar: name, the design, undo and redo, designs and files, units and light.
 
-import { type ReactNode, useEffect, useRef, useState } from 'react';
+import { lazy, type ReactNode, Suspense, useEffect, useRef, useState } from 'react';
 import type { Standing } from '../../assess/index.ts';
 import { fieldRecord } from '../../design/index.ts';
 import type { UnitView } from '../../quantities/index.ts';
@@ -27,11 +27,16 @@ export interface TopBarProps {
   readonly openDemo: (demo: Demo) => void;
   readonly openFile: (file: File) => void;
   readonly saveFile: () => void;
+  readonly openText: (text: string, name: string) => void;
+  readonly openLink: (link: string) => void;
+  /** Of the open design. */
+  readonly text: string;
   readonly view: UnitView;
   readonly chooseView: (view: UnitView) => void;
   readonly light: LightChoice;
   readonly chooseLight: (light: LightChoice) => void;
-  readonly kept: boolean;
+  /** Why the open design is not kept in this browser, after "not kept"; undefined where it is. */
+  readonly notKept: string | undefined;
 }
 
 export function TopBar(props: TopBarProps): ReactNode {
@@ -43,7 +48,7 @@ export function TopBar(props: TopBarProps): ReactNode {
         </h1>
         <p className="design-name" title={props.designName}>
           {props.designName}
-          {!props.kept && ' · not kept by this browser: save it to a file'}
+          {props.notKept !== undefined && ` · not kept ${props.notKept}`}
         </p>
         {(props.isRefused || props.standing !== undefined) && (
           <p className="top-standing">
@@ -95,14 +100,25 @@ export function TopBar(props: TopBarProps): ReactNode {
   );
 }
 
+// Not needed before the menu is opened.
+const LinkTools = lazy(() => import('../links/link-tools.tsx').then((part) => ({ default: part.LinkTools })));
+const SetAsideList = lazy(() =>
+  import('../keeping/set-aside-list.tsx').then((part) => ({ default: part.SetAsideList })),
+);
+
 /** The design's own name and note. */
 const nameFields = ['name', 'note'].flatMap((path) => fieldRecord(path) ?? []);
 
 function DesignMenu(props: TopBarProps): ReactNode {
   const [demos, setDemos] = useState<readonly Demo[]>([firstDemo]);
   const file = useRef<HTMLInputElement>(null);
+  const [times, setTimes] = useState(0);
+  const opened = () => {
+    void loadDemos().then(setDemos);
+    setTimes(times + 1);
+  };
   return (
-    <Menu label="Designs" opened={() => void loadDemos().then(setDemos)}>
+    <Menu label="Designs" opened={opened}>
       {(close) => (
         <>
           <div className="tools">
@@ -134,6 +150,19 @@ function DesignMenu(props: TopBarProps): ReactNode {
               Save to a file
             </button>
           </div>
+          {times > 0 && (
+            <Suspense>
+              <LinkTools
+                key={`links ${times}`}
+                text={props.text}
+                openLink={(link) => {
+                  close();
+                  props.openLink(link);
+                }}
+              />
+              <SetAsideList key={`set aside ${times}`} openText={props.openText} close={close} />
+            </Suspense>
+          )}
           <div>
             <h2>Open an invented example</h2>
             <ul className="menu-list">
@@ -159,9 +188,9 @@ function DesignMenu(props: TopBarProps): ReactNode {
             ))}
           </div>
           <p className="quiet">
-            {props.kept
+            {props.notKept === undefined
               ? 'The open design is also kept in this browser, and nowhere else.'
-              : 'This browser does not keep the design: save it to a file.'}
+              : `The open design is not kept ${props.notKept}.`}
           </p>
         </>
       )}

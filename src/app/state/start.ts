@@ -1,32 +1,83 @@
-// What the page opens with: the design kept from the last visit, or the first invented example.
+// What the page opens with: the design of the link it was opened by, the design kept from the last visit, or the first
+// invented example. What gives way to another is set aside.
 
-import { type DesignDocument, parseDesign, sayProblem } from '../../design/index.ts';
+import { type DesignDocument, parseDesign, sayProblem, serialiseDesign } from '../../design/index.ts';
 import type { UnitView } from '../../quantities/index.ts';
+import { setAside } from '../keeping/set-aside.ts';
+import type { OpenedLink } from '../links/open-link.ts';
 import type { LightChoice } from '../ui/light.tsx';
-import { firstDemo } from './demos.ts';
+import { firstDemo, isFirstDemo } from './demos.ts';
 import type { Keeper } from './storage.ts';
 import type { Notice } from './workbench.ts';
 
 export interface Start {
   readonly document: DesignDocument;
+  /** What would have been open without the link; one step back. */
+  readonly before: DesignDocument | undefined;
   readonly view: UnitView;
   readonly light: LightChoice;
   readonly notice: Notice | undefined;
+  /** The text that the browser keeps, as it was found. */
+  readonly kept: string | undefined;
+  /** The kept text could not be set aside: nothing takes its place before the design is changed. */
+  readonly holdsKept: boolean;
 }
 
-export function startFrom(keeper: Keeper): Start {
+type Found = Pick<Start, 'document' | 'notice' | 'kept' | 'holdsKept'>;
+
+/**
+ * @param keeper  what the browser keeps
+ * @param now     date and time, ISO 8601
+ * @param link    what came of the link that the page was opened by, where there was one
+ */
+export function startFrom(keeper: Keeper, now: string, link?: OpenedLink): Start {
   const view = keeper.read('view') === 'us' ? 'us' : 'metric';
-  const kept = keeper.read('light');
-  const light = kept === 'light' || kept === 'dark' ? kept : 'system';
-  const text = keeper.read('design');
-  if (text === undefined) return { document: exampleDocument(), view, light, notice: undefined };
-  const outcome = parseDesign(text);
-  if (outcome.ok) return { document: outcome.document, view, light, notice: undefined };
-  // Kept text that no longer reads is set aside under another key, not thrown away, before the example takes its place.
-  keeper.write('design-set-aside', text);
+  const light = keeper.read('light');
+  const shown = { view, light: light === 'light' || light === 'dark' ? light : 'system' } as const;
+  const found = keptOrExample(keeper, now);
+  if (link === undefined) return { ...found, ...shown, before: undefined };
+  if (!link.ok) return { ...found, ...shown, before: undefined, notice: together(link.notice, found.notice) };
+  const notice = together(noticeOfLinked(keeper, found.document, link.document, now), found.notice);
+  return { ...found, ...shown, document: link.document, before: found.document, notice };
+}
+
+/** Two things to be read at once. */
+function together(notice: Notice, other: Notice | undefined): Notice {
+  if (other === undefined) return notice;
+  return {
+    ...notice,
+    problems: [...notice.problems, { path: undefined, message: other.title }],
+    offers: [...(notice.offers ?? []), ...(other.offers ?? [])],
+  };
+}
+
+/** Says that a link's design is open, and sets aside the one before unless it is an example or the same. */
+export function noticeOfLinked(keeper: Keeper, before: DesignDocument, linked: DesignDocument, now: string): Notice {
+  const text = serialiseDesign(before);
+  const isOwn = !isFirstDemo(text) && text !== serialiseDesign(linked);
+  const isAside = isOwn && setAside(keeper, { why: 'link', at: now, text });
+  const where = isAside ? 'one step back, and is set aside under Designs' : 'one step back';
+  return {
+    tone: 'note',
+    title: `The design that came with the link is open: ${linked.name}`,
+    problems: [{ path: undefined, message: `What was open before, ${before.name}, is ${where}.` }],
+    offers: [{ kind: 'undo' }],
+  };
+}
+
+function keptOrExample(keeper: Keeper, now: string): Found {
+  const kept = keeper.read('design');
+  if (kept === undefined) return { document: exampleDocument(), notice: undefined, kept, holdsKept: false };
+  const outcome = parseDesign(kept);
+  if (outcome.ok) return { document: outcome.document, notice: undefined, kept, holdsKept: false };
+  const isAside = setAside(keeper, { why: 'unreadable', at: now, text: kept });
   const problems = outcome.problems.map((problem) => ({ path: problem.path, message: sayProblem(problem) }));
-  const title = 'The design kept in this browser cannot be read. It was set aside; an example is open instead.';
-  return { document: exampleDocument(), view, light, notice: { title, problems } };
+  const where = isAside
+    ? 'It was set aside and is found under Designs.'
+    : 'It could not be set aside: save it to a file, for the first change takes its place.';
+  const title = `The design kept in this browser cannot be read. ${where}`;
+  const offers = [{ kind: 'saveText', text: kept, name: 'kept-design.json' }] as const;
+  return { document: exampleDocument(), notice: { title, problems, offers }, kept, holdsKept: !isAside };
 }
 
 function exampleDocument(): DesignDocument {

@@ -1,4 +1,5 @@
-// Keeps the answer in step with the design: asks the engine at every change, tells when it takes long.
+// Keeps the answer in step with the design: asks the engine at every change, tells when it takes long, and when it was
+// stopped.
 
 import { type Dispatch, useCallback, useEffect, useState } from 'react';
 import { type DesignDocument, serialiseDesign } from '../../design/index.ts';
@@ -11,7 +12,11 @@ const noticeable = 150;
 
 export interface AssessmentWork {
   readonly working: boolean;
+  /** The person stopped it, and the design has no answer yet. */
+  readonly stopped: boolean;
   readonly cancel: () => void;
+  /** Asks once more after a stop. */
+  readonly again: () => void;
 }
 
 export function useAssessment(
@@ -21,8 +26,12 @@ export function useAssessment(
   dispatch: Dispatch<WorkbenchAction>,
 ): AssessmentWork {
   const [working, setWorking] = useState(false);
+  const [stopped, setStopped] = useState(false);
+  const [asked, setAsked] = useState(0);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: asking again is a reason of its own
   useEffect(() => {
     let dropped = false;
+    setStopped(false);
     const slow = setTimeout(() => setWorking(true), noticeable);
     void engine.ask({ kind: 'assess', text: serialiseDesign(document), view }).then((outcome) => {
       clearTimeout(slow);
@@ -35,10 +44,12 @@ export function useAssessment(
       dropped = true;
       clearTimeout(slow);
     };
-  }, [engine, document, view, dispatch]);
+  }, [engine, document, view, dispatch, asked]);
   const cancel = useCallback(() => {
     engine.cancel();
     setWorking(false);
+    setStopped(true);
   }, [engine]);
-  return { working, cancel };
+  const again = useCallback(() => setAsked((count) => count + 1), []);
+  return { working, stopped, cancel, again };
 }

@@ -6,12 +6,21 @@ import type { UnitView } from '../../quantities/index.ts';
 import type { LightChoice } from '../ui/light.tsx';
 import type { AssessAnswer, EngineProblem } from '../worker/messages.ts';
 import { advance, endEdit, type History, redo, startHistory, undo } from './history.ts';
+import type { Start } from './start.ts';
 
 /** Something the person should read; the design is untouched by it. */
 export interface Notice {
+  /** Without one it tells of a fault. */
+  readonly tone?: 'note';
   readonly title: string;
   readonly problems: readonly { readonly path: string | undefined; readonly message: string }[];
+  readonly offers?: readonly NoticeOffer[];
 }
+
+/** What can be done at once about a notice. */
+export type NoticeOffer =
+  | { readonly kind: 'undo' }
+  | { readonly kind: 'saveText'; readonly text: string; readonly name: string };
 
 export interface WorkbenchState {
   readonly designs: History<DesignDocument>;
@@ -25,8 +34,6 @@ export interface WorkbenchState {
   readonly notice: Notice | undefined;
   readonly view: UnitView;
   readonly light: LightChoice;
-  /** False once the browser has refused to keep the design. */
-  readonly kept: boolean;
 }
 
 export type WorkbenchAction =
@@ -40,8 +47,7 @@ export type WorkbenchAction =
   | { readonly type: 'noticed'; readonly notice: Notice }
   | { readonly type: 'noticeClosed' }
   | { readonly type: 'viewChosen'; readonly view: UnitView }
-  | { readonly type: 'lightChosen'; readonly light: LightChoice }
-  | { readonly type: 'keptOrNot'; readonly kept: boolean };
+  | { readonly type: 'lightChosen'; readonly light: LightChoice };
 
 export function startState(document: DesignDocument, view: UnitView, light: LightChoice): WorkbenchState {
   return {
@@ -53,8 +59,13 @@ export function startState(document: DesignDocument, view: UnitView, light: Ligh
     notice: undefined,
     view,
     light,
-    kept: true,
   };
+}
+
+/** One step back from a design that came with a link is what would have been open without it. */
+export function stateAtStart({ document, before, view, light, notice }: Start): WorkbenchState {
+  const first = startState(before ?? document, view, light);
+  return { ...(before === undefined ? first : reduce(first, { type: 'opened', document })), notice };
 }
 
 export function reduce(state: WorkbenchState, action: WorkbenchAction): WorkbenchState {
@@ -71,9 +82,9 @@ export function reduce(state: WorkbenchState, action: WorkbenchAction): Workbenc
     case 'editEnded':
       return { ...state, designs: endEdit(state.designs) };
     case 'undone':
-      return { ...state, designs: undo(state.designs), answerIsOfAnother: true };
+      return { ...state, designs: undo(state.designs), notice: undefined, answerIsOfAnother: true };
     case 'redone':
-      return { ...state, designs: redo(state.designs), answerIsOfAnother: true };
+      return { ...state, designs: redo(state.designs), notice: undefined, answerIsOfAnother: true };
     case 'answered':
       if (action.document !== state.designs.present) return state;
       return {
@@ -97,7 +108,5 @@ export function reduce(state: WorkbenchState, action: WorkbenchAction): Workbenc
       return { ...state, view: action.view };
     case 'lightChosen':
       return { ...state, light: action.light };
-    case 'keptOrNot':
-      return state.kept === action.kept ? state : { ...state, kept: action.kept };
   }
 }
