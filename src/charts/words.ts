@@ -42,7 +42,10 @@ export function wordsOnChart(chart: ChartSpecification, plot: DrawnPlot, measure
   });
   const notes = chart.notes.map((note) => noteWords(note, spot(note.x, note.y), plot.fontSize + 0.5, measure));
   const loop = chart.series.filter((series) => !series.silent && series.kind === 'line');
-  const edges = chart.series.filter((series) => series.silent && series.ink === 'neutral');
+  // A line that bears its own name is no edge: its words stand on it.
+  const edges = chart.series.filter(
+    (series) => series.silent && series.ink === 'neutral' && series.written === undefined,
+  );
   const lineOf = (series: ChartSeries) => series.x.map((x, index) => spot(x, series.y[index] ?? 0));
   const loopAndStates: Box[] = [
     ...notes,

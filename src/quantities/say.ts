@@ -50,6 +50,18 @@ export function sayBand(band: Band, quantity: QuantityName, view: UnitView, cont
   return `about ${said.complete(said.likely)} (${said.low} to ${said.high})`;
 }
 
+/** Likely value and range as two texts: "350 W" over "310 to 420 W"; no range where the ends are not told apart. */
+export function sayBandParts(
+  band: Band,
+  quantity: QuantityName,
+  view: UnitView,
+  context: QuantityContext = {},
+): { readonly likely: string; readonly range: string | undefined } {
+  const said = bandParts(band, quantity, view, context);
+  const likely = said.complete(said.likely);
+  return { likely, range: said.low === said.high ? undefined : sayRange(band, quantity, view, context) };
+}
+
 /** "310 to 420 W". */
 export function sayRange(band: Band, quantity: QuantityName, view: UnitView, context: QuantityContext = {}): string {
   const said = bandParts(band, quantity, view, context);

@@ -5,8 +5,8 @@ import {
   type QuantityName,
   quantityUnit,
   sayBand,
+  sayBandParts,
   sayQuantity,
-  sayRange,
   toView,
   type UnitView,
 } from '../../quantities/index.ts';
@@ -36,11 +36,7 @@ export function sayParts(
   view: UnitView,
   currency?: string,
 ): { readonly likely: string; readonly range: string | undefined } {
-  const context = currency === undefined ? {} : { currency };
-  const whole = sayBand(band, quantity, view, context);
-  const parts = /^about (.*) \((.*)\)$/.exec(whole);
-  if (parts === null) return { likely: whole, range: undefined };
-  return { likely: parts[1] ?? whole, range: sayRange(band, quantity, view, context) };
+  return sayBandParts(band, quantity, view, currency === undefined ? {} : { currency });
 }
 
 /** Labels of results are written as inside a sentence; this is for where one begins. */

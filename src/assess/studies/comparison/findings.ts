@@ -1,0 +1,64 @@
+// What the rules of caution say of a design with another fluid in it. On the fluid its compressor was made for everything
+// of the assessment counts, with its ranges: whether figures of a charge are withheld hangs on it. Any other fluid is stopped
+// in any case; there the rules are asked at likely values.
+
+import {
+  cautionFluid,
+  findCautions,
+  flammableFluidInUnsuitableEquipment,
+  notForThisMachine,
+} from '../../../cautions/index.ts';
+import type { DesignDocument, RefrigerantName } from '../../../design/index.ts';
+import { catalogueEntry } from '../../../matter/refrigerants/index.ts';
+import { KettlefinError } from '../../../numerics/index.ts';
+import type { Finding } from '../../../quantities/index.ts';
+import { assessDesign } from '../../assess.ts';
+import { cautionFacts } from '../../caution-facts.ts';
+import { StageRunner } from '../../stage.ts';
+import { type StageResults, stages } from '../../stages/index.ts';
+import { onFluid, type Subject } from './subject.ts';
+import { comparedStages } from './values.ts';
+
+/** All findings about the design with this fluid in it. Rules about a charge count only where it is this fluid's. */
+export function findingsFor(subject: Subject, fluid: string): readonly Finding[] {
+  const { design, charge } = subject;
+  const found =
+    fluid === design.machine.compressor.madeFor ? assessedFindings(subject, fluid) : likelyFindings(subject, fluid);
+  return found.filter(({ facts }) => charge.fluid === fluid || facts.chargeHigh === undefined);
+}
+
+function assessedFindings(subject: Subject, fluid: string): readonly Finding[] {
+  const { document } = subject;
+  const onIt: DesignDocument = {
+    ...document,
+    machine: { ...document.machine, refrigerant: fluid as RefrigerantName },
+  };
+  const outcome = assessDesign(onIt, 'metric');
+  return outcome.ok
+    ? [...outcome.assessment.findings, ...outcome.assessment.cautions]
+    : findingsOfTheFluid(subject, fluid);
+}
+
+function likelyFindings(subject: Subject, fluid: string): readonly Finding[] {
+  const design = onFluid(subject.design, fluid);
+  const months = ['monthLoads', 'monthOperating'];
+  const needed = stages.filter(({ name }) => [...comparedStages, ...months].includes(name));
+  try {
+    const results = new StageRunner<StageResults>(needed).run(design);
+    return findCautions(cautionFacts(design, results, subject.resolution.design));
+  } catch (error) {
+    if (!(error instanceof KettlefinError)) throw error;
+    return findingsOfTheFluid(subject, fluid);
+  }
+}
+
+/** Without a loop the rules about the fluid itself still hold. */
+function findingsOfTheFluid({ design: { machine, place } }: Subject, fluid: string): readonly Finding[] {
+  const facts = {
+    fluid: cautionFluid(catalogueEntry(fluid)),
+    madeFor: cautionFluid(catalogueEntry(machine.compressor.madeFor)),
+    forFlammables: machine.forFlammables,
+    region: place.region,
+  };
+  return [flammableFluidInUnsuitableEquipment, notForThisMachine].flatMap((rule) => rule(facts) ?? []);
+}

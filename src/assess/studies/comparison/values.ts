@@ -1,0 +1,245 @@
+// The numbers of a comparison in a machine: which rows a basis has, what each is read from, and under which name its step
+// stands in the working.
+
+import {
+  displacementForHeat,
+  enthalpyDifference,
+  gaugePressureOf,
+  type OperatingPoint,
+  powerAtDisplacement,
+  temperatureLift,
+  volumetricHeatingCapacity,
+} from '../../../loop/index.ts';
+import { type QuantityName, type WorkingStep, workingStep } from '../../../quantities/index.ts';
+import type { StageResults } from '../../stages/index.ts';
+import { requiredRunning } from '../../values.ts';
+import type { ComparisonRow, MachineBasis, RowGroup } from './comparison.ts';
+
+/** What one run gives: the stages on the column's fluid, and the loop on the design's own fluid where heat is matched. */
+export interface ComparedRun {
+  readonly results: ComparedStages;
+  readonly own: OperatingPoint | undefined;
+}
+
+/** The stages that a comparison reads, in their order. */
+export const comparedStages = ['surroundings', 'tank', 'compressor', 'operating', 'hardware', 'plant'] as const;
+
+export type ComparedStages = Pick<StageResults, (typeof comparedStages)[number]>;
+
+/** A row and where its number comes from. */
+export interface ComparedValue extends ComparisonRow {
+  /** Name of its step in the working. */
+  readonly result: string;
+  readonly read: (run: ComparedRun) => number;
+}
+
+const atmosphere = 'surroundings.atmosphericPressure';
+
+const ofTheLoop: readonly ComparedValue[] = [
+  row('pressures', 'evaporatingTemperature', 'evaporating', 'temperature', ({ results }) => {
+    return results.operating.evaporating.temperature;
+  }),
+  row('pressures', 'evaporatingPressure', 'evaporating pressure, absolute', 'pressure', ({ results }) => {
+    return results.operating.evaporating.pressure;
+  }),
+  row('pressures', 'evaporatingGaugePressure', 'evaporating pressure, gauge', 'gaugePressure', ({ results }) =>
+    gaugePressureOf(results.operating.evaporating.pressure, results.surroundings.atmosphericPressure),
+  ),
+  row('pressures', 'condensingTemperature', 'condensing', 'temperature', ({ results }) => {
+    return results.operating.condensing.temperature;
+  }),
+  row('pressures', 'condensingPressure', 'condensing pressure, absolute', 'pressure', ({ results }) => {
+    return results.operating.condensing.pressure;
+  }),
+  row('pressures', 'condensingGaugePressure', 'condensing pressure, gauge', 'gaugePressure', ({ results }) =>
+    gaugePressureOf(results.operating.condensing.pressure, results.surroundings.atmosphericPressure),
+  ),
+  row('lift', 'temperatureLift', 'temperature lift', 'temperatureDifference', ({ results }) =>
+    temperatureLift(results.operating.condensing.temperature, results.operating.evaporating.temperature),
+  ),
+  {
+    ...row('lift', 'pressureRatio', 'pressure ratio', 'ratio', ({ results }) => results.operating.pressureRatio),
+    result: 'operating.compressor.pressureRatio',
+  },
+  row('lift', 'dischargeTemperature', 'discharge gas', 'temperature', ({ results }) => {
+    return results.operating.dischargeTemperature;
+  }),
+];
+
+const compressorCop = row('heat', 'compressorCop', 'COP of the compressor', 'ratio', ({ results }) => {
+  return results.operating.compressorCop;
+});
+
+const perVolume = row(
+  'heat',
+  'volumetricHeatingCapacity',
+  'heat per volume of gas drawn in',
+  'volumetricCapacity',
+  ({ results }) => capacityPerVolume(results.operating),
+);
+
+const withThisDisplacement: readonly ComparedValue[] = [
+  {
+    ...row('heat', 'heat', 'heat out of the condenser', 'power', ({ results }) => results.operating.heatDelivered),
+    result: 'operating.heatDelivered',
+  },
+  {
+    ...row('heat', 'power', 'electricity of the compressor', 'electricPower', ({ results }) => {
+      return results.operating.compressorPower;
+    }),
+    result: 'operating.compressor.power',
+  },
+];
+
+const withDisplacementNeeded: readonly ComparedValue[] = [
+  // Every fluid is brought to the heat of the design's own.
+  {
+    ...row('heat', 'heat', 'heat out of the condenser', 'power', (run) => ownLoop(run).heatDelivered),
+    result: 'own.heatDelivered',
+  },
+  {
+    ...row('heat', 'displacementNeeded', 'displacement needed for it', 'displacement', displacementNeeded),
+    result: 'scaled.displacement',
+  },
+  {
+    ...row('heat', 'power', 'electricity of the compressor', 'electricPower', (run) => {
+      const { compressorPower } = run.results.operating;
+      return powerAtDisplacement(compressorPower, run.results.compressor.model.displacement, displacementNeeded(run));
+    }),
+    result: 'scaled.power',
+  },
+];
+
+const ofThePlant: readonly ComparedValue[] = [
+  {
+    ...row('heat', 'heatReachingWater', 'heat to the water', 'power', ({ results }) =>
+      requiredRunning(results.plant.heatReachingWaterRunning),
+    ),
+    result: 'plant.heatReachingWater',
+  },
+  {
+    ...row('heat', 'systemPower', 'electricity, all of it', 'electricPower', ({ results }) =>
+      requiredRunning(results.plant.systemPowerRunning),
+    ),
+    result: 'plant.systemPower',
+  },
+  {
+    ...row('heat', 'systemCop', 'COP of the system', 'ratio', ({ results }) =>
+      requiredRunning(results.plant.systemCop),
+    ),
+    result: 'plant.systemCop',
+  },
+];
+
+const byBasis: Readonly<Record<MachineBasis, readonly ComparedValue[]>> = {
+  sameDome: [...ofTheLoop, ...withThisDisplacement, compressorCop, perVolume],
+  sameHeat: [...ofTheLoop, ...withDisplacementNeeded, compressorCop, perVolume],
+  sameParts: [...ofTheLoop, ...withThisDisplacement, compressorCop, ...ofThePlant, perVolume],
+};
+
+/** The rows of numbers of a basis, in the order they are shown. */
+export function comparedValues(basis: MachineBasis): readonly ComparedValue[] {
+  return byBasis[basis];
+}
+
+/** Rows of which a difference between two fluids is told; temperatures are what the bases hold. */
+const toldApart = [
+  'evaporatingPressure',
+  'condensingPressure',
+  'pressureRatio',
+  'dischargeTemperature',
+  'heat',
+  'displacementNeeded',
+  'power',
+  'compressorCop',
+  'volumetricHeatingCapacity',
+];
+
+/** Whether the row's difference between two fluids is told on that basis: not what the basis itself makes equal. */
+export function isToldApart(basis: MachineBasis, name: string): boolean {
+  return toldApart.includes(name) && !(basis === 'sameHeat' && name === 'heat');
+}
+
+/** The steps that follow the loop's own: lift, gauge pressures, heat per volume, and what heat of another size needs. */
+export function comparedSteps(basis: MachineBasis, { results, own }: ComparedRun): readonly WorkingStep[] {
+  const { operating, compressor, surroundings } = results;
+  const { evaporating, condensing, points } = operating;
+  const [inlet, , outlet, liquid] = points;
+  const perMass = enthalpyDifference(outlet.enthalpy, liquid.enthalpy);
+  const gauge = (name: string, side: string, pressure: number) =>
+    workingStep(
+      `operating.${name}`,
+      'loop.gaugePressure',
+      gaugePressureOf(pressure, surroundings.atmosphericPressure),
+      {
+        p: [pressure, `operating.${side}`],
+        p_atm: [surroundings.atmosphericPressure, atmosphere],
+      },
+    );
+  const steps = [
+    workingStep(
+      'operating.temperatureLift',
+      'loop.temperatureLift',
+      temperatureLift(condensing.temperature, evaporating.temperature),
+      {
+        T_c: [condensing.temperature, 'operating.condensingTemperature'],
+        T_e: [evaporating.temperature, 'operating.evaporatingTemperature'],
+      },
+    ),
+    gauge('evaporatingGaugePressure', 'evaporatingPressure', evaporating.pressure),
+    gauge('condensingGaugePressure', 'condensingPressure', condensing.pressure),
+    workingStep('operating.heatDeliveredPerMass', 'loop.heatDeliveredPerMass', perMass, {
+      h_2: [outlet.enthalpy, 'operating.compressor.dischargeEnthalpy'],
+      h_3: [liquid.enthalpy, `operating.points.${liquid.name}.enthalpy`],
+    }),
+    workingStep('operating.volumetricHeatingCapacity', 'loop.volumetricHeatingCapacity', capacityPerVolume(operating), {
+      q_H: [perMass, 'operating.heatDeliveredPerMass'],
+      rho_1: [inlet.density, `operating.points.${inlet.name}.density`],
+    }),
+  ];
+  if (basis !== 'sameHeat' || own === undefined) return steps;
+  const { displacement } = compressor.model;
+  const needed = displacementNeeded({ results, own });
+  return [
+    ...steps,
+    workingStep('scaled.displacement', 'loop.displacementForHeat', needed, {
+      V_d: [displacement, 'machine.compressor.displacement'],
+      Q_w: [own.heatDelivered, 'own.heatDelivered'],
+      Q: [operating.heatDelivered, 'operating.heatDelivered'],
+    }),
+    workingStep(
+      'scaled.power',
+      'loop.powerAtDisplacement',
+      powerAtDisplacement(operating.compressorPower, displacement, needed),
+      {
+        W: [operating.compressorPower, 'operating.compressor.power'],
+        V: [needed, 'scaled.displacement'],
+        V_d: [displacement, 'machine.compressor.displacement'],
+      },
+    ),
+  ];
+}
+
+function capacityPerVolume({ points: [inlet, , outlet, liquid] }: OperatingPoint): number {
+  return volumetricHeatingCapacity(enthalpyDifference(outlet.enthalpy, liquid.enthalpy), inlet.density);
+}
+
+function displacementNeeded(run: ComparedRun): number {
+  const { operating, compressor } = run.results;
+  return displacementForHeat(compressor.model.displacement, operating.heatDelivered, ownLoop(run).heatDelivered);
+}
+
+function ownLoop({ own }: ComparedRun): OperatingPoint {
+  if (own === undefined) throw new Error('the loop on the design’s own fluid was not computed');
+  return own;
+}
+
+function row(
+  group: RowGroup,
+  name: string,
+  label: string,
+  quantity: QuantityName,
+  read: ComparedValue['read'],
+): ComparedValue {
+  return { name, label, quantity, group, result: `operating.${name}`, read };
+}

@@ -1,0 +1,50 @@
+// The working of one column: the loop on its fluid, the plant where the whole machine is compared, the loop on the design's
+// own fluid where heat is matched, and the numbers made for the comparison.
+
+import type { OperatingPoint } from '../../../loop/index.ts';
+import type { WorkingStep } from '../../../quantities/index.ts';
+import type { StagedDesign } from '../../stages/engine-assumptions.ts';
+import type { StageResults } from '../../stages/index.ts';
+import { operatingSteps, plantSteps, ratingSteps, spellSource } from '../../working/machine.ts';
+import { placeSteps } from '../../working/tank.ts';
+import type { MachineBasis } from './comparison.ts';
+import { type ComparedRun, comparedSteps } from './values.ts';
+
+/** What the comparison was asked. */
+interface Asked {
+  readonly basis: MachineBasis;
+  /** Present where both dew temperatures were given. */
+  readonly levels: object | undefined;
+}
+
+/**
+ * Steps behind the numbers of one column, likely values.
+ * @param design     with the column's fluid in it
+ * @param ownDesign  with its own fluid
+ * @param run        what was computed
+ * @param asked      basis and levels
+ */
+export function machineWorkings(
+  design: StagedDesign,
+  ownDesign: StagedDesign,
+  run: ComparedRun,
+  asked: Asked,
+): readonly WorkingStep[] {
+  const results = run.results as StageResults;
+  const source = spellSource(design, results);
+  const loop = (of: StagedDesign, point: OperatingPoint, prefix: string) =>
+    operatingSteps(of, results, point, source, prefix).filter(({ formula }) => !isGiven(formula, asked));
+  return [
+    ...placeSteps(design, results),
+    ...ratingSteps(design, results),
+    ...loop(design, results.operating, 'operating'),
+    ...(asked.basis === 'sameParts' ? plantSteps(design, results) : []),
+    ...(run.own === undefined ? [] : loop(ownDesign, run.own, 'own')),
+    ...comparedSteps(asked.basis, run),
+  ];
+}
+
+/** Dew temperatures that were given have no step: source, water and approaches did not make them. */
+function isGiven(formula: string, { levels }: Asked): boolean {
+  return levels !== undefined && ['loop.evaporatingTemperature', 'loop.condensingTemperature'].includes(formula);
+}
