@@ -1,7 +1,10 @@
-// How far the operating point at the coldest spell is from each limit of the machine, the nearest first.
+// How far the operating point at the coldest spell is from each limit of the machine, the nearest first, and the working
+// of it.
 
 import type { MachineLimits } from '../cautions/index.ts';
 import type { OperatingPoint } from '../loop/index.ts';
+import { distanceAbove, distanceBelow } from '../parts/compressor/index.ts';
+import { type WorkingStep, workingStep } from '../quantities/index.ts';
 import type { LimitMargin } from './assessment.ts';
 
 /**
@@ -30,11 +33,11 @@ export function limitMargins(operating: OperatingPoint, limits: MachineLimits): 
 }
 
 function below(limit: string, label: string, value: number, bound: number): LimitMargin {
-  return margin(limit, label, value, bound, bound - value);
+  return margin(limit, label, value, bound, distanceBelow(value, bound));
 }
 
 function above(limit: string, label: string, value: number, bound: number): LimitMargin {
-  return margin(limit, label, value, bound, value - bound);
+  return margin(limit, label, value, bound, distanceAbove(value, bound));
 }
 
 function margin(limit: string, label: string, value: number, bound: number, distance: number): LimitMargin {
@@ -43,4 +46,25 @@ function margin(limit: string, label: string, value: number, bound: number, dist
 
 function inSpreads({ quantity, margin: distance }: LimitMargin): number {
   return distance / (quantity === 'ratio' ? 2 : 10);
+}
+
+/** Which step gives the value that a limit holds. */
+export const limitedResults: Readonly<Record<string, string>> = {
+  evaporatingHighest: 'operating.evaporatingTemperature',
+  evaporatingLowest: 'operating.evaporatingTemperature',
+  condensingContinuous: 'operating.condensingTemperature',
+  dischargeHighest: 'operating.dischargeTemperature',
+  pressureRatioHighest: 'operating.compressor.pressureRatio',
+};
+
+/** Steps `operating.limits.<limit>`; the limits follow from what the machine was made for, the design path `application`. */
+export function limitSteps(margins: readonly LimitMargin[], application: string): readonly WorkingStep[] {
+  return margins.map(({ limit, quantity, value, bound, margin: distance }) => {
+    const ofTemperature = limit === 'evaporatingLowest' ? 'compressor.temperatureAbove' : 'compressor.temperatureBelow';
+    const formula = quantity === 'ratio' ? 'compressor.ratioBelow' : ofTemperature;
+    return workingStep(`operating.limits.${limit}`, formula, distance, {
+      y: [value, limitedResults[limit]],
+      y_limit: [bound, application],
+    });
+  });
 }

@@ -2,6 +2,8 @@
 // paths and to one another, and checked against the formula records by the tests.
 
 import type { WorkingStep } from '../quantities/index.ts';
+import { machineLimits } from './caution-facts.ts';
+import { limitMargins, limitSteps } from './limits.ts';
 import type { StagedDesign } from './stages/engine-assumptions.ts';
 import type { StageResults } from './stages/index.ts';
 import type { TankResults } from './values.ts';
@@ -16,6 +18,7 @@ export function workingsOf(design: StagedDesign, results: StageResults): readonl
     ...tankWorkings(design, results),
     ...ratingSteps(design, results),
     ...operatingSteps(design, results, results.operating, spellSource(design, results), 'operating'),
+    ...limitSteps(limitMargins(results.operating, machineLimits(design)), 'machine.application'),
     ...plantSteps(design, results),
     ...sizingSteps(design, results),
     ...yearSteps(design, results),

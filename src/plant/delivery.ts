@@ -155,6 +155,11 @@ export function pumpHeatToRoom(loopPumpPower: number, shareToWater: number): num
   return (1 - shareToWater) * loopPumpPower;
 }
 
+/** Mean heat taken from the source [W] = x Q̇_e: share of the time the machine runs [-], heat taken while it runs [W]. */
+export function heatTakenInMean(fraction: number, heatTaken: number): number {
+  return fraction * heatTaken;
+}
+
 /** Sensible part of the heat taken from the source [W] = s Q̇_e: share [-], 1 for a dry evaporator, heat taken [W]. */
 export function sensibleHeatTaken(share: number, heatTaken: number): number {
   return share * heatTaken;

@@ -7,6 +7,7 @@ import {
   heatFromMachine,
   heatNeeded,
   heatReachingWater,
+  heatTakenInMean,
   meanElectricity,
   pumpHeatToRoom,
   roomNetHeat,
@@ -151,6 +152,21 @@ export const plantFormulas: readonly Formula[] = [
     examples: [
       { phi: 0.8, P_p: 5.5 },
       { phi: 0.65, P_p: 9 },
+    ],
+  },
+  {
+    id: 'plant.heatTaken',
+    title: 'Mean heat taken from the source',
+    result: { symbol: 'Q_s', ...watt('heat taken, mean over time') },
+    expression: 'x * Q_e',
+    symbols: { x: share('share of the time the machine runs'), Q_e: watt('heat taken while it runs') },
+    source: 'energy balance',
+    validity: 'no loss at starts; 0 where the machine does not run',
+    file,
+    compute: (v) => heatTakenInMean(v.x!, v.Q_e!),
+    examples: [
+      { x: 0.65, Q_e: 130 },
+      { x: 0.9, Q_e: 430 },
     ],
   },
   {

@@ -11,6 +11,7 @@ import {
   heatFromMachine,
   heatNeeded,
   heatReachingWater,
+  heatTakenInMean,
   meanElectricity,
   pumpHeatToRoom,
   roomNetHeat,
@@ -123,7 +124,7 @@ export function plantState(tank: TankHeat, machine: MachineState | null, hardwar
   const backup = backupHeat(tank.load, reaching);
   const fromMachine = heatFromMachine(share, reaching);
   const electricity = electricityOf(machine, hardware, share, backup);
-  const heatTakenFromSource = share * (machine?.heatTaken ?? 0);
+  const heatTakenFromSource = heatTakenInMean(share, machine?.heatTaken ?? 0);
   const shell = share * (machine?.shellHeat ?? 0);
   const roomHeat = roomHeatOf(tank, machine, hardware, share);
   const needed = heatNeeded(tank.load);

@@ -19,6 +19,7 @@ export type PlantOrigins = Readonly<
       | 'P_fan'
       | 'P_ctl'
       | 'Q_tank'
+      | 'Q_latent'
       | 'P_sh'
       | 'Q_e'
       | 'shellPlace'
@@ -57,6 +58,10 @@ export function plantWorking(
     step('heatNeeded', 'plant.heatNeeded', state.heatNeeded, { L }),
     ...(runs ? runningSteps(machine, hardware, state, L, origins, step, own) : []),
     step('heatFromMachine', 'plant.heatFromMachine', state.heatFromMachine, { x, Q_w }),
+    step('heatTaken', 'plant.heatTaken', state.heatTakenFromSource, {
+      x,
+      Q_e: [machine?.heatTaken ?? 0, runs ? origins.Q_e : undefined],
+    }),
     step('backupHeat', 'plant.backupHeat', state.backupHeat, { L, Q_w }),
     step('electricity', 'plant.electricity', state.electricity.total, {
       x,

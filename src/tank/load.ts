@@ -196,6 +196,20 @@ export function heatCapacity(volume: number, density: number, specificHeat: numb
   return volume * density * specificHeat;
 }
 
+/**
+ * Time in which the water cools by some kelvins while nothing heats it.
+ *     t = C ΔT / Q̇
+ * @param capacity    C [J/K]
+ * @param difference  ΔT [K], small against the temperature difference to the room
+ * @param load        Q̇ [W], heat the tank needs, > 0
+ * @returns           t [s]
+ * Validity: the load does not fall noticeably over so small a change. Source: definition of heat capacity.
+ * Worked value: 8.34e5 J/K, 1 K, 120 W → 6950 s.
+ */
+export function coolingTime(capacity: number, difference: number, load: number): number {
+  return (capacity * difference) / load;
+}
+
 /** Sum of the paths' heat [W]. */
 export function sumOfPaths(paths: readonly HeatPath[]): number {
   return paths.reduce((sum, path) => sum + path.heat, 0);

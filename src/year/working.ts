@@ -100,8 +100,10 @@ function monthSteps(
     energy('heatNeeded', energies.heatNeeded, state.heatNeeded, own('heatNeeded')),
     energy('heatFromMachine', energies.heatFromMachine, state.heatFromMachine, own('heatFromMachine')),
     energy('backupHeat', energies.backupHeat, state.backupHeat, own('backupHeat')),
+    energy('heatTaken', energies.heatTakenFromSource, state.heatTakenFromSource, own('heatTaken')),
     energy('electricity', energies.electricity.total, state.electricity.total, own('electricity')),
     energy('tankSensible', energies.tankSensible, state.roomHeat.fromTank, origins.Q_tank),
+    energy('tankLatent', energies.tankLatent, state.latentToRoom, origins.Q_latent),
     energy('roomHeat', energies.roomHeat, state.roomHeat.net, own('roomNetHeat')),
   ];
 }

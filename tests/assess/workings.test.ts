@@ -8,8 +8,8 @@ import { ratingPointNames } from '../../src/parts/compressor/index.ts';
 import { demoTexts } from '../designs.ts';
 import { expectTraced } from '../traced-steps.ts';
 
-/** Constants of the model: films, coefficients of still air, days of a month, a heater's coefficient of 1. */
-const modelsOwn = ['COP', 'COP_cool', 'R_film', 'epsilon', 'h_c', 'n', 's', 't', 'v'];
+/** Constants of the model: films, coefficients of still air, days of a month, a heater's coefficient of 1, one kelvin. */
+const modelsOwn = ['COP', 'COP_cool', 'R_film', 'dT', 'epsilon', 'h_c', 'n', 's', 't', 'v'];
 /** What a fluid's equation gives at a state of the loop. */
 const ofTheEquation = [
   ...['R', 'phi_d', 'phi_t', 'phi_s', 'rho_c', 'h_zero', 's_zero'],

@@ -177,6 +177,7 @@ describe('plant working', () => {
       'coldestSpell.systemPower': state.systemPowerRunning,
       'coldestSpell.systemCop': state.systemCop,
       'coldestSpell.heatFromMachine': state.heatFromMachine,
+      'coldestSpell.heatTaken': state.heatTakenFromSource,
       'coldestSpell.backupHeat': state.backupHeat,
       'coldestSpell.electricity': state.electricity.total,
       'coldestSpell.pumpHeatToRoom': expect.closeTo(1, 12),
@@ -205,6 +206,7 @@ describe('plant working', () => {
     const values = traced(plantWorking(tank, null, hardware, state, 'x', origins), [
       'x',
       'Q_w',
+      'Q_e',
       'P_comp',
       'P_sh',
       'Q_taken',

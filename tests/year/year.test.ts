@@ -105,7 +105,8 @@ describe('a year of months', () => {
     expect(idle.backupShare).toBe(0);
   });
 
-  const origins = () => ({ L: 'given', Q_tank: 'given', P_comp: 'given', Q_e: 'given', P_sh: 'given', Q_c: 'given' });
+  const symbols = ['L', 'Q_tank', 'Q_latent', 'P_comp', 'Q_e', 'P_sh', 'Q_c'];
+  const origins = () => Object.fromEntries(symbols.map((symbol) => [symbol, 'given']));
   const isGiven = (origin: string) => origin === 'given' || /^year\.\w+\.(heated|summer)Share$/.test(origin);
   const constants = ['phi', 'P_p', 'P_fan', 'P_f', 'P_ctl', 's', 't'];
 
@@ -126,7 +127,7 @@ describe('a year of months', () => {
       machineAt: ({ month }) => (month === 'january' ? null : machine),
       hardware,
     });
-    const idle = [...constants, 'x', 'Q_w', 'P_sh', 'Q_taken', 'P_comp'];
+    const idle = [...constants, 'x', 'Q_w', 'Q_e', 'P_sh', 'Q_taken', 'P_comp'];
     const unused = Array.from(months.slice(2), ({ month }) => `E_${month}`);
     const steps = yearWorking(part, hardware, origins);
     const values = expectTraced(steps, [...plantFormulas, ...yearFormulas], isGiven, [...idle, ...unused]);

@@ -161,6 +161,7 @@ export function plantOrigins(design: StagedDesign, tank: string, operating: stri
     P_ctl: 'power.controls',
     L: `${tank}.load`,
     Q_tank: `${tank}.sensibleToRoom`,
+    Q_latent: `${tank}.latentToRoom`,
     shellPlace: 'machine.shellPlace',
     sourceKind: 'source.kind',
   };

@@ -12,6 +12,7 @@ export {
 export type { Application, SourcedEstimate } from './data.ts';
 export { applications } from './data.ts';
 export { compressorFormulas } from './formulas.ts';
+export { distanceAbove, distanceBelow } from './limit-distance.ts';
 export type { ApplicationLimits } from './limits.ts';
 export { applicationLimits } from './limits.ts';
 export type { CompressorModel } from './model.ts';

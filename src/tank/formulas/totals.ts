@@ -1,7 +1,16 @@
 // The formula records of geometry, sums, the net load and a measured tank.
 
 import type { Formula, FormulaSymbol, FormulaValues } from '../../quantities/index.ts';
-import { faceArea, freeboardHeat, headspaceGap, heatCapacity, netLoad, sumOfPaths, waterVolume } from '../load.ts';
+import {
+  coolingTime,
+  faceArea,
+  freeboardHeat,
+  headspaceGap,
+  heatCapacity,
+  netLoad,
+  sumOfPaths,
+  waterVolume,
+} from '../load.ts';
 import { difference, meanPower, scaledHeat, shareOfLoss } from '../measured.ts';
 import { allSymbols, examplesOf, pathsFromSymbols, symbolsOf } from './paths.ts';
 
@@ -109,6 +118,25 @@ export const totalFormulas: readonly Formula[] = [
     examples: [
       { V: 0.4275, rho: 996.8, c_p: 4186 },
       { V: 0.1, rho: 1023.5, c_p: 4001 },
+    ],
+  },
+  {
+    id: 'tank.coolingTime',
+    title: 'Time in which the water cools by a small difference, without heat',
+    result: { symbol: 't', meaning: 'time', unit: 's' },
+    expression: 'C * dT / Q_load',
+    symbols: {
+      C: { meaning: 'heat capacity of the water', unit: 'J/K' },
+      dT: { meaning: 'how far the water cools', ...warmthDifference },
+      Q_load: watts('heating needed'),
+    },
+    source: 'definition of heat capacity',
+    validity: 'a difference small against that to the room; load above 0',
+    file,
+    compute: (v) => coolingTime(v.C!, v.dT!, v.Q_load!),
+    examples: [
+      { C: 8.34e5, dT: 1, Q_load: 120 },
+      { C: 1.79e6, dT: 0.5, Q_load: 335 },
     ],
   },
   {

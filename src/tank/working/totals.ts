@@ -3,7 +3,7 @@
 
 import { type StepInput, type WorkingStep, workingStep } from '../../quantities/index.ts';
 import { latentSymbols, pathSymbols, sensibleSymbols } from '../formulas/paths.ts';
-import type { AirState, PathName, TankLoad } from '../load.ts';
+import { type AirState, coolingTime, type PathName, type TankLoad } from '../load.ts';
 import type { ConditionInputs } from './steps.ts';
 
 /** Vapour pressures and latent heat. */
@@ -47,7 +47,10 @@ export function sumSteps(load: TankLoad, from: ConditionInputs): WorkingStep[] {
   ];
 }
 
-/** Density, specific heat and heat capacity of the water. */
+/** [K] */
+const oneKelvin = 1;
+
+/** Density, specific heat, heat capacity of the water, and how fast it cools. */
 export function heatCapacitySteps(
   load: TankLoad,
   density: number,
@@ -64,7 +67,17 @@ export function heatCapacitySteps(
       rho: [density, 'tank.waterDensity'],
       c_p: [specificHeat, 'tank.waterHeatCapacity'],
     }),
+    ...(load.load > 0 ? [coolingStep(load)] : []),
   ];
+}
+
+/** How long the water takes to cool by one kelvin; without an end where it needs no heat. */
+function coolingStep({ heatCapacity, load }: TankLoad): WorkingStep {
+  return workingStep('tank.timePerKelvin', 'tank.coolingTime', coolingTime(heatCapacity, oneKelvin, load), {
+    C: [heatCapacity, 'tank.heatCapacity'],
+    dT: [oneKelvin],
+    Q_load: [load, 'tank.load'],
+  });
 }
 
 /** Heat of one path, 0 where the tank has none. */

@@ -1,0 +1,67 @@
+// How far a running point is from a limit of the machine.
+
+import type { Formula, FormulaSymbol } from '../../quantities/index.ts';
+
+/** Distance left below a limit, in its own unit: bound − value; negative once passed. Source: definition. */
+export function distanceBelow(value: number, bound: number): number {
+  return bound - value;
+}
+
+/** Distance left above a limit, in its own unit: value − bound; negative once passed. Source: definition. */
+export function distanceAbove(value: number, bound: number): number {
+  return value - bound;
+}
+
+const file = 'src/parts/compressor/limit-distance.ts';
+const level: Pick<FormulaSymbol, 'unit' | 'quantity'> = { unit: 'K', quantity: 'temperature' };
+const difference: Pick<FormulaSymbol, 'unit' | 'quantity'> = { unit: 'K', quantity: 'temperatureDifference' };
+const ratio: Pick<FormulaSymbol, 'unit' | 'quantity'> = { unit: '1' };
+
+/** Formula records of this file. */
+export const limitFormulas: readonly Formula[] = [
+  {
+    id: 'compressor.temperatureBelow',
+    title: 'Distance below the highest temperature allowed',
+    result: { symbol: 'dT', meaning: 'distance left; negative once passed', ...difference },
+    expression: 'y_limit - y',
+    symbols: { y: { meaning: 'temperature', ...level }, y_limit: { meaning: 'highest temperature', ...level } },
+    source: 'definition; the limit from what the machine was made for',
+    validity: 'any',
+    file,
+    compute: (v) => distanceBelow(v.y!, v.y_limit!),
+    examples: [
+      { y: 311.4, y_limit: 328.15 },
+      { y: 289.9, y_limit: 280.15 },
+    ],
+  },
+  {
+    id: 'compressor.temperatureAbove',
+    title: 'Distance above the lowest temperature allowed',
+    result: { symbol: 'dT', meaning: 'distance left; negative once passed', ...difference },
+    expression: 'y - y_limit',
+    symbols: { y: { meaning: 'temperature', ...level }, y_limit: { meaning: 'lowest temperature', ...level } },
+    source: 'definition; the limit from what the machine was made for',
+    validity: 'any',
+    file,
+    compute: (v) => distanceAbove(v.y!, v.y_limit!),
+    examples: [
+      { y: 263.4, y_limit: 243.15 },
+      { y: 240.1, y_limit: 248.15 },
+    ],
+  },
+  {
+    id: 'compressor.ratioBelow',
+    title: 'Distance below the highest pressure ratio',
+    result: { symbol: 'dr', meaning: 'distance left; negative once passed', ...ratio },
+    expression: 'y_limit - y',
+    symbols: { y: { meaning: 'pressure ratio', ...ratio }, y_limit: { meaning: 'highest pressure ratio', ...ratio } },
+    source: 'definition; the limit from what the machine was made for',
+    validity: 'any',
+    file,
+    compute: (v) => distanceBelow(v.y!, v.y_limit!),
+    examples: [
+      { y: 4.2, y_limit: 10 },
+      { y: 9.7, y_limit: 8 },
+    ],
+  },
+];
