@@ -16,9 +16,12 @@ export interface HowComputedProps {
   readonly of: string;
   /** What the button says where it stands apart from its number. */
   readonly words?: string;
+  /** True where the steps are not of the open design, so that Working would show another number under this name. */
+  readonly isElsewhere?: boolean;
 }
 
-export function HowComputed({ workings, result, of, words = 'how computed' }: HowComputedProps): ReactNode {
+export function HowComputed(props: HowComputedProps): ReactNode {
+  const { workings, result, of, words = 'how computed', isElsewhere = false } = props;
   const [open, setOpen] = useState(false);
   if (!hasStep(workings, result)) return null;
   return (
@@ -34,7 +37,7 @@ export function HowComputed({ workings, result, of, words = 'how computed' }: Ho
       </button>
       {open && (
         <Suspense>
-          <OpenedWorking workings={workings} result={result} />
+          <OpenedWorking workings={workings} result={result} isElsewhere={isElsewhere} />
         </Suspense>
       )}
     </div>

@@ -13,21 +13,25 @@ import { StepOfFormula } from './worked-step.tsx';
 export interface OpenedWorkingProps {
   readonly workings: readonly WorkingStep[];
   readonly result: string;
+  /** Steps of something else than the open design have no place in Working. */
+  readonly isElsewhere?: boolean;
 }
 
-export function OpenedWorking({ workings, result }: OpenedWorkingProps): ReactNode {
+export function OpenedWorking({ workings, result, isElsewhere = false }: OpenedWorkingProps): ReactNode {
   const { formulas, problem } = useFormulas(true);
   if (problem !== undefined) return <p className="quiet">{problem}</p>;
   if (formulas === undefined) return null;
   return (
     <>
       <OpenedSteps result={result} known={{ workings, formulas }} above={[]} />
-      <p className="working-more">
-        <PageLink page="working" part={result}>
-          Open in Working
-        </PageLink>
-        <span className="quiet"> with every step before it</span>
-      </p>
+      {!isElsewhere && (
+        <p className="working-more">
+          <PageLink page="working" part={result}>
+            Open in Working
+          </PageLink>
+          <span className="quiet"> with every step before it</span>
+        </p>
+      )}
     </>
   );
 }

@@ -22,6 +22,7 @@ export function ComparisonWorkings({ answer }: { answer: CompareAnswer }): React
                   result={cycle.values[name]?.result ?? name}
                   of={`${label} of ${fluid}`}
                   words={sentenceStart(label)}
+                  isElsewhere
                 />
               ))}
             </div>

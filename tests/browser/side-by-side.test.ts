@@ -1,0 +1,189 @@
+// Side by side in the browser: answers first, law and safety above the numbers, what is not for this machine under its own
+// heading, bases and fluids by keyboard, both unit views, phone, print, and nothing that the accessibility engine finds.
+
+import { readFile } from 'node:fs/promises';
+import { createRequire } from 'node:module';
+import type { Page } from 'playwright-core';
+import { describe, expect, test } from 'vitest';
+import { openWorkbench, screens, startBrowserForThisFile } from './harness.ts';
+
+startBrowserForThisFile();
+
+const axe = await readFile(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+
+async function openPaper(options: Parameters<typeof openWorkbench>[0] = {}) {
+  const workbench = await openWorkbench({ path: '#side-by-side', ...options });
+  await workbench.page.waitForSelector('table.comparison');
+  return workbench;
+}
+
+async function faults(page: Page): Promise<string[]> {
+  await page.evaluate(axe);
+  return page.evaluate(async () => {
+    for (const edge of document.querySelectorAll<HTMLElement>('.top, .pages, .caution-line'))
+      edge.style.position = 'static';
+    const engine = (globalThis as unknown as { axe: typeof import('axe-core') }).axe;
+    const { violations } = await engine.run(document, {
+      runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'],
+    });
+    return violations.flatMap(({ id, nodes }) => nodes.map((node) => `${id}: ${node.target.join(' ')}`));
+  });
+}
+
+const cellsOf = (page: Page, label: string) =>
+  page.locator('table.comparison tr', { has: page.getByRole('rowheader', { name: label, exact: true }) }).locator('td');
+
+describe('what is shown', () => {
+  test('the fluid of the machine first, the others under their heading; law, safety and oil before any number', async () => {
+    const workbench = await openPaper();
+    const { page } = workbench;
+    const table = page.locator('table.comparison');
+    expect(await table.locator('.comparison-fluid').allTextContents()).toEqual(['R134a', 'R600a', 'R290']);
+    expect(await table.getByRole('columnheader', { name: 'Not for this machine, for study only' }).count()).toBe(1);
+    expect(await table.locator('.comparison-group').allTextContents()).toEqual([
+      'Law, safety and oil',
+      'Pressures',
+      'Lift and discharge',
+      'Heat and electricity',
+      'Environment',
+    ]);
+    const rows = await table.getByRole('rowheader').allTextContents();
+    expect(rows.indexOf('Legal status')).toBeLessThan(rows.indexOf('Safety class'));
+    expect(rows.indexOf('Usual oil')).toBeLessThan(rows.indexOf('Evaporating pressure, absolute'));
+    expect(await cellsOf(page, 'Room that would stay below the limit of a leak').allTextContents()).toEqual([
+      expect.stringMatching(/^\d+.L/),
+      expect.stringContaining('withheld'),
+      expect.stringContaining('withheld'),
+    ]);
+    expect(await page.locator('.station-answer').textContent()).toContain('made for R134a alone');
+    expect(await page.getByText('Only R134a is for this machine, so nothing is ranked.').count()).toBe(1);
+    workbench.expectNoComplaints();
+    await workbench.close();
+  });
+
+  test('the loops over one another, with their table', async () => {
+    const workbench = await openPaper();
+    const { page } = workbench;
+    const picture = page.locator('.chart-picture');
+    await picture.scrollIntoViewIfNeeded();
+    await expect.poll(() => picture.getAttribute('data-state')).toBe('drawn');
+    expect(await page.locator('.chart .legendtext').allTextContents()).toEqual(['R134a', 'R600a', 'R290']);
+    const dashes = await page
+      .locator('.chart .legendlines path.js-line')
+      .evaluateAll((lines) => lines.map((line) => getComputedStyle(line).strokeDasharray));
+    expect(new Set(dashes).size).toBe(3);
+    await page.locator('.chart summary').click();
+    expect(await page.locator('.chart tbody tr').count()).toBe(3);
+    await workbench.close();
+  });
+
+  test('how a number was computed, fluid by fluid', async () => {
+    const workbench = await openPaper();
+    const { page } = workbench;
+    await page.locator('.comparison-workings summary', { hasText: 'R290' }).click();
+    await page
+      .locator('.comparison-workings details[open] button', { hasText: 'Heat per volume of gas drawn in' })
+      .click();
+    await page.locator('.comparison-workings .working').first().waitFor();
+    expect(await page.locator('.comparison-workings .working').first().textContent()).toContain(
+      'Volumetric heating capacity',
+    );
+    expect(await page.locator('.comparison-workings').getByText('Open in Working').count()).toBe(0);
+    await workbench.close();
+  });
+});
+
+describe('choices', () => {
+  test('by keyboard: another basis, another fluid; both are kept for the next visit to the paper', async () => {
+    const workbench = await openPaper();
+    const { page } = workbench;
+    await page.getByRole('radio', { name: 'The same temperatures' }).focus();
+    await page.keyboard.press('ArrowRight');
+    await expect.poll(() => cellsOf(page, 'Displacement needed for it').count()).toBe(3);
+    const heats = await cellsOf(page, 'Heat out of the condenser').allTextContents();
+    expect(new Set(heats).size).toBe(1);
+    await page.getByRole('checkbox', { name: /^R22/ }).focus();
+    await page.keyboard.press('Space');
+    await expect.poll(() => cellsOf(page, 'Displacement needed for it').count()).toBe(4);
+    await page.getByRole('link', { name: 'Where it settles' }).click();
+    await expect.poll(() => page.locator('#page-title').textContent()).toBe('Where it settles');
+    await page.getByRole('link', { name: 'Side by side' }).click();
+    await expect.poll(() => cellsOf(page, 'Displacement needed for it').count()).toBe(4);
+    workbench.expectNoComplaints();
+    await workbench.close();
+  });
+
+  test('fewer than two fluids are not compared, and what is shown is marked as of before', async () => {
+    const workbench = await openPaper();
+    const { page } = workbench;
+    await page.getByRole('checkbox', { name: /^R600a/ }).uncheck();
+    await page.getByRole('checkbox', { name: /^R290/ }).uncheck();
+    await page.getByText('Choose at least two fluids.').waitFor();
+    await page.getByText('What is shown belongs to the choice before.').waitFor();
+    await page.getByRole('checkbox', { name: /^R290/ }).check();
+    await expect.poll(() => page.locator('.comparison-fluid').allTextContents()).toEqual(['R134a', 'R290']);
+    await workbench.close();
+  });
+
+  test('US units', async () => {
+    const workbench = await openPaper();
+    const { page } = workbench;
+    await page.locator('summary', { hasText: 'View' }).click();
+    await page.getByRole('radio', { name: 'US' }).check();
+    await expect
+      .poll(async () => (await cellsOf(page, 'Evaporating pressure, gauge').first().textContent())?.replace(/\s/g, ' '))
+      .toMatch(/psig/);
+    expect(await cellsOf(page, 'Heat out of the condenser').first().textContent()).toContain('BTU/h');
+    await workbench.close();
+  });
+});
+
+describe('for everybody', () => {
+  test.each(['light', 'dark'] as const)(
+    'no fault that the accessibility engine finds in the %s',
+    async (colorScheme) => {
+      const workbench = await openPaper({ colorScheme });
+      expect(await faults(workbench.page)).toEqual([]);
+      await workbench.close();
+    },
+  );
+
+  test('phone: the table scrolls inside itself, its row heads stay in sight', async () => {
+    const workbench = await openPaper({ viewport: screens.phone });
+    const { page } = workbench;
+    expect(await faults(page)).toEqual([]);
+    expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBeLessThanOrEqual(0);
+    const scroll = page.locator('.comparison-scroll');
+    await scroll.focus();
+    for (let count = 0; count < 12; count++) await page.keyboard.press('ArrowRight');
+    await expect.poll(() => scroll.evaluate((element) => element.scrollLeft)).toBeGreaterThan(50);
+    const head = await page.getByRole('rowheader', { name: 'Safety class' }).boundingBox();
+    const box = await scroll.boundingBox();
+    expect(Math.abs(head!.x - box!.x)).toBeLessThan(2);
+    await workbench.close();
+  });
+});
+
+describe('on paper', () => {
+  test('crosswise while this paper is open, with the whole table between the margins', async () => {
+    const workbench = await openPaper();
+    const { page } = workbench;
+    const pageRules = () =>
+      page.evaluate(() => document.adoptedStyleSheets.map((sheet) => sheet.cssRules[0]?.cssText ?? '').join(' '));
+    expect(await pageRules()).toContain('landscape');
+    await page.emulateMedia({ media: 'print' });
+    // A page of 279 mm less its margins.
+    await page.setViewportSize({ width: 960, height: 720 });
+    const sizes = await page.evaluate(() => {
+      const table = document.querySelector('table.comparison')!.getBoundingClientRect();
+      return { table: table.right, page: document.documentElement.clientWidth };
+    });
+    expect(sizes.table).toBeLessThanOrEqual(sizes.page + 1);
+    expect(await page.locator('.comparison-choices').isVisible()).toBe(false);
+    await page.emulateMedia({ media: 'screen' });
+    await page.setViewportSize(screens.wide);
+    await page.getByRole('link', { name: 'Two bills' }).click();
+    await expect.poll(pageRules).not.toContain('landscape');
+    await workbench.close();
+  });
+});
