@@ -62,8 +62,8 @@ export interface LiquidSuctionExchange {
   readonly given: 'heatExchangerEffectiveness' | 'suctionTemperatureAfterExchanger';
   /** q [J/kg], from the liquid to the gas. */
   readonly heat: number;
-  /** h [J/kg] of gas at the evaporator's pressure and the temperature of the liquid, on the reference state of the points. */
-  readonly enthalpyAtLiquidTemperature: number;
+  /** Gas at the evaporator's pressure, as warm as the liquid enters: more it could not take up. */
+  readonly warmestGas: State;
 }
 
 export type MassFlowKey = 'massFlow' | 'coolingCapacity' | 'heatingCapacity' | 'compressorPower' | 'displacement';

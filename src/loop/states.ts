@@ -30,6 +30,10 @@ const pressure: Counted = { unit: 'Pa', quantity: 'pressure' };
 const enthalpy: Counted = { unit: 'J/kg', quantity: 'enthalpy' };
 const entropy: Counted = { unit: 'J/(kg K)', quantity: 'entropy' };
 const share: Counted = { unit: '1', quantity: 'fraction' };
+const massFlow: Counted = { unit: 'kg/s', quantity: 'massFlow' };
+const heat: Counted = { unit: 'W', quantity: 'power' };
+const shaftPower: Counted = { unit: 'W', quantity: 'electricPower' };
+const volumeFlow: Counted = { unit: 'm³/s', quantity: 'volumeFlow' };
 
 const asGiven = 'as it was given';
 
@@ -45,6 +49,22 @@ export const stateFormulas: readonly Formula[] = [
     difference,
   ),
   taken('loop.shareGiven', 'Share of a whole, given', ['x', 'share'], ['x_given', asGiven], share),
+  taken('loop.massFlowGiven', 'Mass flow, given', ['m', 'mass flow of refrigerant'], ['m_given', asGiven], massFlow),
+  taken('loop.heatGiven', 'Heat per second, given', ['Q', 'heat per second'], ['Q_given', asGiven], heat),
+  taken(
+    'loop.shaftPowerGiven',
+    'Power of the shaft, given',
+    ['W', 'power of the shaft into the gas, not electricity'],
+    ['W_given', asGiven],
+    shaftPower,
+  ),
+  taken(
+    'loop.volumeFlowGiven',
+    'Displacement, given',
+    ['V', 'volume swept per second'],
+    ['V_given', asGiven],
+    volumeFlow,
+  ),
   taken(
     'loop.temperatureKept',
     'Temperature of one state under two names',

@@ -121,13 +121,7 @@ function heatsOf(asked: CheckedCycleRequest, { inlet, outlet, liquid, exchange }
 
 function namedPoints(fluid: Refrigerant, reference: ReferenceStateName, states: CycleStates): CyclePoints {
   const offset = referenceOffset(fluid, reference);
-  const named = (name: CyclePointName, state: State): CyclePoint => ({
-    name,
-    ...state,
-    enthalpy: state.enthalpy + offset.enthalpy,
-    internalEnergy: state.internalEnergy + offset.enthalpy,
-    entropy: state.entropy + offset.entropy,
-  });
+  const named = (name: CyclePointName, state: State): CyclePoint => ({ name, ...onReference(state, offset) });
   const { inlet, isentropic, outlet, liquid, expanded, exchange } = states;
   return [
     named('compressorInlet', inlet),
@@ -170,15 +164,18 @@ function exchangerOf(
   { exchange }: CycleStates,
 ): Pick<TextbookCycle, 'heatExchanger'> {
   if (exchanger === undefined || exchange === undefined) return {};
-  const { effectiveness, heat, warmestGas } = exchange;
-  const { enthalpy } = referenceOffset(fluid, referenceState);
+  const { effectiveness, heat } = exchange;
+  const warmestGas = onReference(exchange.warmestGas, referenceOffset(fluid, referenceState));
+  return { heatExchanger: { effectiveness, given: exchanger.key, heat, warmestGas } };
+}
+
+/** The state with h, u and s counted from the zero that was asked for. */
+function onReference(state: State, offset: ReturnType<typeof referenceOffset>): State {
   return {
-    heatExchanger: {
-      effectiveness,
-      given: exchanger.key,
-      heat,
-      enthalpyAtLiquidTemperature: warmestGas.enthalpy + enthalpy,
-    },
+    ...state,
+    enthalpy: state.enthalpy + offset.enthalpy,
+    internalEnergy: state.internalEnergy + offset.enthalpy,
+    entropy: state.entropy + offset.entropy,
   };
 }
 

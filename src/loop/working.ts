@@ -1,39 +1,42 @@
 // The working of a textbook cycle, as a student would hand it in: what was given, both levels, the states 1, 2s, 2, 3, 4 with
-// every property, then work, heats and ratios, exergy, and last the heat capacities and speeds of sound of the states. Each
+// every property (with a heat exchanger 4′, 3, 1, 2s, 2, 3′, 4), then work, heats and ratios, exergy, and last the heat capacities and speeds of sound of the states. Each
 // number stands with its formula, the numbers put in and where they came from: other steps, or keys of the request under
 // 'request'. Names follow the result object: 'cycle.points.compressorInlet.enthalpy'.
 
 import {
-  type CaloricShift,
-  type DomeOrigins,
   furtherPropertiesWorking,
-  internalEnergyWorking,
   type Refrigerant,
   referenceOffset,
   refrigerant,
   type Saturation,
-  type StateOrigins,
   saturatedSidesWorking,
   saturationPressureWorking,
   saturationTemperatureWorking,
-  stateWorking,
 } from '../matter/refrigerants/index.ts';
 import { type StepInput, type WorkingStep, workingStep } from '../quantities/index.ts';
-import { type CheckedCycleRequest, checkTextbookCycleRequest, type TextbookCycleRequest } from './cycle-request.ts';
+import { checkTextbookCycleRequest, type TextbookCycleRequest } from './cycle-request.ts';
 import type { CyclePoint, TextbookCycle } from './cycle-result.ts';
-import { type CycleLevels, cycleLevels } from './cycle-states.ts';
-
-type LevelName = keyof CycleLevels;
-
-/** Everything the steps are made from. */
-interface Solved {
-  readonly asked: CheckedCycleRequest;
-  readonly cycle: TextbookCycle;
-  readonly fluid: Refrigerant;
-  readonly levels: CycleLevels;
-  readonly shift: CaloricShift;
-  readonly own: (name: string) => string;
-}
+import { cycleLevels } from './cycle-states.ts';
+import {
+  exchangerExergySteps,
+  exchangeSteps,
+  flowSteps,
+  gasOutOfEvaporator,
+  liquidIntoExpansion,
+  pressureLossSteps,
+} from './exchange-and-flow-working.ts';
+import {
+  domeOf,
+  enthalpyOf,
+  entropyOf,
+  type LevelName,
+  levelName,
+  levelOfPoint,
+  placeOf,
+  pointSteps,
+  requested,
+  type Solved,
+} from './working-parts.ts';
 
 /**
  * Steps of a textbook cycle in the order of computing.
@@ -58,41 +61,18 @@ export function textbookCycleWorking(
   };
   return [
     ...levelSteps(solved),
-    ...inletSteps(solved),
-    ...compressionSteps(solved),
-    ...liquidSteps(solved),
+    ...pressureLossSteps(solved),
+    ...gasSteps(solved),
+    ...(cycle.heatExchanger === undefined
+      ? [...compressionSteps(solved), ...liquidSteps(solved)]
+      : [...liquidSteps(solved), ...exchangeSteps(solved), ...compressionSteps(solved)]),
     ...expansionSteps(solved),
     ...resultSteps(solved),
     ...exergySteps(solved),
+    ...flowSteps(solved),
     ...cycle.points.flatMap((point) => furtherPropertiesWorking(fluid, point, placeOf(solved, point))),
   ];
 }
-
-function placeOf({ own }: Solved, point: CyclePoint): string {
-  return own(`points.${point.name}`);
-}
-
-/** Where no pressure is lost, the ends of an exchanger share one level, under the name of the first. */
-function levelName({ levels }: Solved, level: LevelName): LevelName {
-  if (level === 'suction' && levels.suction === levels.evaporating) return 'evaporating';
-  if (level === 'liquid' && levels.liquid === levels.condensing) return 'condensing';
-  return level;
-}
-
-function domeOf(solved: Solved, level: LevelName): DomeOrigins {
-  const prefix = solved.own(levelName(solved, level));
-  return { saturation: solved.levels[level], prefix, temperature: `${prefix}.temperature` };
-}
-
-const levelOfPoint: Readonly<Record<CyclePoint['name'], LevelName>> = {
-  compressorInlet: 'suction',
-  compressorOutletIsentropic: 'condensing',
-  compressorOutlet: 'condensing',
-  condenserOutlet: 'liquid',
-  evaporatorInlet: 'evaporating',
-  evaporatorOutlet: 'evaporating',
-  expansionInlet: 'liquid',
-};
 
 /** Temperature and pressure of each level, and both sides of the dome where a state lies on or in it. */
 function levelSteps(solved: Solved): readonly WorkingStep[] {
@@ -133,37 +113,15 @@ function saturationSteps(fluid: Refrigerant, saturation: Saturation, at: string,
   ];
 }
 
-/** Name of a key of the request as an origin. */
-function requested(key: string): string {
-  return `request.${key}`;
-}
-
-/** Pressure of a state, what the equation gives from how it was found, and its internal energy. */
-function pointSteps(
-  solved: Solved,
-  point: CyclePoint,
-  found: 'temperature' | 'enthalpy' | 'entropy' | 'quality',
-): readonly WorkingStep[] {
-  const at = placeOf(solved, point);
-  const dome = domeOf(solved, levelOfPoint[point.name]);
-  const pressure = `${at}.pressure`;
-  const origins = { pressure, [found]: `${at}.${found}` } as unknown as StateOrigins;
-  return [
-    workingStep(pressure, 'loop.pressureKept', point.pressure, { p_in: [point.pressure, `${dome.prefix}.pressure`] }),
-    ...stateWorking(solved.fluid, point, at, origins, point.quality === null ? undefined : dome, solved.shift),
-    internalEnergyWorking(point, at, pressure),
-  ];
-}
-
-/** State 1: the gas by its superheat, its temperature or its quality. */
-function inletSteps(solved: Solved): readonly WorkingStep[] {
+/** State 1, with a heat exchanger 4′: the gas by its superheat, its temperature or its quality. */
+function gasSteps(solved: Solved): readonly WorkingStep[] {
   const { asked, cycle, own } = solved;
-  const [inlet] = cycle.points;
-  const at = placeOf(solved, inlet);
-  const dome = domeOf(solved, 'suction');
+  const gas = gasOutOfEvaporator(solved);
+  const at = placeOf(solved, gas);
+  const dome = domeOf(solved, levelOfPoint[gas.name]);
   const dew = dome.saturation.vapour.temperature;
   const superheat = workingStep(own('superheat'), 'loop.superheat', cycle.superheat, {
-    T: [inlet.temperature, `${at}.temperature`],
+    T: [gas.temperature, `${at}.temperature`],
     T_dew: [dew, dome.temperature],
   });
   switch (asked.gas.key) {
@@ -172,26 +130,26 @@ function inletSteps(solved: Solved): readonly WorkingStep[] {
         workingStep(own('superheat'), 'loop.differenceGiven', cycle.superheat, {
           dT_given: [cycle.superheat, requested('superheat')],
         }),
-        workingStep(`${at}.temperature`, 'loop.suctionTemperature', inlet.temperature, {
+        workingStep(`${at}.temperature`, 'loop.suctionTemperature', gas.temperature, {
           T_e: [dew, dome.temperature],
           dT_sh: [cycle.superheat, own('superheat')],
         }),
-        ...pointSteps(solved, inlet, 'temperature'),
+        ...pointSteps(solved, gas, 'temperature'),
       ];
     case 'suctionQuality':
       return [
-        workingStep(`${at}.quality`, 'loop.shareGiven', inlet.quality!, {
-          x_given: [inlet.quality!, requested('suctionQuality')],
+        workingStep(`${at}.quality`, 'loop.shareGiven', gas.quality!, {
+          x_given: [gas.quality!, requested('suctionQuality')],
         }),
-        ...pointSteps(solved, inlet, 'quality'),
+        ...pointSteps(solved, gas, 'quality'),
         superheat,
       ];
     default:
       return [
-        workingStep(`${at}.temperature`, 'loop.temperatureGiven', inlet.temperature, {
-          T_given: [inlet.temperature, requested(asked.gas.key)],
+        workingStep(`${at}.temperature`, 'loop.temperatureGiven', gas.temperature, {
+          T_given: [gas.temperature, requested(asked.gas.key)],
         }),
-        ...pointSteps(solved, inlet, 'temperature'),
+        ...pointSteps(solved, gas, 'temperature'),
         superheat,
       ];
   }
@@ -201,10 +159,10 @@ function inletSteps(solved: Solved): readonly WorkingStep[] {
 function compressionSteps(solved: Solved): readonly WorkingStep[] {
   const { cycle, own } = solved;
   const [inlet, isentropic, outlet] = cycle.points;
-  const enthalpyOf = (point: CyclePoint): StepInput => [point.enthalpy, `${placeOf(solved, point)}.enthalpy`];
+  const h = (point: CyclePoint) => enthalpyOf(solved, point);
   const at = placeOf(solved, outlet);
-  const h_1 = enthalpyOf(inlet);
-  const h_2s = enthalpyOf(isentropic);
+  const h_1 = h(inlet);
+  const h_2s = h(isentropic);
   const eta_s = cycle.isentropicEfficiency;
   const efficiency = own('isentropicEfficiency');
   const withoutLosses = [
@@ -220,7 +178,7 @@ function compressionSteps(solved: Solved): readonly WorkingStep[] {
         T_given: [outlet.temperature, requested('dischargeTemperature')],
       }),
       ...pointSteps(solved, outlet, 'temperature'),
-      workingStep(efficiency, 'loop.isentropicEfficiency', eta_s, { h_1, h_2s, h_2: enthalpyOf(outlet) }),
+      workingStep(efficiency, 'loop.isentropicEfficiency', eta_s, { h_1, h_2s, h_2: h(outlet) }),
     ];
   }
   return [
@@ -265,10 +223,10 @@ function liquidSteps(solved: Solved): readonly WorkingStep[] {
 
 /** State 4: the valve leaves the enthalpy of the liquid as it is. */
 function expansionSteps(solved: Solved): readonly WorkingStep[] {
-  const [, , , liquid, expanded] = solved.cycle.points;
+  const expanded = solved.cycle.points[4];
   return [
     workingStep(`${placeOf(solved, expanded)}.enthalpy`, 'loop.enthalpyKept', expanded.enthalpy, {
-      h_in: [liquid.enthalpy, `${placeOf(solved, liquid)}.enthalpy`],
+      h_in: enthalpyOf(solved, liquidIntoExpansion(solved)),
     }),
     ...pointSteps(solved, expanded, 'enthalpy'),
   ];
@@ -278,7 +236,7 @@ function expansionSteps(solved: Solved): readonly WorkingStep[] {
 function resultSteps(solved: Solved): readonly WorkingStep[] {
   const { cycle, own } = solved;
   const [inlet, , outlet, liquid, expanded] = cycle.points;
-  const h = (point: CyclePoint): StepInput => [point.enthalpy, `${placeOf(solved, point)}.enthalpy`];
+  const h = (point: CyclePoint) => enthalpyOf(solved, point);
   const w: StepInput = [cycle.specificWork, own('specificWork')];
   const q_H: StepInput = [cycle.heatDelivered, own('heatDelivered')];
   const q_L: StepInput = [cycle.heatTaken, own('heatTaken')];
@@ -292,7 +250,12 @@ function resultSteps(solved: Solved): readonly WorkingStep[] {
       h_2: h(outlet),
       h_3: h(liquid),
     }),
-    workingStep(own('heatTaken'), 'loop.heatTakenPerMass', cycle.heatTaken, { h_1: h(inlet), h_4: h(expanded) }),
+    cycle.heatExchanger === undefined
+      ? workingStep(own('heatTaken'), 'loop.heatTakenPerMass', cycle.heatTaken, { h_1: h(inlet), h_4: h(expanded) })
+      : workingStep(own('heatTaken'), 'loop.heatTakenWithExchanger', cycle.heatTaken, {
+          h_eo: h(gasOutOfEvaporator(solved)),
+          h_4: h(expanded),
+        }),
     workingStep(own('heatingCop'), 'loop.heatingCop', cycle.heatingCop, { q_H, w }),
     workingStep(own('coolingCop'), 'loop.coolingCop', cycle.coolingCop, { q_L, w }),
     workingStep(own('carnotHeatingCop'), 'loop.carnotHeatingCop', cycle.carnotHeatingCop, {
@@ -310,7 +273,7 @@ function resultSteps(solved: Solved): readonly WorkingStep[] {
 function exergySteps(solved: Solved): readonly WorkingStep[] {
   const { cycle, own } = solved;
   const [inlet, , outlet, liquid, expanded] = cycle.points;
-  const s = (point: CyclePoint): StepInput => [point.entropy, `${placeOf(solved, point)}.entropy`];
+  const s = (point: CyclePoint) => entropyOf(solved, point);
   const { exergyBasis: basis, exergyDestruction: lost } = cycle;
   const T_0: StepInput = [basis.deadState, own('exergyBasis.deadState')];
   const T_H: StepInput = [basis.sinkTemperature, own('exergyBasis.sinkTemperature')];
@@ -335,17 +298,18 @@ function exergySteps(solved: Solved): readonly WorkingStep[] {
     }),
     workingStep(destroyed('expansion'), 'loop.exergyDestroyedAdiabatic', lost.expansion, {
       T_0,
-      s_in: s(liquid),
+      s_in: s(liquidIntoExpansion(solved)),
       s_out: s(expanded),
     }),
     workingStep(destroyed('evaporator'), 'loop.exergyDestroyedWithHeat', lost.evaporator, {
       T_0,
       s_in: s(expanded),
-      s_out: s(inlet),
+      s_out: s(gasOutOfEvaporator(solved)),
       // Heat taken is heat given with the sign turned.
       q: [-cycle.heatTaken, own('heatTaken')],
       T_body: T_L,
     }),
+    ...exchangerExergySteps(solved, T_0),
     workingStep(own('exergyBasis.minimumWork'), 'loop.minimumWork', basis.minimumWork, {
       q_H,
       q_L: [cycle.heatTaken, own('heatTaken')],

@@ -92,6 +92,7 @@ export function cycleFromOptions(texts: RequestTexts, view: UnitView): AskedCycl
  * A second cycle, from a file that holds one request as a line of a batch does.
  * @param file   its path, or - for standard input
  * @param input  standard input
+ * @param view   units of the numbers in messages
  * @throws SaidError naming the file and the key, InputError where the file cannot be read
  */
 export async function cycleFromFile(file: string, input: Readable, view: UnitView): Promise<AskedCycle> {
