@@ -187,7 +187,7 @@ describe('what the browser keeps', () => {
     await expect.poll(() => notices(page)).toContain('storage for this page is full');
     expect(await notices(page)).toContain('the open design');
     expect(await notices(page)).toContain('the units');
-    expect(await nameOf(page)).toContain('not kept by this browser');
+    expect(await nameOf(page)).toContain('Not kept by this browser');
     const [download] = await Promise.all([
       page.waitForEvent('download'),
       page.getByRole('button', { name: 'Save the design to a file' }).click(),
@@ -200,7 +200,7 @@ describe('what the browser keeps', () => {
     await expect.poll(() => page.locator('.notice').count()).toBe(0);
     expect(await kept(page)).toContain('27.4 °C');
     expect(await page.evaluate(() => localStorage.getItem('kettlefin.view'))).toBe('metric');
-    expect(await nameOf(page)).not.toContain('not kept');
+    expect(await nameOf(page)).not.toContain('Not kept');
     workbench.expectNoComplaints();
     await workbench.close();
   });

@@ -308,7 +308,7 @@ describe('files', () => {
     });
     await page.reload();
     await page.waitForSelector('.verdict-sentence');
-    expect(await page.locator('.design-name').textContent()).toContain('not kept');
+    expect(await page.locator('.design-name').textContent()).toContain('Not kept');
     workbench.expectNoComplaints();
     await workbench.close();
   });

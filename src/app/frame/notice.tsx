@@ -1,7 +1,7 @@
 // Something the person should read, and what can be done about it at once: a file that cannot be used, a design that came
 // with a link, a design the engine has no answer for.
 
-import type { ReactNode } from 'react';
+import { type ReactNode, useEffect, useRef } from 'react';
 import { saveText } from '../state/files.ts';
 import type { Notice, NoticeOffer } from '../state/workbench.ts';
 
@@ -13,8 +13,15 @@ export interface NoticeBoxProps {
 
 export function NoticeBox({ notice, close, undo }: NoticeBoxProps): ReactNode {
   const isFault = notice.tone === undefined;
+  const box = useRef<HTMLDivElement>(null);
+  const isAnswer = close !== undefined;
+  // biome-ignore lint/correctness/useExhaustiveDependencies: each notice is brought into sight once
+  useEffect(() => {
+    // An answer to what the person has just done, wherever the page was scrolled to.
+    if (isAnswer) box.current?.scrollIntoView({ block: 'nearest' });
+  }, [notice, isAnswer]);
   return (
-    <div className={isFault ? 'notice notice-stop' : 'notice'} role={isFault ? 'alert' : 'status'}>
+    <div ref={box} className={isFault ? 'notice notice-stop' : 'notice'} role={isFault ? 'alert' : 'status'}>
       <div>
         <p>
           <strong>{notice.title}</strong>

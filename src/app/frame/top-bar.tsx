@@ -47,8 +47,8 @@ export function TopBar(props: TopBarProps): ReactNode {
           <Brand />
         </h1>
         <p className="design-name" title={props.designName}>
+          {props.notKept !== undefined && `Not kept ${props.notKept} · `}
           {props.designName}
-          {props.notKept !== undefined && ` · not kept ${props.notKept}`}
         </p>
         {(props.isRefused || props.standing !== undefined) && (
           <p className="top-standing">

@@ -41,9 +41,9 @@ export function createDesignKeeping(keeper: Keeper, seen: string | undefined, no
     for (const listener of listeners) listener();
   };
   const setMineAside = (text: string) => {
-    if (text === mineAside) return;
-    const isThere = allSetAside(keeper).some((one) => one.text === text);
-    if (setAside(keeper, { why: 'otherTab', at: now(), text }, mineAside)) mineAside = isThere ? undefined : text;
+    // What is there already has been set aside for a reason of its own, or by another tab.
+    if (allSetAside(keeper).some((one) => one.text === text)) return;
+    if (setAside(keeper, { why: 'otherTab', at: now(), text }, mineAside)) mineAside = text;
   };
   const settle = (text: string | undefined) => {
     known = text;

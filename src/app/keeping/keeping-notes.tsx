@@ -47,10 +47,10 @@ export function KeepingNotes({ keeping, theirs, refused, openText, save }: Keepi
   return (
     <>
       {theirs !== undefined && (
-        <div className="notice" role="status">
+        <div ref={bringIntoSight} className="notice" role="status">
           <div>
             <p>
-              <strong>Another tab has changed the design that this browser keeps: {designNameIn(theirs)}</strong>
+              <strong>Another tab has changed the design that this browser keeps: “{designNameIn(theirs)}”</strong>
             </p>
             <p>
               Until you choose, this tab keeps nothing over it. The one you do not choose is set aside under Designs.
@@ -69,6 +69,11 @@ export function KeepingNotes({ keeping, theirs, refused, openText, save }: Keepi
       {refused.size > 0 && <NotKept refused={refused} save={save} />}
     </>
   );
+}
+
+/** Nobody was typing here when another tab kept its design, so nothing is lost by scrolling. */
+function bringIntoSight(note: HTMLElement | null): void {
+  note?.scrollIntoView({ block: 'nearest' });
 }
 
 function NotKept({ refused, save }: { refused: Refused; save: () => void }): ReactNode {

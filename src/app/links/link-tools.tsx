@@ -64,12 +64,13 @@ function LinkToCopy({ link }: { link: string }): ReactNode {
   const id = useId();
   useEffect(() => {
     field.current?.focus();
-    field.current?.select();
+    // Backwards, so that the beginning stays in sight.
+    field.current?.setSelectionRange(0, field.current.value.length, 'backward');
   }, []);
   return (
     <>
       <label htmlFor={id}>The browser denies its clipboard. Copy the link from here:</label>
-      <input id={id} ref={field} type="text" readOnly value={link} onFocus={(event) => event.target.select()} />
+      <input id={id} ref={field} type="text" readOnly value={link} />
     </>
   );
 }

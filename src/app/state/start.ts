@@ -59,8 +59,8 @@ export function noticeOfLinked(keeper: Keeper, before: DesignDocument, linked: D
   const where = isAside ? 'one step back, and is set aside under Designs' : 'one step back';
   return {
     tone: 'note',
-    title: `The design that came with the link is open: ${linked.name}`,
-    problems: [{ path: undefined, message: `What was open before, ${before.name}, is ${where}.` }],
+    title: `The design that came with the link is open: “${linked.name}”`,
+    problems: [{ path: undefined, message: `What was open before, “${before.name}”, is ${where}.` }],
     offers: [{ kind: 'undo' }],
   };
 }
