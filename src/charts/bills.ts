@@ -112,8 +112,27 @@ export function billsByMonthChart(
         ...(isCooled ? [fixed(month.coolingCost)] : []),
         fixed(month.runningCost),
       ]),
+      results: months.map(({ month }) => columnResults(scenario, month, isCooled)),
     },
   };
+}
+
+/** Results behind the columns of the table. */
+function columnResults(scenario: string, month: string, isCooled: boolean): readonly (string | undefined)[] {
+  const of = (part: string) => `accounts.${scenario}.${month}.${part}`;
+  // The electricity of this loop is that of the year itself.
+  const electricity = scenario === 'thisLoop' ? `year.${month}.energies.electricity` : of('electricity');
+  const roomHeat = scenario === 'thisLoop' ? `year.${month}.energies.roomHeatHeated` : of('heatedShareHeat');
+  return [
+    undefined,
+    electricity,
+    of('electricityCost'),
+    `year.${month}.heatedShare`,
+    roomHeat,
+    of('roomHeatCredit'),
+    ...(isCooled ? [of('coolingCost')] : []),
+    of('runningCost'),
+  ];
 }
 
 /** From the lowest credit to the highest payment of any month of any way, with a little room. */

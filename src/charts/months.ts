@@ -88,9 +88,22 @@ export function monthsChart(year: readonly MonthAnswer[], view: UnitView): Chart
         energy(month.backup).toFixed(1),
         (100 * month.runFraction).toFixed(0),
       ]),
+      results: year.map(({ month }) => monthResults.map((name) => name && `year.${month}.${name}`)),
     },
   };
 }
+
+/** Results behind the columns of the table. */
+const monthResults: readonly (string | undefined)[] = [
+  undefined,
+  'roomTemperature',
+  'sourceTemperature',
+  'energies.heatNeeded',
+  'energies.heatFromMachine',
+  'energies.electricity',
+  'energies.backupHeat',
+  'runFraction',
+];
 
 function shortName(month: string): string {
   return `${month.charAt(0).toUpperCase()}${month.slice(1, 3)}`;

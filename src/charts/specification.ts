@@ -71,6 +71,8 @@ export interface ChartTable {
   readonly caption: string;
   readonly columns: readonly { readonly label: string; readonly unit?: string; readonly numeric?: boolean }[];
   readonly rows: readonly (readonly string[])[];
+  /** Names of the results that the cells show, row by row, by which their working is found. */
+  readonly results?: readonly (readonly (string | undefined)[])[];
 }
 
 export interface ChartSpecification {

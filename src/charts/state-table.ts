@@ -4,7 +4,7 @@ import type { ReferenceStateName } from '../matter/refrigerants/index.ts';
 import { quantityUnit, toView, type UnitView } from '../quantities/index.ts';
 import type { DiagramState } from './loop-diagram.ts';
 import { sayReferenceState } from './reference-state.ts';
-import type { ChartSpecification } from './specification.ts';
+import type { ChartTable } from './specification.ts';
 
 const pointWords: Readonly<Record<string, string>> = {
   compressorInlet: 'into the compressor',
@@ -31,13 +31,32 @@ export function stateTitle(name: string): string {
   return `${pointNumbers[name] ?? ''} ${pointWords[name] ?? name}`.trim();
 }
 
-/** States with their properties, in the view's units. */
+/** Properties of a state behind the columns of its table, as the steps of the working name them. */
+const columnResults: readonly (string | undefined)[] = [
+  undefined,
+  'temperature',
+  'pressure',
+  'enthalpy',
+  'entropy',
+  'density',
+  'quality',
+];
+
+/**
+ * States with their properties, in the view's units.
+ * @param points     states of one loop
+ * @param view       units of the table
+ * @param reference  from which state enthalpy and entropy are counted
+ * @param loop       name of the loop in the workings, by which each number leads to its own: 'operating', 'cycle'
+ */
 export function stateTable(
   points: readonly (DiagramState & { readonly density?: number; readonly quality?: number | null })[],
   view: UnitView,
   reference: ReferenceStateName = 'iir',
-): ChartSpecification['table'] {
+  loop = 'operating',
+): ChartTable {
   const hasMore = points.every((point) => point.density !== undefined);
+  const inOrder = inOrderOfFlow(points);
   return {
     caption: `States of the refrigerant, in order of flow. Enthalpy and entropy are counted from ${sayReferenceState(reference, view)}.`,
     columns: [
@@ -53,7 +72,7 @@ export function stateTable(
           ]
         : []),
     ],
-    rows: inOrderOfFlow(points).map((point) => [
+    rows: inOrder.map((point) => [
       stateTitle(point.name),
       inCell(toView(point.temperature, 'temperature', view), 1),
       toView(point.pressure, 'pressure', view).toPrecision(4),
@@ -66,6 +85,9 @@ export function stateTable(
           ]
         : []),
     ]),
+    results: inOrder.map(({ name }) =>
+      columnResults.map((property) => property && `${loop}.points.${name}.${property}`),
+    ),
   };
 }
 

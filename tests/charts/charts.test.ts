@@ -92,7 +92,7 @@ describe.each(exampleFiles)('pictures of %s', (file) => {
 });
 
 test('US view: the same points in psi and BTU/lb', () => {
-  const { diagram } = answerCycle({
+  const { diagram } = answerCycle('cycle', {
     request: {
       refrigerant: 'R134a',
       evaporating: 273.15,

@@ -37,7 +37,7 @@ export function BillsByMonth({ assessment, view }: { assessment: Assessment; vie
           <StateMark kind="stop" word="not to be built: for study only" />
         </p>
       )}
-      <Chart chart={chart} />
+      <Chart chart={chart} workings={assessment.workings} />
       <MonthWorking account={account} assessment={assessment} view={view} />
     </section>
   );

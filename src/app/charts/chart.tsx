@@ -3,6 +3,7 @@
 
 import { type ReactNode, useEffect, useId, useRef, useState } from 'react';
 import type { ChartSpecification } from '../../charts/index.ts';
+import type { WorkingStep } from '../../quantities/index.ts';
 import { saveAddress } from '../state/files.ts';
 import { DataTable } from '../ui/data-table.tsx';
 import { paperWidth, useLight, usePaper } from '../ui/light.tsx';
@@ -20,7 +21,14 @@ function loadAdapter(): Promise<Adapter> {
   return adapter;
 }
 
-export function Chart({ chart, tableOpen = false }: { chart: ChartSpecification; tableOpen?: boolean }): ReactNode {
+export interface ChartProps {
+  readonly chart: ChartSpecification;
+  readonly tableOpen?: boolean;
+  /** The steps behind the numbers of the table. */
+  readonly workings?: readonly WorkingStep[];
+}
+
+export function Chart({ chart, tableOpen = false, workings = [] }: ChartProps): ReactNode {
   const host = useRef<HTMLDivElement>(null);
   const words = useId();
   const light = useLight();
@@ -100,7 +108,7 @@ export function Chart({ chart, tableOpen = false }: { chart: ChartSpecification;
         )}
         <details open={tableOpen || state === 'failed'}>
           <summary>Table of this picture</summary>
-          <DataTable table={chart.table} />
+          <DataTable table={chart.table} workings={workings} />
         </details>
       </div>
     </figure>

@@ -3,8 +3,10 @@
 
 import { type ReactNode, useLayoutEffect, useMemo, useRef, useState } from 'react';
 import type { Assessment } from '../../assess/index.ts';
+import type { ChartTable } from '../../charts/index.ts';
 import type { UnitView } from '../../quantities/index.ts';
 import type { PageName, StationName } from '../pages.ts';
+import { DataTable } from '../ui/data-table.tsx';
 import { paperWidth, usePaper } from '../ui/light.tsx';
 import { say } from '../ui/say.ts';
 import { StateMark } from '../ui/state-mark.tsx';
@@ -82,8 +84,28 @@ export function HeatPath({ assessment, view, current, open }: HeatPathProps): Re
         Width is heat or electricity in watts, averaged over the coldest spell you described.
         {view === 'us' && ' 1 W is 3.41 BTU/h.'} {footWords(assessment, placed, view)}
       </p>
+      <details className="heat-path-table">
+        <summary>Table of this picture</summary>
+        <DataTable table={tableOf(placed, words)} workings={assessment.workings} />
+      </details>
     </section>
   );
+}
+
+/** The same numbers as a table; each leads to its working. */
+function tableOf(placed: PlacedHeatPath, words: ReadonlyMap<HeatNodeName, NodeWords>): ChartTable {
+  const nodes = placed.nodes.flatMap(({ name }) => words.get(name) ?? []);
+  return {
+    caption: 'Heat path, averaged over the coldest spell.',
+    columns: [
+      { label: 'Where' },
+      { label: 'Heat or electricity', numeric: true },
+      { label: 'Range', numeric: true },
+      { label: 'State' },
+    ],
+    rows: nodes.map(({ name, number, range = '–', stateWord }) => [name, number, range, stateWord]),
+    results: nodes.map(({ result }) => [undefined, result]),
+  };
 }
 
 function footWords(assessment: Assessment, placed: PlacedHeatPath, view: UnitView): string {

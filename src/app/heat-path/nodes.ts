@@ -17,6 +17,8 @@ export interface NodeWords {
   readonly stateWord: string;
   readonly station: StationName;
   readonly stationTitle: string;
+  /** Name of the result in the workings; undefined where the number is put together from several. */
+  readonly result: string | undefined;
 }
 
 /** A way out is known roughly when its range is wider than this share of its likely value to either side. */
@@ -46,6 +48,7 @@ export function wordsOfNodes(
       stateWord: state[1],
       station,
       stationTitle: pageTitles[station],
+      result: resultOf(name, path, tank.loss.likely),
     });
   const watts = (value: number) => say(value, 'power', view);
   add(
@@ -96,6 +99,21 @@ export function wordsOfNodes(
   return words;
 }
 
+/** Results that nodes show as they are: means over the spell, the machine running its share of the time. */
+const nodeResults: Readonly<Partial<Record<HeatNodeName, string>>> = {
+  source: 'plant.heatTaken',
+  machine: 'plant.heatFromMachine',
+  heater: 'plant.backupHeat',
+};
+
+function resultOf(name: HeatNodeName, path: HeatPathFlows, loss: number): string | undefined {
+  // Where heat comes in through some panes, what goes out through the others is more than the loss.
+  if (name === 'water')
+    return path.fromRoom > 0 || Math.abs(totalOut(path) - loss) > 1e-9 * loss ? undefined : 'tank.loss';
+  const way = path.waysOut.find((each) => name === `out.${each.path}`);
+  return way === undefined || way.path === 'other' ? nodeResults[name] : `tank.paths.${way.path}`;
+}
+
 function totalOut(path: HeatPathFlows): number {
   return path.waysOut.reduce((sum, way) => sum + way.watts, 0);
 }
@@ -118,8 +136,8 @@ function sourceState(assessment: Assessment): [StateKind, string] {
 }
 
 function electricityState(assessment: Assessment): [StateKind, string] {
-  const own = [...assessment.findings, ...assessment.cautions].filter((finding) =>
-    finding.code.startsWith('residualCurrent'),
+  const own = [...assessment.findings, ...assessment.cautions].filter(({ code }) =>
+    /^(?:residualCurrent|mainsNearWater)/.test(code),
   );
   return worst(own);
 }

@@ -7,6 +7,7 @@ import { type Band, isQuantityName, type QuantityName, sayBand, type UnitView } 
 import { useWorkbench } from '../state/context.tsx';
 import { Findings, saidFindings } from '../ui/findings.tsx';
 import { NumberItem, Numbers } from '../ui/number.tsx';
+import { ResultLink } from '../ui/result-link.tsx';
 import { say, sentenceStart } from '../ui/say.ts';
 import { StateMark } from '../ui/state-mark.tsx';
 import type { AssessAnswer } from '../worker/messages.ts';
@@ -72,7 +73,7 @@ export function TheMachine({ answer, view }: StationProps): ReactNode {
       <section className="block">
         <h3>How near its limits</h3>
         <p className="quiet">In the coldest spell. The limit met first stands at the top.</p>
-        <LimitTable operating={operating} view={view} />
+        <LimitTable operating={operating} workings={assessment.workings} view={view} />
       </section>
       <section className="block">
         <h3 id="findings-title" tabIndex={-1}>
@@ -141,7 +142,13 @@ function answerSentence({ operating, compressorPower }: Assessment, view: UnitVi
   return `On ${operating.refrigerant} it would draw ${sayBand(compressorPower, 'electricPower', view)} in the coldest spell.${limit}`;
 }
 
-function LimitTable({ operating, view }: { operating: OperatingAnswer; view: UnitView }): ReactNode {
+interface LimitTableProps {
+  readonly operating: OperatingAnswer;
+  readonly workings: Assessment['workings'];
+  readonly view: UnitView;
+}
+
+function LimitTable({ operating, workings, view }: LimitTableProps): ReactNode {
   return (
     <div className="table-scroll">
       <table className="data">
@@ -165,9 +172,25 @@ function LimitTable({ operating, view }: { operating: OperatingAnswer; view: Uni
           {operating.limits.map((limit) => (
             <tr key={limit.limit}>
               <th scope="row">{sentenceStart(limit.label)}</th>
-              <td className="number">{sayBand(bandOfLimit(limit, operating), quantityOf(limit.quantity), view)}</td>
+              <td className="number">
+                <ResultLink
+                  workings={workings}
+                  result={bandOfLimit(limit, operating).result}
+                  of={`${limit.label}, now`}
+                >
+                  {sayBand(bandOfLimit(limit, operating), quantityOf(limit.quantity), view)}
+                </ResultLink>
+              </td>
               <td className="number">{sayLimit(limit.bound, limit.quantity, view)}</td>
-              <td className="number">{leftWords(limit, operating, view)}</td>
+              <td className="number">
+                <ResultLink
+                  workings={workings}
+                  result={`operating.limits.${limit.limit}`}
+                  of={`${limit.label}, distance left`}
+                >
+                  {leftWords(limit, operating, view)}
+                </ResultLink>
+              </td>
               <td>
                 <LimitState limit={limit} left={leftOf(limit, operating)} />
               </td>
@@ -194,7 +217,7 @@ function LimitState({ limit, left }: { limit: LimitMargin; left: Band }): ReactN
 }
 
 /** The range of the number that a limit is about. */
-function bandOfLimit({ limit, value }: LimitMargin, operating: OperatingAnswer): Band {
+function bandOfLimit({ limit, value }: LimitMargin, operating: OperatingAnswer): Band & { readonly result?: string } {
   if (limit.startsWith('evaporating')) return operating.evaporatingTemperature;
   if (limit.startsWith('condensing')) return operating.condensingTemperature;
   if (limit.startsWith('discharge')) return operating.dischargeTemperature;

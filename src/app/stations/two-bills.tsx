@@ -32,7 +32,7 @@ export function TwoBills({ answer, view }: StationProps): ReactNode {
       </section>
       <BeingWrong assessment={assessment} words={loopAgainstWords} view={view} />
       <BillsByMonth assessment={assessment} view={view} />
-      <Chart chart={chart} />
+      <Chart chart={chart} workings={assessment.workings} />
     </Station>
   );
 }

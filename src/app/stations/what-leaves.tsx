@@ -5,7 +5,6 @@ import type { Assessment } from '../../assess/index.ts';
 import { sayBand, sayRange, type UnitView } from '../../quantities/index.ts';
 import { type BarRow, Bars } from '../ui/bars.tsx';
 import { Findings, saidFindings } from '../ui/findings.tsx';
-import { HowComputed } from '../ui/how-computed.tsx';
 import { exactly, NumberItem, Numbers } from '../ui/number.tsx';
 import { say, sayParts, sentenceStart } from '../ui/say.ts';
 import { Station, type StationProps } from './station.tsx';
@@ -86,18 +85,8 @@ export function WhatLeaves({ answer, view }: StationProps): ReactNode {
           caption="Heat by way out, the largest first. The thin line is the range."
           heads={['Way out', 'Heat', 'Likely', 'Range']}
           rows={rows(assessment, view)}
+          workings={assessment.workings}
         />
-        <div className="hows">
-          {largestFirst(assessment).map((path) => (
-            <HowComputed
-              key={path.path}
-              workings={assessment.workings}
-              result={`tank.paths.${path.path}`}
-              of={path.label}
-              words={`${sentenceStart(path.label)}: how computed`}
-            />
-          ))}
-        </div>
       </section>
       <section className="block">
         <h3 id="findings-title" tabIndex={-1}>
@@ -154,6 +143,7 @@ function rows(assessment: Assessment, view: UnitView): BarRow[] {
         likely: sayParts(path.heat, 'power', view).likely,
         range: sayRange(path.heat, 'power', view),
         look: path.kind,
+        result: path.heat.result,
       }),
     ),
     {
@@ -164,6 +154,7 @@ function rows(assessment: Assessment, view: UnitView): BarRow[] {
       range: sayRange(tank.loss, 'power', view),
       look: 'sensible',
       total: true,
+      result: tank.loss.result,
     },
   ];
 }

@@ -11,6 +11,7 @@ import { DataTable } from '../ui/data-table.tsx';
 import { Findings, saidFindings } from '../ui/findings.tsx';
 import { HowComputed } from '../ui/how-computed.tsx';
 import { NumberItem, Numbers } from '../ui/number.tsx';
+import { ResultLink } from '../ui/result-link.tsx';
 import { say, sayNeed, sentenceStart } from '../ui/say.ts';
 import { Station, type StationProps } from './station.tsx';
 
@@ -36,7 +37,15 @@ export function WhereItSettles({ answer, view }: StationProps): ReactNode {
             quantity="temperature"
             view={view}
             ink="from-source"
-            note={sayBand(operating.evaporatingPressure, 'pressure', view)}
+            note={
+              <ResultLink
+                workings={assessment.workings}
+                result={operating.evaporatingPressure.result}
+                of="evaporating pressure"
+              >
+                {sayBand(operating.evaporatingPressure, 'pressure', view)}
+              </ResultLink>
+            }
             workings={assessment.workings}
           />
           <NumberItem
@@ -45,7 +54,15 @@ export function WhereItSettles({ answer, view }: StationProps): ReactNode {
             quantity="temperature"
             view={view}
             ink="into-water"
-            note={sayBand(operating.condensingPressure, 'pressure', view)}
+            note={
+              <ResultLink
+                workings={assessment.workings}
+                result={operating.condensingPressure.result}
+                of="condensing pressure"
+              >
+                {sayBand(operating.condensingPressure, 'pressure', view)}
+              </ResultLink>
+            }
             workings={assessment.workings}
           />
           <NumberItem
@@ -101,7 +118,7 @@ export function WhereItSettles({ answer, view }: StationProps): ReactNode {
       {problem !== undefined && <p className="quiet">The picture is missing: {problem}</p>}
       <section className="block">
         <h3>States of the refrigerant</h3>
-        <DataTable table={stateTable(operating.points, view)} />
+        <DataTable table={stateTable(operating.points, view)} workings={assessment.workings} />
       </section>
       <Sizes sizing={assessment.sizing} answer={answer} view={view} />
       <section className="block">
@@ -138,6 +155,7 @@ function answerSentence({ operating, heatDelivered, tankLoad }: Assessment, view
 
 function Sizes({ sizing, answer, view }: StationProps & { sizing: SizingAnswer }): ReactNode {
   const { condenser, evaporator } = sizing;
+  const { workings } = answer.assessment;
   return (
     <section className="block">
       <h3>What the approach temperatures imply</h3>
@@ -150,28 +168,26 @@ function Sizes({ sizing, answer, view }: StationProps & { sizing: SizingAnswer }
           <h4>Into the water, approach {say(condenser.approach, 'temperatureDifference', view)}</h4>
           <p>
             {sentenceStart(sayBand(condenser.coilLength, 'length', view))} of{' '}
-            {say(condenser.tubeDiameter, 'length', view)} tube: {say(condenser.coilArea.likely, 'area', view, 2)} of
-            surface.
+            {say(condenser.tubeDiameter, 'length', view)} tube:{' '}
+            <ResultLink workings={workings} result={condenser.coilArea.result} of="surface of the coil">
+              {say(condenser.coilArea.likely, 'area', view, 2)}
+            </ResultLink>{' '}
+            of surface.
           </p>
           <p className="quiet">Left out: {condenser.leavesOut}.</p>
-          <HowComputed
-            workings={answer.assessment.workings}
-            result={condenser.coilLength.result}
-            of="length of the coil"
-          />
+          <HowComputed workings={workings} result={condenser.coilLength.result} of="length of the coil" />
         </div>
         <div>
           <h4>Out of the source, approach {say(evaporator.approach, 'temperatureDifference', view)}</h4>
           <p>
             {sentenceStart(sayBand(evaporator.faceArea, 'area', view))} of coil face, with{' '}
-            {sayBand(evaporator.airFlow, 'volumeFlow', view)} of air through it.
+            <ResultLink workings={workings} result={evaporator.airFlow.result} of="air through the coil">
+              {sayBand(evaporator.airFlow, 'volumeFlow', view)}
+            </ResultLink>{' '}
+            of air through it.
           </p>
           <p className="quiet">Left out: {evaporator.leavesOut}.</p>
-          <HowComputed
-            workings={answer.assessment.workings}
-            result={evaporator.faceArea.result}
-            of="face of the coil"
-          />
+          <HowComputed workings={workings} result={evaporator.faceArea.result} of="face of the coil" />
         </div>
       </div>
     </section>

@@ -1,7 +1,8 @@
 // Bars inside a table: the picture and its table in one. The bar ends at the likely value; the line over it is the range.
 
 import type { ReactNode } from 'react';
-import type { Band } from '../../quantities/index.ts';
+import type { Band, WorkingStep } from '../../quantities/index.ts';
+import { ResultLink } from './result-link.tsx';
 
 export interface BarRow {
   readonly key: string;
@@ -12,15 +13,19 @@ export interface BarRow {
   readonly look: 'latent' | 'sensible' | 'into' | 'electric' | 'cool' | 'ink';
   readonly total?: boolean;
   readonly note?: string;
+  /** Name of the result that the likely value shows. */
+  readonly result?: string;
 }
 
 export interface BarsProps {
   readonly caption: string;
   readonly heads: readonly [string, string, string, string];
   readonly rows: readonly BarRow[];
+  /** The steps behind the numbers: each likely value whose result is among them leads to its working. */
+  readonly workings?: readonly WorkingStep[];
 }
 
-export function Bars({ caption, heads, rows }: BarsProps): ReactNode {
+export function Bars({ caption, heads, rows, workings = [] }: BarsProps): ReactNode {
   const longest = Math.max(...rows.filter((row) => !row.total).map((row) => Math.max(0, row.band.high)), 1e-9);
   return (
     <div className="table-scroll">
@@ -43,7 +48,11 @@ export function Bars({ caption, heads, rows }: BarsProps): ReactNode {
                 {row.note !== undefined && <span className="bar-note">{row.note}</span>}
               </th>
               <td className="bar-cell">{!row.total && <Bar row={row} longest={longest} />}</td>
-              <td className="number">{row.likely}</td>
+              <td className="number">
+                <ResultLink workings={workings} result={row.result} of={row.label}>
+                  {row.likely}
+                </ResultLink>
+              </td>
               <td className="number unit">{row.range}</td>
             </tr>
           ))}

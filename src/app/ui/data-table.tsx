@@ -2,9 +2,18 @@
 
 import { type ReactNode, useId } from 'react';
 import type { ChartTable } from '../../charts/index.ts';
+import type { WorkingStep } from '../../quantities/index.ts';
 import { Termed } from '../terms/termed.tsx';
+import { ResultLink } from './result-link.tsx';
 
-export function DataTable({ table, hiddenCaption = false }: { table: ChartTable; hiddenCaption?: boolean }): ReactNode {
+export interface DataTableProps {
+  readonly table: ChartTable;
+  readonly hiddenCaption?: boolean;
+  /** The steps behind the numbers: each cell whose result is among them leads to its working. */
+  readonly workings?: readonly WorkingStep[];
+}
+
+export function DataTable({ table, hiddenCaption = false, workings = [] }: DataTableProps): ReactNode {
   const caption = useId();
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls sideways must be reachable by keyboard
@@ -24,7 +33,7 @@ export function DataTable({ table, hiddenCaption = false }: { table: ChartTable;
           </tr>
         </thead>
         <tbody>
-          {table.rows.map((row) => (
+          {table.rows.map((row, place) => (
             <tr key={row.join('|')}>
               {row.map((cell, index) =>
                 index === 0 ? (
@@ -36,7 +45,13 @@ export function DataTable({ table, hiddenCaption = false }: { table: ChartTable;
                     key={table.columns[index]?.label}
                     className={table.columns[index]?.numeric ? 'number' : undefined}
                   >
-                    {cell}
+                    <ResultLink
+                      workings={workings}
+                      result={table.results?.[place]?.[index]}
+                      of={`${row[0]}, ${table.columns[index]?.label}`}
+                    >
+                      {cell}
+                    </ResultLink>
                   </td>
                 ),
               )}

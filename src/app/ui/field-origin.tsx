@@ -48,15 +48,12 @@ export function useFieldFacts(): (path: string) => FieldFacts | undefined {
   };
 }
 
-/** A body of the exergy account is named by the account it is part of. */
 function cycleFieldFacts(path: string, texts: () => CycleTexts): FieldFacts | undefined {
-  if (!path.startsWith('cycle.')) return undefined;
-  const plain = path.replace('cycle.exergyBasis.', 'cycle.');
-  const field = allCycleFields.find(({ key }) => cycleFieldPath(key) === plain);
+  const field = allCycleFields.find(({ key }) => cycleFieldPath(key) === path);
   if (field === undefined) return undefined;
   const text = texts().numbers[field.key];
   const given = text === undefined ? 'assumed' : 'typed';
-  return { path: plain, label: field.label, page: 'cycle-alone', value: text, given };
+  return { path, label: field.label, page: 'cycle-alone', value: text, given };
 }
 
 /** In the column "From" of a step. */

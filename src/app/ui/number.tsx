@@ -15,7 +15,7 @@ export interface NumberItemProps {
   readonly currency?: string;
   /** Significant digits of a number without a range, where they differ from the usual ones. */
   readonly digits?: number;
-  readonly note?: string;
+  readonly note?: ReactNode;
   /** The steps that show how the number came about. */
   readonly workings?: readonly WorkingStep[];
   /** Name of the result in the workings, where the band does not carry it. */

@@ -130,7 +130,9 @@ function InputRow({ input: { symbol, meaning, value, from }, hasView, originOf }
         <NumberWithUnit number={value} />
       </td>
       {hasView && <td className="number">{value.inView}</td>}
-      <td className="step-from">{from === undefined ? <span className="quiet">constant</span> : originOf(from)}</td>
+      <td className="step-from">
+        {from === undefined ? <span className="quiet">the model itself</span> : originOf(from)}
+      </td>
     </tr>
   );
 }

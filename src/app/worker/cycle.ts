@@ -20,13 +20,17 @@ export interface CycleForm {
   readonly isobars: readonly number[];
 }
 
+/** The textbook cycle, and the one laid over it: so their results are named in the workings. */
+export type CycleName = 'cycle' | 'secondCycle';
+
 export interface CycleAnswer {
+  readonly name: CycleName;
   readonly cycle: TextbookCycle;
   readonly workings: readonly WorkingStep[];
   readonly diagram: Diagram;
 }
 
-export function answerCycle({ request, isotherms, isobars }: CycleForm): CycleAnswer {
+export function answerCycle(name: CycleName, { request, isotherms, isobars }: CycleForm): CycleAnswer {
   const cycle = textbookCycle(request);
   const referenceState = request.referenceState ?? 'iir';
   const diagram = makeDiagram({
@@ -38,7 +42,7 @@ export function answerCycle({ request, isotherms, isobars }: CycleForm): CycleAn
     isobars,
     referenceState,
   });
-  return { cycle, workings: textbookCycleWorking(request, cycle), diagram };
+  return { name, cycle, workings: textbookCycleWorking(request, cycle, name), diagram };
 }
 
 /** What a person calls each number of the request. */

@@ -39,7 +39,7 @@ export function createServe(now: () => number): Serve {
         }
         case 'cycle':
         case 'secondCycle':
-          return { kind: body.kind, id, ok: true, answer: answerCycle(body.form) };
+          return { kind: body.kind, id, ok: true, answer: answerCycle(body.kind, body.form) };
         case 'diagram':
           return { kind: 'diagram', id, ok: true, answer: makeDiagram(body.request) };
         case 'range':

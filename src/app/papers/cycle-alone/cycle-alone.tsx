@@ -212,7 +212,10 @@ function Tables({ answer, name, view }: TablesProps): ReactNode {
       <CycleFlows answer={answer} view={view} />
       <section className="block">
         <h3>States{of}</h3>
-        <DataTable table={stateTable(answer.cycle.points, view, answer.diagram.referenceState)} />
+        <DataTable
+          table={stateTable(answer.cycle.points, view, answer.diagram.referenceState, answer.name)}
+          workings={answer.workings}
+        />
       </section>
       <ExergyLost answer={answer} view={view} />
     </>

@@ -275,9 +275,9 @@ export const chosenGroups = { exchanger: exchangerFields, flow: flowFields } as 
 
 export const referenceNames: readonly ReferenceStateName[] = ['iir', 'ashrae', 'normalBoilingPoint'];
 
-/** The path by which a link finds a field of the cycle. */
+/** The path by which a link finds a field of the cycle, and by which steps of the cycle name it. */
 export function cycleFieldPath(key: keyof TextbookCycleRequest): string {
-  return `cycle.${key}`;
+  return `request.${key}`;
 }
 
 /** Every field there is. */

@@ -2,7 +2,7 @@
 
 import type { ReactNode } from 'react';
 import type { MassFlowKey, TextbookCycle } from '../../../loop/index.ts';
-import { sayQuantity, type UnitView, type WorkingStep } from '../../../quantities/index.ts';
+import { sayQuantity, type UnitView } from '../../../quantities/index.ts';
 import { HowComputed } from '../../ui/how-computed.tsx';
 import { Numbers } from '../../ui/number.tsx';
 import { say, sayFixed } from '../../ui/say.ts';
@@ -19,7 +19,7 @@ export function cycleSentence(cycle: TextbookCycle, view: UnitView): string {
 }
 
 export function CycleNumbers({ answer, view }: { answer: CycleAnswer; view: UnitView }): ReactNode {
-  const { cycle, workings } = answer;
+  const { cycle } = answer;
   const outlet = cycle.points[2];
   const isEfficiencyFound = cycle.compressionGiven === 'dischargeTemperature';
   const pressures = [cycle.evaporating, cycle.condensing].map(({ pressure }) =>
@@ -27,54 +27,42 @@ export function CycleNumbers({ answer, view }: { answer: CycleAnswer; view: Unit
   );
   return (
     <Numbers>
-      <Result
-        label="Heating COP"
-        value={cycle.heatingCop.toFixed(3)}
-        note="q_H / w"
-        of="heatingCop"
-        workings={workings}
-      />
-      <Result
-        label="Cooling COP"
-        value={cycle.coolingCop.toFixed(3)}
-        note="q_L / w"
-        of="coolingCop"
-        workings={workings}
-      />
+      <Result label="Heating COP" value={cycle.heatingCop.toFixed(3)} note="q_H / w" of="heatingCop" answer={answer} />
+      <Result label="Cooling COP" value={cycle.coolingCop.toFixed(3)} note="q_L / w" of="coolingCop" answer={answer} />
       <Result
         label="COP of a reversible cycle"
         value={cycle.carnotHeatingCop.toFixed(2)}
         note="heating, between the two dew temperatures"
         of="carnotHeatingCop"
-        workings={workings}
+        answer={answer}
       />
       <Result
         label="Specific work"
         value={sayFixed(cycle.specificWork, 'enthalpy', view, 4)}
         note="w = h2 − h1"
         of="specificWork"
-        workings={workings}
+        answer={answer}
       />
       <Result
         label="Heat given, condenser"
         value={sayFixed(cycle.heatDelivered, 'enthalpy', view, 4)}
         note="q_H = h2 − h3"
         of="heatDelivered"
-        workings={workings}
+        answer={answer}
       />
       <Result
         label="Heat taken, evaporator"
         value={sayFixed(cycle.heatTaken, 'enthalpy', view, 4)}
         note="q_L = h1 − h4"
         of="heatTaken"
-        workings={workings}
+        answer={answer}
       />
       <Result
         label="Pressure ratio"
         value={cycle.pressureRatio.toFixed(3)}
         note={`${pressures[0]} to ${pressures[1]}`}
         of="pressureRatio"
-        workings={workings}
+        answer={answer}
       />
       {isEfficiencyFound ? (
         <Result
@@ -82,7 +70,7 @@ export function CycleNumbers({ answer, view }: { answer: CycleAnswer; view: Unit
           value={sayFixed(cycle.isentropicEfficiency, 'fraction', view, 4)}
           note="(h2s − h1)/(h2 − h1)"
           of="isentropicEfficiency"
-          workings={workings}
+          answer={answer}
         />
       ) : (
         <Result
@@ -90,7 +78,7 @@ export function CycleNumbers({ answer, view }: { answer: CycleAnswer; view: Unit
           value={sayQuantity(outlet.temperature, 'temperature', view, 3)}
           note="at h2 and the condensing pressure"
           of="points.compressorOutlet.enthalpy"
-          workings={workings}
+          answer={answer}
         />
       )}
       <Result
@@ -98,7 +86,7 @@ export function CycleNumbers({ answer, view }: { answer: CycleAnswer; view: Unit
         value={sayFixed(cycle.volumetricHeatingCapacity, 'volumetricCapacity', view, 4)}
         note="q_H · ρ1"
         of="volumetricHeatingCapacity"
-        workings={workings}
+        answer={answer}
       />
       {cycle.heatExchanger !== undefined && (
         <Result
@@ -106,7 +94,7 @@ export function CycleNumbers({ answer, view }: { answer: CycleAnswer; view: Unit
           value={sayFixed(cycle.heatExchanger.heat, 'enthalpy', view, 4)}
           note={`effectiveness ${sayFixed(cycle.heatExchanger.effectiveness, 'fraction', view, 3)}, on enthalpy`}
           of="heatExchanger.heat"
-          workings={workings}
+          answer={answer}
         />
       )}
     </Numbers>
@@ -118,7 +106,7 @@ export function CycleFlows({ answer, view }: { answer: CycleAnswer; view: UnitVi
   const { perSecond } = answer.cycle;
   if (perSecond === undefined) return null;
   const result = (label: string, of: string, value: string, note: string) => (
-    <Result label={label} value={value} note={note} of={`perSecond.${of}`} workings={answer.workings} />
+    <Result label={label} value={value} note={note} of={`perSecond.${of}`} answer={answer} />
   );
   return (
     <section className="block">
@@ -173,17 +161,17 @@ interface ResultProps {
   readonly note: string;
   /** Name of the result among the steps of the cycle. */
   readonly of: string;
-  readonly workings: readonly WorkingStep[];
+  readonly answer: CycleAnswer;
 }
 
-function Result({ label, value, note, of, workings }: ResultProps): ReactNode {
+function Result({ label, value, note, of, answer }: ResultProps): ReactNode {
   return (
     <div className="number-item">
       <dt>{label}</dt>
       <dd className="number-value">{value}</dd>
       <dd className="number-range">{note}</dd>
       <dd>
-        <HowComputed workings={workings} result={`cycle.${of}`} of={label} />
+        <HowComputed workings={answer.workings} result={`${answer.name}.${of}`} of={label} />
       </dd>
     </div>
   );

@@ -4,7 +4,6 @@ import type { ReactNode } from 'react';
 import type { TextbookCycle } from '../../../loop/index.ts';
 import { sayQuantity, type UnitView } from '../../../quantities/index.ts';
 import { type BarRow, Bars } from '../../ui/bars.tsx';
-import { HowComputed } from '../../ui/how-computed.tsx';
 import { exactly } from '../../ui/number.tsx';
 import { sayFixed } from '../../ui/say.ts';
 import type { CycleAnswer } from '../../worker/cycle.ts';
@@ -17,19 +16,9 @@ export function ExergyLost({ answer, view }: { answer: CycleAnswer; view: UnitVi
       <Bars
         caption="Exergy (what could have been work) destroyed in each part, per mass of refrigerant and, with a flow given, per second, and its share of the work."
         heads={['Part', 'Lost', 'Per mass', 'Share of the work']}
-        rows={exergyRows(answer.cycle, view)}
+        rows={exergyRows(answer, view)}
+        workings={answer.workings}
       />
-      <div className="hows">
-        {partsOf(answer.cycle).map(([label, part]) => (
-          <HowComputed
-            key={part}
-            workings={answer.workings}
-            result={`cycle.exergyDestruction.${part}`}
-            of={label}
-            words={`${label}: how computed`}
-          />
-        ))}
-      </div>
     </section>
   );
 }
@@ -54,7 +43,7 @@ const lossParts = [
   ['All parts', 'total', 'ink'],
 ] as const;
 
-function exergyRows(cycle: TextbookCycle, view: UnitView): BarRow[] {
+function exergyRows({ name, cycle }: CycleAnswer, view: UnitView): BarRow[] {
   const { exergyDestruction: lost, specificWork, perSecond } = cycle;
   return partsOf(cycle).map(([label, part, look]) => {
     const rate = perSecond?.exergyDestructionRate[part];
@@ -67,6 +56,7 @@ function exergyRows(cycle: TextbookCycle, view: UnitView): BarRow[] {
       range: sayFixed((lost[part] ?? 0) / specificWork, 'fraction', view, 3),
       look,
       total: part === 'total',
+      result: `${name}.exergyDestruction.${part}`,
     };
   });
 }

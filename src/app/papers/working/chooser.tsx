@@ -26,7 +26,7 @@ export function Chooser({ assessment, cycleWorkings, formulas, view }: ChooserPr
   const workings = [...(assessment?.workings ?? []), ...cycleWorkings];
   const groups = [
     ...(assessment === undefined ? [] : resultGroups(assessment)),
-    { page: 'cycle-alone' as const, results: cycleResults.filter(({ name }) => hasStep(cycleWorkings, name)) },
+    { page: 'cycle-alone' as const, results: cycleResults('cycle').filter(({ name }) => hasStep(cycleWorkings, name)) },
   ];
   const said = ({ name, quantity }: NamedResult) => {
     const step = workings.find((each) => each.result === name);

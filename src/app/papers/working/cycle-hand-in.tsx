@@ -7,7 +7,7 @@ import { formatNumber, quantityRecord, type UnitView } from '../../../quantities
 import { DataTable } from '../../ui/data-table.tsx';
 import { PageLink } from '../../ui/page-link.tsx';
 import { sentenceStart } from '../../ui/say.ts';
-import type { CycleAnswer } from '../../worker/cycle.ts';
+import type { CycleAnswer, CycleName } from '../../worker/cycle.ts';
 import type { FormulaTexts } from '../../worker/messages.ts';
 import { allCycleFields, cycleFieldPath } from '../cycle-alone/cycle-fields.ts';
 import { type CyclePair, type CycleTexts, readOne } from '../cycle-alone/cycle-texts.ts';
@@ -17,31 +17,30 @@ import { Chain } from './chain.tsx';
 import { cycleResults, sayResult } from './results.ts';
 
 export interface CycleHandInProps {
+  readonly name: CycleName;
   readonly state: CycleState;
-  /** The fields as they were filled. */
-  readonly texts: CycleTexts;
-  readonly which: 'first' | 'second';
   readonly pair: CyclePair;
   readonly formulas: FormulaTexts;
   readonly view: UnitView;
 }
 
-export function CycleHandIn({ state, texts, which, pair, formulas, view }: CycleHandInProps): ReactNode {
+export function CycleHandIn({ name, state, pair, formulas, view }: CycleHandInProps): ReactNode {
   const { answer, problems } = state;
-  const other = which === 'first' ? 'secondCycle' : 'cycle';
+  const isFirst = name === 'cycle';
+  const texts = isFirst ? pair.first : (pair.second ?? pair.first);
+  const letter = pair.second === undefined ? '' : isFirst ? ' A' : ' B';
   const actions = (
     <>
       <PageLink page="cycle-alone">Back to the fields</PageLink>
       {pair.second !== undefined && (
-        <PageLink page="working" part={other}>
-          The other cycle, {which === 'first' ? 'B' : 'A'}
+        <PageLink page="working" part={isFirst ? 'secondCycle' : 'cycle'}>
+          The other cycle, {isFirst ? 'B' : 'A'}
         </PageLink>
       )}
     </>
   );
-  const name = pair.second === undefined ? '' : which === 'first' ? ' A' : ' B';
   return (
-    <Paper name="working" answer={handInWords(answer, problems, name)} actions={actions}>
+    <Paper name="working" answer={handInWords(answer, problems, letter)} actions={actions}>
       <div className="hand-in">
         <section className="block" aria-labelledby="given-title">
           <h3 id="given-title">Given</h3>
@@ -53,11 +52,11 @@ export function CycleHandIn({ state, texts, which, pair, formulas, view }: Cycle
   );
 }
 
-function handInWords(answer: CycleAnswer | undefined, problems: readonly string[], name: string): string {
+function handInWords(answer: CycleAnswer | undefined, problems: readonly string[], letter: string): string {
   if (problems.length > 0) return `There is no cycle for what is given. ${problems.join(' ')}`;
   if (answer === undefined) return 'The textbook cycle is being computed.';
   const { cycle, workings } = answer;
-  return `The textbook cycle${name} of ${cycle.refrigerant}, ${workings.length} steps: heating COP ${cycle.heatingCop.toFixed(3)}, cooling COP ${cycle.coolingCop.toFixed(3)}. Not electricity: no motor, fan or pump is in it.`;
+  return `The textbook cycle${letter} of ${cycle.refrigerant}, ${workings.length} steps: heating COP ${cycle.heatingCop.toFixed(3)}, cooling COP ${cycle.coolingCop.toFixed(3)}. Not electricity: no motor, fan or pump is in it.`;
 }
 
 function Given({ texts, view }: { texts: CycleTexts; view: UnitView }): ReactNode {
@@ -140,7 +139,7 @@ function Solution({ answer, formulas, view }: SolutionProps): ReactNode {
       </section>
       <section className="block" aria-labelledby="states-title">
         <h3 id="states-title">States</h3>
-        <DataTable table={stateTable(cycle.points, view, diagram.referenceState)} />
+        <DataTable table={stateTable(cycle.points, view, diagram.referenceState, answer.name)} workings={workings} />
       </section>
       <section className="block" aria-labelledby="chain-title">
         <h3 id="chain-title">Step by step</h3>
@@ -149,7 +148,7 @@ function Solution({ answer, formulas, view }: SolutionProps): ReactNode {
       </section>
       <section className="block" aria-labelledby="results-title">
         <h3 id="results-title">Results</h3>
-        <DataTable table={resultTable(answer, view)} />
+        <DataTable table={resultTable(answer, view)} workings={workings} />
       </section>
     </>
   );
@@ -169,15 +168,16 @@ function assumptionsOf(cycle: TextbookCycle): readonly string[] {
   ];
 }
 
-function resultTable({ cycle, workings }: CycleAnswer, view: UnitView): ChartTable {
-  const rows = cycleResults.flatMap(({ name, label, quantity }): readonly (readonly string[])[] => {
-    const step = workings.find(({ result }) => result === name);
+function resultTable({ name, cycle, workings }: CycleAnswer, view: UnitView): ChartTable {
+  const rows = cycleResults(name).flatMap(({ name: result, label, quantity }) => {
+    const step = workings.find((each) => each.result === result);
     const said = step && sayResult(step.value, undefined, quantity, view, '');
-    return said === undefined ? [] : [[sentenceStart(label.replace(' of the textbook cycle', '')), said]];
+    return said === undefined ? [] : [{ cells: [sentenceStart(label), said], results: [undefined, result] }];
   });
   return {
     caption: `Results of the textbook cycle of ${cycle.refrigerant}`,
     columns: [{ label: 'Result' }, { label: 'Value', numeric: true }],
-    rows,
+    rows: rows.map(({ cells }) => cells),
+    results: rows.map(({ results }) => results),
   };
 }

@@ -3,6 +3,7 @@
 import type { ReactNode } from 'react';
 import type { Assessment } from '../../../assess/index.ts';
 import {
+  chainOf,
   type FormulaText,
   printedStep,
   quantityOf,
@@ -13,9 +14,9 @@ import { useFieldFacts } from '../../ui/field-origin.tsx';
 import type { AssessAnswer, FormulaTexts } from '../../worker/messages.ts';
 import { Paper } from '../paper.tsx';
 import { Chain } from './chain.tsx';
-import { chainOf } from './chain-of.ts';
 import { InputsBehind } from './inputs-behind.tsx';
 import { ItsRange } from './its-range.tsx';
+import { isOfCycle } from './parts.ts';
 import { bandOfResult, cycleResults, resultGroups, sayResult } from './results.ts';
 
 export interface ResultWorkingProps {
@@ -32,11 +33,11 @@ export function ResultWorking(props: ResultWorkingProps): ReactNode {
   const { result, workings, answer, formulas, view, chooser } = props;
   const { steps, origins } = chainOf(workings, result);
   const factsOf = useFieldFacts();
-  const isOfCycle = result.startsWith('cycle.');
+  const ofCycle = isOfCycle(result);
   const own = steps.at(-1)!;
   const given = origins.map((path) => factsOf(path)?.given);
   const count = (kind: (typeof given)[number]) => given.filter((each) => each === kind).length;
-  const about = namedAs(own, formulas[own.formula], isOfCycle ? undefined : answer?.assessment, view);
+  const about = namedAs(own, formulas[own.formula], ofCycle ? undefined : answer?.assessment, view);
   return (
     <Paper
       name="working"
@@ -49,7 +50,7 @@ export function ResultWorking(props: ResultWorkingProps): ReactNode {
       <div className="station-body">
         <InputsBehind origins={origins} />
         <div className="station-pictures">
-          {!isOfCycle && answer !== undefined && <ItsRange answer={answer} result={result} view={view} />}
+          {!ofCycle && answer !== undefined && <ItsRange answer={answer} result={result} view={view} />}
           <section className="block" aria-labelledby="chain-title">
             <h3 id="chain-title">Step by step</h3>
             <p className="quiet">
@@ -83,10 +84,13 @@ function namedAs(
   assessment: Assessment | undefined,
   view: UnitView,
 ): string {
-  const named = [
-    ...(assessment === undefined ? cycleResults : resultGroups(assessment).flatMap((group) => group.results)),
-  ].find(({ name }) => name === step.result);
-  const label = named?.label ?? formula?.result.meaning ?? step.result;
+  const listed =
+    assessment === undefined
+      ? [...cycleResults('cycle'), ...cycleResults('secondCycle')]
+      : resultGroups(assessment).flatMap((group) => group.results);
+  const named = listed.find(({ name }) => name === step.result);
+  const own = named?.label ?? formula?.result.meaning ?? step.result;
+  const label = assessment === undefined ? `${own} of the textbook cycle` : own;
   const quantity = named?.quantity ?? (formula && quantityOf(formula.result));
   const band = assessment && bandOfResult(assessment, step.result);
   const said = quantity && sayResult(step.value, band, quantity, view, assessment?.currency ?? '');

@@ -12,6 +12,7 @@ import {
 } from '../../../quantities/index.ts';
 import type { PageName } from '../../pages.ts';
 import { hasStep } from '../../ui/result-link.tsx';
+import type { CycleName } from '../../worker/cycle.ts';
 
 export interface NamedResult {
   readonly name: string;
@@ -101,26 +102,29 @@ function billResults({ accounts }: Assessment): readonly Listed[] {
   );
 }
 
-/** Results of the textbook cycle. */
-export const cycleResults: readonly NamedResult[] = (
-  [
-    ['heatingCop', 'heating COP', 'ratio'],
-    ['coolingCop', 'cooling COP', 'ratio'],
-    ['carnotHeatingCop', 'COP of a reversible cycle', 'ratio'],
-    ['specificWork', 'specific work', 'enthalpy'],
-    ['heatDelivered', 'heat given, condenser', 'enthalpy'],
-    ['heatTaken', 'heat taken, evaporator', 'enthalpy'],
-    ['pressureRatio', 'pressure ratio', 'ratio'],
-    ['isentropicEfficiency', 'isentropic efficiency', 'fraction'],
-    ['volumetricHeatingCapacity', 'heat per volume drawn in', 'volumetricCapacity'],
-    ['exergyDestruction.total', 'work lost in all parts', 'enthalpy'],
-    ['exergyBasis.secondLawEfficiency', 'second-law efficiency', 'fraction'],
-    ['perSecond.massFlow', 'mass flow', 'massFlow'],
-    ['perSecond.heatingCapacity', 'heating capacity', 'power'],
-    ['perSecond.coolingCapacity', 'cooling capacity', 'power'],
-    ['perSecond.compressorPower', 'power on the gas', 'electricPower'],
-  ] as const
-).map(([name, label, quantity]) => ({ name: `cycle.${name}`, label: `${label} of the textbook cycle`, quantity }));
+const cycleListed: readonly Listed[] = [
+  ['heatingCop', 'heating COP', 'ratio'],
+  ['coolingCop', 'cooling COP', 'ratio'],
+  ['carnotHeatingCop', 'COP of a reversible cycle', 'ratio'],
+  ['specificWork', 'specific work', 'enthalpy'],
+  ['heatDelivered', 'heat given, condenser', 'enthalpy'],
+  ['heatTaken', 'heat taken, evaporator', 'enthalpy'],
+  ['pressureRatio', 'pressure ratio', 'ratio'],
+  ['isentropicEfficiency', 'isentropic efficiency', 'fraction'],
+  ['volumetricHeatingCapacity', 'heat per volume drawn in', 'volumetricCapacity'],
+  ['heatExchanger.heat', 'heat in the exchanger', 'enthalpy'],
+  ['exergyDestruction.total', 'work lost in all parts', 'enthalpy'],
+  ['exergyBasis.secondLawEfficiency', 'second-law efficiency', 'fraction'],
+  ['perSecond.massFlow', 'mass flow', 'massFlow'],
+  ['perSecond.heatingCapacity', 'heating capacity', 'power'],
+  ['perSecond.coolingCapacity', 'cooling capacity', 'power'],
+  ['perSecond.compressorPower', 'power on the gas', 'electricPower'],
+];
+
+/** Results of a textbook cycle. */
+export function cycleResults(cycle: CycleName): readonly NamedResult[] {
+  return cycleListed.map(([name, label, quantity]) => ({ name: `${cycle}.${name}`, label, quantity }));
+}
 
 /** The name of the step that is meant: its own name, or that of a key of the assessment, such as tankLoad. */
 export function resultMeant(part: string, assessment: Assessment): string {

@@ -5,47 +5,54 @@ import { type ReactNode, useMemo } from 'react';
 import { nearestWord, type UnitView, type WorkingStep } from '../../../quantities/index.ts';
 import { useWorkbench } from '../../state/context.tsx';
 import { useFormulas } from '../../state/formulas.ts';
-import type { AssessAnswer } from '../../worker/messages.ts';
 import { type CyclePair, readKept, startTexts } from '../cycle-alone/cycle-texts.ts';
 import { useCycle } from '../cycle-alone/use-cycle.ts';
 import { Paper, type PaperProps } from '../paper.tsx';
 import { Chooser } from './chooser.tsx';
 import { CycleHandIn } from './cycle-hand-in.tsx';
+import { isOfCycle } from './parts.ts';
 import { ResultWorking } from './result-working.tsx';
 import { resultMeant } from './results.ts';
 
-export function Working({ answer, view, part }: PaperProps): ReactNode {
+export function Working({ answer, view, part = '' }: PaperProps): ReactNode {
   const { formulas, problem } = useFormulas(true);
   const pair = useKeptCycles(view);
-  const isSecond = part === 'secondCycle' && pair.second !== undefined;
-  const texts = isSecond ? pair.second : pair.first;
-  const cycle = useCycle(isSecond ? 'secondCycle' : 'cycle', texts, view);
+  const first = useCycle('cycle', pair.first, view);
+  const second = useCycle('secondCycle', pair.second, view);
   if (problem !== undefined) return <Message words={`The formulas could not be loaded: ${problem}`} />;
   if (formulas === undefined) return <Message words="The formulas are being loaded." />;
-  const cycleWorkings = cycle.answer?.workings ?? [];
+  if (part === 'cycle') {
+    return <CycleHandIn name="cycle" state={first} pair={pair} formulas={formulas} view={view} />;
+  }
+  if (part === 'secondCycle' && pair.second !== undefined) {
+    return <CycleHandIn name="secondCycle" state={second} pair={pair} formulas={formulas} view={view} />;
+  }
   const chooser = (
-    <Chooser assessment={answer?.assessment} cycleWorkings={cycleWorkings} formulas={formulas} view={view} />
+    <Chooser
+      assessment={answer?.assessment}
+      cycleWorkings={first.answer?.workings ?? []}
+      formulas={formulas}
+      view={view}
+    />
   );
-  if (part === 'cycle' || isSecond) {
+  const cycle = isOfCycle(part) ? (part.startsWith('second') ? second : first) : undefined;
+  const workings = cycle === undefined ? answer?.assessment.workings : cycle.answer?.workings;
+  const result = answer === undefined ? part : resultMeant(part, answer.assessment);
+  if (workings?.some((step) => step.result === result)) {
     return (
-      <CycleHandIn
-        state={cycle}
-        texts={texts}
-        which={isSecond ? 'second' : 'first'}
-        pair={pair}
+      <ResultWorking
+        key={result}
+        result={result}
+        workings={workings}
+        answer={answer}
         formulas={formulas}
         view={view}
+        chooser={chooser}
       />
     );
   }
-  const meant = meantBy(part, answer, cycleWorkings);
-  if (meant !== undefined) {
-    return (
-      <ResultWorking key={meant.result} {...meant} answer={answer} formulas={formulas} view={view} chooser={chooser} />
-    );
-  }
   return (
-    <Paper name="working" answer={openingWords(part, answer, cycleWorkings, cycle.problems)}>
+    <Paper name="working" answer={openingWords(part, workings, cycle?.problems)}>
       {chooser}
     </Paper>
   );
@@ -60,41 +67,25 @@ function useKeptCycles(view: UnitView): CyclePair {
   );
 }
 
-interface Meant {
-  readonly result: string;
-  readonly workings: readonly WorkingStep[];
-}
-
-/** The result an address names, and the steps it is one of; undefined where there is none of that name. */
-function meantBy(
-  part: string | undefined,
-  answer: AssessAnswer | undefined,
-  cycleWorkings: readonly WorkingStep[],
-): Meant | undefined {
-  if (part === undefined) return undefined;
-  const workings = part.startsWith('cycle.') ? cycleWorkings : (answer?.assessment.workings ?? []);
-  const result = answer === undefined ? part : resultMeant(part, answer.assessment);
-  return workings.some((step) => step.result === result) ? { result, workings } : undefined;
-}
-
+/**
+ * Why there is a chooser and no working.
+ * @param workings       the steps among which the part was looked for; undefined where there is no answer
+ * @param cycleProblems  why there is no textbook cycle; undefined where none was asked for
+ */
 function openingWords(
-  part: string | undefined,
-  answer: AssessAnswer | undefined,
-  cycleWorkings: readonly WorkingStep[],
-  cycleProblems: readonly string[],
+  part: string,
+  workings: readonly WorkingStep[] | undefined,
+  cycleProblems: readonly string[] | undefined,
 ): string {
-  if (part === undefined) {
-    return answer === undefined
-      ? 'There is no answer for the design as it stands. The textbook cycle can be followed step by step.'
-      : `Each of the ${answer.assessment.workings.length} steps behind this design can be followed: formula, numbers put in, source, and the inputs it began with.`;
-  }
-  if (part.startsWith('cycle.') && cycleWorkings.length === 0) {
+  if (workings === undefined) {
+    if (cycleProblems === undefined) {
+      return 'There is no answer for the design as it stands, so there is no working of it either. The textbook cycle can be followed step by step.';
+    }
     return cycleProblems.length === 0 ? 'The textbook cycle is being computed.' : cycleProblems.join(' ');
   }
-  if (answer === undefined && !part.startsWith('cycle.')) {
-    return 'There is no answer for the design as it stands, so there is no working of it either.';
+  if (part === '') {
+    return `Each of the ${workings.length} steps behind this design can be followed: formula, numbers put in, source, and the inputs it began with.`;
   }
-  const workings = part.startsWith('cycle.') ? cycleWorkings : (answer?.assessment.workings ?? []);
   const near = nearestWord(
     part,
     workings.map((step) => step.result),
