@@ -7,19 +7,16 @@ import { type DesignDocument, resolveDesign } from '../design/index.ts';
 import { InputError } from '../numerics/index.ts';
 import { type Finding, isQuantityName, sayBand, sayQuantity, type UnitView } from '../quantities/index.ts';
 import { asked } from './asked.ts';
-import type { BriefAssumption, BriefDocument, BriefFinding } from './document.ts';
+import { type BriefAssumption, type BriefDocument, type BriefFinding, longestContact } from './document.ts';
 import { given, openQuestions, parts } from './inputs.ts';
 import { duty, limits, operatingRange, states } from './operation.ts';
-
-/** Who asks and how to reach them is a line or two [characters]. */
-export const longestContact = 300;
 
 /** Assumptions that are shown one by one, and the share of the doubt that is worth a line. */
 const mostAssumptions = 6;
 const smallestShare = 0.005;
 
 /** Findings to look at that are told in full, unless those to stop at are more already. */
-const mostFindings = 8;
+const mostFindings = 6;
 
 export interface BriefRequest {
   readonly assessment: Assessment;
@@ -63,7 +60,7 @@ export function brief({ assessment: whole, design, view, date, contact = '' }: B
     limits: limits(assessment.operating.limits, view),
     parts: described,
     impliedSizes: impliedSizes(assessment, view),
-    openQuestions: [...openQuestions(request), ...alwaysOpen],
+    openQuestions: [...alwaysOpen, ...openQuestions(request)],
     findings: findings(assessment, view),
     given: given(request),
     assumptions: assumptions(assessment, view),
@@ -72,8 +69,8 @@ export function brief({ assessment: whole, design, view, date, contact = '' }: B
 
 /** What no field of a design describes, and a technician would ask first. */
 const alwaysOpen = [
-  'What meters the refrigerant: the design does not describe it, and no length or setting is proposed here.',
-  'Age and condition of the compressor, its oil, and what its maker’s data sheet says: not known.',
+  'What meters the refrigerant; no length or setting is proposed here',
+  'Age, condition, oil and data sheet of the compressor',
 ];
 
 /** The heading of a machine on a fluid that its compressor was not made for. */
@@ -107,8 +104,8 @@ function findings({ findings: machine, cautions }: Assessment, view: UnitView): 
 }
 
 function told(finding: Finding, view: UnitView): BriefFinding {
-  const { code, severity, remedy } = finding;
-  return { code, severity, ...sayFinding(finding, view), remedy };
+  const { title, text, remedy } = sayFinding(finding, view);
+  return { code: finding.code, severity: finding.severity, title, text, remedy };
 }
 
 function assumptions(assessment: Assessment, view: UnitView): BriefDocument['assumptions'] {
@@ -123,7 +120,7 @@ function assumptions(assessment: Assessment, view: UnitView): BriefDocument['ass
     const isBand = typeof value !== 'string' && isQuantityName(quantity);
     return {
       path,
-      label,
+      label: label.charAt(0).toUpperCase() + label.slice(1),
       value: isBand ? sayBand(value, quantity, view, { currency }) : String(value),
       share: sayQuantity(share(path), 'fraction', view, 1),
     };

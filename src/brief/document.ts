@@ -5,6 +5,9 @@ import type { Standing } from '../assess/index.ts';
 import type { ChartSpecification, ChartTable } from '../charts/index.ts';
 import type { Origin, Severity, UnitView } from '../quantities/index.ts';
 
+/** Who asks and how to reach them is a line or two [characters]. */
+export const longestContact = 300;
+
 /** A value with its name. */
 export interface BriefValue {
   readonly label: string;
@@ -61,6 +64,7 @@ export interface BriefDocument {
   readonly parts: readonly BriefInput[];
   /** What the exchangers' temperature differences imply, and what the models leave out of it. */
   readonly impliedSizes: readonly string[];
+  /** What the design does not say. */
   readonly openQuestions: readonly string[];
   readonly findings: {
     /** Those to stop at and to look at, the worst first. */

@@ -38,7 +38,8 @@ export function briefBody(document: BriefDocument, level: number): string {
   const write = new Writer(level);
   const { contact, date, refrigerant, designName } = document;
   const asks = contact === null ? '' : `<p class="contact">Asked by: ${lines(contact)}</p>`;
-  return `<div class="brief" role="${level === 1 ? 'main' : 'document'}">
+  const tag = level === 1 ? 'main' : 'div';
+  return `<${tag} class="brief">
 <div class="brief-pages">
 <header>
 <p class="kind">Brief for a licensed refrigeration technician</p>
@@ -51,7 +52,7 @@ ${document.forStudyOnly === null ? '' : `<p class="study"><strong>For study only
 ${sections(document, write)}
 </div>
 <footer class="brief-foot"><p>${escapeMarkup(document.caution)}</p><p class="of">${escapeMarkup(designName)}, ${escapeMarkup(date)}</p></footer>
-</div>`;
+</${tag}>`;
 }
 
 function sections(document: BriefDocument, write: Writer): string {
@@ -68,15 +69,18 @@ function sections(document: BriefDocument, write: Writer): string {
     ]),
     write.section('States of the refrigerant in the coldest spell', [table(document.states)]),
     write.section('Limits and operating range', [
-      table(document.limits),
-      `<div class="figure">${chartSvg(document.diagram, { width: 720, height: 340 })}</div>`,
+      limits(document.limits),
+      `<div class="figure"${scrollable(document.diagram.title)}>${chartSvg(document.diagram, { width: 720, height: 340 })}</div>`,
       table(document.operatingRange),
     ]),
     write.section('Parts as described', [
       inputs(document.parts),
       ...document.impliedSizes.map((size) => paragraph(size, 'small')),
     ]),
-    write.section('Open questions', [list('ul', document.openQuestions, 'columns')]),
+    write.section('Open questions', [
+      paragraph('The design does not say, and nothing here rests on it being well:'),
+      list('ul', document.openQuestions, 'open'),
+    ]),
     write.section('Findings', [
       findings.shown.length === 0
         ? paragraph('The rules that were applied found nothing to stop at or to look at. That is not an approval.')
@@ -160,22 +164,30 @@ function finding({ severity, title, text, remedy }: BriefFinding): string {
 const severityWords: Readonly<Record<BriefFinding['severity'], string>> = { stop: 'Stop', look: 'Look', note: 'Note' };
 
 function alsoLookAt(titles: readonly string[]): string {
-  return titles.length === 0 ? '' : paragraph(`Also to look at: ${joined(titles)}`);
+  return titles.length === 0 ? '' : paragraph(`Also to look at: ${titles.join(' · ')}`);
 }
+
+/** Titles of what is only worth knowing that are named; the others are counted. */
+const mostNoted = 8;
 
 function noted(titles: readonly string[]): string {
   if (titles.length === 0) return '';
   const count = titles.length === 1 ? 'One finding is' : `${titles.length} findings are`;
-  return paragraph(`${count} only worth knowing: ${joined(titles)}`, 'small');
-}
-
-/** Titles one after the other, with a full stop unless the last brings its own sign. */
-function joined(titles: readonly string[]): string {
-  return ended(titles.join('; '));
+  const more = titles.length - mostNoted;
+  const rest = more > 0 ? ` · and ${more} more` : '';
+  return paragraph(`${count} only worth knowing: ${titles.slice(0, mostNoted).join(' · ')}${rest}`, 'small');
 }
 
 function ended(text: string): string {
   return /[.?!]$/.test(text) ? text : `${text}.`;
+}
+
+/** A table of few rows, each as one entry: what is usual, where the machine is, how far that is apart. */
+function limits({ caption, rows }: ChartTable): string {
+  const items = rows.map(([label = '', usual = '', here = '', margin = '']) =>
+    item(label, escapeMarkup(`${usual}, here ${here}, ${margin}`)),
+  );
+  return `${paragraph(caption, 'small')}<dl class="values">${items.join('')}</dl>`;
 }
 
 function assumptionTable(rows: readonly BriefAssumption[]): string {
@@ -201,7 +213,12 @@ function table({ caption, columns, rows }: ChartTable): string {
     });
     return `<tr>${cells.join('')}</tr>`;
   });
-  return `<div class="wide"><table>\n<caption>${escapeMarkup(caption)}</caption>\n<thead><tr>${heads.join('')}</tr></thead>\n<tbody>\n${body.join('\n')}\n</tbody>\n</table></div>`;
+  return `<div class="wide"${scrollable(caption)}><table>\n<caption>${escapeMarkup(caption)}</caption>\n<thead><tr>${heads.join('')}</tr></thead>\n<tbody>\n${body.join('\n')}\n</tbody>\n</table></div>`;
+}
+
+/** What is wider than a small screen scrolls, by keyboard too, and has a name to be found by. */
+function scrollable(name: string): string {
+  return ` tabindex="0" role="region" aria-label="${escapeMarkup(name)}"`;
 }
 
 function classOf(numeric: boolean | undefined): string {

@@ -34,8 +34,9 @@ export function given(request: InputsRequest): readonly BriefInput[] {
 
 /** What the design leaves open, as the labels of its fields say it. */
 export function openQuestions(request: InputsRequest): readonly string[] {
-  const unknown = inputsOf(request, [...placeGroups, ...machineGroups]).filter(({ value }) => value === notKnown);
-  return unknown.map(({ label }) => (label.endsWith('?') ? `${label} Not known.` : `${label}: not known.`));
+  return inputsOf(request, [...placeGroups, ...machineGroups])
+    .filter(({ value }) => value === notKnown)
+    .map(({ label }) => label);
 }
 
 type Input = BriefInput & { readonly level: FieldRecord['level'] };

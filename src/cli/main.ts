@@ -4,6 +4,7 @@ import { caution } from '../cautions/index.ts';
 import { InputError, KettlefinError } from '../numerics/index.ts';
 import { nearestWord } from '../quantities/index.ts';
 import { type Command, SaidError, type Streams } from './command.ts';
+import { briefCommand } from './commands/brief.ts';
 import { checkCommand } from './commands/check.ts';
 import { cycleCommand } from './commands/cycle.ts';
 import { loadCommand } from './commands/load.ts';
@@ -13,7 +14,7 @@ import { printable } from './report/printable.ts';
 import { paragraph } from './report/text-table.ts';
 import { errorSentence } from './say-error.ts';
 
-const commands: readonly Command[] = [checkCommand, loadCommand, cycleCommand, stateCommand];
+const commands: readonly Command[] = [checkCommand, loadCommand, cycleCommand, stateCommand, briefCommand];
 
 export async function main(args: readonly string[], streams: Streams): Promise<ExitCode> {
   const [name, ...rest] = args;

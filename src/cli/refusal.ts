@@ -25,7 +25,7 @@ export interface Asked {
 export async function withDesignText(
   asked: Asked,
   streams: Streams,
-  answer: (text: string) => ExitCode,
+  answer: (text: string) => ExitCode | Promise<ExitCode>,
 ): Promise<ExitCode> {
   let text: string;
   try {

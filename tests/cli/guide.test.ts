@@ -12,7 +12,7 @@ const page = readFileSync(new URL('../../docs/guide/command-line.md', import.met
 const commands = [...page.matchAll(/```sh\n([\s\S]*?)```/g)]
   .flatMap((block) => block[1]!.replaceAll('\\\n', ' ').split('\n'))
   .filter((line) => line.startsWith('npm run -s kettlefin -- '))
-  .map((line) => line.replace(/\s+#.*$/, ''))
+  .map((line) => line.replace(/\s+[#>].*$/, ''))
   .map((line) =>
     [...line.slice('npm run -s kettlefin -- '.length).matchAll(/"([^"]*)"|(\S+)/g)].map((m) => m[1] ?? m[2]!),
   )
@@ -28,7 +28,8 @@ test.each(commands.map((args) => [args.join(' '), args] as const))('%s', async (
 
 test('shows every command and every exit code', () => {
   expect(commands.length).toBeGreaterThan(5);
-  for (const name of ['check', 'load', 'cycle', 'state']) expect(commands.map(([command]) => command)).toContain(name);
+  for (const name of ['check', 'load', 'brief', 'compare', 'cycle', 'state'])
+    expect(commands.map(([command]) => command)).toContain(name);
   const shown = [...page.matchAll(/^\| (\d+) \|/gm)].map((match) => Number(match[1]));
   expect(shown).toEqual([...Object.values(exitCodes).sort(), 70]);
 });
