@@ -2,6 +2,7 @@
 //   refrigerants  refrigerant, stateAt, saturationAt…      cycle    textbookCycle, propertyDiagram, cyclePath
 //   tank          tankLoad                                 machine  compressorPoint, operatingPoint, condenserCoil, evaporatorFace
 //   design        parseDesign, resolveDesign               verdict  assessDesign, Assessor
+//   comparison    compareRefrigerants, compareTextbookCycles
 
 export {
   type Assessment,
@@ -9,7 +10,10 @@ export {
   Assessor,
   allFormulas,
   assessDesign,
+  compareRefrigerants,
+  compareTextbookCycles,
   formulaById,
+  type RefrigerantComparison,
   type Standing,
   sayFinding,
 } from './assess/index.ts';

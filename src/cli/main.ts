@@ -6,6 +6,7 @@ import { nearestWord } from '../quantities/index.ts';
 import { type Command, SaidError, type Streams } from './command.ts';
 import { briefCommand } from './commands/brief.ts';
 import { checkCommand } from './commands/check.ts';
+import { compareCommand } from './commands/compare.ts';
 import { cycleCommand } from './commands/cycle.ts';
 import { loadCommand } from './commands/load.ts';
 import { stateCommand } from './commands/state.ts';
@@ -14,7 +15,14 @@ import { printable } from './report/printable.ts';
 import { paragraph } from './report/text-table.ts';
 import { errorSentence } from './say-error.ts';
 
-const commands: readonly Command[] = [checkCommand, loadCommand, cycleCommand, stateCommand, briefCommand];
+const commands: readonly Command[] = [
+  checkCommand,
+  loadCommand,
+  compareCommand,
+  cycleCommand,
+  stateCommand,
+  briefCommand,
+];
 
 export async function main(args: readonly string[], streams: Streams): Promise<ExitCode> {
   const [name, ...rest] = args;

@@ -9,7 +9,7 @@ import { type OpenWorkbench, openWorkbench, screens, startBrowserForThisFile } f
 
 startBrowserForThisFile();
 
-const stations = ['what-leaves', 'the-machine', 'where-it-settles', 'two-bills', 'cycle-alone'] as const;
+const stations = ['what-leaves', 'the-machine', 'where-it-settles', 'two-bills', 'side-by-side', 'cycle-alone'] as const;
 const axe = await readFile(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 
 async function openStation(station: string, options: Parameters<typeof openWorkbench>[0] = {}): Promise<OpenWorkbench> {

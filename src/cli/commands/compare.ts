@@ -112,7 +112,7 @@ interface Asked {
 function inMachine(text: string, texts: Texts): CompareOutcome {
   for (const { option } of [...cycleOptions, { option: 'altitude' }]) {
     if (texts[option] !== undefined) {
-      const expected = 'options of the design alone: it has its own superheat, subcooling, compressor and altitude';
+      const expected = 'it left out: the design has its own superheat, subcooling, compressor and altitude';
       throw new InputError(`--${option}`, texts[option], expected, 'bothGiven');
     }
   }
@@ -154,7 +154,7 @@ function levelsGiven(texts: Texts): ComparedLevels | undefined {
 
 function textbookRequest(texts: Texts): TextbookComparisonRequest {
   if (texts.basis !== undefined) {
-    const expected = 'a design FILE with a basis; without one the cycle is the textbook’s';
+    const expected = 'a design FILE beside it; without one the cycle is the textbook’s';
     throw new InputError('--basis', texts.basis, expected, 'bothGiven');
   }
   const needed = [...levelOptions, ...cycleOptions];
