@@ -5,6 +5,19 @@
 export const caution =
   'For study and discussion only: not permission to build. Opening, cutting, charging, pressurising or venting a refrigerant circuit is for certified or licensed people; so is mains work near water. Local law comes first.';
 
+/** What no rule looks at: silence about it says nothing. Stands in the paper of cautions and in docs/theory/cautions.md. */
+export const notChecked: readonly string[] = [
+  'what pressure the parts themselves are rated for: it stands printed on them',
+  'joints, welds, valves, and the state of an old machine',
+  'starts, which are harder on motor and mains than the steady run',
+  'the wiring, its earthing and the electrical load of the circuit',
+  'how air moves through a room, and where gas really goes',
+  'what a refrigerant turns into when it meets a flame or a glowing wire',
+  'vibration, noise, and whether floor and stand bear the weight',
+  'rules of the building, its owner and its insurer',
+  'needs of single species, and what medicines and salts do to metals',
+];
+
 /** What could hurt a person, an animal or a house; shown where the machine is described. */
 export const machineCautions: readonly string[] = [
   'Certified or licensed people only: opening, cutting, brazing, pressure testing, evacuating, charging and recovering a refrigerant circuit, and any fixed mains wiring.',

@@ -1,6 +1,6 @@
 // Public names of the cautions: the sentence on everything, the rules, and the facts they read.
 
-export { caution, machineCautions } from './caution.ts';
+export { caution, machineCautions, notChecked } from './caution.ts';
 export type { ChargeFactors } from './charge-limits.ts';
 export {
   chargeAtFlammabilityLimit,

@@ -9,13 +9,21 @@ import { type OpenWorkbench, openWorkbench, screens, startBrowserForThisFile } f
 
 startBrowserForThisFile();
 
-const stations = ['what-leaves', 'the-machine', 'where-it-settles', 'two-bills', 'side-by-side', 'cycle-alone'] as const;
+const stations = [
+  'what-leaves',
+  'the-machine',
+  'where-it-settles',
+  'two-bills',
+  'side-by-side',
+  'cycle-alone',
+  'cautions',
+] as const;
 const axe = await readFile(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 
 async function openStation(station: string, options: Parameters<typeof openWorkbench>[0] = {}): Promise<OpenWorkbench> {
   const workbench = await openWorkbench({ ...options, path: `#${station}` });
   // The answer's first number: the paper without a tank has no verdict.
-  await workbench.page.waitForSelector('.number-item, .bill');
+  await workbench.page.waitForSelector('.number-item, .bill, .cautions-paper');
   return workbench;
 }
 

@@ -52,7 +52,7 @@ export function Verdict({ answer, view, stale, isRefused, openAssumptions, open 
             {assumptionCount(mine, assessment.assumptions.length - mine)}
           </button>
           {stops.length + looks.length > 0 && (
-            <button type="button" className="linkish" onClick={() => open('the-machine', 'findings')}>
+            <button type="button" className="linkish" onClick={() => open('cautions')}>
               {findingCount(stops.length, looks.length)}
             </button>
           )}

@@ -2,7 +2,9 @@
 
 import type { ReactNode } from 'react';
 import type { Finding, Severity, Subject } from '../../quantities/index.ts';
+import { useWorkbench } from '../state/context.tsx';
 import type { AssessAnswer, WordsOfFinding } from '../worker/messages.ts';
+import { PageLink } from './page-link.tsx';
 import { type StateKind, StateMark } from './state-mark.tsx';
 
 export interface SaidFinding {
@@ -11,11 +13,15 @@ export interface SaidFinding {
 }
 
 const order: readonly Severity[] = ['stop', 'look', 'note'];
-const marks: Record<Severity, readonly [StateKind, string]> = {
+/** State and word of each severity. */
+export const severityMarks: Readonly<Record<Severity, readonly [StateKind, string]>> = {
   stop: ['stop', 'stop'],
   look: ['look', 'look here'],
   note: ['plain', 'note'],
 };
+
+/** A station shows at most this many; all stand in the paper of cautions. */
+const mostOnStation = 3;
 
 /** Findings and cautions of an answer with their words, the gravest first. */
 export function saidFindings(answer: AssessAnswer, subjects?: readonly Subject[]): readonly SaidFinding[] {
@@ -32,24 +38,44 @@ export function saidFindings(answer: AssessAnswer, subjects?: readonly Subject[]
     .toSorted((a, b) => order.indexOf(a.finding.severity) - order.indexOf(b.finding.severity));
 }
 
-export function Findings({ said, none }: { said: readonly SaidFinding[]; none: string }): ReactNode {
-  if (said.length === 0) return <p className="quiet">{none}</p>;
+export interface FindingsProps {
+  readonly said: readonly SaidFinding[];
+  readonly none: string;
+}
+
+/** The gravest of a station's findings, and the way to all. */
+export function Findings({ said, none }: FindingsProps): ReactNode {
+  const { answer } = useWorkbench().state;
+  const all = answer === undefined ? said.length : saidFindings(answer).length;
+  const left = said.length - mostOnStation;
   return (
-    <ul className="findings">
-      {said.map(({ finding, words }) => (
-        <li key={`${finding.code} ${words.text}`} className={`finding finding-${finding.severity}`}>
-          <StateMark kind={marks[finding.severity][0]} word={marks[finding.severity][1]} />
-          <div className="finding-body">
-            <h4>{words.title}</h4>
-            <p>{words.text}</p>
-            <p>
-              {finding.remedy}
-              {finding.needsLicensedPerson && ' This is work for a certified or licensed person.'}
-            </p>
-            <p className="finding-source">Rule: {finding.source}</p>
-          </div>
-        </li>
-      ))}
-    </ul>
+    <>
+      {said.length === 0 ? (
+        <p className="quiet">{none}</p>
+      ) : (
+        <ul className="findings">
+          {said.slice(0, mostOnStation).map(({ finding, words }) => (
+            <li key={`${finding.code} ${words.text}`} className={`finding finding-${finding.severity}`}>
+              <StateMark kind={severityMarks[finding.severity][0]} word={severityMarks[finding.severity][1]} />
+              <div className="finding-body">
+                <h4>{words.title}</h4>
+                <p>{words.text}</p>
+                <p>
+                  {words.remedy}
+                  {finding.needsLicensedPerson && ' This is work for a certified or licensed person.'}
+                </p>
+                <p className="finding-source">Rule: {words.source}</p>
+              </div>
+            </li>
+          ))}
+        </ul>
+      )}
+      {all > 0 && (
+        <p className="elsewhere">
+          {left > 0 && `${left} more here. `}
+          <PageLink page="cautions">{all === 1 ? 'The one caution' : `All ${all} cautions`}</PageLink>
+        </p>
+      )}
+    </>
   );
 }

@@ -18,9 +18,12 @@ export interface AssessRequest {
   readonly view: UnitView;
 }
 
+/** Figures of the charge are withheld in it where the answer is not to build. */
 export interface WordsOfFinding {
   readonly title: string;
   readonly text: string;
+  readonly remedy: string;
+  readonly source: string;
 }
 
 export interface AssessAnswer {

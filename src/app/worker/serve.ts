@@ -1,7 +1,14 @@
 // Answers the page's requests with the engine. No worker in it: the tests call it directly, in Node. One Assessor is
 // kept, so that an edit computes only what depends on it. Messages of the engine are said in the reader's units.
 
-import { type AssessOutcome, Assessor, messageInView, sayFinding, sayLoopAgainst } from '../../assess/index.ts';
+import {
+  type AssessOutcome,
+  Assessor,
+  messageInView,
+  sayFinding,
+  sayLoopAgainst,
+  withoutCharge,
+} from '../../assess/index.ts';
 import { makeDiagram } from '../../charts/index.ts';
 import { sayProblem } from '../../design/index.ts';
 import { KettlefinError } from '../../numerics/index.ts';
@@ -59,12 +66,13 @@ function assess(assessor: Assessor, { text, view }: AssessRequest): Assessed {
   const outcome = assessor.assess(text, view);
   if (!outcome.ok) return { ok: false, problems: problemsOf(outcome, view) };
   const { assessment } = outcome;
+  const { findings, cautions } = withoutCharge(assessment);
   return {
     ok: true,
     answer: {
       assessment,
-      findingWords: assessment.findings.map((finding) => wordsOf(finding, view)),
-      cautionWords: assessment.cautions.map((finding) => wordsOf(finding, view)),
+      findingWords: findings.map((finding) => wordsOf(finding, view)),
+      cautionWords: cautions.map((finding) => wordsOf(finding, view)),
       loopAgainstWords: assessment.loopAgainst.map((each) => sayLoopAgainst(each, assessment.currency, view)),
     },
   };
@@ -80,8 +88,8 @@ export function problemsOf(outcome: Exclude<AssessOutcome, { ok: true }>, view: 
 }
 
 function wordsOf(finding: Finding, view: UnitView): WordsOfFinding {
-  const { title, text } = sayFinding(finding, view);
-  return { title, text };
+  const { title, text, remedy, source } = sayFinding(finding, view);
+  return { title, text, remedy, source };
 }
 
 /** Typed errors keep their code and words; anything else is a fault of the program and says so. */

@@ -1,0 +1,196 @@
+// The paper of cautions: answer first, grouped by whom it could hurt, a way from each caution into the field that could
+// settle it, no metric number in the US view, everything on paper, readable for everybody.
+
+import { readFile } from 'node:fs/promises';
+import { createRequire } from 'node:module';
+import type { Page } from 'playwright-core';
+import { describe, expect, test } from 'vitest';
+import { caution, notChecked } from '../../src/cautions/index.ts';
+import type { UnitView } from '../../src/quantities/index.ts';
+import { demoTexts } from '../designs.ts';
+import { openWorkbench, screens, startBrowserForThisFile } from './harness.ts';
+import { pdfPages } from './pdf-text.ts';
+
+startBrowserForThisFile();
+
+const axe = await readFile(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+
+interface Opened {
+  readonly demo?: string;
+  readonly view?: UnitView;
+  readonly colorScheme?: 'light' | 'dark';
+  readonly viewport?: { readonly width: number; readonly height: number };
+}
+
+/** The paper of a demo that was opened as a person's file would be. */
+async function openCautions({ demo = 'propane-in-the-cabinet.json', view, ...options }: Opened = {}) {
+  const workbench = await openWorkbench({ ...options, path: '#cautions' });
+  const { page } = workbench;
+  await page.waitForSelector('.cautions-paper');
+  const { name } = JSON.parse(demoTexts[demo]!) as { name: string };
+  const file = { name: 'design.json', mimeType: 'application/json', buffer: Buffer.from(demoTexts[demo]!) };
+  await page.locator('input[type=file]').setInputFiles(file);
+  await expect.poll(() => page.locator('.design-name').textContent()).toContain(name);
+  await expect.poll(() => page.locator('.stale').count()).toBe(0);
+  if (view === 'us') {
+    await page.locator('summary', { hasText: 'View' }).click();
+    await page.getByRole('radio', { name: /US/ }).check({ force: true });
+    await page.keyboard.press('Escape');
+    await expect.poll(() => page.locator('.verdict-sentence').textContent()).toMatch(/BTU|W/);
+  }
+  return workbench;
+}
+
+async function faults(page: Page): Promise<string[]> {
+  await page.evaluate(axe);
+  return page.evaluate(async () => {
+    for (const edge of document.querySelectorAll<HTMLElement>('.top, .pages, .caution-line'))
+      edge.style.position = 'static';
+    for (const fold of document.querySelectorAll('details')) fold.open = true;
+    const engine = (globalThis as unknown as { axe: typeof import('axe-core') }).axe;
+    const { violations } = await engine.run(document, {
+      runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'],
+    });
+    return violations.flatMap(({ id, nodes }) => nodes.map((node) => `${id}: ${node.target.join(' ')}`));
+  });
+}
+
+describe('the paper', () => {
+  test('answers first, then groups by whom it could hurt, the gravest first', async () => {
+    const workbench = await openCautions();
+    const { page } = workbench;
+    const answer = await page.locator('.paper .station-answer').textContent();
+    expect(answer).toMatch(/^\d+ to stop for, \d+ to look at, \d+ to note\. The worst: R290 burns/);
+    const groups = page.locator('.caution-group');
+    expect(await groups.locator('h3').allTextContents()).toEqual([
+      'Persons',
+      'The house',
+      'The animals',
+      'The machine',
+      'The law',
+      'What the models leave out',
+    ]);
+    for (const group of await groups.all()) {
+      const states = await group.locator('.finding > .state').allTextContents();
+      const rank = states.map((word) => ['stop', 'look here', 'note'].indexOf(word));
+      expect(rank).toEqual(rank.toSorted((a, b) => a - b));
+    }
+    // The counts are those of the list: nothing is told twice, and nothing is left out.
+    const counted = [...answer!.matchAll(/(\d+) to/g)].reduce((sum, [, count]) => sum + Number(count), 0);
+    expect(await page.locator('.caution-group .finding').count()).toBe(counted);
+    expect(await page.locator('.caution-group .licensed').count()).toBeGreaterThan(3);
+    for (const line of notChecked)
+      expect(await page.locator('.not-checked').first().textContent()).toContain(line.slice(1));
+    workbench.expectNoComplaints();
+    await workbench.close();
+  });
+
+  test('judges each space by itself and keeps the charge out of sight where the answer is not to build', async () => {
+    const workbench = await openCautions();
+    const { page } = workbench;
+    const spaces = page.locator('section:has(> #cautions-spaces-title) tbody tr');
+    const rows = await spaces.allTextContents();
+    expect(rows.find((row) => row.includes('closed cabinet'))).toMatch(/180\sL.*720\sg\/m³.*would burn/);
+    expect(rows.find((row) => row.includes('room of the tank'))).toMatch(/30\sm³.*below it/);
+    expect(rows.find((row) => row.includes('lower than the floor'))).toMatch(/not known/);
+    expect(await page.locator('section:has(> #cautions-charge-title) tbody tr').count()).toBe(8);
+    const text = await page.locator('main').innerText();
+    expect(text).not.toMatch(/\b(?:90|130)\sg\b/);
+    expect(text).not.toMatch(/\b(?:safe|safely|approved|compliant)\b/i);
+    workbench.expectNoComplaints();
+    await workbench.close();
+  });
+
+  test('says no metric number in the US view, source and remedy included', async () => {
+    const workbench = await openCautions({ demo: 'frag-tank-cold-garage.json', view: 'us' });
+    const { page } = workbench;
+    await expect.poll(() => page.locator('main').innerText()).toMatch(/°F/);
+    for (const fold of await page.locator('.caution-notes').all())
+      await fold.evaluate((each) => each.setAttribute('open', ''));
+    const groups = (await page.locator('.caution-group').allInnerTexts()).join('\n');
+    expect(groups).toMatch(/°F/);
+    expect(groups).not.toMatch(/°C|\d\s?K\b|W\/K|kelvin|\d\s?(?:bar|kPa|m³|m²|kg|g|L)\b/);
+    workbench.expectNoComplaints();
+    await workbench.close();
+  });
+
+  test('prints whole: notes in their folds, both tables, the caution on every page', async () => {
+    const workbench = await openCautions({ demo: 'shrimp-rack-unknown-draughts.json' });
+    const { page } = workbench;
+    const titles = await page.locator('.caution-group h4').allTextContents();
+    const pages = pdfPages(await page.pdf({ format: 'A4' }));
+    const bare = (text: string) => text.replaceAll(/[\s\u00a0\u202f\u00ad-]/g, '');
+    const printed = bare(pages.join(' '));
+    expect(titles.length).toBeGreaterThan(10);
+    for (const title of titles) expect(printed).toContain(bare(title));
+    for (const heading of [
+      'Each enclosed space by itself',
+      'The charge beside figures of standards',
+      'What was not checked',
+    ])
+      expect(printed).toContain(bare(heading));
+    const foot = bare(caution.slice(0, 50));
+    for (const each of pages) expect(bare(each)).toContain(foot);
+    workbench.expectNoComplaints();
+    await workbench.close();
+  });
+});
+
+describe('ways in and out', () => {
+  test('the verdict counts and leads to the paper', async () => {
+    const workbench = await openWorkbench();
+    const { page } = workbench;
+    await page.locator('.verdict-links button', { hasText: /to look at|to stop for/ }).click();
+    await page.waitForSelector('.cautions-paper');
+    expect(await page.evaluate(() => document.activeElement?.id)).toBe('page-title');
+    workbench.expectNoComplaints();
+    await workbench.close();
+  });
+
+  test('a caution leads into the field that could settle it, folds opened, focus in the field', async () => {
+    const workbench = await openCautions({ demo: 'shrimp-rack-unknown-draughts.json' });
+    const { page } = workbench;
+    const entry = page.locator('.finding', { hasText: 'A leak could become flammable' });
+    await entry.getByRole('link', { name: 'Volume of that room' }).click();
+    await expect
+      .poll(() => page.evaluate(() => document.activeElement?.getAttribute('data-field')))
+      .toBe('source.volume');
+    expect(await page.locator('#page-title').textContent()).toBe('The machine');
+    await page.keyboard.type('60 m3');
+    await page.keyboard.press('Enter');
+    await page.locator('.pages a', { hasText: 'Cautions' }).click();
+    await page.waitForSelector('.cautions-paper');
+    await expect.poll(() => page.locator('section:has(> #cautions-spaces-title)').textContent()).toMatch(/60\sm³/);
+    workbench.expectNoComplaints();
+    await workbench.close();
+  });
+
+  test('a station shows the worst three and leads to all', async () => {
+    const workbench = await openCautions();
+    const { page } = workbench;
+    await page.locator('.pages a', { hasText: 'The machine' }).click();
+    const found = page.locator('section:has(> #findings-title)');
+    await found.locator('.finding').first().waitFor();
+    expect(await found.locator('.finding').count()).toBe(3);
+    expect(await found.locator('.finding > .state').allTextContents()).toEqual(['stop', 'stop', 'stop']);
+    await found.getByRole('link', { name: /^All \d+ cautions$/ }).click();
+    await page.waitForSelector('.cautions-paper');
+    workbench.expectNoComplaints();
+    await workbench.close();
+  });
+});
+
+describe('readable for everybody', () => {
+  test.each([
+    ['light', { colorScheme: 'light' }],
+    ['dark', { colorScheme: 'dark' }],
+    ['phone', { viewport: screens.phone }],
+  ] as const)('%s', async (_, options) => {
+    const workbench = await openCautions(options);
+    const { page } = workbench;
+    expect(await page.evaluate(() => document.documentElement.scrollWidth <= innerWidth)).toBe(true);
+    expect(await faults(page)).toEqual([]);
+    workbench.expectNoComplaints();
+    await workbench.close();
+  });
+});
