@@ -1,10 +1,12 @@
 // The workbench's budgets, measured on the built page in a browser: first load to a solved demo, edit to verdict, size of
-// the first load's JavaScript without the chart library, memory of the page's process.
+// the first load's JavaScript without the chart library, memory of the page's process; and of the one file its start and
+// its size.
 
-import { readFile, rm } from 'node:fs/promises';
+import { readFile, rm, stat } from 'node:fs/promises';
 import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
 import { gzipSync } from 'node:zlib';
-import { buildWorkbench, serveWorkbench } from '../../src/app/serve/serve.mjs';
+import { buildOneFile, buildWorkbench, serveWorkbench } from '../../src/app/serve/serve.mjs';
 import { root } from '../../src/cli/build.mjs';
 import { startBrowser } from '../browser/browser.mjs';
 
@@ -17,6 +19,8 @@ const titles = {
   'workbench.edit': 'edit to verdict in the browser, 95th percentile',
   'workbench.size': 'first-load JavaScript without the chart library, gzip',
   'workbench.memory': 'memory of the tab',
+  'workbench.oneFileLoad': 'one file from the disk to a solved demo',
+  'workbench.oneFileSize': 'size of the one file',
 };
 
 /**
@@ -26,15 +30,23 @@ const titles = {
 export async function measureWorkbench(isWanted) {
   if (!Object.keys(titles).some(isWanted)) return [];
   const folder = join('dist', `bench-app-${process.pid}`);
-  await buildWorkbench(folder);
-  const { address, close } = await serveWorkbench(folder, 4600);
+  await buildWorkbench(join(folder, 'app'));
+  await buildOneFile(folder);
+  const { address, close } = await serveWorkbench(join(folder, 'app'), 4600);
   const browser = await startBrowser();
   try {
     const rows = [];
     if (isWanted('workbench.firstLoad')) rows.push(await firstLoad(browser, address));
     if (isWanted('workbench.edit')) rows.push(await editToVerdict(browser, address));
-    if (isWanted('workbench.size')) rows.push(await size(browser, address, folder));
+    if (isWanted('workbench.size')) rows.push(await size(browser, address, join(folder, 'app')));
     if (isWanted('workbench.memory')) rows.push(await memory(browser, address));
+    const file = join(root, folder, 'kettlefin.html');
+    if (isWanted('workbench.oneFileLoad')) {
+      rows.push(await firstLoad(browser, pathToFileURL(file).href, 'workbench.oneFileLoad'));
+    }
+    if (isWanted('workbench.oneFileSize')) {
+      rows.push(row('workbench.oneFileSize', 'byte', undefined, [(await stat(file)).size]));
+    }
     return rows;
   } finally {
     await browser.close();
@@ -46,7 +58,7 @@ export async function measureWorkbench(isWanted) {
 /**
  * @param {keyof typeof titles} id
  * @param {'s' | 'byte'} unit
- * @param {number} budget
+ * @param {number | undefined} budget
  * @param {number[] | string} values  or why there are none
  * @param {number} [judgedShare]      percentile held against the budget
  * @returns {import('./engine.ts').BenchRow}
@@ -76,8 +88,12 @@ async function freshPage(browser, address, station = '') {
   return { page, context };
 }
 
-/** @param {import('playwright-core').Browser} browser @param {string} address */
-async function firstLoad(browser, address) {
+/**
+ * @param {import('playwright-core').Browser} browser
+ * @param {string} address
+ * @param {'workbench.firstLoad' | 'workbench.oneFileLoad'} [id]
+ */
+async function firstLoad(browser, address, id = 'workbench.firstLoad') {
   const seconds = [];
   for (let i = 0; i < loads; i++) {
     const { page, context } = await freshPage(browser, address);
@@ -87,7 +103,7 @@ async function firstLoad(browser, address) {
     );
     await context.close();
   }
-  return row('workbench.firstLoad', 's', 1.5, /** @type {number[]} */ (seconds));
+  return row(id, 's', 1.5, /** @type {number[]} */ (seconds));
 }
 
 /** @param {import('playwright-core').Browser} browser @param {string} address */
