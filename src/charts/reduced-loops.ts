@@ -80,7 +80,7 @@ function domeStates(fluid: Refrigerant, evaporating: number) {
 const dashes: readonly Dash[] = ['solid', 'dash', 'dot', 'dashdot', 'longdash'];
 
 /** Least distance between the names of two loops, in decades of pressure. */
-const nameSpacing = 0.07;
+const nameSpacing = 0.09;
 
 /** The picture of the loops, and the table that says the same. */
 export function reducedLoopsChart(loops: readonly ReducedLoop[], view: UnitView): ChartSpecification {
@@ -119,7 +119,7 @@ export function reducedLoopsChart(loops: readonly ReducedLoop[], view: UnitView)
     description:
       'Pressure is counted in critical pressures, enthalpy from boiling liquid at the loop’s own evaporating pressure in parts of the latent heat there: along an evaporating line 0 is boiling liquid and 1 dry vapour, whatever the fluid. So unlike fluids fit one picture: how near each works to its critical point, and how much of its latent heat it uses, can be compared; watts cannot. Thick lines are loops, thin ones domes, told apart by their dashes and names.',
     x: {
-      label: 'enthalpy above boiling liquid, in latent heats at the evaporating pressure',
+      label: 'enthalpy above boiling liquid, in latent heats',
       unit: '',
       range: [Math.min(-0.35, ...xs) - 0.05, Math.max(...xs) + 0.22],
     },
