@@ -15,7 +15,8 @@ export {
 } from './loop-diagram.ts';
 export { monthsChart } from './months.ts';
 export { type Plane, pressureEnthalpyChart, temperatureEntropyChart } from './property-diagrams.ts';
-export { makeReducedLoops, type ReducedLoop, type ReducedLoopRequest, reducedLoopsChart } from './reduced-loops.ts';
+export { makeReducedLoops, type ReducedLoop, type ReducedLoopRequest } from './reduced-loops.ts';
+export { reducedLoopsChart } from './reduced-loops-chart.ts';
 export { sayReferenceState } from './reference-state.ts';
 export { settledLoop } from './settled-loop.ts';
 export type {
