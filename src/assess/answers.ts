@@ -182,6 +182,7 @@ export function scenarioAccounts({ accounts, year }: StageResults, bands: Bands)
       coolingCost: part('coolingCost'),
       runningCost: part('runningCost'),
       purchase,
+      purchaseRange: bareBand(bands, `accounts.${scenario}.purchase`),
       lifeCostPerYear: part('annualCost'),
       months: monthAccounts(scenario, year, accounts.certified, accounts.prices).map(
         ({ heatedShare, roomHeatCredit, roomHeatSummer: _, ...month }) => ({

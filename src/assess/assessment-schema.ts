@@ -237,6 +237,7 @@ const account = z.strictObject({
   coolingCost: bandWithUnit('of cooling the room in summer, a year, in `currency`'),
   runningCost: bandWithUnit('electricity less room credit plus cooling, a year, in `currency`'),
   purchase: si('price, in `currency`'),
+  purchaseRange: band.describe('its range'),
   lifeCostPerYear: bandWithUnit('running plus purchase spread over its life, a year, in `currency`'),
   months: z.array(monthOfAccount).describe('likely values; they add up to those of the year'),
 });

@@ -198,6 +198,7 @@ export interface ScenarioAccount {
   /** Electricity minus room credit plus cooling cost, per year. */
   readonly runningCost: BandWithUnit;
   readonly purchase: number;
+  readonly purchaseRange: Band;
   /** Running plus purchase spread over its life, per year. */
   readonly lifeCostPerYear: BandWithUnit;
   readonly months: readonly MonthOfAccount[];

@@ -93,20 +93,20 @@ export type EndMoves = readonly [atLow: number, atHigh: number];
 export function combinedReach(moves: readonly EndMoves[]): { readonly up: number; readonly down: number } {
   let up = 0;
   let down = 0;
-  for (const ends of moves) {
-    up += Math.max(0, ...ends) ** 2;
-    down += Math.min(0, ...ends) ** 2;
+  for (const [atLow, atHigh] of moves) {
+    up += Math.max(0, atLow, atHigh) ** 2;
+    down += Math.min(0, atLow, atHigh) ** 2;
   }
   return { up: Math.sqrt(up), down: Math.sqrt(down) };
 }
 
 /** The band of a result were the inputs at these paths known at their likely values: their moves are left out. */
 export function bandWithout({ bands, moves }: Doubt, result: string, known: readonly string[]): Band {
-  return combinedBand(
-    bands[result]!.likely,
-    result,
-    moves.filter(({ path }) => !known.includes(path)),
-  );
+  const others: EndMoves[] = [];
+  for (const move of moves) if (!known.includes(move.path)) others.push(endMoves(move, result));
+  const { likely } = bands[result]!;
+  const { up, down } = combinedReach(others);
+  return { low: likely - down, likely, high: likely + up };
 }
 
 /** How one input alone moves one result; 0 at an end where the engine has no answer, which a finding says. */
@@ -124,9 +124,11 @@ function largestMove(move: Move, result: string): number {
 }
 
 function difference(values: ResultValues, likely: ResultValues): ResultValues {
-  return Object.fromEntries(Object.keys(likely).map((name) => [name, values[name]! - likely[name]!]));
+  const moved: Record<string, number> = {};
+  for (const name in likely) moved[name] = values[name]! - likely[name]!;
+  return moved;
 }
 
 function zeros(likely: ResultValues): ResultValues {
-  return Object.fromEntries(Object.keys(likely).map((name) => [name, 0]));
+  return difference(likely, likely);
 }

@@ -109,6 +109,11 @@ function accountValues(results: StageResults): readonly ResultValue[] {
         read((each) => each.runningCost),
       ),
       value(
+        name('purchase'),
+        'money',
+        read((each) => each.purchase),
+      ),
+      value(
         name('annualCost'),
         'money',
         read((each) => each.annualCost),
@@ -187,7 +192,9 @@ export function resultValues(likely: StageResults): readonly ResultValue[] {
 
 /** The numbers of one run, by name. */
 export function readValues<Results>(all: readonly ResultValue<Results>[], results: Results): ResultValues {
-  return Object.fromEntries(all.map(({ name, read }) => [name, read(results)]));
+  const values: Record<string, number> = {};
+  for (const { name, read } of all) values[name] = read(results);
+  return values;
 }
 
 /** The quantity each value is of, by name. */

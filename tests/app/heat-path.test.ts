@@ -43,6 +43,9 @@ describe.each(exampleFiles)('%s', (file) => {
     const { nodes } = layHeatPath(path.flows, frame);
     const words = wordsOfNodes(assessment, path, 'metric');
     for (const node of nodes) expect(words.get(node.name)?.number, node.name).toMatch(/\d/);
+    for (const name of ['source', 'socket', 'machine', 'water'] as const) {
+      expect(words.get(name)?.range, name).toMatch(/\d.* to .*\d/);
+    }
     const out = nodes.filter((node) => node.name.startsWith('out.')).toSorted((a, b) => a.y - b.y);
     for (let index = 1; index < out.length; index++) {
       const above = out[index - 1];

@@ -1,10 +1,10 @@
 // What it would cost to be wrong, and at which price of house heat and which season figure the loop and another way would cost
 // the same: sentences for the cheapest other way, a small table for both.
 
-import type { ReactNode } from 'react';
-import type { Assessment, LoopAgainst, LoopAgainstWords } from '../../assess/index.ts';
+import { type ReactNode, useId } from 'react';
+import type { Assessment, LoopAgainstWords } from '../../assess/index.ts';
 import { sayBand, sayQuantity, type UnitView } from '../../quantities/index.ts';
-import { HowComputed } from '../ui/how-computed.tsx';
+import { ResultLink } from '../ui/result-link.tsx';
 import { sentenceStart } from '../ui/say.ts';
 
 export interface BeingWrongProps {
@@ -42,25 +42,22 @@ export function BeingWrong({ assessment, words, view }: BeingWrongProps): ReactN
           ))}
         </ul>
         <AgainstTable assessment={assessment} words={words} view={view} />
-        <div className="hows">
-          {loopAgainst.map((against) => (
-            <Hows key={against.against} against={against} assessment={assessment} />
-          ))}
-        </div>
       </section>
     </>
   );
 }
 
 function AgainstTable({ assessment, words, view }: BeingWrongProps): ReactNode {
-  const { loopAgainst, currency, standing, seasonCop } = assessment;
+  const { loopAgainst, currency, standing, seasonCop, workings } = assessment;
   const money = (value: number) =>
     value > 0 ? `about ${sayQuantity(value, 'money', view, 2, { currency })}` : 'nothing';
   const isForStudy = standing === 'doNotBuild';
+  const caption = useId();
   return (
-    <div className="table-scroll">
+    // biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls sideways must be reachable by keyboard
+    <section className="table-scroll" tabIndex={0} aria-labelledby={caption}>
       <table className="data against">
-        <caption>
+        <caption id={caption}>
           This loop against each other way, a year over its life.
           {seasonCop !== null && ` Its own COP over the year is ${sayBand(seasonCop, 'ratio', view)}.`}
         </caption>
@@ -80,37 +77,42 @@ function AgainstTable({ assessment, words, view }: BeingWrongProps): ReactNode {
             return (
               <tr key={against.against}>
                 <th scope="row">{sentenceStart(against.label)}</th>
-                <td>{short?.difference}</td>
+                <td>
+                  <ResultLink
+                    workings={workings}
+                    result={against.lifeCost.result}
+                    of={`difference from ${against.label}`}
+                  >
+                    {short?.difference}
+                  </ResultLink>
+                </td>
                 {!isForStudy && <td>{money(against.ifBuilt)}</td>}
                 {!isForStudy && <td>{money(against.ifNotBuilt)}</td>}
-                <td>{short?.houseHeatPrice}</td>
-                {seasonCop !== null && <td>{short?.seasonCop}</td>}
+                <td>
+                  <ResultLink
+                    workings={workings}
+                    result={against.houseHeatPrice.at?.result}
+                    of={`price of house heat, ${against.label}`}
+                  >
+                    {short?.houseHeatPrice}
+                  </ResultLink>
+                </td>
+                {seasonCop !== null && (
+                  <td>
+                    <ResultLink
+                      workings={workings}
+                      result={against.seasonCop?.at?.result}
+                      of={`COP over the year, ${against.label}`}
+                    >
+                      {short?.seasonCop}
+                    </ResultLink>
+                  </td>
+                )}
               </tr>
             );
           })}
         </tbody>
       </table>
-    </div>
-  );
-}
-
-function Hows({ against, assessment }: { against: LoopAgainst; assessment: Assessment }): ReactNode {
-  const { label, lifeCost, houseHeatPrice, seasonCop } = against;
-  const results = [
-    ['difference', lifeCost.result],
-    ['price of house heat', houseHeatPrice.at?.result],
-    ['COP over the year', seasonCop?.at?.result],
-  ] as const;
-  return results.map(
-    ([name, result]) =>
-      result !== undefined && (
-        <HowComputed
-          key={result}
-          workings={assessment.workings}
-          result={result}
-          of={`${name}, against ${label}`}
-          words={`Against ${label}, ${name}: how computed`}
-        />
-      ),
+    </section>
   );
 }

@@ -63,6 +63,7 @@ export function Bill({ account, assessment, view }: BillProps): ReactNode {
         <BillLine
           name={account.scenario === 'plainHeater' ? 'To buy' : 'To buy, a plain heater beside it included'}
           value={money(account.purchase)}
+          range={range(account.purchaseRange)}
         />
         <BillLine
           total

@@ -1,7 +1,7 @@
 // What matters most: for each of the uncertain inputs that move the verdict furthest, the margin with this input alone at its
 // low and at its high end, drawn around zero, where the machine just carries the load. Picture and table in one.
 
-import type { ReactNode } from 'react';
+import { type ReactNode, useId } from 'react';
 import type { Assessment, Influence, LoadStanding } from '../../assess/index.ts';
 import { type Band, isQuantityName, sayRange, type UnitView } from '../../quantities/index.ts';
 import { say, sentenceStart } from '../ui/say.ts';
@@ -20,6 +20,7 @@ export interface WhatMattersProps {
 
 export function WhatMatters({ assessment, view }: WhatMattersProps): ReactNode {
   const { currency, margin } = assessment;
+  const caption = useId();
   const rows = assessment.influences.filter(({ share }) => share >= smallest).slice(0, mostRows);
   if (rows.length === 0) return <p className="quiet">No input is uncertain enough to move the verdict.</p>;
   const ends = rows.flatMap(({ marginAtLow, marginAtHigh }) => [marginAtLow, marginAtHigh]);
@@ -27,12 +28,13 @@ export function WhatMatters({ assessment, view }: WhatMattersProps): ReactNode {
   return (
     <>
       <p>{flipSentence(rows)}</p>
-      <div className="table-scroll">
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls sideways must be reachable by keyboard */}
+      <section className="table-scroll" tabIndex={0} aria-labelledby={caption}>
         <table className="bars moves">
-          <caption>
+          <caption id={caption}>
             Margin: heat delivered less heat needed, with this input alone at its ends and all others likely. All
             together it runs from {sayRange(margin, 'power', view)}. At 0 the machine just carries the load; left of it,
-            it falls short.
+            hatched, it falls short. The hollow dot is the input’s low end, the full one its high end.
           </caption>
           <thead>
             <tr>
@@ -61,7 +63,7 @@ export function WhatMatters({ assessment, view }: WhatMattersProps): ReactNode {
             ))}
           </tbody>
         </table>
-      </div>
+      </section>
     </>
   );
 }

@@ -3,20 +3,23 @@
 
 import type { Band } from '../../quantities/index.ts';
 import type { Influence, LoadStanding } from '../assessment.ts';
-import { bandWithout, type Doubt, endMoves } from '../doubt.ts';
+import { bandWithout, type Doubt, endMoves, type Move } from '../doubt.ts';
 import type { NamedInput } from '../inputs.ts';
 import { influencesOn } from '../vary.ts';
 import { judgeLoad } from '../verdict.ts';
 
 const margin = 'plant.margin';
+const delivered = 'plant.heatReachingWater';
+const needed = 'tank.load';
 
 /** Inputs by how much of the margin's doubt each explains, the most telling first. */
 export function marginInfluences(doubt: Doubt, inputs: readonly NamedInput[]): readonly Influence[] {
   const byPath = new Map(inputs.map((input) => [input.path, input]));
-  const now = judgeLoad(doubt.bands['plant.heatReachingWater']!, doubt.bands['tank.load']!);
+  const movesByPath = new Map(doubt.moves.map((move) => [move.path, move]));
+  const now = judgeLoad(doubt.bands[delivered]!, doubt.bands[needed]!);
   return influencesOn(doubt, margin).map(({ atLow, atHigh, ...influence }) => {
     const { estimate, quantity } = byPath.get(influence.path)!;
-    const flip = (end: 'low' | 'high') => differing(loadStandingAt(doubt, influence.path, end), now);
+    const [low, high] = loadStandingsAtEnds(doubt, movesByPath.get(influence.path)!);
     return {
       ...influence,
       quantity,
@@ -24,27 +27,28 @@ export function marginInfluences(doubt: Doubt, inputs: readonly NamedInput[]): r
       marginAtLow: atLow,
       marginAtHigh: atHigh,
       marginIfKnown: bandWithout(doubt, margin, [influence.path]),
-      flipsAtLow: flip('low'),
-      flipsAtHigh: flip('high'),
+      flipsAtLow: low === now ? null : low,
+      flipsAtHigh: high === now ? null : high,
     };
   });
 }
 
 /**
- * What could be said of the load were one input known to lie at one of its ends: heat delivered and heat needed moved there,
- * each with the range that all other inputs leave it. The moves of the others are taken to be as large there as at the
- * likely value, as everywhere in the combination of ranges.
+ * What could be said of the load were one input known to lie at its low, and at its high end: heat delivered and heat needed
+ * moved there, each with the range that all other inputs leave it. The moves of the others are taken to be as large there as
+ * at the likely value, as everywhere in the combination of ranges.
  */
-function loadStandingAt(doubt: Doubt, path: string, end: 'low' | 'high'): LoadStanding {
-  const known = (result: string): Band => {
-    const { low, likely, high } = bandWithout(doubt, result, [path]);
-    const move = doubt.moves.find((each) => each.path === path)!;
-    const by = endMoves(move, result)[end === 'low' ? 0 : 1];
-    return { low: low + by, likely: likely + by, high: high + by };
-  };
-  return judgeLoad(known('plant.heatReachingWater'), known('tank.load'));
+function loadStandingsAtEnds(doubt: Doubt, move: Move): readonly [atLow: LoadStanding, atHigh: LoadStanding] {
+  const heat = bandWithout(doubt, delivered, [move.path]);
+  const load = bandWithout(doubt, needed, [move.path]);
+  const [heatAtLow, heatAtHigh] = endMoves(move, delivered);
+  const [loadAtLow, loadAtHigh] = endMoves(move, needed);
+  return [
+    judgeLoad(movedBy(heat, heatAtLow), movedBy(load, loadAtLow)),
+    judgeLoad(movedBy(heat, heatAtHigh), movedBy(load, loadAtHigh)),
+  ];
 }
 
-function differing(then: LoadStanding, now: LoadStanding): LoadStanding | null {
-  return then === now ? null : then;
+function movedBy({ low, likely, high }: Band, by: number): Band {
+  return { low: low + by, likely: likely + by, high: high + by };
 }

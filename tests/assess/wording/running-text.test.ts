@@ -1,8 +1,8 @@
 // Words in running text: numbers of the engine's messages in the reader's units, labels of inputs in the middle of a sentence,
 // advice that can follow "to know better", and the sentence of every standing.
 
-import type { LoopAgainst } from '../../../src/assess/index.ts';
 import { describe, expect, test } from 'vitest';
+import type { LoopAgainst } from '../../../src/assess/index.ts';
 import { inputPhrase } from '../../../src/assess/wording/labels.ts';
 import { howToMeasure } from '../../../src/assess/wording/measure.ts';
 import { messageInView } from '../../../src/assess/wording/si-text.ts';

@@ -1,0 +1,210 @@
+// Ranges felt, and two bills: what matters most, measuring next with the field in place, the list of assumptions by keyboard,
+// bills by month, break-evens and the cost of being wrong; in both unit views, on a phone, and for a reader.
+
+import { readFileSync } from 'node:fs';
+import axe from 'axe-core';
+import type { Page } from 'playwright-core';
+import { expect, test } from 'vitest';
+import { type OpenWorkbench, openWorkbench, screens, startBrowserForThisFile } from './harness.ts';
+
+startBrowserForThisFile();
+
+type Example =
+  | 'reef-in-the-study'
+  | 'propane-in-the-cabinet'
+  | 'shrimp-rack-unknown-draughts'
+  | 'frag-tank-cold-garage';
+
+/** The page with an example opened as a file, as anybody opens one. */
+async function openExample(
+  example: Example,
+  path: string,
+  options: Parameters<typeof openWorkbench>[0] = {},
+): Promise<OpenWorkbench> {
+  const workbench = await openWorkbench({ path, ...options });
+  const { page } = workbench;
+  await page.waitForSelector('.verdict-sentence');
+  const text = readFileSync(new URL(`../../data/designs/${example}.json`, import.meta.url), 'utf8');
+  const { name } = JSON.parse(text) as { name: string };
+  await page
+    .locator('input[type=file]')
+    .first()
+    .setInputFiles({ name: `${example}.json`, mimeType: 'application/json', buffer: Buffer.from(text) });
+  await expect.poll(() => page.locator('.top').textContent()).toContain(name);
+  await expect.poll(() => page.locator('.verdict.stale').count()).toBe(0);
+  return workbench;
+}
+
+async function toUs(page: Page): Promise<void> {
+  const sentence = await page.locator('.verdict-sentence').textContent();
+  await page.locator('summary', { hasText: 'View' }).click();
+  await page.getByRole('radio', { name: 'US' }).check({ force: true });
+  await expect.poll(() => page.locator('.verdict-sentence').textContent()).not.toBe(sentence);
+  await page.keyboard.press('Escape');
+}
+
+/** Faults that axe finds in a part of the page. */
+async function faults(page: Page, selector: string): Promise<readonly string[]> {
+  await page.evaluate(axe.source);
+  return page.evaluate(async (within) => {
+    const { axe } = globalThis as unknown as { axe: typeof import('axe-core') };
+    const { violations } = await axe.run(within, {
+      runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'],
+    });
+    return violations.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.html).join(' ')}`);
+  }, selector);
+}
+
+/** What reaches beyond the window's right edge, other than inside a part that scrolls by itself. */
+async function widerThanWindow(page: Page): Promise<readonly string[]> {
+  return page.evaluate(() => {
+    const { scrollWidth, clientWidth } = document.documentElement;
+    if (scrollWidth <= clientWidth) return [];
+    return [...document.querySelectorAll('main *')]
+      .filter(
+        (element) => element.closest('.table-scroll') === null && element.getBoundingClientRect().right > clientWidth,
+      )
+      .map((element) => element.outerHTML.slice(0, 200));
+  });
+}
+
+test('what matters most tells for each input the margin at both ends, and which end would settle it', async () => {
+  const workbench = await openExample('shrimp-rack-unknown-draughts', '#where-it-settles');
+  const { page } = workbench;
+  const rows = page.locator('table.moves tbody tr');
+  await expect.poll(() => rows.count()).toBeGreaterThanOrEqual(5);
+  expect(await rows.count()).toBeLessThanOrEqual(8);
+  const first = await rows.first().textContent();
+  expect(first).toContain('it would carry the load');
+  expect(await rows.first().locator('.number .bar-note').allTextContents()).toEqual([
+    expect.stringMatching(/^at .*cm³$/),
+    expect.stringMatching(/^at .*cm³$/),
+  ]);
+  for (const row of await rows.allTextContents()) expect(row).toMatch(/W.*W.*%/s);
+  await toUs(page);
+  await expect.poll(() => rows.first().textContent()).toContain('BTU/h');
+  workbench.expectNoComplaints();
+  await workbench.close();
+});
+
+test('a measurement is entered where it is asked for, and the field stays while the hand is in it', async () => {
+  const workbench = await openExample('frag-tank-cold-garage', '#where-it-settles');
+  const { page } = workbench;
+  const next = page.locator('.measurements > li');
+  await expect.poll(() => next.count()).toBeGreaterThan(0);
+  expect(await next.count()).toBeLessThanOrEqual(3);
+  expect(await next.first().textContent()).toMatch(/topped up.*% of the doubt.*at best/s);
+  const field = next.first().getByRole('textbox');
+  const before = await page.locator('.verdict-sentence').textContent();
+  await field.fill('1.1 to 1.2');
+  await expect.poll(() => page.locator('.verdict-sentence').textContent()).not.toBe(before);
+  expect(await field.evaluate((element) => element === document.activeElement)).toBe(true);
+  await page.keyboard.press('Tab');
+  workbench.expectNoComplaints();
+  await workbench.close();
+});
+
+test('the verdict leads to what to measure next', async () => {
+  const workbench = await openExample('reef-in-the-study', '#two-bills');
+  const { page } = workbench;
+  await page.getByRole('button', { name: 'What to measure next' }).click();
+  await expect.poll(() => page.evaluate(() => document.activeElement?.id)).toBe('measure-next-title');
+  workbench.expectNoComplaints();
+  await workbench.close();
+});
+
+test('an assumption becomes a number by keyboard alone; each says how far it moves the verdict, its range and source', async () => {
+  const workbench = await openExample('reef-in-the-study', '#what-leaves');
+  const { page } = workbench;
+  const button = page.getByRole('button', { name: /assumptions? left/ });
+  const before = await button.textContent();
+  await button.focus();
+  await page.keyboard.press('Enter');
+  const dialog = page.getByRole('dialog');
+  await dialog.waitFor();
+  const items = dialog.locator('.assumption-list > li');
+  expect(await items.first().textContent()).toMatch(
+    /Volume swept.*Moves the margin from.*% of its doubt.*From:.*To know better/s,
+  );
+  await expect.poll(() => dialog.textContent()).toContain('Moves what this loop costs more than');
+  const field = items.first().getByRole('textbox');
+  for (let presses = 0; presses < 6; presses += 1) {
+    if (await field.evaluate((element) => element === document.activeElement)) break;
+    await page.keyboard.press('Tab');
+  }
+  await page.keyboard.type('9 to 10 cm3');
+  await page.keyboard.press('Enter');
+  await expect.poll(() => dialog.getByRole('heading').first().textContent()).not.toBe(before);
+  await expect.poll(() => items.first().textContent()).toContain('You gave it');
+  expect(await faults(page, 'dialog')).toEqual([]);
+  await page.keyboard.press('Escape');
+  await expect.poll(() => button.textContent()).not.toBe(before);
+  expect(await button.evaluate((element) => element === document.activeElement)).toBe(true);
+  workbench.expectNoComplaints();
+  await workbench.close();
+});
+
+test('each bill has its line of room heat with the reason; the months of a chosen bill are drawn and tabled', async () => {
+  const workbench = await openExample('reef-in-the-study', '#two-bills');
+  const { page } = workbench;
+  await expect.poll(() => page.locator('.bill').count()).toBe(3);
+  for (const bill of await page.locator('.bill').allTextContents()) {
+    expect(bill).toMatch(/room heat (gained|taken)/);
+    expect(bill).toMatch(/5 months without heating.*leave as vapour/s);
+  }
+  await page.getByRole('radio', { name: 'A plain heater' }).check({ force: true });
+  const chart = page.locator('.bills-by-month .chart');
+  await expect.poll(() => chart.locator('h3').textContent()).toBe('Month by month: a plain heater');
+  await chart.locator('.chart-picture').scrollIntoViewIfNeeded();
+  await page.waitForSelector('.bills-by-month .chart-picture[data-state="drawn"] .barlayer');
+  await chart.locator('summary').click();
+  await expect.poll(() => chart.locator('tbody tr').count()).toBe(12);
+  const paid = await chart.locator('tbody tr td:last-child').allTextContents();
+  const year = await page.locator('.bill').first().locator('.total dd').first().textContent();
+  const sum = paid.reduce((total, text) => total + Number((/[−\d.]+$/.exec(text)?.[0] ?? 'x').replace('−', '-')), 0);
+  expect(Math.abs(sum - Number(year?.replace(/[^\d]/g, '')))).toBeLessThan(8);
+  await chart.getByRole('link', { name: /july, Left to pay/ }).click();
+  await expect.poll(() => page.locator('#page-title').textContent()).toBe('Working');
+  workbench.expectNoComplaints();
+  await workbench.close();
+});
+
+test('what being wrong would cost is told; a loop not to be built has its figures for study, unranked', async () => {
+  const workbench = await openExample('reef-in-the-study', '#two-bills');
+  expect(await workbench.page.locator('.station').textContent()).toMatch(/you forgo about .* a year/);
+  workbench.expectNoComplaints();
+  await workbench.close();
+  const other = await openExample('propane-in-the-cabinet', '#two-bills');
+  const text = (await other.page.locator('.station').textContent()) ?? '';
+  expect(text).toContain('its bill stands here for study only');
+  expect(text).not.toMatch(/you forgo/);
+  expect(text).toMatch(/as long as house heat costs less than about [\d.]+\sCHF\/kWh \(/);
+  expect(text).not.toMatch(/pays? back|payback/);
+  other.expectNoComplaints();
+  await other.close();
+});
+
+test.each([
+  ['reef-in-the-study', '#two-bills'],
+  ['shrimp-rack-unknown-draughts', '#where-it-settles'],
+] as const)('%s at %s: no fault for a reader, nothing wider than a phone', async (example, path) => {
+  const workbench = await openExample(example, path, { viewport: screens.phone });
+  const { page } = workbench;
+  await toUs(page);
+  await page.waitForTimeout(300);
+  expect(await widerThanWindow(page)).toEqual([]);
+  expect(await faults(page, 'main')).toEqual([]);
+  workbench.expectNoComplaints();
+  await workbench.close();
+});
+
+test('numbers of the heat path tell their range to a reader and on hovering', async () => {
+  const workbench = await openExample('reef-in-the-study', '#what-leaves');
+  const { page } = workbench;
+  for (const name of ['source', 'socket', 'machine', 'water']) {
+    const node = page.locator(`[data-node="${name}"]`);
+    expect(await node.textContent(), name).toMatch(/\(range .* to .*\)/);
+    expect(await node.getAttribute('title'), name).toMatch(/range/);
+  }
+  await workbench.close();
+});
