@@ -47,7 +47,10 @@ export function sayInOptionWords(
   words: Readonly<Record<string, string>> = {},
 ): string {
   const sentence = error instanceof InputError ? inputSaid(error, options, view) : errorSentence(error);
-  const named = Object.entries(words).reduce((text, [name, word]) => text.replaceAll(name, word), sentence);
+  const named = Object.entries(words).reduce(
+    (text, [name, word]) => text.replace(new RegExp(`\\b${name}\\b`, 'g'), word),
+    sentence,
+  );
   return messageInView(optionNames(named, options), view);
 }
 

@@ -30,7 +30,12 @@ export function parsedRequest(text: string, place = 'line'): unknown {
   const { path, code, expected, column } = read.problem;
   const isJson = code === 'tooDeep' || code === 'duplicateKey';
   if (isJson) throw new InputError(path || place, code === 'tooDeep' ? 'what it holds' : 'given twice', expected, code);
-  throw new InputError(place, shortened(text), `one JSON object; column ${column} should hold ${expected}`, 'notJson');
+  throw new InputError(
+    place,
+    shortened(text.trim().replace(/\s+/g, ' ')),
+    `one JSON object; column ${column} should hold ${expected}`,
+    'notJson',
+  );
 }
 
 function shortened(line: string): string {

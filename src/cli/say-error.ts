@@ -37,7 +37,7 @@ export function inputSentence(path: string, received: string, expected: string, 
     case 'unsupportedPair':
       return `These do not make a pair: ${received}. Expected one of: ${expected}.`;
     default:
-      return `${path}: ${received} is not accepted. Expected ${expected}.`;
+      return `${path}: ${received} is not accepted. Expected ${expected}${/[.?]$/.test(expected) ? '' : '.'}`;
   }
 }
 

@@ -136,7 +136,7 @@ const rangeWords: Readonly<Record<Range, string>> = {
   nonNegative: 'a finite number, 0 or above',
   share: 'a number above 0, at most 1',
   bodyTemperature: `a temperature from ${bodyTemperatures.low} to ${bodyTemperatures.high} K`,
-  flow: `a number from ${flows.low} to ${flows.high}`,
+  flow: 'a number above 0, from 1e-9 to 1e9 in base SI',
 };
 
 type Numbers = ReadonlyMap<string, number>;

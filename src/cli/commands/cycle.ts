@@ -83,7 +83,7 @@ Exit codes: 0 answered; 2 unusable input; 3 no solution. A batch that was read t
     const view = unitView(texts.units);
     const picture = pictureAsked(texts, flags);
     const first = cycleFromOptions(texts, view);
-    const second = texts.second === undefined ? undefined : await cycleFromFile(texts.second, streams.input, view);
+    const second = texts.second === undefined ? undefined : await cycleFromFile(texts.second, streams.input);
     if (picture !== undefined) {
       const text = cyclePicture(first, second, picture.plane, view);
       if (picture.file === standardOutput) {

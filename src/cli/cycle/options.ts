@@ -2,9 +2,8 @@
 // and a second cycle out of a file; and the way back, what is wrong with a request in the words that were typed.
 
 import type { Readable } from 'node:stream';
-import { messageInView } from '../../assess/index.ts';
 import { type TextbookCycle, type TextbookCycleRequest, textbookCycle } from '../../loop/index.ts';
-import { InputError, KettlefinError } from '../../numerics/index.ts';
+import { KettlefinError } from '../../numerics/index.ts';
 import type { UnitView } from '../../quantities/index.ts';
 import { refrigerantGiven } from '../arguments.ts';
 import { SaidError } from '../command.ts';
@@ -14,7 +13,7 @@ import { parsedRequest } from '../request-line.ts';
 import { errorSentence } from '../say-error.ts';
 import { referenceStateGiven } from './reference-state.ts';
 
-const quantityOptions = [
+export const quantityOptions = [
   { option: 'evaporating', key: 'evaporating', quantity: 'temperature' },
   { option: 'evaporating-pressure', key: 'evaporatingPressure', quantity: 'pressure' },
   { option: 'condensing', key: 'condensing', quantity: 'temperature' },
@@ -89,21 +88,19 @@ export function cycleFromOptions(texts: RequestTexts, view: UnitView): AskedCycl
 }
 
 /**
- * A second cycle, from a file that holds one request as a line of a batch does.
+ * A second cycle, from a file that holds one request as a line of a batch does. What is wrong with it is told in its own
+ * words: the keys and the base SI of the file.
  * @param file   its path, or - for standard input
  * @param input  standard input
- * @param view   units of the numbers in messages
  * @throws SaidError naming the file and the key, InputError where the file cannot be read
  */
-export async function cycleFromFile(file: string, input: Readable, view: UnitView): Promise<AskedCycle> {
+export async function cycleFromFile(file: string, input: Readable): Promise<AskedCycle> {
   const text = await readDesignText(file, input);
   try {
-    const request = parsedRequest(text, 'the file') as TextbookCycleRequest;
+    const request = parsedRequest(text, 'its text') as TextbookCycleRequest;
     return { request, cycle: textbookCycle(request) };
   } catch (error) {
     if (!(error instanceof KettlefinError)) throw error;
-    const sentence = error instanceof InputError ? errorSentence(error) : error.message;
-    const named = Object.entries(pointWords).reduce((said, [name, word]) => said.replaceAll(name, word), sentence);
-    throw new SaidError(error, `In the second cycle, ${fileTitle(file)}: ${messageInView(named, view)}`);
+    throw new SaidError(error, `In the second cycle, ${fileTitle(file)}: ${errorSentence(error)}`);
   }
 }

@@ -5,11 +5,12 @@ import { InputError } from '../../numerics/index.ts';
 import { nearestWord, type UnitView } from '../../quantities/index.ts';
 import type { AskedCycle } from './options.ts';
 
+/** Names of the diagrams without hyphens, in small letters. */
 const planes: Readonly<Record<string, Plane>> = {
-  'pressure-enthalpy': 'pressureEnthalpy',
-  'p-h': 'pressureEnthalpy',
-  'temperature-entropy': 'temperatureEntropy',
-  'T-s': 'temperatureEntropy',
+  pressureenthalpy: 'pressureEnthalpy',
+  ph: 'pressureEnthalpy',
+  temperatureentropy: 'temperatureEntropy',
+  ts: 'temperatureEntropy',
 };
 
 /** Printed 180 mm wide, its letters are 3 mm high. */
@@ -17,9 +18,10 @@ const size = { width: 900, height: 620 } as const;
 
 /** Which diagram was asked for; pressure and enthalpy where none was. */
 export function planeGiven(text = 'pressure-enthalpy'): Plane {
-  const plane = Object.hasOwn(planes, text) ? planes[text] : undefined;
+  const name = text.toLowerCase().replaceAll('-', '');
+  const plane = Object.hasOwn(planes, name) ? planes[name] : undefined;
   if (plane !== undefined) return plane;
-  const nearest = nearestWord(text, Object.keys(planes));
+  const nearest = nearestWord(text, ['pressure-enthalpy', 'temperature-entropy', 'p-h', 'T-s']);
   const hint = nearest === undefined ? '' : `; did you mean ${nearest}?`;
   throw new InputError('--diagram', `"${text}"`, `pressure-enthalpy or temperature-entropy${hint}`, 'unknownChoice');
 }
