@@ -2,7 +2,9 @@
 //   refrigerants  refrigerant, stateAt, saturationAt…      cycle    textbookCycle, propertyDiagram, cyclePath
 //   tank          tankLoad                                 machine  compressorPoint, operatingPoint, condenserCoil, evaporatorFace
 //   design        parseDesign, resolveDesign               verdict  assessDesign, Assessor
+//   working       chainOf, printedStep, parseExpression     cycle    textbookCycleWorking
 //   comparison    compareRefrigerants, compareTextbookCycles
+//   brief         brief, briefHtml                         picture  chartSvg
 
 export {
   type Assessment,
@@ -17,7 +19,9 @@ export {
   type Standing,
   sayFinding,
 } from './assess/index.ts';
+export { type BriefDocument, type BriefRequest, brief, briefHtml } from './brief/index.ts';
 export { caution } from './cautions/index.ts';
+export { type ChartSpecification, chartSvg, type SvgOptions } from './charts/index.ts';
 export {
   type DesignDocument,
   type DesignProblem,
@@ -38,6 +42,7 @@ export {
   type TextbookCycle,
   type TextbookCycleRequest,
   textbookCycle,
+  textbookCycleWorking,
 } from './loop/index.ts';
 export {
   catalogueEntry,
@@ -62,9 +67,17 @@ export { type CompressorModel, type CompressorPoint, compressorPoint } from './p
 export { condenserCoil, evaporatorFace } from './parts/exchangers/index.ts';
 export {
   type Band,
+  chainOf,
   type Estimate,
+  type Expression,
+  evaluateExpression,
   type Finding,
   type Formula,
+  numbersPutIn,
+  type PrintedStep,
+  parseExpression,
+  printedStep,
+  type ResultChain,
   readQuantity,
   sayBand,
   sayQuantity,

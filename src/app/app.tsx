@@ -153,7 +153,7 @@ export function App({ engine, keeper, start }: AppProps): ReactNode {
           }
         />
         {isDroppable && <p className="drop-note">Drop the design file to open it</p>}
-        <div className="page">
+        <div className="page" data-standing={answer?.assessment.standing}>
           <Caution />
           {isOfTheDesign(place) && isFirstDemo(serialised) && <ExampleNote startOwn={() => setDialog('start')} />}
           {(theirs !== undefined || refused.size > 0) && (

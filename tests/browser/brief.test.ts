@@ -150,6 +150,26 @@ describe('in the workbench', () => {
     await workbench.close();
   });
 
+  test('where the answer is not to build, no printed page of the workbench holds a figure of the charge', async () => {
+    const design = JSON.parse(demoTexts['propane-in-the-cabinet.json']!);
+    design.machine.charge = '91.7 to 133.3 g';
+    const workbench = await openBrief({ text: JSON.stringify(design) });
+    const { page } = workbench;
+    await page.evaluate(() => {
+      location.hash = 'the-machine';
+    });
+    await expect.poll(() => page.locator('#page-title').textContent()).toBe('The machine');
+    for (const more of await page.locator('details.fields-more').all()) await more.locator('> summary').click();
+    expect(await page.getByRole('textbox', { name: 'Refrigerant in the circuit' }).inputValue()).toBe(
+      '91.7 to 133.3 g',
+    );
+    const words = (await printed(page, 'A4')).join(' ');
+    expect(words).toContain('Refrigerant in the circuit');
+    expect(words).toContain('withheld');
+    expect(words).not.toMatch(/\b91\.7|\b92 g|\b133\.3|\b13[03] g/);
+    await workbench.close();
+  });
+
   test('a design without an answer has no brief', async () => {
     const workbench = await openBrief();
     const { page } = workbench;

@@ -17,13 +17,14 @@ const stations = [
   'side-by-side',
   'cycle-alone',
   'cautions',
+  'brief',
 ] as const;
 const axe = await readFile(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 
 async function openStation(station: string, options: Parameters<typeof openWorkbench>[0] = {}): Promise<OpenWorkbench> {
   const workbench = await openWorkbench({ ...options, path: `#${station}` });
   // The answer's first number: the paper without a tank has no verdict.
-  await workbench.page.waitForSelector('.number-item, .bill, .cautions-paper');
+  await workbench.page.waitForSelector('.number-item, .bill, .side-by-side .block, .cautions-paper, .brief-host');
   return workbench;
 }
 
