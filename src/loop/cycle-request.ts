@@ -152,13 +152,12 @@ export function checkTextbookCycleRequest(request: unknown): CheckedCycleRequest
     throw new InputError('request', describe(request), 'an object with the keys of a cycle');
   }
   const given = request as Readonly<Record<string, unknown>>;
-  const known = ['refrigerant', 'referenceState', ...Object.keys(numberKeys)];
-  for (const key of Object.keys(given)) {
-    if (!known.includes(key)) throw unknownKey(key, given[key], known);
-  }
   const numbers = new Map<string, number>();
-  for (const key of Object.keys(numberKeys) as NumberKey[]) {
-    if (given[key] !== undefined) numbers.set(key, checkNumber(key, given[key]));
+  for (const key of Object.keys(given)) {
+    const value = given[key];
+    if (isNumberKey(key)) {
+      if (value !== undefined) numbers.set(key, checkNumber(key, value));
+    } else if (key !== 'refrigerant' && key !== 'referenceState') throw unknownKey(key, value);
   }
   const { refrigerant } = given;
   if (typeof refrigerant !== 'string' || refrigerant === '') {
@@ -186,7 +185,12 @@ export function checkTextbookCycleRequest(request: unknown): CheckedCycleRequest
   };
 }
 
-function unknownKey(key: string, value: unknown, known: readonly string[]): InputError {
+function isNumberKey(key: string): key is NumberKey {
+  return Object.hasOwn(numberKeys, key);
+}
+
+function unknownKey(key: string, value: unknown): InputError {
+  const known = ['refrigerant', 'referenceState', ...Object.keys(numberKeys)];
   const nearest = nearestWord(key, known);
   const hint = nearest === undefined ? '' : `; did you mean ${nearest}?`;
   return new InputError(key, describe(value), `one of ${known.join(', ')}${hint}`, 'unknownKey');
@@ -246,11 +250,16 @@ function oneOf<Key extends string>(numbers: Numbers, keys: readonly Key[]): Give
 }
 
 function atMostOneOf<Key extends string>(numbers: Numbers, keys: readonly Key[]): Given<Key> | undefined {
-  const [first, second] = keys.filter((key) => numbers.has(key));
-  if (first !== undefined && second !== undefined) {
-    throw new InputError(second, numbers.get(second), `either ${first} or ${second}, not both`, 'bothGiven');
+  let given: Given<Key> | undefined;
+  for (const key of keys) {
+    const value = numbers.get(key);
+    if (value === undefined) continue;
+    if (given !== undefined) {
+      throw new InputError(key, value, `either ${given.key} or ${key}, not both`, 'bothGiven');
+    }
+    given = { key, value };
   }
-  return first === undefined ? undefined : { key: first, value: numbers.get(first)! };
+  return given;
 }
 
 function checkReferenceState(value: unknown): ReferenceStateName {

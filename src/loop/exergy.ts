@@ -138,9 +138,9 @@ export function exergyAccount(input: ExergyAccountInput): { destruction: ExergyD
   const leastWork = minimumWork(heatDelivered, heatTaken, sinkTemperature, sourceTemperature, deadState);
   const residual = (work - leastWork - total) / work;
   if (!(Math.abs(residual) <= 1e-9)) throw new ConvergenceError('exergy account of the cycle', 1, [total], residual);
-  const byPart = heatExchanger === undefined ? {} : { heatExchanger };
-  return {
-    destruction: { compressor, condenser, expansion, evaporator, ...byPart, total },
-    minimumWork: leastWork,
-  };
+  const destruction =
+    heatExchanger === undefined
+      ? { compressor, condenser, expansion, evaporator, total }
+      : { compressor, condenser, expansion, evaporator, heatExchanger, total };
+  return { destruction, minimumWork: leastWork };
 }
