@@ -73,7 +73,6 @@ export {
   evaluateExpression,
   type Finding,
   type Formula,
-  numbersPutIn,
   type PrintedStep,
   parseExpression,
   printedStep,
