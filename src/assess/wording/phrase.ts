@@ -25,5 +25,7 @@ export function listed(parts: readonly string[]): string {
 /** "12 °C in the coldest spell", or, where only the end of its range passes a limit, that end beside it. */
 export function whenAndRange(told: Told, name: string): string {
   if (!told.has('endOfRange')) return `${told(name)} ${told('when')}`;
-  return `${told(name)}, at the end of its range ${told('endOfRange')}, ${told('when')}`;
+  const isAlike = told.has('limit') && told('endOfRange') === told('limit');
+  const end = isAlike ? 'just past the limit' : told('endOfRange');
+  return `${told(name)}, at the end of its range ${end}, ${told('when')}`;
 }
