@@ -59,3 +59,5 @@ export type { SaidCell, SaidGroup, SaidRow } from './wording/refrigerant-table.t
 export { sayFinding } from './wording/say-finding.ts';
 export { messageInView } from './wording/si-text.ts';
 export { standingTitles } from './wording/verdict.ts';
+export { designPathsOf } from './working/design-paths.ts';
+export { type NamedResult, namedResults, type ResultGroup } from './working/results.ts';

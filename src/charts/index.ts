@@ -2,6 +2,7 @@
 // functions from results. How it is drawn is the business of whoever draws it.
 
 export { billsByMonthChart } from './bills.ts';
+export { csvText, type NamedState, statesCsv } from './csv.ts';
 export { isobarsFor, isothermsFor } from './families.ts';
 export {
   type Diagram,

@@ -10,6 +10,7 @@ import { compareCommand } from './commands/compare.ts';
 import { cycleCommand } from './commands/cycle.ts';
 import { loadCommand } from './commands/load.ts';
 import { stateCommand } from './commands/state.ts';
+import { workingCommand } from './commands/working.ts';
 import { type ExitCode, exitCodes } from './exit-codes.ts';
 import { printable } from './report/printable.ts';
 import { paragraph } from './report/text-table.ts';
@@ -18,6 +19,7 @@ import { errorSentence } from './say-error.ts';
 const commands: readonly Command[] = [
   checkCommand,
   loadCommand,
+  workingCommand,
   compareCommand,
   cycleCommand,
   stateCommand,

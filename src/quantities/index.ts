@@ -29,6 +29,7 @@ export {
   printedStep,
   quantityOf,
 } from './printed-step.ts';
+export { numbersPutIn } from './put-in.ts';
 export {
   acceptedWords,
   type QuantityContext,

@@ -118,8 +118,8 @@ function requireHeld({ result, inputs, value }: WorkingStep, expression: Express
   throw new InputError(result, value, `${evaluated}, which its numbers lead to`, 'brokenStep');
 }
 
-/** A few bits at the end of a double. */
-const roundingNoise = 16 * Number.EPSILON;
+/** What rounding, or the end of an iteration, leaves in a number, relative to it. */
+const roundingNoise = 1e-12;
 
 /** What the printed numbers must lead to: the printed result, by the same side of every choice. */
 interface Target {

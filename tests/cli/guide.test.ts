@@ -28,7 +28,7 @@ test.each(commands.map((args) => [args.join(' '), args] as const))('%s', async (
 
 test('shows every command and every exit code', () => {
   expect(commands.length).toBeGreaterThan(5);
-  for (const name of ['check', 'load', 'brief', 'compare', 'cycle', 'state'])
+  for (const name of ['check', 'load', 'working', 'brief', 'compare', 'cycle', 'state'])
     expect(commands.map(([command]) => command)).toContain(name);
   const shown = [...page.matchAll(/^\| (\d+) \|/gm)].map((match) => Number(match[1]));
   expect(shown).toEqual([...Object.values(exitCodes).sort(), 70]);

@@ -182,7 +182,9 @@ describe('any command', () => {
   test('without a command, the list of commands stands on the error stream', async () => {
     const { code, output, errors } = await answer();
     expect({ code, output }).toEqual({ code: 2, output: '' });
-    expect(errors).toMatch(/check .*\n {2}load .*\n {2}cycle .*\n {2}state /);
+    expect(errors).toMatch(
+      /check .*\n {2}load .*\n {2}working .*\n {2}compare .*\n {2}cycle .*\n {2}state .*\n {2}brief /,
+    );
   });
 
   test('--help lists what exists, with the caution', async () => {
@@ -190,7 +192,7 @@ describe('any command', () => {
     expect(code).toBe(0);
     expect(unwrapped(output)).toContain(caution);
     const names = [...output.matchAll(/^ {2}([a-z]+) {2,}/gm)].map((match) => match[1]!);
-    expect(names).toEqual(['check', 'load', 'cycle', 'state']);
+    expect(names).toEqual(['check', 'load', 'working', 'compare', 'cycle', 'state', 'brief']);
     for (const name of names) {
       const help = await answer(name, '--help');
       expect(help.code).toBe(0);

@@ -2,12 +2,14 @@
 // out of a file, both as a picture; or a batch.
 
 import { caution } from '../../cautions/index.ts';
+import { statesCsv } from '../../charts/index.ts';
 import { InputError } from '../../numerics/index.ts';
 import type { UnitView } from '../../quantities/index.ts';
 import { noPositionals, readArguments, requireBatchAlone, unitView } from '../arguments.ts';
 import { answerLines } from '../batch.ts';
 import type { Command } from '../command.ts';
 import { answerCycleLine } from '../cycle/answer-line.ts';
+import { cycleHandIn } from '../cycle/hand-in.ts';
 import { type AskedCycle, cycleFromFile, cycleFromOptions, requestOptions } from '../cycle/options.ts';
 import { cyclePicture, planeGiven } from '../cycle/picture.ts';
 import { sayCycle, sayTwoCycles } from '../cycle/say.ts';
@@ -22,6 +24,8 @@ const options = {
   svg: 'text',
   diagram: 'text',
   force: 'flag',
+  working: 'flag',
+  csv: 'flag',
   units: 'text',
   json: 'flag',
   batch: 'flag',
@@ -59,6 +63,8 @@ Optional:
   --svg FILE        draws the diagram as an SVG picture, of two cycles over one another; - for standard output
   --diagram NAME    pressure-enthalpy (default) or temperature-entropy
   --force           lets --svg replace a file
+  --working         every state and every result step by step, each with its formula and the numbers put in
+  --csv             the states as comma-separated values, in the units of the view
   --units VIEW      metric (default) or us, for people
   --json            SI units, full precision, keys as in a batch answer, with the caution
 
@@ -81,6 +87,7 @@ Exit codes: 0 answered; 2 unusable input; 3 no solution. A batch that was read t
       return exitCodes.answered;
     }
     const view = unitView(texts.units);
+    const shape = shapeAsked(texts, flags);
     const picture = pictureAsked(texts, flags);
     const first = cycleFromOptions(texts, view);
     const second = texts.second === undefined ? undefined : await cycleFromFile(texts.second, streams.input);
@@ -92,6 +99,14 @@ Exit codes: 0 answered; 2 unusable input; 3 no solution. A batch that was read t
       }
       await writeNewFile(picture.file, text, flags.force);
     }
+    if (shape === 'csv') {
+      streams.output.write(statesCsv(first.cycle.points, view, first.request.referenceState ?? 'iir'));
+      return exitCodes.answered;
+    }
+    if (shape === 'working') {
+      streams.output.write(`${cycleHandIn(first, texts, view)}\n${paragraph(caution)}\n`);
+      return exitCodes.answered;
+    }
     const drawn = picture === undefined ? '' : `The diagram is drawn in ${fileTitle(picture.file)}.\n\n`;
     streams.output.write(
       flags.json ? asJson(first, second) : `${asText(first, second, view)}\n\n${drawn}${paragraph(caution)}\n`,
@@ -99,6 +114,24 @@ Exit codes: 0 answered; 2 unusable input; 3 no solution. A batch that was read t
     return exitCodes.answered;
   },
 };
+
+/** The working or the states alone, of one cycle. */
+function shapeAsked(
+  { second, svg }: { readonly second?: string; readonly svg?: string },
+  { working, csv, json }: { readonly working: boolean; readonly csv: boolean; readonly json: boolean },
+): 'working' | 'csv' | undefined {
+  const shape = working ? 'working' : csv ? 'csv' : undefined;
+  if (shape === undefined) return undefined;
+  const others = {
+    '--csv': csv && working,
+    '--json': json,
+    '--second': second !== undefined,
+    '--svg': svg !== undefined,
+  };
+  const other = Object.entries(others).find(([, isGiven]) => isGiven)?.[0];
+  if (other === undefined) return shape;
+  throw new InputError(other, 'this option', `--${shape} alone: it writes the answer of one cycle`, 'bothGiven');
+}
 
 /** Standard output, where a file is asked for. */
 const standardOutput = '-';

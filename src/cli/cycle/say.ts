@@ -6,7 +6,7 @@ import type { CyclePerSecond, CycleWarning, MassFlowKey, TextbookCycle } from '.
 import { formatNumber, type QuantityName, sayQuantity, type UnitView } from '../../quantities/index.ts';
 import { columns, paragraph, section } from '../report/text-table.ts';
 
-const pointTitles: Readonly<Record<string, string>> = {
+export const pointTitles: Readonly<Record<string, string>> = {
   compressorInlet: 'compressor inlet',
   compressorOutletIsentropic: 'compressor outlet without losses',
   compressorOutlet: 'compressor outlet',
@@ -193,8 +193,8 @@ export function sayTwoCycles(first: TextbookCycle, second: TextbookCycle, view: 
   const heads = ['', `A, ${first.refrigerant}`, `B, ${second.refrigerant}`];
   const rows = labels.map((label) => [label, ...both.map((results) => results.get(label) ?? '–')]);
   return [
-    `Cycle A\n${sayCycle(first, view)}`,
-    `Cycle B\n${sayCycle(second, view)}`,
+    `Cycle A\n${sayCycle(first, view)}\n`,
+    `Cycle B\n${sayCycle(second, view)}\n`,
     section('Both side by side', columns([heads, ...rows])),
     ...(first.refrigerant === second.refrigerant && first.referenceState === second.referenceState
       ? []
