@@ -15,7 +15,7 @@ export interface CycleState {
 
 const nothing: CycleState = { answer: undefined, problems: [] };
 
-/** @param texts  undefined where this cycle is not wanted */
+/** The cycle of the texts; none where there are no texts, because this cycle is not wanted. */
 export function useCycle(kind: 'cycle' | 'secondCycle', texts: CycleTexts | undefined, view: UnitView): CycleState {
   const { engine } = useWorkbench();
   const [state, setState] = useState<CycleState>(nothing);
