@@ -64,7 +64,7 @@ function sections(document: BriefDocument, write: Writer): string {
       list('ol', asked.questions, 'questions'),
     ]),
     write.section('The duty in the coldest spell', [
-      `<p class="standing standing-${document.standing}"><strong>${escapeMarkup(document.standingTitle)}.</strong> ${escapeMarkup(document.sentence)}</p>`,
+      `<p class="standing standing-${document.standing}"><strong>${escapeMarkup(standing(document))}.</strong> ${escapeMarkup(document.sentence)}</p>`,
       values(document.duty),
     ]),
     write.section('States of the refrigerant in the coldest spell', [table(document.states)]),
@@ -94,6 +94,12 @@ function sections(document: BriefDocument, write: Writer): string {
       paragraph(document.assumptions.rest, 'small'),
     ]),
   ].join('\n');
+}
+
+/** A standing is never calmer than what was found: what is to be looked at goes with it. */
+function standing({ standingTitle, standing: name, findings }: BriefDocument): string {
+  const looks = findings.shown.filter(({ severity }) => severity === 'look').length + findings.alsoLookAt.length;
+  return name === 'carriesLoad' && looks > 0 ? `${standingTitle}, with ${looks} to look at` : standingTitle;
 }
 
 /** Headings under the level the pages begin with; sections are numbered in their order. */

@@ -50,6 +50,6 @@ export const briefStyles = `
 .brief .look .severity { color: #7a5000; }
 .brief em { color: #4a5a5a; font-style: normal; }
 @media screen { .brief { max-width: 225mm; padding: 14mm; font-size: 10pt; } body:has(> .brief) { margin: 0; background: #e3e8dc; } }
-@media screen and (max-width: 42rem) { .brief { padding: 5mm; font-size: 10.5pt; } .brief :is(.values, .inputs, .open, .reasons) { columns: 1; } .brief .figure { overflow-x: auto; } .brief .figure svg { width: 40rem; } .brief .wide table { min-width: 34rem; } }
+@media screen and (max-width: 42rem) { .brief { padding: 5mm; font-size: 10.5pt; } .brief :is(.values, .inputs, .open, .reasons) { columns: 1; } .brief .figure { overflow-x: auto; } .brief .figure svg { width: 40rem; } .brief .wide table { min-width: 34rem; } .brief caption { max-width: 80vw; } }
 @media print { .brief { max-width: none; print-color-adjust: exact; } .brief .wide { overflow: visible; } body:has(> .brief) { margin: 0; } }
 `.trim();

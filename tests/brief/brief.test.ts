@@ -89,6 +89,14 @@ test('the answer not to build: nothing is asked to be built, with every reason',
   expect(html.indexOf('Nothing is asked to be built')).toBeLessThan(html.indexOf('The duty'));
 });
 
+test('a standing is never calmer than what was found', () => {
+  const document = briefOf(reef);
+  const looks = document.findings.shown.length + document.findings.alsoLookAt.length;
+  expect(document.standing).toBe('carriesLoad');
+  expect(looks).toBeGreaterThan(0);
+  expect(wordsOf(briefHtml(document))).toContain(`Carries the load, with ${looks} to look at.`);
+});
+
 test('a design that may be judged asks for a judgement, never for work', () => {
   const { asked, forStudyOnly } = briefOf(reef);
   expect(asked.text).toContain('asks you, as a licensed technician, to judge whether');

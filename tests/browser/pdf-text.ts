@@ -6,7 +6,9 @@ import { inflateSync } from 'node:zlib';
 /** Words in the order they are painted, one text per page. @throws Error for a form this reader does not know */
 export function pdfPages(pdf: Buffer): readonly string[] {
   const objects = objectsOf(pdf);
-  const tree = [...objects.values()].find(({ head }) => /\/Type \/Pages\b/.test(head));
+  // More than a few pages stand in groups of groups, so the whole is found from the top.
+  const catalog = [...objects.values()].find(({ head }) => /\/Type \/Catalog\b/.test(head));
+  const tree = objects.get(references(/\/Pages \d+ 0 R/.exec(catalog?.head ?? '')?.[0] ?? '')[0] ?? -1);
   if (tree === undefined) throw new Error('no pages found');
   return pageNumbers(tree.head, objects).map((number) => textOf(objects.get(number)!, objects));
 }
@@ -19,15 +21,23 @@ interface PdfObject {
 
 type Objects = ReadonlyMap<number, PdfObject>;
 
+/** One after the other; a stream is as long as its object says, whatever its bytes look like. */
 function objectsOf(pdf: Buffer): Objects {
   const text = pdf.toString('latin1');
   const objects = new Map<number, PdfObject>();
-  for (const [, number, body = ''] of text.matchAll(/(?:^|\n)(\d+) 0 obj\s*([\s\S]*?)endobj/g)) {
-    const stream = /stream\r?\n([\s\S]*?)\r?\nendstream/.exec(body)?.[1];
-    const head = body.split(/\bstream\r?\n/)[0]!;
-    const isDeflated = stream !== undefined && /\/FlateDecode/.test(head);
-    const inflated = isDeflated ? inflateSync(Buffer.from(stream, 'latin1')).toString('latin1') : stream;
-    objects.set(Number(number), { head, stream: inflated });
+  const start = /(\d+) 0 obj\s*([\s\S]*?)(endobj|stream\r?\n)/g;
+  for (let match = start.exec(text); match !== null; match = start.exec(text)) {
+    const [, number, head = '', end] = match;
+    const length = Number(/\/Length (\d+)(?! \d+ R)/.exec(head)?.[1]);
+    if (end === 'endobj') {
+      objects.set(Number(number), { head, stream: undefined });
+      continue;
+    }
+    if (!Number.isFinite(length)) throw new Error(`a stream without a length of its own: ${head}`);
+    const bytes = pdf.subarray(start.lastIndex, start.lastIndex + length);
+    start.lastIndex += length;
+    const plain = /\/FlateDecode/.test(head) ? inflateSync(bytes) : bytes;
+    objects.set(Number(number), { head, stream: plain.toString('latin1') });
   }
   return objects;
 }
