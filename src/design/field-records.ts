@@ -1,7 +1,7 @@
 // Every field of the document, derived by walking the schema once: path, label, help, quantity or choices, limits, default,
 // level, and in which kinds of a union it exists. Forms, messages and the field table read this list; nobody writes it.
 
-import { z } from 'zod';
+import * as z from 'zod/mini';
 import type { QuantityName } from '../quantities/index.ts';
 import { type DesignDocument, designSchema } from './schema/design.ts';
 import { type Choice, type DefaultRecord, type FieldMeta, fieldMeta, type Level } from './schema/field.ts';
@@ -63,11 +63,12 @@ interface Surroundings {
   readonly unionKind?: UnionKind;
 }
 
-function walk(schema: z.ZodType, path: string, around: Surroundings): FieldRecord[] {
-  if (schema instanceof z.ZodOptional) return walk(schema.unwrap() as z.ZodType, path, { ...around, optional: true });
-  if (schema instanceof z.ZodDiscriminatedUnion) return walkUnion(schema, path, around);
-  if (schema instanceof z.ZodObject) {
-    return Object.entries(schema.shape as Readonly<Record<string, z.ZodType>>).flatMap(([key, inner]) => {
+function walk(schema: z.ZodMiniType, path: string, around: Surroundings): FieldRecord[] {
+  if (schema instanceof z.ZodMiniOptional)
+    return walk(schema.def.innerType as z.ZodMiniType, path, { ...around, optional: true });
+  if (schema instanceof z.ZodMiniDiscriminatedUnion) return walkUnion(schema, path, around);
+  if (schema instanceof z.ZodMiniObject) {
+    return Object.entries(schema.shape as Readonly<Record<string, z.ZodMiniType>>).flatMap(([key, inner]) => {
       const innerPath = path === '' ? key : `${path}.${key}`;
       // A field inside an absent optional part is optional, but one inside a given layer or union is as its schema says.
       return walk(inner, innerPath, { ...around, optional: false });
@@ -77,9 +78,12 @@ function walk(schema: z.ZodType, path: string, around: Surroundings): FieldRecor
   return meta === undefined ? [] : [record(path, typeOf(meta), meta, around)];
 }
 
-function walkUnion(schema: z.ZodDiscriminatedUnion, path: string, around: Surroundings): FieldRecord[] {
-  const options = schema.options as readonly z.ZodObject[];
-  const kinds = options.map((option) => ({ name: kindName(option), label: option.meta()?.title ?? kindName(option) }));
+function walkUnion(schema: z.ZodMiniDiscriminatedUnion, path: string, around: Surroundings): FieldRecord[] {
+  const options = schema.def.options as readonly z.ZodMiniObject[];
+  const kinds = options.map((option) => ({
+    name: kindName(option),
+    label: z.globalRegistry.get(option)?.title ?? kindName(option),
+  }));
   const meta = fieldMeta(schema)!;
   const selector = record(`${path}.kind`, 'kind', { ...meta, choices: kinds }, around);
   const inner = options.flatMap((option) =>
@@ -88,9 +92,9 @@ function walkUnion(schema: z.ZodDiscriminatedUnion, path: string, around: Surrou
   return [selector, ...inner];
 }
 
-function kindName(option: z.ZodObject): string {
-  const literal = (option.shape as Readonly<Record<string, z.ZodType>>).kind as z.ZodLiteral;
-  return String(literal.value);
+function kindName(option: z.ZodMiniObject): string {
+  const literal = (option.shape as Readonly<Record<string, z.ZodMiniType>>).kind as z.ZodMiniLiteral;
+  return String(literal.def.values[0]);
 }
 
 function typeOf(meta: FieldMeta): FieldRecord['type'] {

@@ -1,7 +1,7 @@
 // The document's JSON Schema, for editors and other programs; derived from the schema, so that it cannot differ from it.
 // It knows names, kinds and choices; whether a text reads as a quantity, only this program can tell.
 
-import { z } from 'zod';
+import * as z from 'zod/mini';
 import { designSchema } from './schema/design.ts';
 import { type FieldMeta, limitWords } from './schema/field.ts';
 

@@ -1,7 +1,7 @@
 // Text -> document: size, JSON, envelope, "newer than this program?", migration, validation. All problems are gathered,
 // each with its path; nothing is repaired silently. And back: the text of a document, key for key as it was read.
 
-import type { z } from 'zod';
+import type * as z from 'zod/mini';
 import { nearestWord, quantityRecord } from '../quantities/index.ts';
 import { crossProblems } from './cross-checks.ts';
 import { fieldRecords } from './field-records.ts';

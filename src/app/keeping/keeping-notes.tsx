@@ -13,6 +13,7 @@ const things: Readonly<Record<string, string>> = {
   view: 'the units',
   light: 'the light',
   cycle: 'the cycle of Cycle alone',
+  'brief-contact': 'who asks in the Brief',
   'set-aside': 'the designs set aside',
 };
 

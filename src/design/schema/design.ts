@@ -1,7 +1,7 @@
 // The Design document, version 1: the only definition of what a design file may contain. Every quantity is a text with its
 // unit, as a person wrote it. Everything optional has a default that is shown as an assumption; unknown keys are refused.
 
-import { z } from 'zod';
+import * as z from 'zod/mini';
 import { exchangersSchema, machineSchema, powerSchema, safeguardsSchema } from './machine.ts';
 import { placeSchema, pricesSchema, roomSchema, sourceSchema } from './place.ts';
 import { tankSchema } from './tank.ts';
@@ -15,24 +15,25 @@ export const longestNote = 5000;
 export const designSchema = z
   .strictObject({
     formatVersion: z.literal(formatVersion),
-    name: z
-      .string()
-      .min(1)
-      .max(longestName)
-      .meta({
+    name: z.string().check(
+      z.minLength(1),
+      z.maxLength(longestName),
+      z.meta({
         title: 'Name',
         description: 'Name of the design.',
         field: { label: 'Name of the design', help: 'Whatever tells it apart.', level: 'first' },
       }),
-    note: z
-      .string()
-      .max(longestNote)
-      .meta({
-        title: 'Note',
-        description: 'Anything worth keeping with the design.',
-        field: { label: 'Note', help: 'Anything worth keeping with the design.', level: 'more' },
-      })
-      .optional(),
+    ),
+    note: z.optional(
+      z.string().check(
+        z.maxLength(longestNote),
+        z.meta({
+          title: 'Note',
+          description: 'Anything worth keeping with the design.',
+          field: { label: 'Note', help: 'Anything worth keeping with the design.', level: 'more' },
+        }),
+      ),
+    ),
     place: placeSchema,
     room: roomSchema,
     tank: tankSchema,
@@ -43,7 +44,7 @@ export const designSchema = z
     safeguards: safeguardsSchema,
     prices: pricesSchema,
   })
-  .meta({ title: 'Kettlefin design', description: 'One design of an aquarium heat pump, format version 1.' });
+  .check(z.meta({ title: 'Kettlefin design', description: 'One design of an aquarium heat pump, format version 1.' }));
 
 /** A valid document. The text of each quantity is kept as written. */
 export type DesignDocument = z.infer<typeof designSchema>;

@@ -1,8 +1,9 @@
 // Field records as metadata on the schema: label, help, quantity or choices, hard limits, default with its source, level.
 // A field of the document is a text; these builders make the validator of that text and carry its record. No field is
-// described anywhere else: forms, messages, the field table and the JSON Schema are derived from here.
+// described anywhere else: forms, messages, the field table and the JSON Schema are derived from here. The schema library
+// is used in its small form, whose parts are functions: the page loads only those that are called.
 
-import { z } from 'zod';
+import * as z from 'zod/mini';
 import {
   type Estimate,
   type QuantityName,
@@ -56,18 +57,20 @@ export interface FieldProblem extends Omit<QuantityProblem, 'code'> {
 export function quantityField(input: QuantityFieldInput) {
   return z
     .string()
-    .superRefine((text, context) => {
-      const problem = quantityFieldProblem(text, input);
+    .check(({ value, issues }) => {
+      const problem = quantityFieldProblem(value, input);
       if (problem !== undefined) {
-        context.addIssue({ code: 'custom', message: problem.expected, params: { problem } });
+        issues.push({ code: 'custom', input: value, message: problem.expected, params: { problem } });
       }
     })
-    .meta({
-      title: input.label,
-      description: input.help,
-      examples: [...quantityRecord(input.quantity).examples],
-      field: input,
-    });
+    .check(
+      z.meta({
+        title: input.label,
+        description: input.help,
+        examples: [...quantityRecord(input.quantity).examples],
+        field: input,
+      }),
+    );
 }
 
 /** One of a list of names. */
@@ -77,13 +80,13 @@ export function choiceField<const Names extends readonly [string, ...string[]]>(
   input: FieldMeta,
 ) {
   const choices = names.map((name) => ({ name, label: labels[name as Names[number]] }));
-  return z.enum(names).meta({ title: input.label, description: input.help, field: { ...input, choices } });
+  return z.enum(names).check(z.meta({ title: input.label, description: input.help, field: { ...input, choices } }));
 }
 
 /** One of a list of names that comes from data. */
 export function listedField(choices: readonly Choice[], input: FieldMeta) {
   const names = choices.map(({ name }) => name) as [string, ...string[]];
-  return z.enum(names).meta({ title: input.label, description: input.help, field: { ...input, choices } });
+  return z.enum(names).check(z.meta({ title: input.label, description: input.help, field: { ...input, choices } }));
 }
 
 /** The field that chooses between the kinds of a part of the document. */
@@ -92,8 +95,8 @@ export function kindField<const Name extends string>(name: Name) {
 }
 
 /** The record on a schema node, if it is a field. */
-export function fieldMeta(schema: z.ZodType): FieldMeta | undefined {
-  return schema.meta()?.field as FieldMeta | undefined;
+export function fieldMeta(schema: z.ZodMiniType): FieldMeta | undefined {
+  return z.globalRegistry.get(schema)?.field as FieldMeta | undefined;
 }
 
 /** What keeps a text from being this quantity within its limits; undefined if nothing does. */
