@@ -93,7 +93,7 @@ test('a measurement is entered where it is asked for, and the field stays while 
   const next = page.locator('.measurements > li');
   await expect.poll(() => next.count()).toBeGreaterThan(0);
   expect(await next.count()).toBeLessThanOrEqual(3);
-  expect(await next.first().textContent()).toMatch(/topped up.*% of the doubt.*at best/s);
+  expect(await next.first().textContent()).toMatch(/topped up.*% of the doubt.*at best.*Divide what you top up/s);
   const field = next.first().getByRole('textbox');
   const before = await page.locator('.verdict-sentence').textContent();
   await field.fill('1.1 to 1.2');

@@ -39,7 +39,12 @@ export function MeasureNext({ assessment, view }: MeasureNextProps): ReactNode {
       >
         {shown.map((measurement) => (
           <li key={measurement.measure}>
-            <MeasurementCard measurement={measurement} margin={margin} view={view} />
+            <MeasurementCard
+              measurement={measurement}
+              margin={margin}
+              hint={toppedUpHint(measurement, assessment, view)}
+              view={view}
+            />
           </li>
         ))}
       </ol>
@@ -47,13 +52,24 @@ export function MeasureNext({ assessment, view }: MeasureNextProps): ReactNode {
   );
 }
 
+const evaporationFactor = 'tank.load.evaporationFactor';
+
+/** The field takes a factor, the measurement gives water a day: how one becomes the other. */
+function toppedUpHint({ enterAt }: Measurement, { tank, influences }: Assessment, view: UnitView): string | undefined {
+  const factor = influences.find(({ path }) => path === evaporationFactor)?.input.likely;
+  if (!enterAt.includes(evaporationFactor) || factor === undefined) return undefined;
+  const atOne = say(tank.evaporation.likely / factor, 'evaporation', view);
+  return `With a correction of 1 the models let ${atOne} evaporate in the coldest spell. Divide what you top up a day in such weather by that, and enter the quotient, as a range.`;
+}
+
 interface MeasurementCardProps {
   readonly measurement: Measurement;
   readonly margin: Band;
+  readonly hint: string | undefined;
   readonly view: UnitView;
 }
 
-function MeasurementCard({ measurement, margin, view }: MeasurementCardProps): ReactNode {
+function MeasurementCard({ measurement, margin, hint, view }: MeasurementCardProps): ReactNode {
   const { document } = useWorkbench();
   const { measure, labels, share, marginIfKnown, enterAt } = measurement;
   const records = enterAt.flatMap((path) => fieldRecord(path, document) ?? []);
@@ -65,6 +81,7 @@ function MeasurementCard({ measurement, margin, view }: MeasurementCardProps): R
         {sayRange(margin, 'power', view)}, would run from {sayRange(marginIfKnown, 'power', view)} at best:{' '}
         {say(shrinkage(margin, marginIfKnown), 'fraction', view)} narrower.
       </p>
+      {hint !== undefined && <p className="quiet">{hint}</p>}
       <div className="measurement-fields">
         {records.map((record) =>
           record.type === 'kind' ? (
