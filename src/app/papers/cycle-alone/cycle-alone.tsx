@@ -3,7 +3,7 @@
 
 import './cycle-alone.css';
 import { type ReactNode, useEffect, useMemo, useState } from 'react';
-import { pressureEnthalpyChart, stateTable, temperatureEntropyChart } from '../../../charts/index.ts';
+import { cyclesChart, stateTable } from '../../../charts/index.ts';
 import type { CycleWarning, TextbookCycle } from '../../../loop/index.ts';
 import type { UnitView } from '../../../quantities/index.ts';
 import { Chart } from '../../charts/chart.tsx';
@@ -17,6 +17,7 @@ import { CycleInputs } from './cycle-inputs.tsx';
 import { CycleFlows, CycleNumbers, cycleSentence } from './cycle-numbers.tsx';
 import { type CyclePair, type CycleTexts, keptText, readKept, startTexts } from './cycle-texts.ts';
 import { ExergyLost } from './exergy-lost.tsx';
+import { StatesFile } from './states-file.tsx';
 import { TwoCycles } from './two-cycles.tsx';
 import { useCycle } from './use-cycle.ts';
 
@@ -46,9 +47,14 @@ export function CycleAlone({ view }: PaperProps): ReactNode {
       answer={answerOf(answers, view)}
       actions={
         <>
-          <button type="button" className="solid" onClick={() => open('working', 'cycle')}>
+          <button
+            type="button"
+            className="solid"
+            onClick={() => open('working', which === 'first' ? 'cycle' : 'secondCycle')}
+          >
             Every step, to hand in
           </button>
+          {answer !== undefined && <StatesFile cycle={answer.cycle} texts={texts} view={view} />}
         </>
       }
     >
@@ -187,14 +193,12 @@ function warningWords({ code, part }: CycleWarning): string {
 }
 
 function Pictures({ answers, view }: { answers: readonly CycleAnswer[]; view: UnitView }): ReactNode {
-  const [first] = answers;
-  const charts = useMemo(
-    () =>
-      first === undefined
-        ? []
-        : [pressureEnthalpyChart(first.diagram, view), temperatureEntropyChart(first.diagram, view)],
-    [first, view],
-  );
+  const [first, second] = answers;
+  const charts = useMemo(() => {
+    if (first === undefined) return [];
+    const cycles = second === undefined ? ([first.diagram] as const) : ([first.diagram, second.diagram] as const);
+    return (['pressureEnthalpy', 'temperatureEntropy'] as const).map((plane) => cyclesChart(cycles, plane, view));
+  }, [first, second, view]);
   return charts.map((chart) => <Chart key={chart.y.label} chart={chart} />);
 }
 
