@@ -5,7 +5,13 @@ import { describe, expect, test } from 'vitest';
 import { heatPathFlows } from '../../src/app/heat-path/flows.ts';
 import { wordsOfNodes } from '../../src/app/heat-path/nodes.ts';
 import { partsOfChain, partTitle } from '../../src/app/papers/working/parts.ts';
-import { bandOfResult, cycleResults, resultGroups, resultMeant } from '../../src/app/papers/working/results.ts';
+import {
+  allResults,
+  bandOfResult,
+  cycleResults,
+  resultMeant,
+  resultsByPage,
+} from '../../src/app/papers/working/results.ts';
 import { matching } from '../../src/app/papers/working/search.ts';
 import { say } from '../../src/app/ui/say.ts';
 import { answerCycle } from '../../src/app/worker/cycle.ts';
@@ -22,10 +28,11 @@ describe.each(exampleFiles)('%s', (file) => {
   const names = new Set(workings.map((step) => step.result));
 
   test('every page has results to choose from, each with a step, and a band where the page shows one', () => {
-    const groups = resultGroups(assessment);
+    const groups = resultsByPage(assessment);
     expect(groups.map(({ page }) => page)).toEqual(['what-leaves', 'the-machine', 'where-it-settles', 'two-bills']);
     for (const { results } of groups) {
       expect(results.length).toBeGreaterThan(4);
+      expect(results.length).toBeLessThan(30);
       for (const { name } of results) expect(names).toContain(name);
       expect(new Set(results.map(({ label }) => label)).size).toBe(results.length);
     }
@@ -38,6 +45,7 @@ describe.each(exampleFiles)('%s', (file) => {
     expect(resultMeant('tankLoad', assessment)).toBe('tank.load');
     expect(resultMeant('heatDelivered', assessment)).toBe('plant.heatReachingWater');
     expect(resultMeant('tank.loss', assessment)).toBe('tank.loss');
+    expect(resultMeant('sizing.condenser.coilLength', assessment)).toBe('condenser.length');
     expect(resultMeant('designName', assessment)).toBe('designName');
   });
 
@@ -112,7 +120,7 @@ test('the states of a textbook cycle lead to their steps, its results can be cho
 
 test('results are found by any words of their names, those on pages first', () => {
   const { assessment } = answerTo('frag-tank-cold-garage.json');
-  const named = resultGroups(assessment).flatMap(({ results }) => results);
+  const named = allResults(assessment);
   const find = (typed: string) => matching(typed, named, assessment.workings, formulas);
   expect(find('discharge').found[0]).toMatchObject({ name: 'operating.dischargeTemperature' });
   expect(find('FRONT pane').found.map(({ name }) => name)).toContain('tank.paths.front');

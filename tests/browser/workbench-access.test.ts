@@ -16,6 +16,7 @@ const stations = [
   'two-bills',
   'side-by-side',
   'cycle-alone',
+  'working',
   'cautions',
   'brief',
 ] as const;
@@ -24,7 +25,9 @@ const axe = await readFile(createRequire(import.meta.url).resolve('axe-core/axe.
 async function openStation(station: string, options: Parameters<typeof openWorkbench>[0] = {}): Promise<OpenWorkbench> {
   const workbench = await openWorkbench({ ...options, path: `#${station}` });
   // The answer's first number: the paper without a tank has no verdict.
-  await workbench.page.waitForSelector('.number-item, .bill, .side-by-side .block, .cautions-paper, .brief-host');
+  await workbench.page.waitForSelector(
+    '.number-item, .bill, .side-by-side .block, .chooser, .cautions-paper, .brief-host',
+  );
   return workbench;
 }
 

@@ -8,14 +8,17 @@ export interface PageLinkProps {
   readonly page: PageName;
   readonly part?: string;
   readonly className?: string;
+  /** What it is called where its words alone say too little; the words are part of it. */
+  readonly label?: string;
   readonly children: ReactNode;
 }
 
-export function PageLink({ page, part, className, children }: PageLinkProps): ReactNode {
+export function PageLink({ page, part, className, label, children }: PageLinkProps): ReactNode {
   const { open } = useWorkbench();
   return (
     <a
       className={className}
+      aria-label={label}
       href={addressOf({ page, part })}
       onClick={(event) => {
         // With a key held, the browser opens it in a tab or window of its own.

@@ -13,14 +13,13 @@ export interface ResultLinkProps {
   /** What the number is, for those who hear the link without what stands around it. */
   readonly of: string;
   /** The number as it is shown. */
-  readonly children: ReactNode;
+  readonly children: string | undefined;
 }
 
 export function ResultLink({ workings, result, of, children }: ResultLinkProps): ReactNode {
-  if (result === undefined || !hasStep(workings, result)) return children;
+  if (children === undefined || result === undefined || !hasStep(workings, result)) return children;
   return (
-    <PageLink page="working" part={result} className="result-link">
-      <span className="for-reader">how computed: {of}, </span>
+    <PageLink page="working" part={result} className="result-link" label={`how computed: ${of}, ${children}`}>
       {children}
     </PageLink>
   );

@@ -22,7 +22,7 @@ export function ScrollBox({ className, label, style, children }: ScrollBoxProps)
     for (const child of element.children) watch.observe(child);
     return () => watch.disconnect();
   }, []);
-  const reachable = scrolls ? ({ role: 'region', tabIndex: 0, 'aria-label': label } as const) : {};
+  const reachable = scrolls ? ({ role: 'group', tabIndex: 0, 'aria-label': label } as const) : {};
   return (
     <div ref={box} className={className} style={style} {...reachable}>
       {children}

@@ -122,10 +122,10 @@ interface InputRowProps {
 function InputRow({ input: { symbol, meaning, value, from }, hasView, originOf }: InputRowProps): ReactNode {
   return (
     <tr data-symbol={symbol}>
-      <th scope="row">
+      <td>
         <SymbolName name={symbol} />
-      </th>
-      <td>{meaning}</td>
+      </td>
+      <th scope="row">{meaning}</th>
       <td className="number">
         <NumberWithUnit number={value} />
       </td>

@@ -9,7 +9,7 @@ import { PageLink } from '../../ui/page-link.tsx';
 import { hasStep } from '../../ui/result-link.tsx';
 import { sentenceStart } from '../../ui/say.ts';
 import type { FormulaTexts } from '../../worker/messages.ts';
-import { bandOfResult, cycleResults, type NamedResult, resultGroups, sayResult } from './results.ts';
+import { allResults, bandOfResult, type ChosenResult, cycleResults, resultsByPage, sayResult } from './results.ts';
 import { matching } from './search.ts';
 
 export interface ChooserProps {
@@ -25,10 +25,14 @@ export function Chooser({ assessment, cycleWorkings, formulas, view }: ChooserPr
   const [typed, setTyped] = useState('');
   const workings = [...(assessment?.workings ?? []), ...cycleWorkings];
   const groups = [
-    ...(assessment === undefined ? [] : resultGroups(assessment)),
+    ...(assessment === undefined ? [] : resultsByPage(assessment)),
     { page: 'cycle-alone' as const, results: cycleResults('cycle').filter(({ name }) => hasStep(cycleWorkings, name)) },
   ];
-  const said = ({ name, quantity }: NamedResult) => {
+  const named = [
+    ...(assessment === undefined ? [] : allResults(assessment)),
+    ...groups.filter(({ page }) => page === 'cycle-alone').flatMap(({ results }) => results),
+  ];
+  const said = ({ name, quantity }: ChosenResult) => {
     const step = workings.find((each) => each.result === name);
     const band = assessment && bandOfResult(assessment, name);
     return step && sayResult(step.value, band, quantity, view, assessment?.currency ?? '');
@@ -74,7 +78,7 @@ export function Chooser({ assessment, cycleWorkings, formulas, view }: ChooserPr
           ))}
         </div>
       ) : (
-        <Found typed={typed} named={groups.flatMap(({ results }) => results)} workings={workings} formulas={formulas} />
+        <Found typed={typed} named={named} workings={workings} formulas={formulas} />
       )}
     </div>
   );
@@ -82,7 +86,7 @@ export function Chooser({ assessment, cycleWorkings, formulas, view }: ChooserPr
 
 interface FoundProps {
   readonly typed: string;
-  readonly named: readonly NamedResult[];
+  readonly named: readonly ChosenResult[];
   readonly workings: readonly WorkingStep[];
   readonly formulas: FormulaTexts;
 }

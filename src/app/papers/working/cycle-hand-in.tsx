@@ -171,7 +171,7 @@ function assumptionsOf(cycle: TextbookCycle): readonly string[] {
 function resultTable({ name, cycle, workings }: CycleAnswer, view: UnitView): ChartTable {
   const rows = cycleResults(name).flatMap(({ name: result, label, quantity }) => {
     const step = workings.find((each) => each.result === result);
-    const said = step && sayResult(step.value, undefined, quantity, view, '');
+    const said = step && sayResult(step.value, undefined, quantity, view, '', 4);
     return said === undefined ? [] : [{ cells: [sentenceStart(label), said], results: [undefined, result] }];
   });
   return {

@@ -17,7 +17,7 @@ import { Chain } from './chain.tsx';
 import { InputsBehind } from './inputs-behind.tsx';
 import { ItsRange } from './its-range.tsx';
 import { isOfCycle } from './parts.ts';
-import { bandOfResult, cycleResults, resultGroups, sayResult } from './results.ts';
+import { allResults, bandOfResult, cycleResults, sayResult } from './results.ts';
 
 export interface ResultWorkingProps {
   readonly result: string;
@@ -85,12 +85,12 @@ function namedAs(
   view: UnitView,
 ): string {
   const listed =
-    assessment === undefined
-      ? [...cycleResults('cycle'), ...cycleResults('secondCycle')]
-      : resultGroups(assessment).flatMap((group) => group.results);
+    assessment === undefined ? [...cycleResults('cycle'), ...cycleResults('secondCycle')] : allResults(assessment);
   const named = listed.find(({ name }) => name === step.result);
   const own = named?.label ?? formula?.result.meaning ?? step.result;
-  const label = assessment === undefined ? `${own} of the textbook cycle` : own;
+  const whole = assessment === undefined ? `${own} of the textbook cycle` : own;
+  // A name with a colon would cut the sentence in two.
+  const label = whole.includes(':') ? `“${whole}”` : whole;
   const quantity = named?.quantity ?? (formula && quantityOf(formula.result));
   const band = assessment && bandOfResult(assessment, step.result);
   const said = quantity && sayResult(step.value, band, quantity, view, assessment?.currency ?? '');

@@ -1,7 +1,7 @@
-// The results that Working offers to choose from: what each is called, what it is a number of, and on which page it
-// stands. Only those that this assessment has a step for.
+// The results that Working names: which of them it offers to choose from, by the page they stand on, what an address means,
+// and how a value is said. What each is called comes from the assessment's own list.
 
-import type { Assessment, BandWithUnit } from '../../../assess/index.ts';
+import { type Assessment, type BandWithUnit, namedResults } from '../../../assess/index.ts';
 import {
   type Band,
   isQuantityName,
@@ -14,95 +14,57 @@ import type { PageName } from '../../pages.ts';
 import { hasStep } from '../../ui/result-link.tsx';
 import type { CycleName } from '../../worker/cycle.ts';
 
-export interface NamedResult {
+export interface ChosenResult {
   readonly name: string;
   readonly label: string;
   readonly quantity: QuantityName;
 }
 
-export interface ResultGroup {
+export interface PageResults {
   readonly page: PageName;
-  readonly results: readonly NamedResult[];
+  readonly results: readonly ChosenResult[];
 }
 
-type Listed = readonly [name: string, label: string, quantity: QuantityName];
+/** Every result of the assessment that has a step, each once. */
+export function allResults(assessment: Assessment): readonly ChosenResult[] {
+  return withSteps(assessment).map(({ name, label, quantity }) => ({ name, label, quantity }));
+}
 
-/** Every result by the page it is shown on, in the order of that page. */
-export function resultGroups(assessment: Assessment): readonly ResultGroup[] {
-  const groups: readonly (readonly [PageName, readonly Listed[]])[] = [
-    ['what-leaves', tankResults(assessment)],
-    ['the-machine', machineResults],
-    ['where-it-settles', settlingResults],
-    ['two-bills', billResults(assessment)],
-  ];
-  return groups.map(([page, listed]) => ({
+/** Numbers of one month and of one state are found in their tables and by typing: as a list they would be a wall. */
+const ofTables = /^year\.|\.points\.|\.months\./;
+
+/** What stands on each page. */
+export function resultsByPage(assessment: Assessment): readonly PageResults[] {
+  const listed = withSteps(assessment).filter(({ place }) => !ofTables.test(place));
+  const pages = ['what-leaves', 'the-machine', 'where-it-settles', 'two-bills'] as const;
+  return pages.map((page) => ({
     page,
     results: listed
-      .filter(([name]) => hasStep(assessment.workings, name))
-      .map(([name, label, quantity]) => ({ name, label, quantity })),
+      .filter(({ name }) => pageOf(name) === page)
+      .map(({ name, label, quantity }) => ({ name, label, quantity })),
   }));
 }
 
-function tankResults({ tank }: Assessment): readonly Listed[] {
-  return [
-    ['tank.load', 'heat the tank needs', 'power'],
-    ['tank.loss', 'heat that leaves the tank', 'power'],
-    ...tank.paths.map(({ path, label }): Listed => [`tank.paths.${path}`, `heat that leaves, ${label}`, 'power']),
-    ['tank.gains.pump', 'heat from pumps', 'power'],
-    ['tank.gains.light', 'heat from lights', 'power'],
-    ['tank.evaporation', 'water that evaporates', 'evaporation'],
-    ['tank.timePerKelvin', 'time to cool by one kelvin', 'duration'],
-  ];
+function pageOf(name: string): PageName {
+  if (name.startsWith('tank.')) return 'what-leaves';
+  if (name.startsWith('accounts.')) return 'two-bills';
+  return /^operating\.(compressor|limits)\./.test(name) ? 'the-machine' : 'where-it-settles';
 }
 
-const machineResults: readonly Listed[] = [
-  ['operating.compressor.power', 'electricity of the compressor', 'electricPower'],
-  ['operating.compressor.shellHeat', 'shell heat, lost beside the water', 'power'],
-  ['operating.compressor.volumetricEfficiency', 'volumetric efficiency', 'fraction'],
-  ['operating.compressor.overallEfficiency', 'overall efficiency', 'fraction'],
-  ['operating.compressor.massFlow', 'refrigerant flow', 'massFlow'],
-  ['operating.compressor.pressureRatio', 'pressure ratio', 'ratio'],
-];
-
-const settlingResults: readonly Listed[] = [
-  ['plant.heatReachingWater', 'heat to the water', 'power'],
-  ['operating.evaporatingTemperature', 'evaporating temperature', 'temperature'],
-  ['operating.condensingTemperature', 'condensing temperature', 'temperature'],
-  ['operating.evaporatingPressure', 'evaporating pressure', 'pressure'],
-  ['operating.condensingPressure', 'condensing pressure', 'pressure'],
-  ['operating.dischargeTemperature', 'temperature of the discharge gas', 'temperature'],
-  ['operating.heatTaken', 'heat taken from the source', 'power'],
-  ['plant.systemPower', 'electricity, all parts', 'electricPower'],
-  ['operating.compressorCop', 'COP of the compressor alone', 'ratio'],
-  ['plant.systemCop', 'COP with fan, pump, controls', 'ratio'],
-  ['year.seasonCop', 'COP over the year, heater included', 'ratio'],
-  ['plant.margin', 'heat to the water less heat needed', 'power'],
-  ['plant.runFraction', 'share of the time it runs', 'fraction'],
-  ['plant.backupHeat', 'heat a plain heater must add', 'power'],
-  ['condenser.length', 'length of the coil in the water', 'length'],
-  ['condenser.area', 'surface of the coil in the water', 'area'],
-  ['evaporator.faceArea', 'face of the coil at the source', 'area'],
-  ['evaporator.volumeFlow', 'air through the coil', 'volumeFlow'],
-];
-
-function billResults({ accounts }: Assessment): readonly Listed[] {
-  return accounts.flatMap(({ scenario, label }): readonly Listed[] =>
-    (
-      [
-        ['annualCost', 'over its life, per year', 'money'],
-        ['runningCost', 'running, a year', 'money'],
-        ['electricity', 'electricity', 'energy'],
-        ['electricityCost', 'cost of electricity', 'money'],
-        ['roomHeat', 'heat into the room while it is heated', 'energy'],
-        ['roomHeatCredit', 'credit for that heat', 'money'],
-        ['coolingCost', 'summer cooling', 'money'],
-        ['purchase', 'to buy', 'money'],
-      ] as const
-    ).map(([part, words, quantity]) => [`accounts.${scenario}.${part}`, `${label}: ${words}`, quantity]),
-  );
+function withSteps(assessment: Assessment) {
+  const results = namedResults(assessment).filter(({ name }) => hasStep(assessment.workings, name));
+  const first = new Map<string, (typeof results)[number]>();
+  for (const result of results) if (!first.has(result.name)) first.set(result.name, result);
+  return [...first.values()];
 }
 
-const cycleListed: readonly Listed[] = [
+/** The name of the step that is meant: its own, or the place in the assessment where it stands, such as tankLoad. */
+export function resultMeant(part: string, assessment: Assessment): string {
+  if (hasStep(assessment.workings, part)) return part;
+  return namedResults(assessment).find(({ place }) => place === part)?.name ?? part;
+}
+
+const cycleListed: readonly (readonly [name: string, label: string, quantity: QuantityName])[] = [
   ['heatingCop', 'heating COP', 'ratio'],
   ['coolingCop', 'cooling COP', 'ratio'],
   ['carnotHeatingCop', 'COP of a reversible cycle', 'ratio'],
@@ -122,15 +84,8 @@ const cycleListed: readonly Listed[] = [
 ];
 
 /** Results of a textbook cycle. */
-export function cycleResults(cycle: CycleName): readonly NamedResult[] {
+export function cycleResults(cycle: CycleName): readonly ChosenResult[] {
   return cycleListed.map(([name, label, quantity]) => ({ name: `${cycle}.${name}`, label, quantity }));
-}
-
-/** The name of the step that is meant: its own name, or that of a key of the assessment, such as tankLoad. */
-export function resultMeant(part: string, assessment: Assessment): string {
-  if (hasStep(assessment.workings, part)) return part;
-  const value = (assessment as unknown as Readonly<Record<string, unknown>>)[part];
-  return isBand(value) ? value.result : part;
 }
 
 /** The band that the assessment has for a result, wherever in it that stands. */
@@ -155,17 +110,18 @@ function isBand(value: unknown): value is BandWithUnit {
   );
 }
 
-/** "about 450 W (380 to 520)", or the one value. */
+/** "about 450 W (380 to 520)", or the one value with that many significant digits. */
 export function sayResult(
   value: number,
   band: Band | undefined,
   quantity: string,
   view: UnitView,
   currency: string,
+  digits?: number,
 ): string | undefined {
   if (!isQuantityName(quantity)) return undefined;
   const context = quantity === 'money' ? { currency } : {};
   return band === undefined
-    ? sayQuantity(value, quantity, view, undefined, context)
+    ? sayQuantity(value, quantity, view, digits, context)
     : sayBand(band, quantity, view, context);
 }

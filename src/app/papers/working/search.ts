@@ -2,7 +2,7 @@
 
 import type { WorkingStep } from '../../../quantities/index.ts';
 import type { FormulaTexts } from '../../worker/messages.ts';
-import type { NamedResult } from './results.ts';
+import type { ChosenResult } from './results.ts';
 
 export interface Match {
   readonly name: string;
@@ -21,7 +21,7 @@ const most = 40;
 /** Every word typed has to be somewhere in the label or the name. */
 export function matching(
   typed: string,
-  named: readonly NamedResult[],
+  named: readonly ChosenResult[],
   workings: readonly WorkingStep[],
   formulas: FormulaTexts,
 ): Matches {
