@@ -16,21 +16,20 @@ import {
   withNumber,
 } from '../../src/app/papers/cycle-alone/cycle-texts.ts';
 import { exergySentence } from '../../src/app/papers/cycle-alone/exergy-lost.tsx';
+import { replyToCycle } from '../../src/app/worker/cycle.ts';
 import { formulaTexts } from '../../src/app/worker/formulas.ts';
-import { createServe } from '../../src/app/worker/serve.ts';
 import { type TextbookCycleRequest, textbookCycle } from '../../src/loop/index.ts';
 
 const start = startTexts('metric');
 const request = cycleRequest(start)!;
 const cycle = textbookCycle(request);
-const serve = createServe(() => 0);
 
 function reply(change: Record<string, number | undefined>, view: 'metric' | 'us' = 'metric') {
   const asked = Object.fromEntries(
     Object.entries({ ...request, ...change }).filter(([, value]) => value !== undefined),
   );
   const form = { request: asked as unknown as TextbookCycleRequest, isotherms: [], isobars: [] };
-  return serve({ id: 1, body: { kind: 'cycle', form, view } });
+  return replyToCycle({ id: 1, body: { kind: 'cycle', form, view } });
 }
 
 function refusal(change: Record<string, number | undefined>, view: 'metric' | 'us' = 'metric'): string {
@@ -141,7 +140,7 @@ test('the basis of the losses is said in the view', () => {
 });
 
 test('another zero moves pictures and table together', () => {
-  const answer = serve({
+  const answer = replyToCycle({
     id: 1,
     body: {
       kind: 'cycle',

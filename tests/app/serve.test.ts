@@ -1,6 +1,7 @@
 // What the worker answers: an Assessment with words and formulas for everything shown, or problems with their place.
 
 import { describe, expect, test } from 'vitest';
+import { replyToCycle } from '../../src/app/worker/cycle.ts';
 import { formulaTexts } from '../../src/app/worker/formulas.ts';
 import { createServe } from '../../src/app/worker/serve.ts';
 import { answerTo, exampleFiles, exampleText, replyTo } from './answers.ts';
@@ -62,7 +63,7 @@ describe('bad requests', () => {
   });
 
   test('a cycle beyond the critical point is refused in words', () => {
-    const reply = createServe(() => 0)({
+    const reply = replyToCycle({
       id: 7,
       body: {
         kind: 'cycle',

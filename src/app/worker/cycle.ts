@@ -12,6 +12,8 @@ import {
 import { refrigerant } from '../../matter/refrigerants/index.ts';
 import { InputError, type KettlefinError, OutOfModelError } from '../../numerics/index.ts';
 import { type QuantityName, sayQuantity, type UnitView, type WorkingStep } from '../../quantities/index.ts';
+import type { CycleRequest, EngineReply, Numbered, SecondCycleRequest } from './messages.ts';
+import { problemOf } from './problems.ts';
 
 export interface CycleForm {
   readonly request: TextbookCycleRequest;
@@ -45,6 +47,16 @@ export function answerCycle(name: CycleName, { request, isotherms, isobars }: Cy
   return { name, cycle, workings: textbookCycleWorking(request, cycle, name), diagram };
 }
 
+/** The reply to a request for a cycle; what is wrong with it is said in the names of its fields. */
+export function replyToCycle({ id, body }: Numbered<CycleRequest | SecondCycleRequest>): EngineReply {
+  const { kind, form, view } = body;
+  try {
+    return { kind, id, ok: true, answer: answerCycle(kind, form) };
+  } catch (error) {
+    return { kind, id, ok: false, problems: [problemOf(error, view, (typed) => sayCycleError(typed, form, view))] };
+  }
+}
+
 /** What a person calls each number of the request. */
 const names: Readonly<Partial<Record<string, readonly [string, QuantityName]>>> = {
   evaporating: ['evaporating temperature', 'temperature'],
@@ -74,7 +86,7 @@ const names: Readonly<Partial<Record<string, readonly [string, QuantityName]>>> 
   sourceTemperature: ['body the heat is taken from', 'temperature'],
 };
 
-export function sayCycleError(error: KettlefinError, { request }: CycleForm, view: UnitView): string {
+function sayCycleError(error: KettlefinError, { request }: CycleForm, view: UnitView): string {
   if (error.code === 'condensingAboveCritical') {
     const { temperature, pressure } = refrigerant(request.refrigerant).critical;
     const critical = `${sayQuantity(temperature, 'temperature', view, 3)}, ${sayQuantity(pressure, 'pressure', view, 3)}`;

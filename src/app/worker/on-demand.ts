@@ -1,0 +1,80 @@
+// Answers for which a part of the engine is loaded when it is first asked, so that a first visit does not wait for it: the
+// textbook cycle, the comparison of refrigerants, the brief, the formulas.
+
+import type { UnitView } from '../../quantities/index.ts';
+import type {
+  BriefRequest,
+  CompareRequest,
+  CycleRequest,
+  EngineProblem,
+  EngineReply,
+  FormulasRequest,
+  Numbered,
+  SecondCycleRequest,
+} from './messages.ts';
+import { problemOf, problemsOf } from './problems.ts';
+
+export type RequestOnDemand = CycleRequest | SecondCycleRequest | CompareRequest | BriefRequest | FormulasRequest;
+
+/** What each part is called when it could not be loaded. */
+const parts: Readonly<Record<RequestOnDemand['kind'], string>> = {
+  cycle: 'The textbook cycle',
+  secondCycle: 'The textbook cycle',
+  compare: 'The comparison',
+  brief: 'The brief',
+  formulas: 'The formulas',
+};
+
+export function isOnDemand(body: { readonly kind: string }): body is RequestOnDemand {
+  return body.kind in parts;
+}
+
+export async function answerOnDemand({ id, body }: Numbered<RequestOnDemand>): Promise<EngineReply> {
+  const refused = (...problems: readonly EngineProblem[]): EngineReply => ({
+    kind: body.kind,
+    id,
+    ok: false,
+    problems,
+  });
+  const answer = await answering(body).catch(() => undefined);
+  if (answer === undefined) {
+    const message = `${parts[body.kind]} could not be loaded. Everything else works without it.`;
+    return refused({ code: `${body.kind}Missing`, path: undefined, message });
+  }
+  const view: UnitView = 'view' in body ? body.view : 'metric';
+  try {
+    return answer(id, refused);
+  } catch (error) {
+    return refused(problemOf(error, view));
+  }
+}
+
+type Refused = (...problems: readonly EngineProblem[]) => EngineReply;
+
+/** Loads the part, and says how it then answers. */
+async function answering(body: RequestOnDemand): Promise<(id: number, refused: Refused) => EngineReply> {
+  switch (body.kind) {
+    case 'cycle':
+    case 'secondCycle': {
+      const { replyToCycle } = await import('./cycle.ts');
+      return (id) => replyToCycle({ id, body });
+    }
+    case 'compare': {
+      const { answerCompare } = await import('./compare.ts');
+      return (id, refused) => {
+        const reply = answerCompare(body.form, body.view);
+        return reply.ok
+          ? { kind: 'compare', id, ok: true, answer: reply.answer }
+          : refused(...problemsOf(reply, body.view));
+      };
+    }
+    case 'brief': {
+      const { answerBrief } = await import('./brief.ts');
+      return (id) => ({ kind: 'brief', id, ok: true, answer: answerBrief(body.form, body.view) });
+    }
+    case 'formulas': {
+      const { formulaTexts } = await import('./formulas.ts');
+      return (id) => ({ kind: 'formulas', id, ok: true, answer: formulaTexts() });
+    }
+  }
+}

@@ -1,0 +1,43 @@
+// What the engine refused or threw, as problems in words of the view.
+
+import { type AssessOutcome, messageInView } from '../../assess/index.ts';
+import { sayProblem } from '../../design/index.ts';
+import { KettlefinError } from '../../numerics/index.ts';
+import type { UnitView } from '../../quantities/index.ts';
+import type { EngineProblem } from './messages.ts';
+
+/** What is wrong with a design, in words of the view. */
+export function problemsOf(outcome: Exclude<AssessOutcome, { ok: true }>, view: UnitView): readonly EngineProblem[] {
+  if (outcome.kind === 'noSolution') {
+    const { code, message } = outcome.error;
+    return [{ code, path: undefined, message: sentence(messageInView(message, view)) }];
+  }
+  return outcome.problems.map((problem) => ({ code: problem.code, path: problem.path, message: sayProblem(problem) }));
+}
+
+/**
+ * Typed errors keep their code and words; anything else is a fault of the program and says so.
+ * @param error  what was thrown
+ * @param view   in whose units the words are
+ * @param say    the words of a typed error, where they are not its own message
+ */
+export function problemOf(
+  error: unknown,
+  view: UnitView,
+  say: (error: KettlefinError) => string = ({ message }) => messageInView(message, view),
+): EngineProblem {
+  if (error instanceof KettlefinError) {
+    return { code: error.code, path: undefined, message: sentence(say(error)) };
+  }
+  const words = error instanceof Error ? error.message : String(error);
+  return {
+    code: 'programFault',
+    path: undefined,
+    message: `This is a fault of the program, not of the design: ${words}`,
+  };
+}
+
+function sentence(words: string): string {
+  const start = words.charAt(0).toUpperCase() + words.slice(1);
+  return start.endsWith('.') ? start : `${start}.`;
+}
