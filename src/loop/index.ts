@@ -58,7 +58,7 @@ export {
   minimumWork,
   secondLawEfficiency,
 } from './exergy.ts';
-export { loopFormulas } from './formulas.ts';
+export { loopFormulas } from './formulas/index.ts';
 export {
   enthalpyAfterHeat,
   exchangedHeat,
@@ -74,6 +74,6 @@ export {
   operatingPoint,
   smallLift,
 } from './operating-point.ts';
-export { type OperatingOrigins, operatingPointWorking } from './operating-working.ts';
 export { textbookCycle } from './textbook-cycle.ts';
-export { textbookCycleWorking } from './working.ts';
+export { type OperatingOrigins, operatingPointWorking } from './working/operating-point.ts';
+export { textbookCycleWorking } from './working/textbook-cycle.ts';

@@ -1,15 +1,15 @@
 // Formula records of what a textbook cycle may have beyond the plain one: liquid-to-suction heat exchanger, pressure lost,
 // and the flow per second; each computed by the very function the engine runs.
 
-import type { Formula, FormulaSymbol } from '../quantities/index.ts';
-import { inletVolumeFlow, massFlowFromDisplacement, massFlowFromPower, ratePerSecond } from './cycle-flow.ts';
-import { enthalpyDifference, pressureLoss } from './energy.ts';
+import type { Formula, FormulaSymbol } from '../../quantities/index.ts';
+import { inletVolumeFlow, massFlowFromDisplacement, massFlowFromPower, ratePerSecond } from '../cycle-flow.ts';
+import { enthalpyDifference, pressureLoss } from '../energy.ts';
 import {
   enthalpyAfterHeat,
   exchangedHeat,
   exchangerEffectiveness,
   exergyDestroyedBetweenStreams,
-} from './liquid-suction-exchange.ts';
+} from '../liquid-suction-exchange.ts';
 
 const energyFile = 'src/loop/energy.ts';
 const exchangeFile = 'src/loop/liquid-suction-exchange.ts';
@@ -274,4 +274,4 @@ const flowFormulas: readonly Formula[] = [
   },
 ];
 
-export const cycleFormulas: readonly Formula[] = [...exchangerFormulas, ...flowFormulas];
+export const exchangeAndFlowFormulas: readonly Formula[] = [...exchangerFormulas, ...flowFormulas];

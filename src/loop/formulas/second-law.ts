@@ -1,9 +1,9 @@
 // Formula records of the loop's second law: exergy destroyed by part, minimum work, second-law efficiency; each computed
 // by the very function the engine runs.
 
-import type { Formula, FormulaSymbol } from '../quantities/index.ts';
-import { enthalpyDifference } from './energy.ts';
-import { exergyDestroyedAdiabatic, exergyDestroyedWithHeat, minimumWork, secondLawEfficiency } from './exergy.ts';
+import type { Formula, FormulaSymbol } from '../../quantities/index.ts';
+import { enthalpyDifference } from '../energy.ts';
+import { exergyDestroyedAdiabatic, exergyDestroyedWithHeat, minimumWork, secondLawEfficiency } from '../exergy.ts';
 
 const energyFile = 'src/loop/energy.ts';
 const exergyFile = 'src/loop/exergy.ts';
@@ -13,7 +13,7 @@ const enthalpy = (meaning: string): FormulaSymbol => ({ meaning, unit: 'J/kg' })
 const entropy = (meaning: string): FormulaSymbol => ({ meaning, unit: 'J/(kg K)' });
 const kelvin = (meaning: string): FormulaSymbol => ({ meaning, unit: 'K', quantity: 'temperature' });
 
-export const exergyFormulas: readonly Formula[] = [
+export const secondLawFormulas: readonly Formula[] = [
   {
     id: 'loop.exergyDestroyedAdiabatic',
     title: 'Exergy destroyed without heat exchange (compressor, expansion)',

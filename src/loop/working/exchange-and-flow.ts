@@ -1,19 +1,10 @@
 // The working of what a textbook cycle may have beyond the plain one: pressure lost, the liquid-to-suction heat exchanger
 // between its states, and everything per second.
 
-import { furtherPropertiesWorking, internalEnergyWorking, stateWorking } from '../matter/refrigerants/index.ts';
-import { type StepInput, type WorkingStep, workingStep } from '../quantities/index.ts';
-import type { CyclePerSecond, CyclePoint, LiquidSuctionExchange, MassFlowKey } from './cycle-result.ts';
-import {
-  domeOf,
-  enthalpyOf,
-  entropyOf,
-  placeOf,
-  pointNamed,
-  pointSteps,
-  requested,
-  type Solved,
-} from './working-parts.ts';
+import { furtherPropertiesWorking, internalEnergyWorking, stateWorking } from '../../matter/refrigerants/index.ts';
+import { type StepInput, type WorkingStep, workingStep } from '../../quantities/index.ts';
+import type { CyclePerSecond, CyclePoint, LiquidSuctionExchange, MassFlowKey } from '../cycle-result.ts';
+import { domeOf, enthalpyOf, entropyOf, placeOf, pointNamed, pointSteps, requested, type Solved } from './steps.ts';
 
 /** The gas where superheat is counted and heat taken ends: 1, or 4′ with an exchanger. */
 export function gasOutOfEvaporator(solved: Solved): CyclePoint {

@@ -12,11 +12,11 @@ import {
   saturatedSidesWorking,
   saturationPressureWorking,
   saturationTemperatureWorking,
-} from '../matter/refrigerants/index.ts';
-import { type StepInput, type WorkingStep, workingStep } from '../quantities/index.ts';
-import { checkTextbookCycleRequest, type TextbookCycleRequest } from './cycle-request.ts';
-import type { CyclePoint, TextbookCycle } from './cycle-result.ts';
-import { cycleLevels } from './cycle-states.ts';
+} from '../../matter/refrigerants/index.ts';
+import { type StepInput, type WorkingStep, workingStep } from '../../quantities/index.ts';
+import { checkTextbookCycleRequest, type TextbookCycleRequest } from '../cycle-request.ts';
+import type { CyclePoint, TextbookCycle } from '../cycle-result.ts';
+import { cycleLevels } from '../cycle-states.ts';
 import {
   exchangerExergySteps,
   exchangeSteps,
@@ -24,7 +24,7 @@ import {
   gasOutOfEvaporator,
   liquidIntoExpansion,
   pressureLossSteps,
-} from './exchange-and-flow-working.ts';
+} from './exchange-and-flow.ts';
 import {
   domeOf,
   enthalpyOf,
@@ -36,7 +36,7 @@ import {
   pointSteps,
   requested,
   type Solved,
-} from './working-parts.ts';
+} from './steps.ts';
 
 /**
  * Steps of a textbook cycle in the order of computing.

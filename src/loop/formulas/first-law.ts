@@ -1,9 +1,7 @@
-// Formula records of the loop: first law of the cycle, ratios and approaches, each computed by the very function the
-// engine runs, in a form that people read and machines evaluate. Those of the second law stand in exergy-formulas.ts.
+// Formula records of the loop's first law: work and heats per kilogram and per second, ratios, approaches; each computed
+// by the very function the engine runs, in a form that people read and machines evaluate.
 
-import type { Formula, FormulaSymbol } from '../quantities/index.ts';
-import { comparedFormulas } from './compared.ts';
-import { cycleFormulas } from './cycle-formulas.ts';
+import type { Formula, FormulaSymbol } from '../../quantities/index.ts';
 import {
   carnotHeatingCop,
   coefficientOfPerformance,
@@ -15,15 +13,13 @@ import {
   pressureRatio,
   streamPower,
   volumetricHeatingCapacity,
-} from './energy.ts';
-import { exergyFormulas } from './exergy-formulas.ts';
+} from '../energy.ts';
 import {
   condensingTemperature,
   evaporatingTemperature,
   liquidTemperature,
   suctionTemperature,
-} from './operating-point.ts';
-import { stateFormulas } from './states.ts';
+} from '../operating-point.ts';
 
 const energyFile = 'src/loop/energy.ts';
 const operatingFile = 'src/loop/operating-point.ts';
@@ -354,12 +350,4 @@ const perSecond: readonly Formula[] = [
   },
 ];
 
-export const loopFormulas: readonly Formula[] = [
-  ...firstLawPerMass,
-  ...ratios,
-  ...perSecond,
-  ...stateFormulas,
-  ...cycleFormulas,
-  ...comparedFormulas,
-  ...exergyFormulas,
-];
+export const firstLawFormulas: readonly Formula[] = [...firstLawPerMass, ...ratios, ...perSecond];

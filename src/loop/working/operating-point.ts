@@ -8,11 +8,11 @@ import {
   saturationAtTemperature,
   saturationPressureWorking,
   stateWorking,
-} from '../matter/refrigerants/index.ts';
-import { type CompressorOrigins, compressorWorking } from '../parts/compressor/index.ts';
-import { type StepInput, type WorkingStep, workingStep } from '../quantities/index.ts';
-import type { CyclePoint } from './cycle-result.ts';
-import type { OperatingPoint, OperatingPointInput } from './operating-point.ts';
+} from '../../matter/refrigerants/index.ts';
+import { type CompressorOrigins, compressorWorking } from '../../parts/compressor/index.ts';
+import { type StepInput, type WorkingStep, workingStep } from '../../quantities/index.ts';
+import type { CyclePoint } from '../cycle-result.ts';
+import type { OperatingPoint, OperatingPointInput } from '../operating-point.ts';
 
 /** Where the inputs of an operating point came from: design paths or names of other steps. */
 export interface OperatingOrigins {

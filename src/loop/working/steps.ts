@@ -8,12 +8,12 @@ import {
   type Refrigerant,
   type StateOrigins,
   stateWorking,
-} from '../matter/refrigerants/index.ts';
-import { InputError } from '../numerics/index.ts';
-import { type StepInput, type WorkingStep, workingStep } from '../quantities/index.ts';
-import type { CheckedCycleRequest } from './cycle-request.ts';
-import type { CyclePoint, CyclePointName, TextbookCycle } from './cycle-result.ts';
-import type { CycleLevels } from './cycle-states.ts';
+} from '../../matter/refrigerants/index.ts';
+import { InputError } from '../../numerics/index.ts';
+import { type StepInput, type WorkingStep, workingStep } from '../../quantities/index.ts';
+import type { CheckedCycleRequest } from '../cycle-request.ts';
+import type { CyclePoint, CyclePointName, TextbookCycle } from '../cycle-result.ts';
+import type { CycleLevels } from '../cycle-states.ts';
 
 export type LevelName = keyof CycleLevels;
 
