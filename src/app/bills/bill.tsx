@@ -64,6 +64,7 @@ export function Bill({ account, assessment, view }: BillProps): ReactNode {
           name={account.scenario === 'plainHeater' ? 'To buy' : 'To buy, a plain heater beside it included'}
           value={money(account.purchase)}
           range={range(account.purchaseRange)}
+          how={account.scenario !== 'plainHeater' && how({ result: `accounts.${account.scenario}.purchase` }, 'to buy')}
         />
         <BillLine
           total
@@ -119,7 +120,7 @@ function BillLine({ name, value, range, note, total, how }: BillLineProps): Reac
       <dd>{value}</dd>
       {range !== undefined && <dd className="bill-range">{range}</dd>}
       {note !== undefined && <dd className="bill-note">{note}</dd>}
-      {how !== undefined && <dd className="bill-how">{how}</dd>}
+      {how && <dd className="bill-how">{how}</dd>}
     </div>
   );
 }

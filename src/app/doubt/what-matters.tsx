@@ -4,6 +4,7 @@
 import { type ReactNode, useId } from 'react';
 import type { Assessment, Influence, LoadStanding } from '../../assess/index.ts';
 import { type Band, isQuantityName, sayRange, type UnitView } from '../../quantities/index.ts';
+import { ResultLink } from '../ui/result-link.tsx';
 import { say, sentenceStart } from '../ui/say.ts';
 import './doubt.css';
 
@@ -33,8 +34,12 @@ export function WhatMatters({ assessment, view }: WhatMattersProps): ReactNode {
         <table className="bars moves">
           <caption id={caption}>
             Margin: heat delivered less heat needed, with this input alone at its ends and all others likely. All
-            together it runs from {sayRange(margin, 'power', view)}. At 0 the machine just carries the load; left of it,
-            hatched, it falls short. The hollow dot is the input’s low end, the full one its high end.
+            together it runs from{' '}
+            <ResultLink workings={assessment.workings} result="plant.margin" of="margin">
+              {sayRange(margin, 'power', view)}
+            </ResultLink>
+            . At 0 the machine just carries the load; left of it, hatched, it falls short. The hollow dot is the input’s
+            low end, the full one its high end.
           </caption>
           <thead>
             <tr>
