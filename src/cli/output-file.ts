@@ -4,6 +4,9 @@ import { writeFile } from 'node:fs/promises';
 import { InputError } from '../numerics/index.ts';
 import { fileTitle, fromWhereTheyAre } from './input.ts';
 
+/** Standard output, where a file is asked for. */
+export const standardOutput = '-';
+
 /**
  * Writes a text to a new file.
  * @param file     its path

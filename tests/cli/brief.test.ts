@@ -74,6 +74,12 @@ describe('a file', () => {
     expect(JSON.parse(await readFile(file, 'utf8'))).toMatchObject({ contact: 'A. Person, Invented Street 5' });
   });
 
+  test('called - is standard output, as for a picture of a cycle', async () => {
+    const { code, output, errors } = await answer(['brief', '-', '--output', '-'], reef);
+    expect([code, errors]).toEqual([0, '']);
+    expect(output).toMatch(/^<!doctype html>[\s\S]*<\/html>\n$/);
+  });
+
   test.each([
     ['in no folder', 'none/such/brief.html'],
     ['that is a folder', '.'],

@@ -8,7 +8,7 @@ import { oneFile, readArguments, unitView } from '../arguments.ts';
 import type { Command } from '../command.ts';
 import { exitCodes } from '../exit-codes.ts';
 import { fileTitle } from '../input.ts';
-import { writeNewFile } from '../output-file.ts';
+import { standardOutput, writeNewFile } from '../output-file.ts';
 import { refuse, withDesignText } from '../refusal.ts';
 import { printable } from '../report/printable.ts';
 
@@ -18,7 +18,7 @@ export const briefCommand: Command = {
   usage: `kettlefin brief FILE [--output FILE] [--force] [--contact WORDS] [--json] [--units metric|us]
 
 FILE             a design file, or - for standard input
---output FILE    writes the brief to a file; without it, to the output
+--output FILE    writes the brief to a file; without it, or with -, to standard output
 --force          lets --output replace a file
 --contact WORDS  who asks and how to reach them; printed at the head, at most ${longestContact} characters
 --json           the brief as data, in the words and units of the view, in place of HTML
@@ -55,7 +55,7 @@ Exit codes: 0 answered, whatever the verdict; 2 unusable input; 3 no solution.`,
         contact,
       });
       const written = asked.json ? asJson(document) : briefHtml(document);
-      if (file === undefined) {
+      if (file === undefined || file === standardOutput) {
         streams.output.write(written);
       } else {
         await writeNewFile(file, written, flags.force);

@@ -15,7 +15,7 @@ import { cyclePicture, planeGiven } from '../cycle/picture.ts';
 import { sayCycle, sayTwoCycles } from '../cycle/say.ts';
 import { exitCodes } from '../exit-codes.ts';
 import { fileTitle } from '../input.ts';
-import { writeNewFile } from '../output-file.ts';
+import { standardOutput, writeNewFile } from '../output-file.ts';
 import { paragraph } from '../report/text-table.ts';
 
 const options = {
@@ -132,9 +132,6 @@ function shapeAsked(
   if (other === undefined) return shape;
   throw new InputError(other, 'this option', `--${shape} alone: it writes the answer of one cycle`, 'bothGiven');
 }
-
-/** Standard output, where a file is asked for. */
-const standardOutput = '-';
 
 /** What shall be drawn, and where; undefined where nothing shall. */
 function pictureAsked(
