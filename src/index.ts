@@ -73,6 +73,7 @@ export {
   evaluateExpression,
   type Finding,
   type Formula,
+  numbersPutIn,
   type PrintedStep,
   parseExpression,
   printedStep,

@@ -1,24 +1,37 @@
-// The page about the command line shows commands that work and names the exit codes and options there are.
+// The pages of the guide show commands that work; the one about the command line names the exit codes and options there are.
 
-import { readFileSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { exitCodes } from '../../src/cli/exit-codes.ts';
 import { main } from '../../src/cli/main.ts';
 import { collected } from './streams.ts';
 
-const page = readFileSync(new URL('../../docs/guide/command-line.md', import.meta.url), 'utf8');
+const guide = new URL('../../docs/guide/', import.meta.url);
+const page = readFileSync(new URL('command-line.md', guide), 'utf8');
+const walks = readdirSync(guide)
+  .filter((name) => name.startsWith('walk-'))
+  .map((name) => readFileSync(new URL(name, guide), 'utf8'));
+const commands = commandsOf(page);
 
-/** Commands of the page's code blocks, as argument lists; quotes and line ends as a shell reads them. */
-const commands = [...page.matchAll(/```sh\n([\s\S]*?)```/g)]
-  .flatMap((block) => block[1]!.replaceAll('\\\n', ' ').split('\n'))
-  .filter((line) => line.startsWith('npm run -s kettlefin -- '))
-  .map((line) => line.replace(/\s+[#>].*$/, ''))
-  .map((line) =>
-    [...line.slice('npm run -s kettlefin -- '.length).matchAll(/"([^"]*)"|(\S+)/g)].map((m) => m[1] ?? m[2]!),
-  )
-  .filter((args) => !args.includes('COMMAND'));
+/** Commands of a page's code blocks, as argument lists; quotes and line ends as a shell reads them. */
+function commandsOf(text: string): readonly (readonly string[])[] {
+  return [...text.matchAll(/```sh\n([\s\S]*?)```/g)]
+    .flatMap((block) => block[1]!.replaceAll('\\\n', ' ').split('\n'))
+    .filter((line) => line.startsWith('npm run -s kettlefin -- '))
+    .map((line) => line.replace(/\s+[#>].*$/, ''))
+    .map((line) =>
+      [...line.slice('npm run -s kettlefin -- '.length).matchAll(/"([^"]*)"|(\S+)/g)].map((m) => m[1] ?? m[2]!),
+    )
+    .filter((args) => !args.includes('COMMAND'));
+}
 
-test.each(commands.map((args) => [args.join(' '), args] as const))('%s', async (_, args) => {
+test('every walk has commands', () => {
+  expect(walks.length).toBeGreaterThan(2);
+  for (const walk of walks) expect(commandsOf(walk)).not.toEqual([]);
+});
+
+const shownCommands = [...commands, ...walks.flatMap(commandsOf)];
+test.each(shownCommands.map((args) => [args.join(' '), args] as const))('%s', async (_, args) => {
   const { streams, output, errors } = collected();
   const code = await main(args, streams);
   expect(errors()).toBe('');
