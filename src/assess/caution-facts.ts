@@ -115,11 +115,16 @@ function shellSurroundings({ machine }: StagedDesign, { surroundings: { spell } 
   }
 }
 
-/** Flow of the modelled compressor on its own fluid at the rating point its application is named after [kg/s]. */
+/**
+ * Flow of the modelled compressor on its own fluid at the rating point its application is named after [kg/s], with the gas as
+ * warm as at that point: much warmer, and thinner, than with the superheat of the design. The gas temperature of the medium
+ * point is not confirmed, which a warning may bear.
+ */
 function ratedMassFlow(design: StagedDesign, results: CautionResults): number | null {
-  const { evaporating, condensing } = ratingPoint(usualRating[design.machine.application]);
-  const { madeFor } = design.machine.compressor;
-  return pointAt(design, results, { fluid: madeFor, evaporating, condensing })?.massFlow ?? null;
+  const { evaporating, condensing, returnGas } = ratingPoint(usualRating[design.machine.application]);
+  const fluid = design.machine.compressor.madeFor;
+  const suctionTemperature = returnGas ?? evaporating + design.exchangers.superheat;
+  return pointAt(results, { fluid, evaporating, condensing, suctionTemperature })?.massFlow ?? null;
 }
 
 const usualRating: Readonly<Record<StagedDesign['machine']['application'], string>> = {
@@ -136,22 +141,31 @@ function coilSurface({ tank, exchangers }: StagedDesign, { sizing }: CautionResu
 
 /** The modelled compressor where its application is hardest for long: highest evaporating, continuous condensing temperature. */
 function hardestAllowed(design: StagedDesign, results: CautionResults): CompressorPoint | null {
-  const { evaporating, condensing } = machineLimits(design);
-  const fluid = design.machine.refrigerant;
-  return pointAt(design, results, { fluid, evaporating: evaporating.highest, condensing: condensing.continuous });
+  const limits = machineLimits(design);
+  const evaporating = limits.evaporating.highest;
+  return pointAt(results, {
+    fluid: design.machine.refrigerant,
+    evaporating,
+    condensing: limits.condensing.continuous,
+    suctionTemperature: evaporating + design.exchangers.superheat,
+  });
 }
 
-/** The modelled compressor at two dew temperatures [K], with the superheat of the design; null where it has no answer. */
-function pointAt(
-  { exchangers: { superheat } }: StagedDesign,
-  { compressor }: CautionResults,
-  at: { readonly fluid: string; readonly evaporating: number; readonly condensing: number },
-): CompressorPoint | null {
+/** Dew temperatures, and the gas at the inlet of the shell [K]. */
+interface ModelledPoint {
+  readonly fluid: string;
+  readonly evaporating: number;
+  readonly condensing: number;
+  readonly suctionTemperature: number;
+}
+
+/** The modelled compressor at such a point; null where it has no answer. */
+function pointAt({ compressor }: CautionResults, at: ModelledPoint): CompressorPoint | null {
   return answerOrNull(() => {
     const fluid = refrigerant(at.fluid);
     const low = saturationAtTemperature(fluid, at.evaporating);
-    const superheated = { temperature: at.evaporating + superheat, pressure: low.pressure };
-    const suction = superheat > 0 ? stateAt(fluid, superheated) : low.vapour;
+    const superheated = { temperature: at.suctionTemperature, pressure: low.pressure };
+    const suction = at.suctionTemperature > at.evaporating ? stateAt(fluid, superheated) : low.vapour;
     const dischargePressure = saturationAtTemperature(fluid, at.condensing).pressure;
     return compressorPoint(compressor.model, fluid, { suction, dischargePressure });
   });

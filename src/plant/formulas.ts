@@ -210,7 +210,12 @@ export const plantFormulas: readonly Formula[] = [
   {
     id: 'plant.systemCop',
     title: 'System coefficient of performance while running',
-    result: { symbol: 'COP_sys', ...share('heat reaching the water over all electricity of the heat pump') },
+    result: {
+      symbol: 'COP_sys',
+      meaning: 'heat reaching the water over all electricity of the heat pump',
+      unit: '1',
+      quantity: 'ratio',
+    },
     expression: 'Q_w / (P_comp + P_fan + P_p + P_ctl)',
     symbols: {
       Q_w: watt('heat reaching the water'),

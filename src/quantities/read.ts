@@ -92,7 +92,8 @@ interface Scale {
 }
 
 const rangeWord = /\s+to\s+|\s*\.{2,3}\s*/i;
-const dashRange = new RegExp(`^(${numberPattern}\\s*[^\\d\\s–—-]*)\\s*[–—-]\\s*(${numberPattern}.*)$`);
+/** The dash of an exponent, as in "9e-6 m3", stands between no two numbers. */
+const dashRange = new RegExp(`^(${numberPattern}\\s*[^\\d\\s–—-]*)(?<!\\d[eE])\\s*[–—-]\\s*(${numberPattern}.*)$`);
 const spreadSign = /\s*(?:±|\+\s*\/\s*-|\+-)\s*/;
 const about = /^(?:about|approx\.?|ca\.?|~|≈)\s*/i;
 const feetAndInches = /^(\d[\d.,]*)\s*(?:ft|feet|foot|'|′)\s*(\d[\d\s./,]*?)\s*(?:in|inch|inches|"|″|'')$/i;

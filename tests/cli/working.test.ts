@@ -60,6 +60,22 @@ describe('one result', () => {
     expect(output.replaceAll(/\s+/g, ' ')).toContain(caution);
   });
 
+  test('a coefficient of performance is no percentage', async () => {
+    const { output } = await answer(['working', '-', 'plant.systemCop']);
+    expect(output).toMatch(/COP_sys = .*\n *= [\d.]+ \/ \(.*\)\n *= \d\.\d{4}\n/);
+  });
+
+  test('what the models assume of a part that the design does not have is no beginning', async () => {
+    const { code, output } = await answer(
+      ['working', '-', 'plant.heatReachingWater'],
+      demoTexts['propane-in-the-cabinet.json'],
+    );
+    expect(code).toBe(0);
+    expect(output.slice(output.indexOf('It goes back to'))).not.toContain('engine.loopPumpShareToWater');
+    const withPump = await answer(['working', '-', 'plant.heatReachingWater']);
+    expect(withPump.output).toMatch(/engine\.loopPumpShareToWater +share of the loop pump/);
+  });
+
   test('a place in the answer leads to the same', async () => {
     const byPlace = await answer(['working', '-', 'operating.massFlow']);
     expect(byPlace.output).toBe((await answer(['working', '-', 'operating.compressor.massFlow'])).output);

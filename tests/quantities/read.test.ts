@@ -65,6 +65,11 @@ const accepted: readonly Case[] = [
   one('0.035 W/(m·K)', 'conductivity', 0.035),
   one('0 kwh', 'energy', 0),
   one('1e3 W', 'power', 1000),
+  one('9e-6 m3', 'displacement', 9e-6),
+  one('6E-1', 'fraction', 0.6),
+  one('3.6e−1 EUR/kWh', 'energyPrice', 1e-7),
+  ['8e-6-1e-5 m3', 'displacement', 8e-6, 9e-6, 1e-5],
+  ['5e-2 to 7e-2 kg', 'mass', 0.05, 0.06, 0.07],
   one('10\u202f000 W', 'power', 10000),
 ];
 

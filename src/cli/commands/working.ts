@@ -132,7 +132,7 @@ function chainNamed(assessment: Assessment, results: readonly NamedResult[], nam
   throw unknownResult(name, [...results.map((result) => result.name), ...workings.map((step) => step.result)]);
 }
 
-/** What the file says, or what is assumed in its place. */
+/** What the file says, or what is assumed in its place; not what the models assume of a part that the design does not have. */
 function beginningsOf(
   document: DesignDocument,
   assessment: Assessment,
@@ -140,9 +140,10 @@ function beginningsOf(
   view: UnitView,
 ): readonly Beginning[] {
   const fields = new Set(designPathsOf(chain));
-  return chain.origins.map((path) => {
+  return chain.origins.flatMap((path) => {
     const assumption = assessment.assumptions.find((each) => each.path === path);
-    const label = fieldRecord(path, document)?.label ?? assumption?.label ?? path;
+    const label = fieldRecord(path, document)?.label ?? assumption?.label;
+    if (label === undefined) return [];
     const text = fields.has(path) ? getField(document, path) : undefined;
     if (withholdsCharge(assessment.standing, path)) return { path, label, words: withheldWord, isGiven: false };
     if (text !== undefined) return { path, label, words: `"${text}"`, isGiven: true };
