@@ -5,7 +5,14 @@ import { type Assessment, sayFinding, standingTitles, withoutCharge } from '../a
 import { makeDiagram, pressureEnthalpyChart, settledLoop } from '../charts/index.ts';
 import { type DesignDocument, resolveDesign } from '../design/index.ts';
 import { InputError } from '../numerics/index.ts';
-import { type Finding, isQuantityName, sayBand, sayQuantity, type UnitView } from '../quantities/index.ts';
+import {
+  type Finding,
+  isQuantityName,
+  sayBand,
+  sayQuantity,
+  sentenceStart,
+  type UnitView,
+} from '../quantities/index.ts';
 import { asked } from './asked.ts';
 import { type BriefAssumption, type BriefDocument, type BriefFinding, longestContact } from './document.ts';
 import { given, openQuestions, parts } from './inputs.ts';
@@ -120,7 +127,7 @@ function assumptions(assessment: Assessment, view: UnitView): BriefDocument['ass
     const isBand = typeof value !== 'string' && isQuantityName(quantity);
     return {
       path,
-      label: label.charAt(0).toUpperCase() + label.slice(1),
+      label: sentenceStart(label),
       value: isBand ? sayBand(value, quantity, view, { currency }) : String(value),
       share: sayQuantity(share(path), 'fraction', view, 1),
     };

@@ -4,11 +4,13 @@ import type { Assessment, LimitMargin, OperatingMomentAnswer } from '../assess/i
 import { type ChartTable, stateTable } from '../charts/index.ts';
 import {
   type Band,
+  fixedDecimals,
   formatNumber,
   type QuantityName,
   quantityUnit,
   sayBand,
   sayQuantity,
+  sentenceStart,
   toView,
   type UnitView,
 } from '../quantities/index.ts';
@@ -62,7 +64,7 @@ export function states({ operating }: Assessment, view: UnitView): ChartTable {
     rows: rows.map((row, index) => {
       const decimals = decimalsOf(row[place] ?? '');
       const above = toView(operating.points[index]!.pressure - atmosphere, 'gaugePressure', view);
-      return [...row.slice(0, place + 1), signed(above, decimals), ...row.slice(place + 1)];
+      return [...row.slice(0, place + 1), fixedDecimals(above, decimals), ...row.slice(place + 1)];
     }),
   };
 }
@@ -107,18 +109,13 @@ function pressuresIn(view: UnitView, atmosphere: number) {
     say(pressure: number): string {
       const absolute = formatNumber(toView(pressure, 'pressure', view), 3);
       const gauge = toView(pressure - atmosphere, 'gaugePressure', view);
-      return `${absolute} abs, ${signed(gauge, decimalsOf(absolute))} gauge`;
+      return `${absolute} abs, ${fixedDecimals(gauge, decimalsOf(absolute))} gauge`;
     },
   };
 }
 
 function decimalsOf(number: string): number {
   return number.split('.')[1]?.length ?? 0;
-}
-
-/** With fixed decimals and a true minus sign. */
-function signed(value: number, decimals: number): string {
-  return value.toFixed(decimals).replace('-', '−');
 }
 
 export function limits(margins: readonly LimitMargin[], view: UnitView): ChartTable {
@@ -130,11 +127,7 @@ export function limits(margins: readonly LimitMargin[], view: UnitView): ChartTa
       const isRatio = quantity === 'ratio';
       const level = (number: number) => sayQuantity(number, isRatio ? 'ratio' : 'temperature', view);
       const distance = sayQuantity(Math.abs(margin), isRatio ? 'ratio' : 'temperatureDifference', view);
-      return [capital(label), level(bound), level(value), passed ? `passed by ${distance}` : `${distance} left`];
+      return [sentenceStart(label), level(bound), level(value), passed ? `passed by ${distance}` : `${distance} left`];
     }),
   };
-}
-
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }

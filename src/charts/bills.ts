@@ -2,7 +2,7 @@
 // the line is what is left. The scale is the same for every way, so that one can be held against another.
 
 import type { MonthOfAccount, ScenarioAccount } from '../assess/index.ts';
-import { quantityUnit, sayQuantity, toView, type UnitView } from '../quantities/index.ts';
+import { fixedDecimals, quantityUnit, sayQuantity, sentenceStart, toView, type UnitView } from '../quantities/index.ts';
 import type { ChartSeries, ChartSpecification } from './specification.ts';
 
 /** How many digits after the point a table of months needs, by the largest amount of a month. */
@@ -27,9 +27,9 @@ export function billsByMonthChart(
   const money = (value: number) => sayQuantity(value, 'money', view, 2, { currency });
   const [low, high] = commonRange(accounts);
   const decimals = decimalsFor(Math.max(high, -low));
-  const fixed = (value: number) => withMinus(value.toFixed(decimals));
+  const fixed = (value: number) => fixedDecimals(value, decimals);
   const energyUnit = quantityUnit('energy', view);
-  const energy = (value: number) => withMinus(toView(value, 'energy', view).toFixed(1));
+  const energy = (value: number) => fixedDecimals(toView(value, 'energy', view), 1);
   const isCooled = months.some(({ coolingCost }) => coolingCost !== 0);
   const bars = [
     {
@@ -155,10 +155,6 @@ function creditCaption(months: readonly MonthOfAccount[]): string {
     : `Nothing is credited in the ${months.length - heated} months in which the room is not heated.`;
 }
 
-function withMinus(digits: string): string {
-  return /^-0(\.0+)?$/.test(digits) ? digits.slice(1) : digits.replace('-', '−');
-}
-
 function shortName(month: string): string {
-  return `${month.charAt(0).toUpperCase()}${month.slice(1, 3)}`;
+  return sentenceStart(month).slice(0, 3);
 }

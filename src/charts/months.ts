@@ -1,17 +1,18 @@
 // The year by months: heat the water gets and the electricity paid for it, as a chart specification with its table.
 
 import type { MonthAnswer } from '../assess/index.ts';
-import { quantityUnit, toView, type UnitView } from '../quantities/index.ts';
+import { fixedDecimals, quantityUnit, sentenceStart, toView, type UnitView } from '../quantities/index.ts';
 import type { ChartSpecification } from './specification.ts';
 
 export function monthsChart(year: readonly MonthAnswer[], view: UnitView): ChartSpecification {
   const energy = (value: number) => toView(value, 'energy', view);
-  const temperature = (value: number) => toView(value, 'temperature', view).toFixed(1);
+  const said = (value: number) => fixedDecimals(energy(value), 1);
+  const temperature = (value: number) => fixedDecimals(toView(value, 'temperature', view), 1);
   const names = year.map((month) => shortName(month.month));
   const unit = quantityUnit('energy', view);
   const degrees = quantityUnit('temperature', view);
   const hover = (label: string, values: readonly number[]) =>
-    values.map((value, index) => `<b>${year[index]?.month ?? ''}</b><br>${label} ${energy(value).toFixed(1)} ${unit}`);
+    values.map((value, index) => `<b>${year[index]?.month ?? ''}</b><br>${label} ${said(value)} ${unit}`);
   const bars = [
     {
       label: 'heat from the machine',
@@ -82,10 +83,10 @@ export function monthsChart(year: readonly MonthAnswer[], view: UnitView): Chart
         month.month,
         temperature(month.roomTemperature),
         temperature(month.sourceTemperature),
-        energy(month.heatNeeded).toFixed(1),
-        energy(month.heatDelivered).toFixed(1),
-        energy(month.electricity).toFixed(1),
-        energy(month.backup).toFixed(1),
+        said(month.heatNeeded),
+        said(month.heatDelivered),
+        said(month.electricity),
+        said(month.backup),
         (100 * month.runFraction).toFixed(0),
       ]),
       results: year.map(({ month }) => monthResults.map((name) => name && `year.${month}.${name}`)),
@@ -106,5 +107,5 @@ const monthResults: readonly (string | undefined)[] = [
 ];
 
 function shortName(month: string): string {
-  return `${month.charAt(0).toUpperCase()}${month.slice(1, 3)}`;
+  return sentenceStart(month).slice(0, 3);
 }

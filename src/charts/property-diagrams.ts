@@ -1,7 +1,7 @@
 // p-h and T-s pictures of a loop as chart specifications: dome, isotherms or isobars, isentropes, quality lines in
 // neutral greys told apart by dash and written on, the loop in the inks of its heat, source and water as levels.
 
-import { quantityUnit, sayQuantity, toView, type UnitView } from '../quantities/index.ts';
+import { fixedDecimals, quantityUnit, sayQuantity, toView, type UnitView } from '../quantities/index.ts';
 import type { Diagram, DiagramState } from './loop-diagram.ts';
 import type {
   ChartNote,
@@ -192,7 +192,7 @@ export function familySeries(line: Line, plane: Plane, view: UnitView): ChartSer
 function lineWords(line: Line, view: UnitView): string | undefined {
   if (line.kind === 'isotherm') return sayQuantity(line.value, 'temperature', view, 2);
   if (line.kind === 'isobar') return sayQuantity(line.value, 'pressure', view, 2);
-  if (line.kind === 'isentrope') return `s ${toView(line.value, 'entropy', view).toFixed(2)}`;
+  if (line.kind === 'isentrope') return `s ${fixedDecimals(toView(line.value, 'entropy', view), 2)}`;
   if (line.kind === 'quality' && Math.round(line.value * 10) % 2 === 0) return `x ${line.value.toFixed(1)}`;
   return undefined;
 }

@@ -1,7 +1,7 @@
 // Loops of several refrigerants over one another in one p-h picture on axes without units. Domes and loops are told apart by
 // dash and name, thin and thick; what the coordinates mean stands above the picture.
 
-import { quantityUnit, toView, type UnitView } from '../quantities/index.ts';
+import { fixedDecimals, quantityUnit, toView, type UnitView } from '../quantities/index.ts';
 import type { ReducedLoop } from './reduced-loops.ts';
 import type { ChartNote, ChartSeries, ChartSpecification, Dash } from './specification.ts';
 
@@ -80,7 +80,7 @@ function namesOfLoops(loops: readonly ReducedLoop[]): readonly ChartNote[] {
 
 function reducedTable(loops: readonly ReducedLoop[], view: UnitView): ChartSpecification['table'] {
   const at = (loop: ReducedLoop, name: string) => loop.points.find((point) => point.name === name)!;
-  const inCell = (value: number) => value.toFixed(3).replace('-', '−');
+  const inCell = (value: number) => fixedDecimals(value, 3);
   return {
     caption:
       'The loops in reduced coordinates: pressures over the critical pressure, enthalpies above boiling liquid at the evaporating pressure in parts of the latent heat there.',

@@ -1,7 +1,7 @@
 // The table of the states of a loop beside its pictures, and what its states are called: numbered in order of flow.
 
 import type { ReferenceStateName } from '../matter/refrigerants/index.ts';
-import { quantityUnit, toView, type UnitView } from '../quantities/index.ts';
+import { fixedDecimals, quantityUnit, toView, type UnitView } from '../quantities/index.ts';
 import type { DiagramState } from './loop-diagram.ts';
 import { sayReferenceState } from './reference-state.ts';
 import type { ChartTable } from './specification.ts';
@@ -74,14 +74,14 @@ export function stateTable(
     ],
     rows: inOrder.map((point) => [
       stateTitle(point.name),
-      inCell(toView(point.temperature, 'temperature', view), 1),
+      fixedDecimals(toView(point.temperature, 'temperature', view), 1),
       toView(point.pressure, 'pressure', view).toPrecision(4),
-      inCell(toView(point.enthalpy, 'enthalpy', view), 1),
-      inCell(toView(point.entropy, 'entropy', view), 4),
+      fixedDecimals(toView(point.enthalpy, 'enthalpy', view), 1),
+      fixedDecimals(toView(point.entropy, 'entropy', view), 4),
       ...(hasMore
         ? [
             toView(point.density ?? 0, 'density', view).toPrecision(4),
-            point.quality === null || point.quality === undefined ? '–' : inCell(point.quality, 3),
+            point.quality === null || point.quality === undefined ? '–' : fixedDecimals(point.quality, 3),
           ]
         : []),
     ]),
@@ -96,10 +96,4 @@ export function inOrderOfFlow<Point extends DiagramState>(points: readonly Point
   const order = Object.keys(pointWords);
   const place = ({ name }: Point) => (order.includes(name) ? order.indexOf(name) : order.length);
   return [...points].sort((a, b) => place(a) - place(b));
-}
-
-/** A number with fixed decimals, with a true minus sign and no "−0.0". */
-function inCell(value: number, decimals: number): string {
-  const said = value.toFixed(decimals);
-  return Number(said) === 0 ? said.replace('-', '') : said.replace('-', '−');
 }

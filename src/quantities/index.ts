@@ -46,7 +46,18 @@ export {
   quantityRecords,
   type UnitView,
 } from './records.ts';
-export { formatNumber, fromView, quantityUnit, sayBand, sayBandParts, sayQuantity, sayRange, toView } from './say.ts';
+export {
+  fixedDecimals,
+  formatNumber,
+  fromView,
+  quantityUnit,
+  sayBand,
+  sayBandParts,
+  sayQuantity,
+  sayRange,
+  toView,
+} from './say.ts';
 export { secondsPerYear, standardGravity } from './units.ts';
+export { insideSentence, listed, sentenceStart } from './words.ts';
 export type { StepInput, StepInputs } from './working-step.ts';
 export { workingStep } from './working-step.ts';

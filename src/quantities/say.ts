@@ -97,6 +97,13 @@ export function formatNumber(value: number, digits: number): string {
   return fixedForm(Number(value.toPrecision(digits)));
 }
 
+/** A number with that many decimals, for columns: trailing zeros, a true minus sign and never "−0.0". */
+export function fixedDecimals(value: number, decimals: number): string {
+  requireFinite('number', value);
+  const digits = value.toFixed(decimals);
+  return Number(digits) === 0 ? digits.replace('-', '') : digits.replace('-', '−');
+}
+
 interface BandParts {
   readonly low: string;
   readonly likely: string;

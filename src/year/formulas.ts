@@ -1,6 +1,6 @@
 // Formula records of the year: energies of the months, their sums, and the season figure.
 
-import type { Formula, FormulaSymbol } from '../quantities/index.ts';
+import { type Formula, type FormulaSymbol, sentenceStart } from '../quantities/index.ts';
 import { monthNames } from '../surroundings/index.ts';
 import { energyOver, seasonCop, shareOfEnergy, sumOfMonths } from './year.ts';
 
@@ -45,7 +45,9 @@ export const yearFormulas: readonly Formula[] = [
     title: 'Energy of the year',
     result: { symbol: 'E', ...joule('energy of the year') },
     expression: symbols.join(' + '),
-    symbols: Object.fromEntries(monthNames.map((month) => [monthSymbols[month]!, joule(`energy of ${nameOf(month)}`)])),
+    symbols: Object.fromEntries(
+      monthNames.map((month) => [monthSymbols[month]!, joule(`energy of ${sentenceStart(month)}`)]),
+    ),
     source: 'energies of the months added up',
     validity: 'a month that is not counted is 0',
     file,
@@ -74,10 +76,6 @@ export const yearFormulas: readonly Formula[] = [
     ],
   },
 ];
-
-function nameOf(month: string): string {
-  return month.charAt(0).toUpperCase() + month.slice(1);
-}
 
 /** Mean power times the time it lasts. */
 function energyOf(id: string, title: string, P: FormulaSymbol): Formula {

@@ -4,7 +4,7 @@
 import { type ReactNode, useState } from 'react';
 import type { Assessment, MeasureNext as Measurement } from '../../assess/index.ts';
 import { fieldRecord } from '../../design/index.ts';
-import { type Band, sayRange, type UnitView } from '../../quantities/index.ts';
+import { type Band, listed, sayRange, type UnitView } from '../../quantities/index.ts';
 import { DesignField } from '../fields/design-field.tsx';
 import { KindField } from '../fields/kind-field.tsx';
 import { useWorkbench } from '../state/context.tsx';
@@ -77,7 +77,7 @@ function MeasurementCard({ measurement, margin, hint, view }: MeasurementCardPro
     <>
       <h4>{sentenceStart(measure)}.</h4>
       <p>
-        It would settle {listed(labels)}: {say(share, 'fraction', view)} of the doubt. The margin, now{' '}
+        It would settle {namedInputs(labels)}: {say(share, 'fraction', view)} of the doubt. The margin, now{' '}
         {sayRange(margin, 'power', view)}, would run from {sayRange(marginIfKnown, 'power', view)} at best:{' '}
         {say(shrinkage(margin, marginIfKnown), 'fraction', view)} narrower.
       </p>
@@ -101,9 +101,9 @@ function shrinkage(now: Band, then: Band): number {
 }
 
 /** "the filling factor, the clearance ratio and 4 more". */
-function listed(labels: readonly string[]): string {
+function namedInputs(labels: readonly string[]): string {
   const named = labels.slice(0, labels.length > 3 ? 2 : 3).map((label) => `“${insideSentence(label)}”`);
   const more = labels.length - named.length;
   if (more > 0) return `${named.join(', ')} and ${more} more`;
-  return named.length < 2 ? named.join('') : `${named.slice(0, -1).join(', ')} and ${named.at(-1)}`;
+  return listed(named);
 }

@@ -2,6 +2,7 @@
 // browser does not keep at all. They stay until it is settled; loaded only when there is something to say.
 
 import type { ReactNode } from 'react';
+import { listed } from '../../quantities/index.ts';
 import { useWorkbench } from '../state/context.tsx';
 import type { Refused } from '../state/storage.ts';
 import type { DesignKeeping } from './design-keeping.ts';
@@ -102,9 +103,4 @@ function NotKept({ refused, save }: { refused: Refused; save: () => void }): Rea
       )}
     </div>
   );
-}
-
-function listed(names: readonly string[]): string {
-  const last = names.at(-1) ?? '';
-  return names.length < 2 ? last : `${names.slice(0, -1).join(', ')} and ${last}`;
 }

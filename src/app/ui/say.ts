@@ -2,6 +2,7 @@
 
 import {
   type Band,
+  fixedDecimals,
   type QuantityName,
   quantityUnit,
   sayBand,
@@ -10,6 +11,8 @@ import {
   toView,
   type UnitView,
 } from '../../quantities/index.ts';
+
+export { insideSentence, sentenceStart } from '../../quantities/index.ts';
 
 export function say(value: number, quantity: QuantityName, view: UnitView, digits?: number): string {
   return sayQuantity(value, quantity, view, digits);
@@ -24,7 +27,7 @@ export function sayNeed(load: Band, view: UnitView): string {
 export function sayFixed(value: number, quantity: QuantityName, view: UnitView, digits: number): string {
   const number = toView(value, quantity, view);
   const before = number === 0 ? 1 : Math.floor(Math.log10(Math.abs(number))) + 1;
-  const said = number.toFixed(Math.max(0, Math.min(12, digits - before))).replace('-', '−');
+  const said = fixedDecimals(number, Math.max(0, Math.min(12, digits - before)));
   const unit = quantityUnit(quantity, view);
   return unit === '' ? said : `${said}\u00a0${unit.replaceAll(' ', '\u00a0')}`;
 }
@@ -37,14 +40,4 @@ export function sayParts(
   currency?: string,
 ): { readonly likely: string; readonly range: string | undefined } {
   return sayBandParts(band, quantity, view, currency === undefined ? {} : { currency });
-}
-
-/** Labels of results are written as inside a sentence; this is for where one begins. */
-export function sentenceStart(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
-}
-
-/** A label that begins a sentence elsewhere, put inside one: "Open in the room" → "open in the room", but "R134a", "I know". */
-export function insideSentence(text: string): string {
-  return /^[A-Z][a-z]/.test(text) ? text.charAt(0).toLowerCase() + text.slice(1) : text;
 }

@@ -3,7 +3,7 @@
 import { type AssessOutcome, messageInView } from '../../assess/index.ts';
 import { sayProblem } from '../../design/index.ts';
 import { KettlefinError } from '../../numerics/index.ts';
-import type { UnitView } from '../../quantities/index.ts';
+import { sentenceStart, type UnitView } from '../../quantities/index.ts';
 import type { EngineProblem } from './messages.ts';
 
 /** What is wrong with a design, in words of the view. */
@@ -38,6 +38,6 @@ export function problemOf(
 }
 
 function sentence(words: string): string {
-  const start = words.charAt(0).toUpperCase() + words.slice(1);
+  const start = sentenceStart(words);
   return start.endsWith('.') ? start : `${start}.`;
 }

@@ -1,5 +1,6 @@
 // Plain names of loss paths, scenarios and inputs, as tables, pictures and running text show them.
 
+import { insideSentence } from '../../quantities/index.ts';
 import type { PathName } from '../../tank/index.ts';
 import type { ScenarioAccount } from '../assessment.ts';
 
@@ -72,10 +73,5 @@ const phrases: Readonly<Record<string, string>> = {
 
 /** An input in the middle of a sentence: "the filling factor of the compressor". */
 export function inputPhrase(path: string, label: string): string {
-  return phrases[path] ?? `the ${lowerFirst(label)}`;
-}
-
-/** "Power of the fan" -> "power of the fan"; "COP of …" and names of fluids stay. */
-function lowerFirst(label: string): string {
-  return /^[A-Z][a-z’ -]/.test(label) ? label.charAt(0).toLowerCase() + label.slice(1) : label;
+  return phrases[path] ?? `the ${insideSentence(label)}`;
 }

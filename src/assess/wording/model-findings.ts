@@ -1,8 +1,15 @@
 // Words for what the models leave out or doubt, by code. The remedy is printed after the text and not repeated in it.
 
 import { InputError } from '../../numerics/index.ts';
-import type { Finding, QuantityName, UnitView } from '../../quantities/index.ts';
-import { isQuantityName, sayQuantity } from '../../quantities/index.ts';
+import {
+  type Finding,
+  isQuantityName,
+  listed,
+  type QuantityName,
+  sayQuantity,
+  sentenceStart,
+  type UnitView,
+} from '../../quantities/index.ts';
 import type { TankFindingCode } from '../../tank/index.ts';
 import type { ModelFindingCode } from '../model-findings.ts';
 import type { FindingWords } from './findings.ts';
@@ -149,6 +156,5 @@ function waterLost(code: string, quantity: QuantityName): QuantityName {
 
 /** "june, july" -> "June and July". */
 function months(names: string): string {
-  const said = names.split(', ').map((name) => name.charAt(0).toUpperCase() + name.slice(1));
-  return said.length < 2 ? said.join('') : `${said.slice(0, -1).join(', ')} and ${said.at(-1)}`;
+  return listed(names.split(', ').map(sentenceStart));
 }

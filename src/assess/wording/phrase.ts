@@ -13,15 +13,6 @@ export interface Phrase {
   readonly text: (told: Told) => string;
 }
 
-export function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
-}
-
-/** "a, b and c". */
-export function listed(parts: readonly string[]): string {
-  return parts.length < 2 ? parts.join('') : `${parts.slice(0, -1).join(', ')} and ${parts.at(-1)}`;
-}
-
 /** "12 °C in the coldest spell", or, where only the end of its range passes a limit, that end beside it. */
 export function whenAndRange(told: Told, name: string): string {
   if (!told.has('endOfRange')) return `${told(name)} ${told('when')}`;

@@ -1,7 +1,14 @@
 // A comparison of refrigerants in words: the answer, the basis, why a fluid is not for this machine or has no loop, what
 // differs beyond its range, and what to bear in mind. The table of the same comparison is made in refrigerant-table.ts.
 
-import { type QuantityName, sayBand, sayQuantity, type UnitView } from '../../quantities/index.ts';
+import {
+  listed,
+  type QuantityName,
+  sayBand,
+  sayQuantity,
+  sentenceStart,
+  type UnitView,
+} from '../../quantities/index.ts';
 import type { EngineError } from '../assess.ts';
 import type {
   ComparisonBasis,
@@ -58,11 +65,6 @@ export function sayRefrigerants(comparison: RefrigerantComparison, view: UnitVie
     notes: notesOn(comparison),
     sources: saidSources(comparison),
   };
-}
-
-/** "R134a, R600a and R290". */
-export function listed(words: readonly string[]): string {
-  return words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`;
 }
 
 function answerOf(comparison: RefrigerantComparison, view: UnitView): string {
@@ -141,7 +143,7 @@ export function sayNoLoop(error: EngineError, fluid: string, view: UnitView): st
     return `${side} at ${level('value')} lies outside the equation of ${fluid}, which holds from ${level('low')} to ${level('high')}.`;
   }
   const words = messageInView(error.message, view);
-  const sentence = `${words.charAt(0).toUpperCase()}${words.slice(1)}`;
+  const sentence = sentenceStart(words);
   return sentence.endsWith('.') ? sentence : `${sentence}.`;
 }
 

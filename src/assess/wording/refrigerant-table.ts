@@ -3,11 +3,13 @@
 
 import {
   formatNumber,
+  listed,
   type QuantityName,
   quantityRecord,
   sayBandParts,
   sayQuantity,
   sayRange,
+  sentenceStart,
   type UnitView,
 } from '../../quantities/index.ts';
 import type { BandWithUnit } from '../assessment.ts';
@@ -182,17 +184,12 @@ function spaceCell(
 
 function oilCell({ facts, fluid }: ComparisonColumn, madeFor: string | null): SaidCell {
   const { usualOils, oilSuitsMachine } = facts;
-  const cell = factCell(usualOils, (oils) => alternatives(oils));
+  const cell = factCell(usualOils, (oils) => listed(oils, 'or'));
   if (oilSuitsMachine === null || fluid === madeFor) return cell;
   const words = oilSuitsMachine
     ? `usual with ${madeFor} too`
     : `none of the oils usual with ${madeFor}, for which this compressor was made`;
   return { ...cell, note: [words, ...(cell.note === undefined ? [] : [cell.note])].join('; ') };
-}
-
-/** "mineral, alkylbenzene or polyolester". */
-function alternatives(words: readonly string[]): string {
-  return words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} or ${words.at(-1)}`;
 }
 
 function stopsCell({ stops }: ComparisonColumn, view: UnitView): SaidCell {
@@ -258,6 +255,6 @@ export function saidSources({ columns }: RefrigerantComparison): readonly string
   }
   return [...uses].map(
     ([source, facets]) =>
-      `${source.charAt(0).toUpperCase()}${source.slice(1)}: ${[...facets].map(([words, fluids]) => `${words} of ${fluids.join(', ')}`).join('; ')}.`,
+      `${sentenceStart(source)}: ${[...facets].map(([words, fluids]) => `${words} of ${fluids.join(', ')}`).join('; ')}.`,
   );
 }

@@ -1,6 +1,6 @@
 // The verdict in one or two sentences, by standing. Never says that anything is safe or allowed.
 
-import { type Band, type Finding, sayBand, sayQuantity, type UnitView } from '../../quantities/index.ts';
+import { type Band, type Finding, sayBand, sayQuantity, sentenceStart, type UnitView } from '../../quantities/index.ts';
 import type { Influence, LimitMargin, LoopAgainst, Standing } from '../assessment.ts';
 import { inputPhrase } from './labels.ts';
 import { sayFinding } from './say-finding.ts';
@@ -30,13 +30,13 @@ export function verdictSentence(facts: VerdictFacts, view: UnitView): string {
     case 'doNotBuild':
       return `${stopTitle(facts, view)}. For study only: ${balance(facts, view)}.`;
     case 'fallsShort':
-      return `${capitalised(balance(facts, view))}: short by at least about ${sayQuantity(facts.tankLoad.low - facts.heatDelivered.high, 'power', view)}.`;
+      return `${sentenceStart(balance(facts, view))}: short by at least about ${sayQuantity(facts.tankLoad.low - facts.heatDelivered.high, 'power', view)}.`;
     case 'uncertain':
-      return `${capitalised(balance(facts, view))}: the two ranges overlap. ${nextMeasurement(facts)}`;
+      return `${sentenceStart(balance(facts, view))}: the two ranges overlap. ${nextMeasurement(facts)}`;
     case 'notWorthIt':
-      return `${capitalised(balance(facts, view))}. But ${costAboveCheapest(facts, view)}.`;
+      return `${sentenceStart(balance(facts, view))}. But ${costAboveCheapest(facts, view)}.`;
     case 'carriesLoad':
-      return `${capitalised(balance(facts, view))}. ${firstLimit(facts, view)}`;
+      return `${sentenceStart(balance(facts, view))}. ${firstLimit(facts, view)}`;
   }
 }
 
@@ -83,8 +83,4 @@ function firstLimit({ limits }: VerdictFacts, view: UnitView): string {
   const limit = `the ${nearest.label} of ${bound} that is usual for such a machine`;
   if (nearest.passed) return `It has passed a limit, though: ${limit}, by ${away}.`;
   return `The limit it comes nearest to is ${limit}: ${away} are left.`;
-}
-
-function capitalised(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }

@@ -1,7 +1,7 @@
 // Every number of an assessment by its name in the working: what it is called, what it is a number of, in which part of the
 // answer it stands. The name is that of a step, or of the design's field where the number is one that was put in.
 
-import type { Band, QuantityName } from '../../quantities/index.ts';
+import { type Band, type QuantityName, sentenceStart } from '../../quantities/index.ts';
 import type { Assessment, BandWithUnit, LoopPoint, MonthAnswer, ScenarioAccount } from '../assessment.ts';
 import { limitedResults } from '../limits.ts';
 
@@ -212,7 +212,7 @@ function monthResults(answer: MonthAnswer): readonly NamedResult[] {
     ['heated', 'heatedShare', 'share in which the room is heated', 'fraction'],
     ['vapourHeat', 'energies.tankLatent', 'heat that leaves as vapour', 'energy'],
   ] as const;
-  const words = `${month.charAt(0).toUpperCase()}${month.slice(1)}`;
+  const words = sentenceStart(month);
   return numbers.map(([key, name, label, quantity]) =>
     plain('year', `year.${month}.${key}`, `year.${month}.${name}`, `${words}: ${label}`, quantity, answer[key]),
   );

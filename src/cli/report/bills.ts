@@ -2,7 +2,7 @@
 // against each other way: what it would cost to be wrong, and where both would cost the same.
 
 import { type Assessment, type ScenarioAccount, sayLoopAgainst } from '../../assess/index.ts';
-import { type Band, sayBand, type UnitView } from '../../quantities/index.ts';
+import { type Band, fixedDecimals, sayBand, type UnitView } from '../../quantities/index.ts';
 import { isZero } from './report-sections.ts';
 import { columns, paragraph, section } from './text-table.ts';
 
@@ -46,11 +46,7 @@ function monthsSection({ accounts, currency }: Assessment): string {
     ),
   );
   const decimals = largest >= 30 ? 0 : largest >= 3 ? 1 : 2;
-  const amount = (value: number) =>
-    (value + 0)
-      .toFixed(decimals)
-      .replace(/^-(0(?:\.0+)?)$/, '$1')
-      .replace('-', '−');
+  const amount = (value: number) => fixedDecimals(value, decimals);
   const month = (account: ScenarioAccount, index: number) => {
     const { electricityCost, coolingCost, roomCredit, runningCost } = account.months[index]!;
     return `${amount(electricityCost + coolingCost)} − ${bracketed(amount(roomCredit))} = ${amount(runningCost)}`;

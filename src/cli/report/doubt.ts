@@ -2,7 +2,7 @@
 // the load, and what to measure next.
 
 import type { Assessment, Influence, LoadStanding } from '../../assess/index.ts';
-import { isQuantityName, sayRange, type UnitView } from '../../quantities/index.ts';
+import { isQuantityName, sayRange, sentenceStart, type UnitView } from '../../quantities/index.ts';
 import { paragraph, section } from './text-table.ts';
 
 const thenWords: Readonly<Record<LoadStanding, string>> = {
@@ -39,7 +39,7 @@ export function measureNextSection({ measureNext, margin }: Assessment, view: Un
   const entries = measureNext.map(({ measure, marginIfKnown, enterAt }, index) => {
     const fields = enterAt.length === 0 ? '' : ` The result goes into ${enterAt.join(', ')}.`;
     const words = `${measure}. The margin, now ${sayRange(margin, 'power', view)}, would run from ${sayRange(marginIfKnown, 'power', view)} at best.${fields}`;
-    return paragraph(`${index + 1}. ${words.charAt(0).toUpperCase()}${words.slice(1)}`, '  ');
+    return paragraph(`${index + 1}. ${sentenceStart(words)}`, '  ');
   });
   return section(title, entries.join('\n'));
 }

@@ -4,6 +4,7 @@ import { type Assessment, type AssumptionLeft, sayFinding, type TankAnswer } fro
 import {
   type Band,
   type Finding,
+  insideSentence,
   isQuantityName,
   sayBand,
   sayQuantity,
@@ -95,7 +96,7 @@ export function cautionSections(
   const all = [...cautions, ...findings];
   return subjects
     .map((subject) => {
-      const title = subject === 'model' ? subjectTitles.model : `Cautions: ${lowerFirst(subjectTitles[subject])}`;
+      const title = subject === 'model' ? subjectTitles.model : `Cautions: ${insideSentence(subjectTitles[subject])}`;
       return findingsSection(
         title,
         all.filter((finding) => finding.subject === subject),
@@ -103,10 +104,6 @@ export function cautionSections(
       );
     })
     .join('\n');
-}
-
-function lowerFirst(text: string): string {
-  return text.charAt(0).toLowerCase() + text.slice(1);
 }
 
 /** Fields of the design and, apart from them, what the models assume by themselves. */

@@ -1,12 +1,13 @@
 // Words of the findings about where the loop settles, its pressures, and refrigerant where it is not wanted.
 
-import { capital, type Phrase, type Told, whenAndRange } from '../phrase.ts';
+import { sentenceStart } from '../../../quantities/index.ts';
+import { type Phrase, type Told, whenAndRange } from '../phrase.ts';
 
 export const machinePhrases = {
   motorOverloaded: {
     title: 'The motor would be overloaded',
     text: (t) =>
-      `${capital(t('when'))} it would evaporate at ${t('evaporatingTemperature')}, ${t('beyond')} above the ${t('limit')} usual for ${t('application')}, and take about ${t('power')}; the hardest point such a machine is built for takes ${t('hardestAllowedPower')} by the same model. Its overload protector would trip, or the motor burn out.`,
+      `${sentenceStart(t('when'))} it would evaporate at ${t('evaporatingTemperature')}, ${t('beyond')} above the ${t('limit')} usual for ${t('application')}, and take about ${t('power')}; the hardest point such a machine is built for takes ${t('hardestAllowedPower')} by the same model. Its overload protector would trip, or the motor burn out.`,
   },
   evaporatingAboveApplication: {
     title: (t) =>
@@ -78,7 +79,7 @@ export const machinePhrases = {
   condensateOnEvaporator: {
     title: 'The evaporator drips',
     text: (t) =>
-      `${capital(t('when'))} it runs at ${t('evaporatingTemperature')}, below the dew point of the air at ${t('dewPoint')}: water runs off it.`,
+      `${sentenceStart(t('when'))} it runs at ${t('evaporatingTemperature')}, below the dew point of the air at ${t('dewPoint')}: water runs off it.`,
   },
   highSideAboveUsualRating: {
     title: 'The high side above what its parts are usually built for',
@@ -100,7 +101,7 @@ export const machinePhrases = {
   capillaryTooTight: {
     title: 'The appliance’s own capillary would pass too little',
     text: (t) =>
-      `${capital(t('when'))} ${t('massFlow')} of refrigerant would go round, ${t('times')} times the ${t('ratedMassFlow')} of a machine for ${t('application')} at its usual rating point, for which its capillary was chosen.`,
+      `${sentenceStart(t('when'))} ${t('massFlow')} of refrigerant would go round, ${t('times')} times the ${t('ratedMassFlow')} of a machine for ${t('application')} at its usual rating point, for which its capillary was chosen.`,
   },
   migrationToCompressor: {
     title: 'While it rests, refrigerant gathers in the compressor',

@@ -1,6 +1,7 @@
 // Words of the findings about the water, what lives in it, and mains electricity beside it.
 
-import { capital, listed, type Phrase, type Told } from '../phrase.ts';
+import { listed, sentenceStart } from '../../../quantities/index.ts';
+import type { Phrase, Told } from '../phrase.ts';
 
 export const tankPhrases = {
   copperInWater: {
@@ -58,16 +59,16 @@ export const tankPhrases = {
   reliesOnBackup: {
     title: 'The machine alone does not hold the temperature',
     text: (t) =>
-      `${capital(t('when'))} the tank needs ${t('load')} and the machine gives ${t('heatDelivered')}: ${t('missing')} must come from something else.`,
+      `${sentenceStart(t('when'))} the tank needs ${t('load')} and the machine gives ${t('heatDelivered')}: ${t('missing')} must come from something else.`,
   },
   machineFailureCoolsTank: {
     title: 'When the machine stops, the tank cools',
-    text: (t) => `${capital(t('when'))} the water loses its first ${t.kelvin} within ${t('timePerKelvin')}.`,
+    text: (t) => `${sentenceStart(t('when'))} the water loses its first ${t.kelvin} within ${t('timePerKelvin')}.`,
   },
   machineFailureCoolsFast: {
     title: 'When the machine stops, the tank cools fast',
     text: (t) =>
-      `${capital(t('when'))} the water loses its first ${t.kelvin} within ${t('timePerKelvin')}; usual advice gives it ${t('usualTime')}.`,
+      `${sentenceStart(t('when'))} the water loses its first ${t.kelvin} within ${t('timePerKelvin')}; usual advice gives it ${t('usualTime')}.`,
   },
   residualCurrentProtectionMissing: {
     title: 'No residual-current protection',
