@@ -6,7 +6,7 @@ import { shareOfEnergy, shareStep, sumStep, type Year } from '../year/index.ts';
 import type { Account, AccountPrices } from './account.ts';
 import { breakEvenCop, breakEvenHouseHeat, type LoopElectricity, lifeCostDifference } from './compare.ts';
 
-/** What the season figure of the loop is compared by; null where no heat is needed. */
+/** What the COP over the year of the loop is compared by; null where no heat is needed. */
 export interface LoopSeason {
   readonly cop: number;
   readonly electricity: LoopElectricity;
@@ -40,7 +40,7 @@ export function costAtCopOneWorking(season: LoopSeason, year: Year, prices: Acco
  * @param loop    account of this loop
  * @param other   account of the other
  * @param prices  as both were made with
- * @param season  undefined where the loop has no season figure
+ * @param season  undefined where the loop has no COP over the year
  */
 export function compareWorking(
   loop: Account,

@@ -266,7 +266,7 @@ const loopAgainst = z.strictObject({
   ifBuilt: si('what the loop would cost a year more, were it built and the unfavourable end true, in `currency`'),
   ifNotBuilt: si('what the other would cost a year more, were the loop not built and the favourable end true'),
   houseHeatPrice: breakEven.describe('price of house heat, from 0 up [1/J, in `currency`]'),
-  seasonCop: breakEven.nullable().describe('season figure of this loop, from 1 up; null where seasonCop is'),
+  seasonCop: breakEven.nullable().describe('COP over the year of this loop, from 1 up; null where seasonCop is'),
 });
 
 const loadStanding = z.enum(['fallsShort', 'uncertain', 'carriesLoad']);

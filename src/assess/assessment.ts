@@ -204,7 +204,7 @@ export interface ScenarioAccount {
   readonly months: readonly MonthOfAccount[];
 }
 
-/** Value of a price or of a season figure at which this loop and another way cost the same. */
+/** Value of a price or of a COP over the year at which this loop and another way cost the same. */
 export interface BreakEven {
   /** Where this loop costs less: below or above that value, at every value asked about, or at none. */
   readonly loopCostsLess: 'below' | 'above' | 'always' | 'never';

@@ -126,8 +126,8 @@ function accountValues(results: StageResults): readonly ResultValue[] {
 
 /**
  * This loop against each other way, both varied together, so that what moves both accounts alike cancels. Beside the
- * difference of the costs stand the numbers that its dependence on the price of house heat and on the season figure is
- * made of: break-even.ts.
+ * difference of the costs stand the numbers that its dependence on the price of house heat and on the COP over the year is
+ * made of: against/crossing.ts.
  */
 function comparisonValues({ accounts: { accounts, season } }: StageResults): readonly ResultValue[] {
   const pair = (other: string, read: (loop: Account, other: Account, all: AccountsResult) => number) => {

@@ -225,7 +225,7 @@ export const plantFormulas: readonly Formula[] = [
       P_ctl: electric('electricity of controls'),
     },
     source: 'definition of this project: every part that exists only for the heat pump counts',
-    validity: 'while running; standby and backup are in the season figure',
+    validity: 'while running; standby and backup are in the COP over the year',
     file,
     compute: (v) => systemCop(v.Q_w!, v.P_comp!, v.P_fan!, v.P_p!, v.P_ctl!),
     examples: [

@@ -1,4 +1,4 @@
-// Formula records of the year: energies of the months, their sums, and the season figure.
+// Formula records of the year: energies of the months, their sums, and the COP over the year.
 
 import { type Formula, type FormulaSymbol, sentenceStart } from '../quantities/index.ts';
 import { monthNames } from '../surroundings/index.ts';

@@ -1,4 +1,4 @@
-// What it would cost to be wrong, and at which price of house heat and which season figure the loop and another way would cost
+// What it would cost to be wrong, and at which price of house heat and which COP over the year the loop and another way would cost
 // the same: sentences for the cheapest other way, a small table for both.
 
 import { type ReactNode, useId } from 'react';

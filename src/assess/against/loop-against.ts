@@ -1,5 +1,5 @@
 // This loop against each other way of keeping the tank warm: by how much a year it costs more or less, with both accounts
-// varied together; what it would cost to be wrong either way; and at which price of house heat and which season figure the two
+// varied together; what it would cost to be wrong either way; and at which price of house heat and which COP over the year the two
 // would cost the same.
 
 import type { ScenarioId } from '../../accounts/index.ts';
@@ -14,7 +14,7 @@ import { crossingOf } from './crossing.ts';
 /** The ends of a range of prices are looked for up to this many times the price of electricity and the likely break-even. */
 const furthestPrice = 100;
 
-/** The lowest season figure worth asking about is that of a plain heater. The ends of a range are looked for down to a tenth. */
+/** The lowest COP over the year worth asking about is that of a plain heater. The ends of a range are looked for down to a tenth. */
 const lowestCop = 1;
 const lowestCopSearched = 0.1;
 

@@ -1,5 +1,5 @@
 // This loop against another way, in sentences: by how much they differ, what it would cost to be wrong, and at which price of
-// house heat and which season figure they would cost the same. Two digits and ranges, never to the cent.
+// house heat and which COP over the year they would cost the same. Two digits and ranges, never to the cent.
 
 import {
   type Band,
@@ -18,7 +18,7 @@ export interface LoopAgainstWords {
   readonly ifBuilt: string;
   readonly ifNotBuilt: string;
   readonly houseHeatPrice: string;
-  /** Null where there is no season figure. */
+  /** Null where there is no COP over the year. */
   readonly seasonCop: string | null;
   /** The same in a few words, for a table. */
   readonly short: {

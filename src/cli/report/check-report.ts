@@ -66,7 +66,7 @@ function machineSection(assessment: Assessment, view: UnitView): string {
       row('electricity of the compressor', assessment.compressorPower, 'electricPower'),
       row('COP of the compressor', assessment.compressorCop, 'ratio'),
       row('COP of the system', assessment.systemCop, 'ratio'),
-      ...(seasonCop === null ? [] : [row('COP over the year, backup included', seasonCop, 'ratio')]),
+      ...(seasonCop === null ? [] : [row('COP over the year, heater included', seasonCop, 'ratio')]),
       row('evaporating', operating.evaporatingTemperature, 'temperature'),
       ...pressureRows(operating.evaporatingPressure, atmosphere.likely, view),
       row('condensing', operating.condensingTemperature, 'temperature'),
