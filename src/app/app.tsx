@@ -1,28 +1,19 @@
 // The workbench: holds the state, keeps it in the browser, asks the engine at every change, and lays out the page.
 
-import { type ComponentType, lazy, type ReactNode, Suspense, useEffect, useMemo, useReducer, useState } from 'react';
+import { type Dispatch, lazy, type ReactNode, Suspense, useEffect, useMemo, useReducer, useState } from 'react';
 import { type DesignProblem, type EditResult, parseDesign, sayProblem, serialiseDesign } from '../design/index.ts';
-import type { UnitView } from '../quantities/index.ts';
 import { Caution, CautionLine } from './frame/caution.tsx';
 import { ExampleNote } from './frame/example-note.tsx';
 import { NoticeBox } from './frame/notice.tsx';
+import { PageLinks } from './frame/page-links.tsx';
 import { TopBar } from './frame/top-bar.tsx';
 import { Verdict } from './frame/verdict.tsx';
+import { WorkingNote } from './frame/working-note.tsx';
 import { HeatPath } from './heat-path/heat-path.tsx';
 import { useKeeping } from './keeping/use-keeping.ts';
 import { useLinks } from './links/use-links.ts';
-import {
-  addressOf,
-  isStation,
-  type PageName,
-  type PaperName,
-  type Place,
-  pageTitles,
-  paperNames,
-  type StationName,
-  stationNames,
-} from './pages.ts';
-import type { PaperProps } from './papers/paper.tsx';
+import { OpenedPage } from './opened-page.tsx';
+import type { Place } from './pages.ts';
 import { type Workbench, WorkbenchContext } from './state/context.tsx';
 import { isFirstDemo } from './state/demos.ts';
 import { fileNameFor, readFileText, saveText, useFileDrop } from './state/files.ts';
@@ -30,27 +21,13 @@ import type { Start } from './state/start.ts';
 import type { Keeper } from './state/storage.ts';
 import { useAssessment } from './state/use-assessment.ts';
 import { usePage } from './state/use-page.ts';
-import { reduce, stateAtStart } from './state/workbench.ts';
-import { type StationProps, StationWithoutAnswer } from './stations/station.tsx';
-import { WhereItSettles } from './stations/where-it-settles.tsx';
+import { useUndoKeys } from './state/use-undo-keys.ts';
+import { reduce, stateAtStart, type WorkbenchAction } from './state/workbench.ts';
 import { saidFindings } from './ui/findings.tsx';
 import { LightProvider } from './ui/light.tsx';
 import type { EngineClient } from './worker/client.ts';
-import type { AssessAnswer } from './worker/messages.ts';
 
 // Not needed to show the first verdict, so loaded when they are opened.
-const TheMachine = lazy(() => import('./stations/the-machine.tsx').then((part) => ({ default: part.TheMachine })));
-const TwoBills = lazy(() => import('./stations/two-bills.tsx').then((part) => ({ default: part.TwoBills })));
-const WhatLeaves = lazy(() => import('./stations/what-leaves.tsx').then((part) => ({ default: part.WhatLeaves })));
-const SideBySide = lazy(() =>
-  import('./papers/side-by-side/side-by-side.tsx').then((part) => ({ default: part.SideBySide })),
-);
-const CycleAlone = lazy(() =>
-  import('./papers/cycle-alone/cycle-alone.tsx').then((part) => ({ default: part.CycleAlone })),
-);
-const Working = lazy(() => import('./papers/working/working.tsx').then((part) => ({ default: part.Working })));
-const Cautions = lazy(() => import('./papers/cautions/cautions.tsx').then((part) => ({ default: part.Cautions })));
-const Brief = lazy(() => import('./papers/brief/brief.tsx').then((part) => ({ default: part.Brief })));
 const StartMyOwn = lazy(() => import('./stations/start-my-own.tsx').then((part) => ({ default: part.StartMyOwn })));
 const Assumptions = lazy(() => import('./frame/assumptions.tsx').then((part) => ({ default: part.Assumptions })));
 const KeepingNotes = lazy(() => import('./keeping/keeping-notes.tsx').then((part) => ({ default: part.KeepingNotes })));
@@ -68,7 +45,7 @@ export function App({ engine, keeper, start }: AppProps): ReactNode {
   const [dialog, setDialog] = useState<'assumptions' | 'start' | undefined>(undefined);
   const document = state.designs.present;
   const serialised = useMemo(() => serialiseDesign(document), [document]);
-  const { working, stopped, cancel, again } = useAssessment(engine, document, state.view, dispatch);
+  const work = useAssessment(engine, document, state.view, dispatch);
   const { keeping, theirs, refused } = useKeeping(keeper, start, serialised);
   const openLink = useLinks(keeper, document, place, dispatch);
 
@@ -90,31 +67,12 @@ export function App({ engine, keeper, start }: AppProps): ReactNode {
     return { state, dispatch, engine, keeper, document, edit, open };
   }, [state, engine, keeper, document, open]);
 
-  /** False where the text cannot be used. */
-  const openText = (text: string, name: string): boolean => {
-    const outcome = parseDesign(text);
-    if (outcome.ok) {
-      dispatch({ type: 'opened', document: outcome.document });
-      return true;
-    }
-    const problems = outcome.problems.map((problem) => ({ path: problem.path, message: sayProblem(problem) }));
-    dispatch({ type: 'noticed', notice: { title: `${name} cannot be used. The open design is unchanged.`, problems } });
-    return false;
-  };
-  const openFile = async (file: File) => {
-    const read = await readFileText(file);
-    if (read.ok) return void openText(read.text, read.name);
-    const problems = [{ path: undefined, message: read.message }];
-    dispatch({
-      type: 'noticed',
-      notice: { title: 'The file was not opened. The open design is unchanged.', problems },
-    });
-  };
+  const { openText, openFile } = openingTo(dispatch);
   const isDroppable = useFileDrop((file) => void openFile(file));
   const saveDesign = () => saveText(serialised, fileNameFor(document.name));
   const { answer } = state;
   const stale = state.answered !== document;
-  const isRefused = state.refusal !== undefined && stale && !working;
+  const isRefused = state.refusal !== undefined && stale && !work.working;
 
   return (
     <LightProvider choice={state.light}>
@@ -194,24 +152,7 @@ export function App({ engine, keeper, start }: AppProps): ReactNode {
               />
             </>
           )}
-          <p className="working-note quiet" role="status">
-            {working && (
-              <>
-                Working…{' '}
-                <button type="button" className="linkish" onClick={cancel}>
-                  Stop
-                </button>
-              </>
-            )}
-            {stopped && (
-              <>
-                Stopped: there is no answer to the design as it stands.{' '}
-                <button type="button" className="linkish" onClick={again}>
-                  Compute it
-                </button>
-              </>
-            )}
-          </p>
+          <WorkingNote work={work} />
           <PageLinks current={page} open={open} />
           <main id="main" tabIndex={-1} className={isRefused && isOfTheDesign(place) ? 'refused' : undefined}>
             <OpenedPage place={place} answer={answer} view={state.view} refused={state.refusal !== undefined} />
@@ -244,92 +185,32 @@ export function App({ engine, keeper, start }: AppProps): ReactNode {
   );
 }
 
-const stationViews: Readonly<Record<StationName, ComponentType<StationProps>>> = {
-  'what-leaves': WhatLeaves,
-  'the-machine': TheMachine,
-  'where-it-settles': WhereItSettles,
-  'two-bills': TwoBills,
-};
-
-const paperViews: Readonly<Record<PaperName, ComponentType<PaperProps>>> = {
-  'side-by-side': SideBySide,
-  'cycle-alone': CycleAlone,
-  working: Working,
-  cautions: Cautions,
-  brief: Brief,
-};
-
 /** The textbook cycle, and its working, stand without the design: the verdict on it does not belong beside them. */
 function isOfTheDesign({ page, part = '' }: Place): boolean {
   return page !== 'cycle-alone' && !(page === 'working' && /^(cycle|secondCycle)(\.|$)/.test(part));
 }
 
-interface OpenedPageProps {
-  readonly place: Place;
-  readonly answer: AssessAnswer | undefined;
-  readonly view: UnitView;
-  readonly refused: boolean;
-}
-
-/** Before the first answer a station shows nothing; a design without one shows its inputs, so that they can be put right. */
-function OpenedPage({ place: { page, part }, answer, view, refused }: OpenedPageProps): ReactNode {
-  if (!isStation(page)) {
-    const Paper = paperViews[page];
-    return (
-      <Suspense>
-        <Paper answer={answer} view={view} part={part} />
-      </Suspense>
-    );
-  }
-  if (answer === undefined) return refused ? <StationWithoutAnswer station={page} /> : null;
-  const View = stationViews[page];
-  return (
-    <Suspense>
-      <View answer={answer} view={view} />
-    </Suspense>
-  );
-}
-
-interface PageLinksProps {
-  readonly current: PageName;
-  readonly open: (page: PageName) => void;
-}
-
-function PageLinks({ current, open }: PageLinksProps): ReactNode {
-  const link = (name: PageName) => (
-    <a
-      key={name}
-      href={addressOf({ page: name, part: undefined })}
-      aria-current={name === current ? 'page' : undefined}
-      onClick={(event) => {
-        event.preventDefault();
-        open(name);
-      }}
-    >
-      {pageTitles[name]}
-    </a>
-  );
-  return (
-    <nav className="pages" aria-label="Stations and papers">
-      <div className="stations">{stationNames.map(link)}</div>
-      <div className="papers">{paperNames.map(link)}</div>
-    </nav>
-  );
-}
-
-/** Undo and redo by keyboard, except where a field has its own. */
-function useUndoKeys(undo: () => void, redo: () => void): void {
-  useEffect(() => {
-    const press = (event: KeyboardEvent) => {
-      if (!(event.ctrlKey || event.metaKey) || event.altKey) return;
-      if (event.target instanceof HTMLInputElement && event.target.type === 'text') return;
-      const key = event.key.toLowerCase();
-      if (key === 'z' && !event.shiftKey) undo();
-      else if (key === 'y' || (key === 'z' && event.shiftKey)) redo();
-      else return;
-      event.preventDefault();
-    };
-    addEventListener('keydown', press);
-    return () => removeEventListener('keydown', press);
-  });
+/** Opening a text or a file as the design; one that cannot be used is told, and the open design stays. */
+function openingTo(dispatch: Dispatch<WorkbenchAction>) {
+  /** False where the text cannot be used. */
+  const openText = (text: string, name: string): boolean => {
+    const outcome = parseDesign(text);
+    if (outcome.ok) {
+      dispatch({ type: 'opened', document: outcome.document });
+      return true;
+    }
+    const problems = outcome.problems.map((problem) => ({ path: problem.path, message: sayProblem(problem) }));
+    dispatch({ type: 'noticed', notice: { title: `${name} cannot be used. The open design is unchanged.`, problems } });
+    return false;
+  };
+  const openFile = async (file: File) => {
+    const read = await readFileText(file);
+    if (read.ok) return void openText(read.text, read.name);
+    const problems = [{ path: undefined, message: read.message }];
+    dispatch({
+      type: 'noticed',
+      notice: { title: 'The file was not opened. The open design is unchanged.', problems },
+    });
+  };
+  return { openText, openFile };
 }
