@@ -1,5 +1,6 @@
-// How the brief looks, on screen and on paper: ink on white, made for A4 and Letter at margins of 14 mm. The foot with the
-// caution is the foot of a table, which browsers repeat on every page.
+// How the brief looks, on screen and on paper: the workbench's inks in the light, on white, made for A4 and Letter at
+// margins of 14 mm. Its file stands alone, so that the colours are written out; a test holds them to app/styles/tokens.css.
+// The foot with the caution is the foot of a table, which browsers repeat on every page.
 
 export const briefStyles = `
 @page { margin: 11mm 14mm 12mm; @bottom-right { content: counter(page) ' / ' counter(pages); font: 7.5pt Helvetica, Arial, sans-serif; color: #4a5a5a; } }
@@ -43,7 +44,7 @@ export const briefStyles = `
 .brief tbody th { width: 31%; }
 .brief tr, .brief .figure, .brief .finding { break-inside: avoid; }
 .brief .figure svg { display: block; width: 100%; height: auto; }
-.brief .finding { padding-left: 2.4mm; border-left: 2pt solid #b08a2e; }
+.brief .finding { padding-left: 2.4mm; border-left: 2pt solid #7a5000; }
 .brief .finding.stop { border-color: #7a2456; }
 .brief .severity { margin-right: 0.6mm; padding: 0 1mm; border: 0.75pt solid; font-size: 0.89em; }
 .brief .stop .severity { background: #7a2456; color: #fff; }

@@ -1,5 +1,5 @@
 // Inks and letters of a still picture. It stands outside the page, on white paper, so that both are fixed here: the inks
-// of the workbench in the light, and letters that every system has.
+// of the workbench in the light (app/styles/tokens.css; a test holds them together), and letters that every system has.
 
 import type { InkRole } from '../specification.ts';
 
@@ -9,6 +9,7 @@ export const paperInks: Readonly<Record<InkRole, string>> = {
   fromSource: '#0b6b73',
   electricity: '#4a3fa3',
   leaving: '#65624f',
+  /** Darker than on screen: here words stand in it, and need 4.5 to 1 against white. */
   neutral: '#5f6964',
   faint: '#b4bcb4',
   ink: '#1b2a2e',
