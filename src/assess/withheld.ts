@@ -36,7 +36,8 @@ function withheldAssumption(assumption: AssumptionLeft): AssumptionLeft {
   return isCharge(assumption.path) ? { ...assumption, value: withheldWord } : assumption;
 }
 
-function withheldFacts(finding: Finding): Finding {
+/** A finding without the figures of a charge that it rests on. */
+export function withheldFacts(finding: Finding): Finding {
   const facts: Record<string, Fact> = {};
   for (const [name, fact] of Object.entries(finding.facts)) if (!chargeFacts.includes(name)) facts[name] = fact;
   return { ...finding, facts };

@@ -12,6 +12,7 @@ import { type AssessOutcome, refusalOf } from '../assess.ts';
 import type { Doubt } from '../doubt.ts';
 import { StageRunner } from '../stage.ts';
 import { type StageResults, stages } from '../stages/index.ts';
+import { withheldFacts } from '../withheld.ts';
 import type {
   ComparisonColumn,
   ComparisonConditions,
@@ -88,11 +89,14 @@ interface ComparedFluid {
 }
 
 function comparedFluid(subject: Subject, fluid: string, own: OwnLoop | undefined): ComparedFluid {
-  const { madeFor } = subject.design.machine.compressor;
+  const { refrigerant, compressor } = subject.design.machine;
+  const { madeFor } = compressor;
   const { cycle, doubt: doubtOfFluid, run } = cycleOn(subject, fluid, own);
   const findings = findingsFor(subject, fluid);
-  const stops = findings.filter(({ severity }) => severity === 'stop');
-  const charge = chargeFigures(fluid, subject.charge, stops.length > 0);
+  const stops = findings.filter(({ severity }) => severity === 'stop').map(withheldFacts);
+  // A design on a fluid its compressor was not made for must not be built, whichever fluid its charge is of.
+  const isStop = stops.length > 0 || (subject.charge.fluid === fluid && refrigerant !== madeFor);
+  const charge = chargeFigures(fluid, subject.charge, isStop);
   const column: ComparisonColumn = {
     fluid,
     standing: fluid === madeFor ? 'forThisMachine' : 'notForThisMachine',
