@@ -360,7 +360,7 @@ export const assessmentSchema = z.strictObject({
 });
 
 const problem = z.strictObject({
-  path: text('dotted path in the design; empty for the file or design as a whole'),
+  path: text('dotted path in the design, or the option to blame; empty for the file or design as a whole'),
   code: text('stable name of what is wrong'),
   received: z.unknown().describe('what was read there, shortened'),
   expected: text('what is accepted'),

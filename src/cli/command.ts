@@ -22,9 +22,12 @@ export interface Command {
 /** An error of the engine whose sentence has been made; the exit code follows from the error behind it. */
 export class SaidError extends Error {
   override readonly cause: KettlefinError;
+  /** What was typed that is to blame; undefined where the error's own path says it. */
+  readonly path: string | undefined;
 
-  constructor(cause: KettlefinError, sentence: string) {
+  constructor(cause: KettlefinError, sentence: string, path?: string) {
     super(sentence);
     this.cause = cause;
+    this.path = path;
   }
 }

@@ -12,6 +12,7 @@ import { loadCommand } from './commands/load.ts';
 import { stateCommand } from './commands/state.ts';
 import { workingCommand } from './commands/working.ts';
 import { type ExitCode, exitCodes } from './exit-codes.ts';
+import { refusalJson, refused } from './refusal.ts';
 import { printable } from './report/printable.ts';
 import { paragraph } from './report/text-table.ts';
 import { errorSentence } from './say-error.ts';
@@ -49,7 +50,7 @@ export async function main(args: readonly string[], streams: Streams): Promise<E
   try {
     return await command.run(rest, streams);
   } catch (error) {
-    return report(error, command, streams);
+    return report(error, { command, asksForJson: asksForJson(rest) }, streams);
   }
 }
 
@@ -79,12 +80,24 @@ function unknownCommand(name: string): string {
   return printable(`There is no command "${name.slice(0, 60)}". Commands: ${names.join(', ')}.${hint}\n`);
 }
 
-function report(error: unknown, command: Command, { errors }: Streams): ExitCode {
+function asksForJson(args: readonly string[]): boolean {
+  const end = args.indexOf('--');
+  return args.slice(0, end < 0 ? undefined : end).includes('--json');
+}
+
+interface Asked {
+  readonly command: Command;
+  readonly asksForJson: boolean;
+}
+
+function report(error: unknown, { command, asksForJson }: Asked, { output, errors }: Streams): ExitCode {
   if (isReaderGone(error)) return exitCodes.answered;
   const cause = error instanceof SaidError ? error.cause : error;
   // A broken data file is the program's fault, not the person's.
   if (!(cause instanceof KettlefinError) || cause.code === 'brokenData') throw error;
   const sentence = error instanceof SaidError ? error.message : errorSentence(cause);
+  const path = error instanceof SaidError ? error.path : undefined;
+  if (asksForJson) output.write(refusalJson(refused(cause, sentence, path)));
   errors.write(`${printable(sentence)}\n`);
   if (!(cause instanceof InputError)) return exitCodes.noSolution;
   errors.write(`kettlefin ${command.name} --help shows how it is called.\n`);

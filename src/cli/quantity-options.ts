@@ -3,7 +3,7 @@
 
 import { messageInView } from '../assess/index.ts';
 import { pressureAtAltitude } from '../matter/air/index.ts';
-import { InputError, type KettlefinError } from '../numerics/index.ts';
+import { InputError, type KettlefinError, OutOfModelError } from '../numerics/index.ts';
 import { type QuantityName, readQuantity, sayQuantity, type UnitView } from '../quantities/index.ts';
 import { errorSentence, inputSentence } from './say-error.ts';
 
@@ -16,7 +16,15 @@ export interface QuantityOption {
 
 /** The air pressure at the altitude given, for gauge pressures; undefined where no altitude was given [Pa]. */
 export function airPressure(altitude: string | undefined): number | undefined {
-  return altitude === undefined ? undefined : pressureAtAltitude(oneValue('altitude', altitude, 'altitude', undefined));
+  if (altitude === undefined) return undefined;
+  const height = oneValue('altitude', altitude, 'altitude', undefined);
+  try {
+    return pressureAtAltitude(height);
+  } catch (error) {
+    if (!(error instanceof OutOfModelError)) throw error;
+    const { low, high } = error;
+    throw new InputError('--altitude', `"${altitude}"`, `an altitude from ${low} to ${high} m`, 'outOfModel');
+  }
 }
 
 /** The request's numbers in base SI, by the engine's keys; options that were not given are left out. */
@@ -74,7 +82,17 @@ function inputSaid(error: InputError, options: readonly QuantityOption[], view: 
   const quantity = options.find(({ key }) => key === path.replace(/^given\./, ''))?.quantity;
   const number = received === '' ? Number.NaN : Number(received);
   const said = quantity === undefined || !Number.isFinite(number) ? received : sayQuantity(number, quantity, view, 4);
-  return inputSentence(path, said, nameKeys(expected, options), code);
+  return inputSentence(path === 'refrigerant' ? '--refrigerant' : path, said, nameKeys(expected, options), code);
+}
+
+/** The option that holds what the engine refused; its own path where no option does, undefined where it has none. */
+export function optionAt(error: KettlefinError, options: readonly QuantityOption[]): string | undefined {
+  if (!(error instanceof InputError)) return undefined;
+  const { path } = error;
+  const key = path.replace(/^given\./, '');
+  if (key === 'refrigerant') return '--refrigerant';
+  const option = options.find((each) => each.key === key)?.option;
+  return option === undefined ? path : `--${option}`;
 }
 
 /** Keys at the head of a sentence and compound keys anywhere: "given.temperature" -> "--temperature". */

@@ -4,7 +4,7 @@
 import { type AssessOutcome, type EngineError, messageInView } from '../assess/index.ts';
 import { caution } from '../cautions/index.ts';
 import { sayProblem } from '../design/index.ts';
-import { InputError } from '../numerics/index.ts';
+import { InputError, type KettlefinError } from '../numerics/index.ts';
 import type { UnitView } from '../quantities/index.ts';
 import type { Streams } from './command.ts';
 import { type ExitCode, exitCodes } from './exit-codes.ts';
@@ -32,10 +32,8 @@ export async function withDesignText(
     text = await readDesignText(asked.file, streams.input);
   } catch (error) {
     if (!(error instanceof InputError)) throw error;
-    const { code } = error;
-    const { received, expected } = error.facts();
     const message = errorSentence(error);
-    writeJson(asked, streams, { kind: 'unusable', problems: [{ path: '', code, received, expected, message }] });
+    writeJson(asked, streams, refused(error, message, ''));
     streams.errors.write(printable(`${message}\n`));
     return exitCodes.unusableInput;
   }
@@ -61,5 +59,17 @@ function noSolution({ message, code }: EngineError, view: UnitView): string {
 }
 
 function writeJson({ json }: Asked, { output }: Streams, error: object): void {
-  if (json) output.write(`${JSON.stringify({ caution, error }, null, 2)}\n`);
+  if (json) output.write(refusalJson(error));
+}
+
+/** A typed error as programs get it, with its sentence; `path` is what to blame where it is not the error's own. */
+export function refused(error: KettlefinError, message: string, path?: string): object {
+  const { code } = error;
+  if (!(error instanceof InputError)) return { kind: 'noSolution', code, message, facts: error.facts() };
+  const { received, expected } = error.facts();
+  return { kind: 'unusable', problems: [{ path: path ?? error.path, code, received, expected, message }] };
+}
+
+export function refusalJson(error: object): string {
+  return `${JSON.stringify({ caution, error }, null, 2)}\n`;
 }

@@ -15,7 +15,7 @@ export {
 } from './cycle-flow.ts';
 export { cyclePath, type DiagramState, type PathPoint, type Process } from './cycle-path.ts';
 export type { TextbookCycleRequest } from './cycle-request.ts';
-export { usualDeadState } from './cycle-request.ts';
+export { checkTextbookCycleRequest, usualDeadState } from './cycle-request.ts';
 export type {
   CyclePerSecond,
   CyclePoint,

@@ -94,6 +94,20 @@ describe('for people', () => {
     expect(output).not.toMatch(/\b(90|110|130)[ -].{0,6}g\b/);
     expect(unwrapped(output)).toContain('withheld');
   });
+
+  test('nor exported: not beside the finding that stops it, nor as that of the appliance', async () => {
+    const design = JSON.parse(propane);
+    design.machine.charge = '137.83 to 151.67 g';
+    const given = await answer(['-', '--fluids', 'R134a,R290', '--json'], JSON.stringify(design));
+    expect(given.output).toContain('leakFlammableInEnclosure');
+    expect(given.output).not.toMatch(/0\.137|0\.151|0\.144|chargeLow|chargeHigh/);
+    const assumed = JSON.parse(reef);
+    assumed.machine.refrigerant = 'R290';
+    delete assumed.machine.charge;
+    const { output } = await answer(['-', '--fluids', 'R134a,R290', '--json'], JSON.stringify(assumed));
+    const { columns } = JSON.parse(output) as RefrigerantComparison;
+    expect(columns.map(({ charge }) => charge.kind)).toEqual(['withheld', 'withheld']);
+  });
 });
 
 describe('for programs', () => {
@@ -175,6 +189,21 @@ describe('refusals', () => {
     [['--fluids', 'R134a,R600a', ...levels], /--superheat is missing.*textbook/],
     [['--fluids', 'R134a,R600a', '--basis', 'same-heat', ...textbook], /a design FILE beside it/],
     [['--fluids', 'R134a,R600a', '--evaporating', '5', ...textbook.slice(2)], /--evaporating: "5"/],
+    [
+      ['-', '--fluids', 'R134a,R600a', '--basis', 'constructor'],
+      /--basis: constructor is not accepted\. Expected same-dome/,
+    ],
+    [['-', '--fluids', 'R134a,\u001b[31mR600a'], /--fluids: \uFFFD\[31mR600a/],
+    [
+      ['-', '--fluids', 'R134a,R600a', '--evaporating', '50 °C', '--condensing', '40 °C'],
+      /--condensing: "40 °C" is not accepted\. Expected above --evaporating, "50 °C": there is nothing to pump/,
+    ],
+    [['--fluids', 'R134a,R600a', ...textbook.slice(0, -1), '60'], /--efficiency: 6000 % is not accepted/],
+    [['--fluids', 'R134a,R600a', ...textbook.slice(0, -1), '0'], /--efficiency: 0 % is not accepted/],
+    [
+      ['--fluids', 'R134a,R600a', '--superheat', '-5 K', ...textbook.slice(0, 4), ...textbook.slice(6)],
+      /--superheat: −5 K/,
+    ],
   ] as const)('%j', async (args, sentence) => {
     const { code, output, errors } = await answer(args, reef);
     expect(code).toBe(2);

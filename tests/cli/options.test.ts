@@ -2,6 +2,7 @@
 // wrong, told in one sentence with the names that were typed.
 
 import { describe, expect, test } from 'vitest';
+import { refusalSchema } from '../../src/assess/assessment-schema.ts';
 import { caution } from '../../src/cautions/index.ts';
 import { main } from '../../src/cli/main.ts';
 import { textbookCycle } from '../../src/loop/index.ts';
@@ -161,10 +162,10 @@ describe('state', () => {
 describe('any command', () => {
   test.each([
     [['cycle', 'R134a'], /"R134a" is more than this command takes/],
-    [['cycle', '--batch', '--json'], /--batch does not go with what else is given/],
+    [['cycle', '--batch', '--csv'], /--batch does not go with what else is given/],
     [['cycle', '--units', 'us', '--units', 'us'], /--units is given twice/],
     [['cycle', '--refrigerant'], /--refrigerant has no value/],
-    [['cycle', '--refrigerant', '--json'], /--refrigerant has no value/],
+    [['cycle', '--refrigerant', '--csv'], /--refrigerant has no value/],
     [['cycle', '--json=1'], /--json: 1 is not accepted/],
     [['state', '-j'], /There is no option -j/],
     [['check'], /FILE is missing/],
@@ -177,6 +178,50 @@ describe('any command', () => {
     const { code, output, errors } = await answer(...args);
     expect({ code, output }).toEqual({ code: 2, output: '' });
     expect(errors).toMatch(words);
+  });
+
+  test.each([
+    [['cycle', '--batch', '--json'], '--batch', 'bothGiven'],
+    [['cycle', '--refrigerant', '--json'], '--refrigerant', 'valueMissing'],
+    [['cycle', '--refrigerant', 'R134a', '--efficiency', '2', '--json'], '--efficiency', 'badInput'],
+    [
+      ['state', '--refrigerant', 'R999', '--temperature', '20 °C', '--quality', '1', '--json'],
+      '--refrigerant',
+      /unknown/,
+    ],
+    [['state', '--refrigerant', 'R134a', '--pressure', '1 bar', '--quality', '2', '--json'], '--quality', 'badInput'],
+    [['check', '--json'], 'FILE', 'missing'],
+    [['check', '--json', '--unit', 'us'], '--unit', 'unknownOption'],
+    [['compare', '--json', '--fluids', '\u001b[31mR1,R134a'], '--evaporating', 'missing'],
+    [['brief', 'a.json', '--json', '--force'], '--force', 'bothGiven'],
+  ])('%j tells programs too what cannot be used', async (args, path, code) => {
+    const refused = await answer(...args);
+    expect(refused.code).toBe(2);
+    const answered = refusalSchema.parse(JSON.parse(refused.output));
+    if (answered.error.kind !== 'unusable') throw new Error(answered.error.kind);
+    expect(answered.caution).toBe(caution);
+    expect(answered.error.problems).toEqual([
+      expect.objectContaining({ path, code: typeof code === 'string' ? code : expect.stringMatching(code) }),
+    ]);
+    expect(refused.errors).toContain(plain(answered.error.problems[0]!.message));
+  });
+
+  test.each([
+    ['state', '--refrigerant', 'R134a', '--temperature', '110 °C', '--quality', '1', '--json'],
+    ['cycle', ...Object.entries(cycleOptions).flatMap(([name, text]) => [`--${name}`, text]), '--json'],
+  ])('%s without a solution tells programs so', async (...args) => {
+    const refused = await answer(...args.map((arg) => (arg === '45 °C' ? '120 °C' : arg)));
+    expect(refused.code).toBe(3);
+    const { error } = refusalSchema.parse(JSON.parse(refused.output));
+    expect(error.kind).toBe('noSolution');
+  });
+
+  test('an altitude outside the standard atmosphere is unusable input', async () => {
+    const high = await cycle({ altitude: '1e308 m' });
+    expect(high.code).toBe(2);
+    expect(high.errors).toMatch(
+      /^--altitude: "1e308 m" is not accepted\. Expected an altitude from -5000 to 11000 m\./,
+    );
   });
 
   test('without a command, the list of commands stands on the error stream', async () => {

@@ -4,6 +4,7 @@
 
 import { caution } from '../../cautions/index.ts';
 import {
+  checkTextbookCycleRequest,
   gaugePressureOf,
   relativeVolumeDrawn,
   type TextbookCycle,
@@ -82,14 +83,17 @@ const values: readonly TextbookValue[] = [
  * @param fluids   two to five names, each once
  * @param request  what all of them share
  * @returns        the comparison; a fluid without a cycle says why in its own column
- * @throws InputError for fluids that cannot be compared, see comparedFluids
+ * @throws InputError for fluids that cannot be compared, see comparedFluids, and for numbers that no fluid could have, see
+ *         checkTextbookCycleRequest
  */
 export function compareTextbookCycles(
   fluids: readonly string[],
   request: TextbookComparisonRequest,
 ): RefrigerantComparison {
   const { atmosphericPressure, evaporating, condensing, superheat, subcooling, isentropicEfficiency } = request;
-  const attempts = comparedFluids(fluids).map((fluid) => ({ fluid, attempt: cycleOf(fluid, request) }));
+  const names = comparedFluids(fluids);
+  checkTextbookCycleRequest(askedOf(names[0]!, request));
+  const attempts = names.map((fluid) => ({ fluid, attempt: cycleOf(fluid, request) }));
   const first = attempts.flatMap(({ attempt }) => (attempt.ok ? [attempt.cycle] : []))[0];
   const context = { atmosphericPressure, firstCapacity: first?.volumetricHeatingCapacity ?? Number.NaN };
   return {
@@ -121,9 +125,13 @@ type Attempt =
   | { readonly ok: true; readonly asked: TextbookCycleRequest; readonly cycle: TextbookCycle }
   | { readonly ok: false; readonly error: ReturnType<typeof refusalOf>['error'] };
 
-function cycleOf(fluid: string, request: TextbookComparisonRequest): Attempt {
+function askedOf(fluid: string, request: TextbookComparisonRequest): TextbookCycleRequest {
   const { evaporating, condensing, superheat, subcooling, isentropicEfficiency } = request;
-  const asked = { refrigerant: fluid, evaporating, condensing, superheat, subcooling, isentropicEfficiency };
+  return { refrigerant: fluid, evaporating, condensing, superheat, subcooling, isentropicEfficiency };
+}
+
+function cycleOf(fluid: string, request: TextbookComparisonRequest): Attempt {
+  const asked = askedOf(fluid, request);
   try {
     return { ok: true, asked, cycle: textbookCycle(asked) };
   } catch (error) {

@@ -42,6 +42,14 @@ Exit codes: 0 answered, whatever the verdict; 2 unusable input; 3 no solution.`,
     if (flags.force && file === undefined) {
       throw new InputError('--force', 'this option', '--output FILE beside it', 'bothGiven');
     }
+    if (contact.length > longestContact) {
+      throw new InputError(
+        '--contact',
+        `${contact.length} characters`,
+        `at most ${longestContact} characters`,
+        'tooLong',
+      );
+    }
     return withDesignText(asked, streams, async (text) => {
       const parsed = parseDesign(text);
       if (!parsed.ok) return refuse(asked, { ...parsed, kind: 'unusable' }, streams);

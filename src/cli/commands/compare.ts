@@ -11,13 +11,12 @@ import {
   type RefrigerantComparison,
   type TextbookComparisonRequest,
 } from '../../assess/index.ts';
-import { caution } from '../../cautions/index.ts';
 import { InputError } from '../../numerics/index.ts';
 import { nearestWord, type UnitView } from '../../quantities/index.ts';
 import { oneFile, readArguments, unitView } from '../arguments.ts';
 import { type Command, SaidError, type Streams } from '../command.ts';
 import { type ExitCode, exitCodes } from '../exit-codes.ts';
-import { airPressure, type QuantityOption, quantitiesGiven } from '../quantity-options.ts';
+import { airPressure, optionAt, type QuantityOption, quantitiesGiven, sayInOptionWords } from '../quantity-options.ts';
 import { refuse, withDesignText } from '../refusal.ts';
 import { compareReport } from '../report/compare-report.ts';
 import { inputSentence } from '../say-error.ts';
@@ -86,17 +85,14 @@ Exit codes: 0 answered, also where some of the fluids have no loop; 2 unusable i
   async run(args, streams) {
     const { texts, flags, positionals } = readArguments(args, options);
     const view = unitView(texts.units);
-    const asked = { texts, json: flags.json, view };
+    const asked = { json: flags.json, view };
     if (positionals.length === 0) {
-      const comparison = saying(asked, streams, () =>
-        compareTextbookCycles(fluidsGiven(texts), textbookRequest(texts)),
-      );
-      return comparison === undefined ? exitCodes.unusableInput : told(comparison, asked, streams);
+      const comparison = saying(view, () => compareTextbookCycles(fluidsGiven(texts), textbookRequest(texts)));
+      return told(comparison, asked, streams);
     }
     const file = oneFile(positionals);
     return withDesignText({ file, json: flags.json, view }, streams, (text) => {
-      const outcome = saying(asked, streams, () => inMachine(text, texts));
-      if (outcome === undefined) return exitCodes.unusableInput;
+      const outcome = saying(view, () => inMachine(text, texts));
       if (!outcome.ok) return refuse({ file, json: flags.json, view }, outcome, streams);
       return told(outcome.comparison, asked, streams);
     });
@@ -104,7 +100,6 @@ Exit codes: 0 answered, also where some of the fluids have no loop; 2 unusable i
 };
 
 interface Asked {
-  readonly texts: Texts;
   readonly json: boolean;
   readonly view: UnitView;
 }
@@ -136,7 +131,7 @@ function fluidsGiven({ fluids }: Texts): readonly string[] {
 
 function basisGiven(word: string | undefined): MachineBasis {
   if (word === undefined) return comparisonBases[0];
-  const basis = basisWords[word];
+  const basis = Object.hasOwn(basisWords, word) ? basisWords[word] : undefined;
   if (basis !== undefined) return basis;
   const known = Object.keys(basisWords);
   const nearest = nearestWord(word, known);
@@ -147,9 +142,19 @@ function basisGiven(word: string | undefined): MachineBasis {
 function levelsGiven(texts: Texts): ComparedLevels | undefined {
   const { evaporating, condensing } = quantitiesGiven(levelOptions, texts, undefined);
   if (evaporating === undefined && condensing === undefined) return undefined;
-  if (evaporating !== undefined && condensing !== undefined) return { evaporating, condensing };
+  if (evaporating !== undefined && condensing !== undefined) {
+    requireLift(texts, evaporating, condensing);
+    return { evaporating, condensing };
+  }
   const missing = evaporating === undefined ? '--evaporating' : '--condensing';
   throw new InputError(missing, 'nothing', 'both temperatures, or neither', 'missing');
+}
+
+/** Without a lift no fluid has a loop, so that it is the input that cannot be used. */
+function requireLift(texts: Texts, evaporating: number, condensing: number): void {
+  if (condensing > evaporating) return;
+  const expected = `above --evaporating, "${texts.evaporating}": there is nothing to pump otherwise`;
+  throw new InputError('--condensing', `"${texts.condensing}"`, expected, 'condensingBelowEvaporating');
 }
 
 function textbookRequest(texts: Texts): TextbookComparisonRequest {
@@ -164,6 +169,7 @@ function textbookRequest(texts: Texts): TextbookComparisonRequest {
     throw new InputError(`--${missing.option}`, 'nothing', expected, 'missing');
   }
   const given = quantitiesGiven(needed, texts, undefined);
+  requireLift(texts, given.evaporating!, given.condensing!);
   return {
     evaporating: given.evaporating!,
     condensing: given.condensing!,
@@ -174,28 +180,17 @@ function textbookRequest(texts: Texts): TextbookComparisonRequest {
   };
 }
 
-/**
- * Runs, and tells an input that cannot be used in words of the options; with --json also on the output, as other commands
- * do. Undefined where it was told.
- */
-function saying<Result>({ json }: Asked, { output, errors }: Streams, run: () => Result): Result | undefined {
+/** Runs, and tells an input that cannot be used in words of the options. @throws SaidError */
+function saying<Result>(view: UnitView, run: () => Result): Result {
   try {
     return run();
   } catch (error) {
     if (!(error instanceof InputError)) throw error;
+    if (error.path !== 'refrigerant' && error.path !== 'fluids') {
+      const quantities = [...levelOptions, ...cycleOptions];
+      throw new SaidError(error, sayInOptionWords(error, quantities, view), optionAt(error, quantities));
+    }
     const { received, expected } = error.facts();
-    const path = optionOf(error.path);
-    const message = inputSentence(path, received, expected, error.code);
-    if (!json) throw new SaidError(error, message);
-    const problems = [{ path, code: error.code, received, expected, message }];
-    output.write(`${JSON.stringify({ caution, error: { kind: 'unusable', problems } }, null, 2)}\n`);
-    errors.write(`${message}\n`);
-    return undefined;
+    throw new SaidError(error, inputSentence('--fluids', received, expected, error.code), '--fluids');
   }
-}
-
-/** The engine's name of an input as the option it came from. */
-function optionOf(path: string): string {
-  if (path === 'refrigerant' || path === 'fluids') return '--fluids';
-  return path.startsWith('--') ? path : `--${path}`;
 }

@@ -7,7 +7,7 @@ import { noPositionals, readArguments, refrigerantGiven, requireBatchAlone, unit
 import { answerLines } from '../batch.ts';
 import { type Command, SaidError } from '../command.ts';
 import { exitCodes } from '../exit-codes.ts';
-import { airPressure, type QuantityOption, quantitiesGiven, sayInOptionWords } from '../quantity-options.ts';
+import { airPressure, optionAt, type QuantityOption, quantitiesGiven, sayInOptionWords } from '../quantity-options.ts';
 import { paragraph } from '../report/text-table.ts';
 import { answerStateLine, sayState } from '../state.ts';
 
@@ -86,6 +86,6 @@ function answered(named: string, given: StateInput, view: ReturnType<typeof unit
     return { name: fluid.name, state: stateAt(fluid, given) };
   } catch (error) {
     if (!(error instanceof KettlefinError)) throw error;
-    throw new SaidError(error, sayInOptionWords(error, quantityOptions, view));
+    throw new SaidError(error, sayInOptionWords(error, quantityOptions, view), optionAt(error, quantityOptions));
   }
 }

@@ -8,7 +8,7 @@ import type { UnitView } from '../../quantities/index.ts';
 import { refrigerantGiven } from '../arguments.ts';
 import { SaidError } from '../command.ts';
 import { fileTitle, readDesignText } from '../input.ts';
-import { airPressure, type QuantityOption, quantitiesGiven, sayInOptionWords } from '../quantity-options.ts';
+import { airPressure, optionAt, type QuantityOption, quantitiesGiven, sayInOptionWords } from '../quantity-options.ts';
 import { parsedRequest } from '../request-line.ts';
 import { errorSentence } from '../say-error.ts';
 import { referenceStateGiven } from './reference-state.ts';
@@ -83,7 +83,8 @@ export function cycleFromOptions(texts: RequestTexts, view: UnitView): AskedCycl
     return { request, cycle: textbookCycle(request) };
   } catch (error) {
     if (!(error instanceof KettlefinError)) throw error;
-    throw new SaidError(error, sayInOptionWords(error, quantityOptions, view, pointWords));
+    const sentence = sayInOptionWords(error, quantityOptions, view, pointWords);
+    throw new SaidError(error, sentence, optionAt(error, quantityOptions));
   }
 }
 
