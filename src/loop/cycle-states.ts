@@ -234,6 +234,13 @@ function compressorOutlet(
   if (compression.key === 'isentropicEfficiency') {
     const efficiency = compression.value;
     const enthalpy = outletEnthalpyFromEfficiency(inlet.enthalpy, isentropic.enthalpy, efficiency);
+    if (!Number.isFinite(enthalpy)) {
+      throw new InputError(
+        compression.key,
+        efficiency,
+        'an efficiency that leaves the work on the gas a finite number',
+      );
+    }
     const outlet =
       efficiency === 1 ? isentropic : naming('compressorOutlet', () => stateAt(fluid, { pressure, enthalpy }));
     return { outlet, efficiency };

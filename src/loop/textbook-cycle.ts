@@ -161,7 +161,7 @@ function namedPoints(fluid: Refrigerant, reference: ReferenceStateName, states: 
 
 /** 0 on the line and where the gas is wet. */
 function superheatOf(gas: State, dew: State): number {
-  return gas === dew || isWet(gas) ? 0 : gas.temperature - dew.temperature;
+  return gas === dew || gas.quality !== null ? 0 : gas.temperature - dew.temperature;
 }
 
 function wetWarnings({ inlet, isentropic, outlet }: CycleStates): CycleWarning[] {
