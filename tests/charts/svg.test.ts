@@ -98,6 +98,8 @@ test('what people wrote is shown, not obeyed', () => {
   expect(svg).not.toContain('<script');
   expect(readSvg(svg).words.map(({ text }) => text)).toContain('<script>alert("1")</script> & \u0020 \'x\'');
   expect(escapeMarkup('\ud800a')).toBe(' a');
+  // Overrides of the direction of writing would turn what follows them.
+  expect(escapeMarkup('a\u202eb\u2066c')).toBe('a b c');
 });
 
 test('an axis without a range takes that of its numbers, round, and zero where bars stand on it', () => {

@@ -1,7 +1,10 @@
 // Words in a still picture: escaped, and measured without a browser. The widths are those of a wide common letter, so that
 // words that keep clear by this measure keep clear in any other.
 
-/** Text as it may stand between tags and in quoted attributes, in SVG and in HTML. Control characters become blanks. */
+/**
+ * Text as it may stand between tags and in quoted attributes, in SVG and in HTML. Control characters and those
+ * that change the direction of writing become blanks: neither may reach beyond the text they stand in.
+ */
 export function escapeMarkup(text: string): string {
   return [...text]
     .map((letter) => (isForbidden(letter.codePointAt(0) ?? 0) ? ' ' : (entities[letter] ?? letter)))
@@ -16,10 +19,17 @@ const entities: Readonly<Record<string, string>> = {
   "'": '&#39;',
 };
 
-/** Code points that XML does not let stand in a document, in whatever form. */
+/** Code points that XML does not let stand in a document, in whatever form, and overrides of the direction of writing. */
 function isForbidden(code: number): boolean {
   const isControl = code < 0x20 && code !== 0x09 && code !== 0x0a && code !== 0x0d;
-  return isControl || (code >= 0x7f && code < 0xa0) || (code >= 0xd800 && code < 0xe000) || (code & 0xfffe) === 0xfffe;
+  const turns = (code >= 0x202a && code <= 0x202e) || (code >= 0x2066 && code <= 0x2069);
+  return (
+    isControl ||
+    turns ||
+    (code >= 0x7f && code < 0xa0) ||
+    (code >= 0xd800 && code < 0xe000) ||
+    (code & 0xfffe) === 0xfffe
+  );
 }
 
 const narrow = new Set("iIjl.,:;'’!|()[]·-ft ");
