@@ -12,9 +12,10 @@ const idealVolumetricEfficiency = 1;
 /**
  * Mass flow from a heat or a power and the same per kilogram, ṁ.
  *     ṁ = P / q
- * @param power    P [W]: heat taken, heat delivered or power of the shaft into the gas
- * @param perMass  q [J/kg]: the same per kilogram, above 0
+ * @param power    P [W]: heat taken, heat delivered or power of the shaft into the gas, > 0
+ * @param perMass  q [J/kg]: the same per kilogram, > 0
  * @returns        ṁ [kg/s]
+ * @throws InputError outside these ranges
  * Source: steady-flow energy equation.
  * Worked value: 7180, 143 600 → 0.05 kg/s.
  */
@@ -27,10 +28,11 @@ export function massFlowFromPower(power: number, perMass: number): number {
 /**
  * Mass flow that a displacement draws in, ṁ.
  *     ṁ = V η_v ρ1
- * @param sweptVolumeRate       V [m³/s]: volume swept per turn times turns per second
+ * @param sweptVolumeRate       V [m³/s]: volume swept per turn times turns per second, > 0
  * @param volumetricEfficiency  η_v [-]: volume drawn in, at the state of the inlet, by volume swept; above 0, at most 1
- * @param inletDensity          ρ1 [kg/m³]
+ * @param inletDensity          ρ1 [kg/m³], > 0
  * @returns                     ṁ [kg/s]
+ * @throws InputError outside these ranges
  * Source: definition of volumetric efficiency.
  * Worked value: 0.005, 0.8, 7 → 0.028 kg/s.
  */
@@ -49,9 +51,10 @@ export function massFlowFromDisplacement(
 /**
  * Heat, work or exergy per second from that per kilogram, P.
  *     P = ṁ q
- * @param massFlow  ṁ [kg/s]
- * @param perMass   q [J/kg]
+ * @param massFlow  ṁ [kg/s], > 0
+ * @param perMass   q [J/kg], finite; negative where it goes the other way
  * @returns         P [W]
+ * @throws InputError outside these ranges
  * Source: steady-flow energy equation.
  * Worked value: 0.05, 36 230 → 1811.5 W.
  */
@@ -64,9 +67,10 @@ export function ratePerSecond(massFlow: number, perMass: number): number {
 /**
  * Volume of gas that enters the compressor per second, V1.
  *     V1 = ṁ / ρ1
- * @param massFlow      ṁ [kg/s]
- * @param inletDensity  ρ1 [kg/m³]
+ * @param massFlow      ṁ [kg/s], > 0
+ * @param inletDensity  ρ1 [kg/m³], > 0
  * @returns             V1 [m³/s]
+ * @throws InputError outside these ranges
  * Source: definition of density.
  * Worked value: 0.05, 7 → 0.00714286 m³/s.
  */

@@ -9,12 +9,16 @@ export function takenOver(value: number): number {
   return value;
 }
 
-/** ΔT_sh = T − T_dew [K], of gas at T [K] above the dew temperature T_dew [K] at its pressure. Source: definition. */
+/** ΔT_sh = T − T_dew [K], of gas at T [K] above the dew temperature T_dew [K] at its pressure, both finite. Source: definition. */
 export function superheatAbove(dew: number, temperature: number): number {
+  requireFinite('dew', dew);
+  requireFinite('temperature', temperature);
   return temperature - dew;
 }
 
-/** ΔT_sc = T_b − T [K], of liquid at T [K] below the bubble temperature T_b [K] at its pressure. Source: definition. */
+/** ΔT_sc = T_b − T [K], of liquid at T [K] below the bubble temperature T_b [K] at its pressure, both finite. Source: definition. */
 export function subcoolingBelow(bubble: number, temperature: number): number {
+  requireFinite('bubble', bubble);
+  requireFinite('temperature', temperature);
   return bubble - temperature;
 }

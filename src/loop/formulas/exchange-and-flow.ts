@@ -264,7 +264,7 @@ const flowFormulas: readonly Formula[] = [
     expression: 'm / rho_1',
     symbols: { m: flow, rho_1: inletDensity },
     source: 'definition of density',
-    validity: 'any',
+    validity: 'flow and density above 0',
     file: flowFile,
     compute: ({ m, rho_1 }) => inletVolumeFlow(m!, rho_1!),
     examples: [

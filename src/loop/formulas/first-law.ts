@@ -131,7 +131,7 @@ const firstLawPerMass: readonly Formula[] = [
       rho_1: { meaning: 'density at the compressor inlet', unit: 'kg/m³', quantity: 'density' },
     },
     source: 'definition',
-    validity: 'any',
+    validity: 'density above 0; volume drawn in, not volume swept',
     file: energyFile,
     compute: ({ q_H, rho_1 }) => volumetricHeatingCapacity(q_H!, rho_1!),
     examples: [

@@ -1,14 +1,35 @@
 // How far a running point is from a limit of the machine.
 
+import { requireFinite } from '../../numerics/index.ts';
 import type { Formula, FormulaSymbol } from '../../quantities/index.ts';
 
-/** Distance left below a limit, in its own unit: bound − value; negative once passed. Source: definition. */
+/**
+ * Distance left below a highest value, such as the highest discharge temperature.
+ *     Δy = y_limit − y
+ * @param value  y, a temperature [K] or a pressure ratio [-]; finite
+ * @param bound  y_limit, in the same unit; finite
+ * @returns      Δy, in that unit; negative once the limit is passed
+ * @throws InputError unless both are finite
+ * Source: definition. Worked value: 311.4, 328.15 → 16.75 K.
+ */
 export function distanceBelow(value: number, bound: number): number {
+  requireFinite('value', value);
+  requireFinite('bound', bound);
   return bound - value;
 }
 
-/** Distance left above a limit, in its own unit: value − bound; negative once passed. Source: definition. */
+/**
+ * Distance left above a lowest value, such as the lowest evaporating temperature.
+ *     Δy = y − y_limit
+ * @param value  y, a temperature [K]; finite
+ * @param bound  y_limit [K]; finite
+ * @returns      Δy [K]; negative once the limit is passed
+ * @throws InputError unless both are finite
+ * Source: definition. Worked value: 263.4, 243.15 → 20.25 K.
+ */
 export function distanceAbove(value: number, bound: number): number {
+  requireFinite('value', value);
+  requireFinite('bound', bound);
   return value - bound;
 }
 
@@ -26,7 +47,7 @@ export const limitFormulas: readonly Formula[] = [
     expression: 'y_limit - y',
     symbols: { y: { meaning: 'temperature', ...level }, y_limit: { meaning: 'highest temperature', ...level } },
     source: 'definition; the limit from what the machine was made for',
-    validity: 'any',
+    validity: 'any two temperatures',
     file,
     compute: (v) => distanceBelow(v.y!, v.y_limit!),
     examples: [
@@ -41,7 +62,7 @@ export const limitFormulas: readonly Formula[] = [
     expression: 'y - y_limit',
     symbols: { y: { meaning: 'temperature', ...level }, y_limit: { meaning: 'lowest temperature', ...level } },
     source: 'definition; the limit from what the machine was made for',
-    validity: 'any',
+    validity: 'any two temperatures',
     file,
     compute: (v) => distanceAbove(v.y!, v.y_limit!),
     examples: [
@@ -56,7 +77,7 @@ export const limitFormulas: readonly Formula[] = [
     expression: 'y_limit - y',
     symbols: { y: { meaning: 'pressure ratio', ...ratio }, y_limit: { meaning: 'highest pressure ratio', ...ratio } },
     source: 'definition; the limit from what the machine was made for',
-    validity: 'any',
+    validity: 'any two ratios',
     file,
     compute: (v) => distanceBelow(v.y!, v.y_limit!),
     examples: [
