@@ -32,6 +32,7 @@ import {
   volumetricHeatingCapacity,
 } from './energy.ts';
 import { type ExergyDestruction, exergyAccount, secondLawEfficiency } from './exergy.ts';
+import { subcoolingBelow, superheatAbove } from './states.ts';
 
 /**
  * Computes the textbook cycle.
@@ -79,7 +80,8 @@ function withResults(
     evaporating: { temperature: evaporating.vapour.temperature, pressure: evaporating.pressure },
     condensing: { temperature: condensing.vapour.temperature, pressure: condensing.pressure },
     superheat: superheatOf(exchange?.evaporatorOutlet ?? inlet, dew),
-    subcooling: liquid === levels.liquid.liquid ? 0 : levels.liquid.liquid.temperature - liquid.temperature,
+    subcooling:
+      liquid === levels.liquid.liquid ? 0 : subcoolingBelow(levels.liquid.liquid.temperature, liquid.temperature),
     isentropicEfficiency: efficiency,
     compressionGiven: asked.compression.key,
     pressureRatio: pressureRatio(condensing.pressure, suction.pressure),
@@ -161,7 +163,7 @@ function namedPoints(fluid: Refrigerant, reference: ReferenceStateName, states: 
 
 /** 0 on the line and where the gas is wet. */
 function superheatOf(gas: State, dew: State): number {
-  return gas === dew || gas.quality !== null ? 0 : gas.temperature - dew.temperature;
+  return gas === dew || gas.quality !== null ? 0 : superheatAbove(dew.temperature, gas.temperature);
 }
 
 function wetWarnings({ inlet, isentropic, outlet }: CycleStates): CycleWarning[] {
