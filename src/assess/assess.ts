@@ -16,23 +16,23 @@ import {
   scenarioAccounts,
   sizingAnswer,
   tankAnswer,
-} from './answers.ts';
+} from './answers/answers.ts';
+import { chargeComparisonAnswers, spaceAnswers } from './answers/leak.ts';
+import { limitMargins } from './answers/limits.ts';
+import { quantitiesOf, resultValues } from './answers/values.ts';
 import type { Assessment } from './assessment.ts';
 import { assumptionsLeft } from './assumptions.ts';
 import { cautionFacts, machineLimits } from './caution-facts.ts';
-import type { Doubt } from './doubt.ts';
-import { marginInfluences } from './influences/margin.ts';
-import { measureNext } from './influences/measure-next.ts';
+import type { Doubt } from './doubt/doubt.ts';
+import { marginInfluences } from './doubt/margin.ts';
+import { measureNext } from './doubt/measure-next.ts';
+import { type ResultRange, rangeOfResult } from './doubt/range.ts';
+import { varied } from './doubt/vary.ts';
 import { doubtfulInputs } from './inputs.ts';
-import { chargeComparisonAnswers, spaceAnswers } from './leak-answers.ts';
-import { limitMargins } from './limits.ts';
 import { modelFindings } from './model-findings.ts';
-import { type ResultRange, rangeOfResult } from './range.ts';
 import { type StageCounts, StageRunner } from './stage.ts';
 import { stagedDesign } from './stages/engine-assumptions.ts';
 import { type StageResults, stages } from './stages/index.ts';
-import { quantitiesOf, resultValues } from './values.ts';
-import { varied } from './vary.ts';
 import { judge } from './verdict.ts';
 import { verdictSentence } from './wording/verdict.ts';
 import { workingsOf } from './workings.ts';

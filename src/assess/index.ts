@@ -25,9 +25,9 @@ export type {
   Standing,
   TankAnswer,
 } from './assessment.ts';
-export { type DoubtfulInput, doubt, varianceShares } from './doubt.ts';
+export { type DoubtfulInput, doubt, varianceShares } from './doubt/doubt.ts';
+export type { ResultRange } from './doubt/range.ts';
 export { allFormulas, formulaById } from './formulas.ts';
-export type { ResultRange } from './range.ts';
 export type { StageCounts } from './stage.ts';
 export { type CompareOutcome, compareRefrigerants } from './studies/compare.ts';
 export { compareTextbookCycles, type TextbookComparisonRequest } from './studies/compare-textbook.ts';

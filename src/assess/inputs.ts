@@ -2,7 +2,7 @@
 // with one of them changed: what follows the changed one moves with it.
 
 import { type Follower, type Resolution, uncertainInputs, withFollowers } from '../design/index.ts';
-import type { DoubtfulInput } from './doubt.ts';
+import type { DoubtfulInput } from './doubt/doubt.ts';
 import { engineAssumptions, type StagedDesign } from './stages/engine-assumptions.ts';
 
 /** Paths of the assumptions inside the models begin with this. */

@@ -2,7 +2,7 @@
 // operating point, and ends of ranges at which the engine has no answer.
 
 import type { Fact, Finding, Severity } from '../quantities/index.ts';
-import type { UnansweredEnd } from './doubt.ts';
+import type { UnansweredEnd } from './doubt/doubt.ts';
 import type { StageResults } from './stages/index.ts';
 
 /** Every code this file can report. */

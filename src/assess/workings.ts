@@ -2,11 +2,11 @@
 // paths and to one another, and checked against the formula records by the tests.
 
 import type { WorkingStep } from '../quantities/index.ts';
+import { limitMargins, limitSteps } from './answers/limits.ts';
+import type { TankResults } from './answers/values.ts';
 import { machineLimits } from './caution-facts.ts';
-import { limitMargins, limitSteps } from './limits.ts';
 import type { StagedDesign } from './stages/engine-assumptions.ts';
 import type { StageResults } from './stages/index.ts';
-import type { TankResults } from './values.ts';
 import { accountSteps } from './working/accounts.ts';
 import { operatingSteps, plantSteps, ratingSteps, sizingSteps, spellSource } from './working/machine.ts';
 import { gainSteps, placeSteps, tankSteps } from './working/tank.ts';

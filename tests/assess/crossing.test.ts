@@ -3,7 +3,7 @@
 
 import { describe, expect, test } from 'vitest';
 import { crossingOf } from '../../src/assess/against/crossing.ts';
-import { type Doubt, doubt } from '../../src/assess/doubt.ts';
+import { type Doubt, doubt } from '../../src/assess/doubt/doubt.ts';
 
 /** D(x) = a + b x with a and b each in doubt by itself. */
 function line(a: number, da: number, b: number, db: number): Doubt {

@@ -2,7 +2,7 @@
 
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { type DoubtfulInput, doubt, varianceShares } from '../../src/assess/doubt.ts';
+import { type DoubtfulInput, doubt, varianceShares } from '../../src/assess/doubt/doubt.ts';
 import { NoSolutionError } from '../../src/numerics/index.ts';
 
 function symmetric(path: string, likely: number, half: number): DoubtfulInput {

@@ -5,7 +5,7 @@
 
 import { findRoot } from '../../numerics/index.ts';
 import type { BreakEven } from '../assessment.ts';
-import { combinedReach, type Doubt, endMoves } from '../doubt.ts';
+import { combinedReach, type Doubt, endMoves } from '../doubt/doubt.ts';
 
 /** D(x) = at0 + sign · slope · x: the names of two results that were varied together. */
 export interface DoubtfulLine {

@@ -4,9 +4,9 @@
 
 import type { ScenarioId } from '../../accounts/index.ts';
 import { quantityRecord } from '../../quantities/index.ts';
-import { type Bands, bandOf } from '../answers.ts';
+import { type Bands, bandOf } from '../answers/answers.ts';
 import type { BreakEven, LoopAgainst } from '../assessment.ts';
-import type { Doubt } from '../doubt.ts';
+import type { Doubt } from '../doubt/doubt.ts';
 import type { StageResults } from '../stages/index.ts';
 import { scenarioLabel } from '../wording/labels.ts';
 import { crossingOf } from './crossing.ts';

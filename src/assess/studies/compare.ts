@@ -9,7 +9,7 @@ import { type DesignDocument, parseDesign } from '../../design/index.ts';
 import { condensingTemperature, evaporatingTemperature } from '../../loop/index.ts';
 import { InputError, KettlefinError } from '../../numerics/index.ts';
 import { type AssessOutcome, refusalOf } from '../assess.ts';
-import type { Doubt } from '../doubt.ts';
+import type { Doubt } from '../doubt/doubt.ts';
 import { StageRunner } from '../stage.ts';
 import { type StageResults, stages } from '../stages/index.ts';
 import { withheldFacts } from '../withheld.ts';

@@ -2,8 +2,8 @@
 // answer it stands. The name is that of a step, or of the design's field where the number is one that was put in.
 
 import { type Band, type QuantityName, sentenceStart } from '../../quantities/index.ts';
+import { limitedResults } from '../answers/limits.ts';
 import type { Assessment, BandWithUnit, LoopPoint, MonthAnswer, ScenarioAccount } from '../assessment.ts';
-import { limitedResults } from '../limits.ts';
 
 export type ResultGroup = 'tank' | 'machine' | 'year' | 'accounts';
 

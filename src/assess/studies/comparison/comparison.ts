@@ -4,7 +4,7 @@
 import type { Finding, QuantityName, WorkingStep } from '../../../quantities/index.ts';
 import type { EngineError } from '../../assess.ts';
 import type { BandWithUnit, LoopPoint } from '../../assessment.ts';
-import type { UnansweredEnd } from '../../doubt.ts';
+import type { UnansweredEnd } from '../../doubt/doubt.ts';
 
 /** What is held the same for every fluid, in the machine of a design. */
 export const comparisonBases = ['sameDome', 'sameHeat', 'sameParts'] as const;

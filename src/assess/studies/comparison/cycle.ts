@@ -5,7 +5,7 @@ import { type OperatingPoint, operatingPoint } from '../../../loop/index.ts';
 import { refrigerant } from '../../../matter/refrigerants/index.ts';
 import { KettlefinError, NoSolutionError } from '../../../numerics/index.ts';
 import { refusalOf } from '../../assess.ts';
-import { type Doubt, doubt, type ResultValues } from '../../doubt.ts';
+import { type Doubt, doubt, type ResultValues } from '../../doubt/doubt.ts';
 import { withInput } from '../../inputs.ts';
 import { type Stage, StageRunner, stageOf } from '../../stage.ts';
 import { type StageResults, stages } from '../../stages/index.ts';

@@ -7,7 +7,7 @@ import {
   type Resolution,
   resolveDesign,
 } from '../../../design/index.ts';
-import type { DoubtfulInput } from '../../doubt.ts';
+import type { DoubtfulInput } from '../../doubt/doubt.ts';
 import { doubtfulInputs } from '../../inputs.ts';
 import { type StagedDesign, stagedDesign } from '../../stages/engine-assumptions.ts';
 import type { MachineBasis } from './comparison.ts';

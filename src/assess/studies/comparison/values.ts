@@ -11,8 +11,8 @@ import {
   volumetricHeatingCapacity,
 } from '../../../loop/index.ts';
 import { type QuantityName, type WorkingStep, workingStep } from '../../../quantities/index.ts';
+import { requiredRunning } from '../../answers/values.ts';
 import type { StageResults } from '../../stages/index.ts';
-import { requiredRunning } from '../../values.ts';
 import type { ComparisonRow, MachineBasis, RowGroup } from './comparison.ts';
 
 /** What one run gives: the stages on the column's fluid, and the loop on the design's own fluid where heat is matched. */

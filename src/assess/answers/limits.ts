@@ -1,11 +1,11 @@
 // How far the operating point at the coldest spell is from each limit of the machine, the nearest first, and the working
 // of it.
 
-import type { MachineLimits } from '../cautions/index.ts';
-import type { OperatingPoint } from '../loop/index.ts';
-import { distanceAbove, distanceBelow } from '../parts/compressor/index.ts';
-import { type WorkingStep, workingStep } from '../quantities/index.ts';
-import type { LimitMargin } from './assessment.ts';
+import type { MachineLimits } from '../../cautions/index.ts';
+import type { OperatingPoint } from '../../loop/index.ts';
+import { distanceAbove, distanceBelow } from '../../parts/compressor/index.ts';
+import { type WorkingStep, workingStep } from '../../quantities/index.ts';
+import type { LimitMargin } from '../assessment.ts';
 
 /**
  * Margins to every limit: of temperatures in K, of the pressure ratio as its own distance in ratio.

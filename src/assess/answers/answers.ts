@@ -1,9 +1,9 @@
 // Puts the results of the stages and their bands into the parts of the Assessment that people and programs read.
 
-import { monthAccounts } from '../accounts/index.ts';
-import type { OperatingFacts } from '../cautions/index.ts';
-import type { Band, QuantityName } from '../quantities/index.ts';
-import { quantityRecord } from '../quantities/index.ts';
+import { monthAccounts } from '../../accounts/index.ts';
+import type { OperatingFacts } from '../../cautions/index.ts';
+import type { Band, QuantityName } from '../../quantities/index.ts';
+import { quantityRecord } from '../../quantities/index.ts';
 import type {
   BandWithUnit,
   HeatFlows,
@@ -15,11 +15,11 @@ import type {
   ScenarioAccount,
   SizingAnswer,
   TankAnswer,
-} from './assessment.ts';
-import type { StagedDesign } from './stages/engine-assumptions.ts';
-import type { StageResults } from './stages/index.ts';
+} from '../assessment.ts';
+import type { StagedDesign } from '../stages/engine-assumptions.ts';
+import type { StageResults } from '../stages/index.ts';
+import { pathLabel, scenarioLabel } from '../wording/labels.ts';
 import { requiredRunning, type TankResults } from './values.ts';
-import { pathLabel, scenarioLabel } from './wording/labels.ts';
 
 /** Bands by result name, as the variation of the inputs found them. */
 export interface Bands {

@@ -1,14 +1,14 @@
 // Varies every uncertain input of a design alone, and says which of them move a result most. Used for the whole assessment
 // and for the tank alone: the runner decides which stages there are, the list of values what is read from them.
 
-import type { Resolution } from '../design/index.ts';
+import type { Resolution } from '../../design/index.ts';
+import { type ResultValue, readValues } from '../answers/values.ts';
+import { doubtfulInputs, withInput } from '../inputs.ts';
+import type { StageRunner } from '../stage.ts';
+import type { StagedDesign } from '../stages/engine-assumptions.ts';
+import type { StageResults } from '../stages/index.ts';
+import { howToMeasure } from '../wording/measure.ts';
 import { type Doubt, type DoubtfulInput, doubt, endMoves, varianceShares } from './doubt.ts';
-import { doubtfulInputs, withInput } from './inputs.ts';
-import type { StageRunner } from './stage.ts';
-import type { StagedDesign } from './stages/engine-assumptions.ts';
-import type { StageResults } from './stages/index.ts';
-import { type ResultValue, readValues } from './values.ts';
-import { howToMeasure } from './wording/measure.ts';
 
 /**
  * Bands and moves of the values by one-at-a-time variation.

@@ -1,11 +1,11 @@
 // The moments at which the rules of caution look at the loop beside the coldest spell: the usual winter and the warmest
 // month in which the machine still has something to do; and the ranges of the loop's results there.
 
-import type { RangedFact, Span } from '../cautions/index.ts';
-import type { OperatingPoint } from '../loop/index.ts';
-import type { QuantityName } from '../quantities/index.ts';
+import type { RangedFact, Span } from '../../cautions/index.ts';
+import type { OperatingPoint } from '../../loop/index.ts';
+import type { QuantityName } from '../../quantities/index.ts';
+import type { StageResults } from '../stages/index.ts';
 import type { Bands } from './answers.ts';
-import type { StageResults } from './stages/index.ts';
 import type { ResultValue } from './values.ts';
 
 export type MonthMoment = 'usual' | 'warmestMonth';

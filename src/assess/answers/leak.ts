@@ -7,10 +7,10 @@ import {
   chargeComparisons,
   leakSpaces,
   type SpaceName,
-} from '../cautions/index.ts';
-import type { ResolvedDesign } from '../design/index.ts';
-import type { ChargeComparisonAnswer, SpaceAnswer } from './assessment.ts';
-import { howToMeasure } from './wording/measure.ts';
+} from '../../cautions/index.ts';
+import type { ResolvedDesign } from '../../design/index.ts';
+import type { ChargeComparisonAnswer, SpaceAnswer } from '../assessment.ts';
+import { howToMeasure } from '../wording/measure.ts';
 
 const spaceLabels: Readonly<Record<SpaceName, string>> = {
   closedCabinet: 'the closed cabinet around the machine',

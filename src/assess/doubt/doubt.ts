@@ -5,8 +5,8 @@
 // by `evaluate` when the other one moves (inputs.ts). Leaves out: any other correlation (two typed ranges may hang together
 // all the same), interaction of two inputs, and curvature beyond what the two ends show. docs/theory/assess.md says more.
 
-import { KettlefinError } from '../numerics/index.ts';
-import type { Band, Estimate } from '../quantities/index.ts';
+import { KettlefinError } from '../../numerics/index.ts';
+import type { Band, Estimate } from '../../quantities/index.ts';
 
 /** An input of the design whose ends differ. */
 export interface DoubtfulInput {

@@ -3,10 +3,10 @@
 
 import type { Band } from '../../quantities/index.ts';
 import type { Influence, LoadStanding } from '../assessment.ts';
-import { bandWithout, type Doubt, endMoves, type Move } from '../doubt.ts';
 import type { NamedInput } from '../inputs.ts';
-import { influencesOn } from '../vary.ts';
 import { judgeLoad } from '../verdict.ts';
+import { bandWithout, type Doubt, endMoves, type Move } from './doubt.ts';
+import { influencesOn } from './vary.ts';
 
 const margin = 'plant.margin';
 const delivered = 'plant.heatReachingWater';

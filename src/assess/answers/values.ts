@@ -1,13 +1,13 @@
 // Every result that carries a band, by the name it has in the working: one list, so that a result is varied, combined,
 // printed and traced under the same name.
 
-import { type Account, type LoopSeason, lifeCostDifference } from '../accounts/index.ts';
-import { NoSolutionError } from '../numerics/index.ts';
-import type { QuantityName } from '../quantities/index.ts';
-import type { ResultValues } from './doubt.ts';
+import { type Account, type LoopSeason, lifeCostDifference } from '../../accounts/index.ts';
+import { NoSolutionError } from '../../numerics/index.ts';
+import type { QuantityName } from '../../quantities/index.ts';
+import type { ResultValues } from '../doubt/doubt.ts';
+import type { AccountsResult } from '../stages/accounts.ts';
+import type { StageResults } from '../stages/index.ts';
 import { monthValues } from './moments.ts';
-import type { AccountsResult } from './stages/accounts.ts';
-import type { StageResults } from './stages/index.ts';
 
 /** The results behind the tank's own values; they need no machine. */
 export type TankResults = Pick<StageResults, 'surroundings' | 'tank'>;

@@ -4,8 +4,8 @@
 
 import type { Band } from '../../quantities/index.ts';
 import type { Influence, MeasureNext } from '../assessment.ts';
-import { bandWithout, type Doubt } from '../doubt.ts';
 import { enteredAt, isMeasurable } from '../wording/measure.ts';
+import { bandWithout, type Doubt } from './doubt.ts';
 
 /** More would be a list, not an advice. */
 const most = 3;
