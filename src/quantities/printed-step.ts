@@ -2,7 +2,7 @@
 // whoever evaluates the printed expression from the printed numbers finds the printed result, to its last digit.
 // Formulas hold in SI, so the numbers stand in SI; beside each stands the same in the units of the view.
 
-import { InputError } from '../numerics/index.ts';
+import { InputError, requireFinite } from '../numerics/index.ts';
 import { type Expression, evaluateWithChoices, parseExpression } from './expression.ts';
 import type { FormulaSymbol, FormulaText, FormulaValues, WorkingStep } from './formula.ts';
 import { type QuantityName, quantityRecord, quantityRecords, type UnitView, viewUnit } from './records.ts';
@@ -63,6 +63,8 @@ export function printedStep(step: WorkingStep, formula: FormulaText, view: UnitV
   if (formula.id !== step.formula) throw new InputError('formula', formula.id, step.formula);
   const { title, expression, result, symbols, source, validity, file } = formula;
   const tree = parseExpression(expression);
+  // A choice between two numbers would pass over one that is none.
+  for (const [symbol, number] of Object.entries(step.inputs)) requireFinite(`${step.result}.${symbol}`, number);
   const taken: boolean[] = [];
   const evaluated = evaluateWithChoices(tree, step.inputs, taken);
   requireHeld(step, tree, evaluated);

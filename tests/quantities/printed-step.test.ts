@@ -158,6 +158,13 @@ describe('what is not printed', () => {
     const bare = workingStep('y', 'test', 12, { a: [7] });
     expect(code(() => printedStep(bare, formula('a + b', ['a', 'b']), 'metric'))).toBe('missingSymbol');
   });
+
+  test('a step of a number that is none, though its formula passes over it', () => {
+    for (const none of [Number.POSITIVE_INFINITY, Number.NaN]) {
+      const step = { result: 'y', formula: 'test', value: 7, inputs: { a: 7, b: none }, from: {} };
+      expect(code(() => printedStep(step, formula('min(a, b)', ['a', 'b']), 'metric'))).toBe('badInput');
+    }
+  });
 });
 
 test('numbers are put in for symbols alone', () => {
