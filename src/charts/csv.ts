@@ -4,8 +4,8 @@
 import { caution } from '../cautions/index.ts';
 import type { ReferenceStateName, State } from '../matter/refrigerants/index.ts';
 import { type QuantityName, quantityUnit, toView, type UnitView } from '../quantities/index.ts';
-import { sayReferenceState } from './reference-state.ts';
-import { inOrderOfFlow, pointNumbers } from './state-table.ts';
+import { sayReferenceState } from './loops/reference-state.ts';
+import { inOrderOfFlow, pointNumbers } from './loops/state-table.ts';
 
 /**
  * The text of a table.

@@ -3,7 +3,7 @@
 
 export { billsByMonthChart } from './bills.ts';
 export { csvText, type NamedState, statesCsv } from './csv.ts';
-export { isobarsFor, isothermsFor } from './families.ts';
+export { isobarsFor, isothermsFor } from './loops/families.ts';
 export {
   type Diagram,
   type DiagramLevel,
@@ -13,13 +13,15 @@ export {
   type LevelRequest,
   type LimitRequest,
   makeDiagram,
-} from './loop-diagram.ts';
+} from './loops/loop-diagram.ts';
+export { type Plane, pressureEnthalpyChart, temperatureEntropyChart } from './loops/property-diagrams.ts';
+export { makeReducedLoops, type ReducedLoop, type ReducedLoopRequest } from './loops/reduced-loops.ts';
+export { reducedLoopsChart } from './loops/reduced-loops-chart.ts';
+export { sayReferenceState } from './loops/reference-state.ts';
+export { settledLoop } from './loops/settled-loop.ts';
+export { inOrderOfFlow, pointNumbers, stateTable } from './loops/state-table.ts';
+export { cyclesChart } from './loops/two-cycles.ts';
 export { monthsChart } from './months.ts';
-export { type Plane, pressureEnthalpyChart, temperatureEntropyChart } from './property-diagrams.ts';
-export { makeReducedLoops, type ReducedLoop, type ReducedLoopRequest } from './reduced-loops.ts';
-export { reducedLoopsChart } from './reduced-loops-chart.ts';
-export { sayReferenceState } from './reference-state.ts';
-export { settledLoop } from './settled-loop.ts';
 export type {
   ChartAxis,
   ChartNote,
@@ -31,8 +33,6 @@ export type {
   LevelLine,
   LimitBand,
 } from './specification.ts';
-export { inOrderOfFlow, pointNumbers, stateTable } from './state-table.ts';
 export { escapeMarkup } from './still/text.ts';
 export { chartSvg, type SvgOptions } from './svg.ts';
-export { cyclesChart } from './two-cycles.ts';
 export { type DrawnPlot, type Measure, type PlacedWords, wordsOnChart } from './words.ts';

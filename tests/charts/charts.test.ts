@@ -2,8 +2,8 @@
 
 import { describe, expect, test } from 'vitest';
 import { answerCycle } from '../../src/app/worker/cycle.ts';
+import { pressureEnthalpyChart, temperatureEntropyChart } from '../../src/charts/loops/property-diagrams.ts';
 import { monthsChart } from '../../src/charts/months.ts';
-import { pressureEnthalpyChart, temperatureEntropyChart } from '../../src/charts/property-diagrams.ts';
 import type { ChartSpecification } from '../../src/charts/specification.ts';
 import { answerTo, diagramOf, exampleFiles } from '../app/answers.ts';
 

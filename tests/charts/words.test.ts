@@ -2,8 +2,8 @@
 // unnamed, however small the picture.
 
 import { describe, expect, test } from 'vitest';
+import { pressureEnthalpyChart, temperatureEntropyChart } from '../../src/charts/loops/property-diagrams.ts';
 import { placeWords } from '../../src/charts/place-words.ts';
-import { pressureEnthalpyChart, temperatureEntropyChart } from '../../src/charts/property-diagrams.ts';
 import type { ChartSpecification } from '../../src/charts/specification.ts';
 import { type DrawnPlot, wordsOnChart } from '../../src/charts/words.ts';
 import { answerTo, diagramOf, exampleFiles } from '../app/answers.ts';

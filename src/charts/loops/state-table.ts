@@ -1,10 +1,10 @@
 // The table of the states of a loop beside its pictures, and what its states are called: numbered in order of flow.
 
-import type { ReferenceStateName } from '../matter/refrigerants/index.ts';
-import { fixedDecimals, quantityUnit, toView, type UnitView } from '../quantities/index.ts';
+import type { ReferenceStateName } from '../../matter/refrigerants/index.ts';
+import { fixedDecimals, quantityUnit, toView, type UnitView } from '../../quantities/index.ts';
+import type { ChartTable } from '../specification.ts';
 import type { DiagramState } from './loop-diagram.ts';
 import { sayReferenceState } from './reference-state.ts';
-import type { ChartTable } from './specification.ts';
 
 const pointWords: Readonly<Record<string, string>> = {
   compressorInlet: 'into the compressor',

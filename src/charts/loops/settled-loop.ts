@@ -1,8 +1,8 @@
 // What the pictures of the loop ask for where a design settles: its states, the levels of source and water, the limits that
 // are saturation temperatures, and line families round in the view.
 
-import type { OperatingAnswer } from '../assess/index.ts';
-import type { UnitView } from '../quantities/index.ts';
+import type { OperatingAnswer } from '../../assess/index.ts';
+import type { UnitView } from '../../quantities/index.ts';
 import { isobarsFor, isothermsFor } from './families.ts';
 import type { DiagramRequest, LimitRequest } from './loop-diagram.ts';
 

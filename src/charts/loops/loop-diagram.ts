@@ -8,15 +8,15 @@ import {
   type PathPoint,
   type PropertyDiagram,
   propertyDiagram,
-} from '../loop/index.ts';
+} from '../../loop/index.ts';
 import {
   type ReferenceStateName,
   referenceOffset,
   refrigerant,
   type State,
   saturationAtTemperature,
-} from '../matter/refrigerants/index.ts';
-import { KettlefinError } from '../numerics/index.ts';
+} from '../../matter/refrigerants/index.ts';
+import { KettlefinError } from '../../numerics/index.ts';
 
 /** A temperature outside the refrigerant that its pictures show as a level. */
 export interface LevelRequest {

@@ -1,9 +1,9 @@
 // Loops of several refrigerants over one another in one p-h picture on axes without units. Domes and loops are told apart by
 // dash and name, thin and thick; what the coordinates mean stands above the picture.
 
-import { fixedDecimals, quantityUnit, toView, type UnitView } from '../quantities/index.ts';
+import { fixedDecimals, quantityUnit, toView, type UnitView } from '../../quantities/index.ts';
+import type { ChartNote, ChartSeries, ChartSpecification, Dash } from '../specification.ts';
 import type { ReducedLoop } from './reduced-loops.ts';
-import type { ChartNote, ChartSeries, ChartSpecification, Dash } from './specification.ts';
 
 const dashes: readonly Dash[] = ['solid', 'dash', 'dot', 'dashdot', 'longdash'];
 

@@ -2,13 +2,13 @@
 // and enthalpy counted from boiling liquid at the loop's own evaporating pressure in parts of the latent heat there. So 0 to
 // 1 along an evaporating line is the share of vapour, for every fluid, and domes of unlike fluids nearly meet.
 
-import { type CyclePoint, cyclePath } from '../loop/index.ts';
+import { type CyclePoint, cyclePath } from '../../loop/index.ts';
 import {
   type Refrigerant,
   refrigerant,
   saturationAtPressure,
   saturationAtTemperature,
-} from '../matter/refrigerants/index.ts';
+} from '../../matter/refrigerants/index.ts';
 import type { DiagramState } from './loop-diagram.ts';
 
 export interface ReducedLoopRequest {

@@ -1,7 +1,7 @@
 // The zero of enthalpy and entropy, in words of the view: such numbers mean nothing without it.
 
-import type { ReferenceStateName } from '../matter/refrigerants/index.ts';
-import { sayQuantity, type UnitView } from '../quantities/index.ts';
+import type { ReferenceStateName } from '../../matter/refrigerants/index.ts';
+import { sayQuantity, type UnitView } from '../../quantities/index.ts';
 
 const freezing = 273.15;
 const atmosphere = 101_325;

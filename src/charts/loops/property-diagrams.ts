@@ -1,8 +1,7 @@
 // p-h and T-s pictures of a loop as chart specifications: dome, isotherms or isobars, isentropes, quality lines in
 // neutral greys told apart by dash and written on, the loop in the inks of its heat, source and water as levels.
 
-import { fixedDecimals, quantityUnit, sayQuantity, toView, type UnitView } from '../quantities/index.ts';
-import type { Diagram, DiagramState } from './loop-diagram.ts';
+import { fixedDecimals, quantityUnit, sayQuantity, toView, type UnitView } from '../../quantities/index.ts';
 import type {
   ChartNote,
   ChartSeries,
@@ -11,7 +10,8 @@ import type {
   InkRole,
   LevelLine,
   LimitBand,
-} from './specification.ts';
+} from '../specification.ts';
+import type { Diagram, DiagramState } from './loop-diagram.ts';
 import { pointNumbers, stateTable, stateTitle } from './state-table.ts';
 
 type Line = Diagram['pressureEnthalpy']['lines'][number];

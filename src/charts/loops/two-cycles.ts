@@ -2,7 +2,8 @@
 // carries its letter, and one table says both. Cycles of one refrigerant share its dome and lines; of two refrigerants only
 // the domes are drawn, and enthalpy and entropy of each count from a zero of its own. Levels and limits are left out of two.
 
-import { quantityUnit, toView, type UnitView } from '../quantities/index.ts';
+import { quantityUnit, toView, type UnitView } from '../../quantities/index.ts';
+import type { ChartNote, ChartSeries, ChartSpecification, ChartTable } from '../specification.ts';
 import type { Diagram, DiagramState } from './loop-diagram.ts';
 import {
   type Frame,
@@ -20,7 +21,6 @@ import {
   valueOn,
 } from './property-diagrams.ts';
 import { sayReferenceState } from './reference-state.ts';
-import type { ChartNote, ChartSeries, ChartSpecification, ChartTable } from './specification.ts';
 import { pointNumbers, stateTable } from './state-table.ts';
 
 /** What is drawn: one cycle, or two of them. */

@@ -1,6 +1,6 @@
 // Values of the line families that are round in the units of the view.
 
-import { fromView, type UnitView } from '../quantities/index.ts';
+import { fromView, type UnitView } from '../../quantities/index.ts';
 
 /** Every 20 °C, or every 40 °F [K]. */
 export function isothermsFor(view: UnitView): readonly number[] {
