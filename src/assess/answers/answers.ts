@@ -3,7 +3,6 @@
 import { monthAccounts } from '../../accounts/index.ts';
 import type { OperatingFacts } from '../../cautions/index.ts';
 import type { Band, QuantityName } from '../../quantities/index.ts';
-import { quantityRecord } from '../../quantities/index.ts';
 import type {
   BandWithUnit,
   HeatFlows,
@@ -19,6 +18,7 @@ import type {
 import type { StagedDesign } from '../stages/engine-assumptions.ts';
 import type { StageResults } from '../stages/index.ts';
 import { pathLabel, scenarioLabel } from '../wording/labels.ts';
+import { bandWithUnit, loopPoints } from './pieces.ts';
 import { requiredRunning, type TankResults } from './values.ts';
 
 /** Bands by result name, as the variation of the inputs found them. */
@@ -32,7 +32,7 @@ export function bandOf({ bands, quantities }: Bands, name: string): BandWithUnit
   const band = bands[name];
   const quantity = quantities[name];
   if (band === undefined || quantity === undefined) throw new Error(`no result is named ${name}`);
-  return { ...band, unit: quantityRecord(quantity).unit, result: name };
+  return bandWithUnit(name, quantity, band);
 }
 
 export function tankAnswer(design: StagedDesign, { tank, surroundings }: TankResults, bands: Bands): TankAnswer {
@@ -88,15 +88,7 @@ export function operatingAnswer(
     volumetricEfficiency: bandOf(bands, 'operating.compressor.volumetricEfficiency'),
     overallEfficiency: bandOf(bands, 'operating.compressor.overallEfficiency'),
     shellHeat: bandOf(bands, 'operating.compressor.shellHeat'),
-    points: operating.points.map(({ name, temperature, pressure, enthalpy, entropy, density, quality }) => ({
-      name,
-      temperature,
-      pressure,
-      enthalpy,
-      entropy,
-      density,
-      quality,
-    })),
+    points: loopPoints(operating.points),
     limits,
   };
 }

@@ -15,9 +15,10 @@ import {
 } from '../../loop/index.ts';
 import { KettlefinError } from '../../numerics/index.ts';
 import { type QuantityName, type WorkingStep, workingStep } from '../../quantities/index.ts';
+import { bandWithUnit, loopPoints } from '../answers/pieces.ts';
 import { refusalOf } from '../assess.ts';
 import type { ComparisonColumn, ComparisonRow, RefrigerantComparison, RowGroup } from './comparison/comparison.ts';
-import { bandWithUnit, chargeFigures, comparedFacts } from './comparison/facts.ts';
+import { chargeFigures, comparedFacts } from './comparison/facts.ts';
 import { comparedFluids } from './comparison/fluids.ts';
 
 /** Temperatures in K, pressure in Pa. */
@@ -161,15 +162,7 @@ function columnOf(fluid: string, attempt: Attempt, context: TextbookContext): Co
     cycle: {
       ok: true,
       values: Object.fromEntries(numbers),
-      points: cycle.points.map(({ name, temperature, pressure, enthalpy, entropy, density, quality }) => ({
-        name,
-        temperature,
-        pressure,
-        enthalpy,
-        entropy,
-        density,
-        quality,
-      })),
+      points: loopPoints(cycle.points),
       unanswered: [],
     },
     workings: [...textbookCycleWorking(asked, cycle), ...stepsOf(cycle, context), ...charge.workings],

@@ -73,19 +73,9 @@ function propertyChart(diagram: Diagram, plane: Plane, view: UnitView): ChartSpe
   const frame = frameOf([diagram], plane, view);
   const families = diagram[plane].lines.map((line) => familySeries(line, plane, view));
   return {
-    title: `${isPressure ? 'Pressure and enthalpy' : 'Temperature and entropy'} of ${diagram.refrigerant}`,
+    title: `${planeTitles[plane]} of ${diagram.refrigerant}`,
     description: descriptionOf(diagram, isPressure, view),
-    x: {
-      label: isPressure ? 'specific enthalpy' : 'specific entropy',
-      unit: quantityUnit(xQuantity, view),
-      range: frame.x,
-    },
-    y: {
-      label: isPressure ? 'pressure, absolute' : 'temperature',
-      unit: quantityUnit(yQuantity, view),
-      range: frame.y,
-      logarithmic: isPressure,
-    },
+    ...axesOf(plane, frame, view),
     series: [...families, ...processSeries(diagram, plane, view), pointSeries(diagram.points, plane, view)],
     limits: limitBands(diagram, plane, frame, view),
     levels: levelLines(diagram, plane, view),
@@ -98,6 +88,30 @@ function propertyChart(diagram: Diagram, plane: Plane, view: UnitView): ChartSpe
     })),
     table: stateTable(diagram.points, view, diagram.referenceState),
     proportion: 0.64,
+  };
+}
+
+export const planeTitles: Readonly<Record<Plane, string>> = {
+  pressureEnthalpy: 'Pressure and enthalpy',
+  temperatureEntropy: 'Temperature and entropy',
+};
+
+/** Both axes of a plane over what the frame shows; pressures on a logarithmic scale. */
+export function axesOf(plane: Plane, frame: Frame, view: UnitView): Pick<ChartSpecification, 'x' | 'y'> {
+  const [xQuantity, yQuantity] = planeQuantities[plane];
+  const isPressure = plane === 'pressureEnthalpy';
+  return {
+    x: {
+      label: isPressure ? 'specific enthalpy' : 'specific entropy',
+      unit: quantityUnit(xQuantity, view),
+      range: frame.x,
+    },
+    y: {
+      label: isPressure ? 'pressure, absolute' : 'temperature',
+      unit: quantityUnit(yQuantity, view),
+      range: frame.y,
+      logarithmic: isPressure,
+    },
   };
 }
 

@@ -2,10 +2,11 @@
 // carries its letter, and one table says both. Cycles of one refrigerant share its dome and lines; of two refrigerants only
 // the domes are drawn, and enthalpy and entropy of each count from a zero of its own. Levels and limits are left out of two.
 
-import { quantityUnit, toView, type UnitView } from '../../quantities/index.ts';
+import { toView, type UnitView } from '../../quantities/index.ts';
 import type { ChartNote, ChartSeries, ChartSpecification, ChartTable } from '../specification.ts';
 import type { Diagram, DiagramState } from './loop-diagram.ts';
 import {
+  axesOf,
   type Frame,
   familySeries,
   frameOf,
@@ -14,6 +15,7 @@ import {
   notePlace,
   type Plane,
   planeQuantities,
+  planeTitles,
   pointSeries,
   pressureEnthalpyChart,
   processSeries,
@@ -48,22 +50,11 @@ export function cyclesChart(cycles: Cycles, plane: Plane, view: UnitView): Chart
   const second = isOneFluid ? onZeroOf(first, given) : given;
   const both = [first, second] as const;
   const isPressure = plane === 'pressureEnthalpy';
-  const [xQuantity, yQuantity] = planeQuantities[plane];
   const frame = frameOf(both, plane, view);
   return {
-    title: `${isPressure ? 'Pressure and enthalpy' : 'Temperature and entropy'} of ${named(first, second)}`,
+    title: `${planeTitles[plane]} of ${named(first, second)}`,
     description: descriptionOf(both, isPressure, isOneFluid, view),
-    x: {
-      label: isPressure ? 'specific enthalpy' : 'specific entropy',
-      unit: quantityUnit(xQuantity, view),
-      range: frame.x,
-    },
-    y: {
-      label: isPressure ? 'pressure, absolute' : 'temperature',
-      unit: quantityUnit(yQuantity, view),
-      range: frame.y,
-      logarithmic: isPressure,
-    },
+    ...axesOf(plane, frame, view),
     series: [...(isOneFluid ? sharedLines(both, plane, view) : domes(both, plane, view)), ...loops(both, plane, view)],
     limits: [],
     levels: [],

@@ -4,13 +4,13 @@
 import { type OperatingPoint, operatingPoint } from '../../../loop/index.ts';
 import { refrigerant } from '../../../matter/refrigerants/index.ts';
 import { KettlefinError, NoSolutionError } from '../../../numerics/index.ts';
+import { bandWithUnit, loopPoints } from '../../answers/pieces.ts';
 import { refusalOf } from '../../assess.ts';
 import { type Doubt, doubt, type ResultValues } from '../../doubt/doubt.ts';
 import { withInput } from '../../inputs.ts';
 import { type Stage, StageRunner, stageOf } from '../../stage.ts';
 import { type StageResults, stages } from '../../stages/index.ts';
 import type { ComparedCycle } from './comparison.ts';
-import { bandWithUnit } from './facts.ts';
 import { type ComparedLevels, onFluid, type Subject } from './subject.ts';
 import { type ComparedRun, comparedStages, comparedValues } from './values.ts';
 
@@ -52,17 +52,7 @@ export function cycleOn(
     const cycle: ComparedCycle = {
       ok: true,
       values: Object.fromEntries(bands),
-      points: run.results.operating.points.map(
-        ({ name, temperature, pressure, enthalpy, entropy, density, quality }) => ({
-          name,
-          temperature,
-          pressure,
-          enthalpy,
-          entropy,
-          density,
-          quality,
-        }),
-      ),
+      points: loopPoints(run.results.operating.points),
       unanswered: found.unanswered,
     };
     return { cycle, doubt: found, run };

@@ -2,9 +2,9 @@
 // so that the range is not that of two strangers: temperatures, and the build of the compressor. How well the compressor
 // works with a fluid it was not made for is another unknown than with its own: there both move each for itself.
 
+import { bandWithUnit } from '../../answers/pieces.ts';
 import { combinedReach, type Doubt, type EndMoves, endMoves, type Move } from '../../doubt/doubt.ts';
 import type { MachineBasis, MachineStanding, PairDifference, RowDifference } from './comparison.ts';
-import { bandWithUnit } from './facts.ts';
 import { type ComparedValue, isToldApart } from './values.ts';
 
 /** A fluid with what every input does to its numbers. */

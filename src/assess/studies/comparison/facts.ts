@@ -13,14 +13,8 @@ import {
   smallestRoomVolume,
 } from '../../../cautions/index.ts';
 import { type CatalogueEntry, type CatalogueField, catalogueEntry } from '../../../matter/refrigerants/index.ts';
-import {
-  type Band,
-  type QuantityName,
-  quantityRecord,
-  type WorkingStep,
-  workingStep,
-} from '../../../quantities/index.ts';
-import type { BandWithUnit } from '../../assessment.ts';
+import { type Band, type QuantityName, type WorkingStep, workingStep } from '../../../quantities/index.ts';
+import { bandWithUnit } from '../../answers/pieces.ts';
 import type { ChargeFigures, ComparedFacts, SourcedFact, StandardAmounts } from './comparison.ts';
 
 /**
@@ -155,9 +149,4 @@ function stepsOfAmounts(
       LFL: [flammabilityLimit],
     }),
   );
-}
-
-/** A band under the name of its step, with its SI unit. */
-export function bandWithUnit(result: string, quantity: QuantityName, { low, likely, high }: Band): BandWithUnit {
-  return { low, likely, high, unit: quantityRecord(quantity).unit, result };
 }

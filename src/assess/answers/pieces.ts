@@ -1,0 +1,23 @@
+// Pieces that several answers are made of, as plain data: a band under the name of its step, the states of a loop.
+
+import type { CyclePoint } from '../../loop/index.ts';
+import { type Band, type QuantityName, quantityRecord } from '../../quantities/index.ts';
+import type { BandWithUnit, LoopPoint } from '../assessment.ts';
+
+/** A band under the name of its step, with its SI unit. */
+export function bandWithUnit(result: string, quantity: QuantityName, { low, likely, high }: Band): BandWithUnit {
+  return { low, likely, high, unit: quantityRecord(quantity).unit, result };
+}
+
+/** The states of a loop, without what only the engine needs. */
+export function loopPoints(points: readonly CyclePoint[]): readonly LoopPoint[] {
+  return points.map(({ name, temperature, pressure, enthalpy, entropy, density, quality }) => ({
+    name,
+    temperature,
+    pressure,
+    enthalpy,
+    entropy,
+    density,
+    quality,
+  }));
+}
