@@ -12,3 +12,16 @@ export const demoTexts: Readonly<Record<string, string>> = Object.fromEntries(
 );
 
 if (Object.keys(demoTexts).length === 0) throw new Error('data/designs holds no design');
+
+/** A design with other values at some paths; undefined removes one. */
+export function changedDesign(text: string, values: Readonly<Record<string, unknown>>): string {
+  const design = JSON.parse(text);
+  for (const [path, value] of Object.entries(values)) {
+    const keys = path.split('.');
+    const last = keys.pop()!;
+    let part = design;
+    for (const key of keys) part = part[key] ??= {};
+    part[last] = value;
+  }
+  return JSON.stringify(design);
+}

@@ -6,8 +6,8 @@ import { caution } from '../../src/cautions/index.ts';
 import { InputError } from '../../src/numerics/index.ts';
 import { sayBand, sayQuantity } from '../../src/quantities/index.ts';
 import { readSvg } from '../charts/svg-reading.ts';
-import { demoTexts } from '../designs.ts';
-import { assessed, briefOf, changed, date, wordsOf } from './briefs.ts';
+import { changedDesign, demoTexts } from '../designs.ts';
+import { assessed, briefOf, date, wordsOf } from './briefs.ts';
 
 const propane = demoTexts['propane-in-the-cabinet.json']!;
 const reef = demoTexts['reef-in-the-study.json']!;
@@ -109,7 +109,7 @@ test('a design that may be judged asks for a judgement, never for work', () => {
 describe('the charge', () => {
   test('is withheld where the answer is not to build, in every form', () => {
     // The demo gives 90 to 130 g; none of these figures may be read anywhere.
-    const design = changed(propane, { 'machine.charge': '91.7 to 133.3 g' });
+    const design = changedDesign(propane, { 'machine.charge': '91.7 to 133.3 g' });
     for (const view of ['metric', 'us'] as const) {
       const document = briefOf(design, view);
       expect(document.standing).toBe('doNotBuild');
@@ -125,7 +125,8 @@ describe('the charge', () => {
 
   test('is only a rough figure to hold against limits elsewhere', () => {
     const value = (charge: string) =>
-      briefOf(changed(reef, { 'machine.charge': charge })).parts.find(({ path }) => path === 'machine.charge')?.value;
+      briefOf(changedDesign(reef, { 'machine.charge': charge })).parts.find(({ path }) => path === 'machine.charge')
+        ?.value;
     expect(value('160 g')?.replace(/\u00a0/g, ' ')).toBe('about 160 g, to hold against limits');
     expect(value('150 to 170 g')?.replace(/\u00a0/g, ' ')).toBe('about 160 g (150 to 170), to hold against limits');
   });
@@ -138,7 +139,7 @@ test('no length of a capillary is named', () => {
 });
 
 test('what nobody knows is asked: every field that is unknown, metering, the compressor’s condition', () => {
-  const design = changed(reef, {
+  const design = changedDesign(reef, {
     'safeguards.residualCurrentProtection': undefined,
     'exchangers.wettedMetal': 'unknown',
   });
@@ -173,7 +174,7 @@ describe('as HTML', () => {
 
   test('what people wrote is text', () => {
     const document = briefOf(
-      changed(reef, { name: odd.replace('\u0000', '') }),
+      changedDesign(reef, { name: odd.replace('\u0000', '') }),
       'metric',
       `${odd}\n<script>x</script>`,
     );

@@ -28,19 +28,6 @@ export function briefOf(text: string, view: UnitView = 'metric', contact?: strin
   return brief({ ...assessed(text, view), view, date, ...(contact === undefined ? {} : { contact }) });
 }
 
-/** A design with other values at some paths; undefined removes one. */
-export function changed(text: string, values: Readonly<Record<string, unknown>>): string {
-  const design = JSON.parse(text);
-  for (const [path, value] of Object.entries(values)) {
-    const keys = path.split('.');
-    const last = keys.pop()!;
-    let part = design;
-    for (const key of keys) part = part[key] ??= {};
-    part[last] = value;
-  }
-  return JSON.stringify(design);
-}
-
 /** The words of an HTML text, without tags, styles and the blanks between. */
 export function wordsOf(html: string): string {
   return html

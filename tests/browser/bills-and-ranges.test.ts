@@ -2,9 +2,9 @@
 // bills by month, break-evens and the cost of being wrong; in both unit views, on a phone, and for a reader.
 
 import { readFileSync } from 'node:fs';
-import axe from 'axe-core';
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
+import { accessibilityFaults } from './accessibility.ts';
 import { type OpenWorkbench, openWorkbench, screens, startBrowserForThisFile } from './harness.ts';
 
 startBrowserForThisFile();
@@ -41,18 +41,6 @@ async function toUs(page: Page): Promise<void> {
   await page.getByRole('radio', { name: 'US' }).check({ force: true });
   await expect.poll(() => page.locator('.verdict-sentence').textContent()).not.toBe(sentence);
   await page.keyboard.press('Escape');
-}
-
-/** Faults that axe finds in a part of the page. */
-async function faults(page: Page, selector: string): Promise<readonly string[]> {
-  await page.evaluate(axe.source);
-  return page.evaluate(async (within) => {
-    const { axe } = globalThis as unknown as { axe: typeof import('axe-core') };
-    const { violations } = await axe.run(within, {
-      runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'],
-    });
-    return violations.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.html).join(' ')}`);
-  }, selector);
 }
 
 /** What reaches beyond the window's right edge, other than inside a part that scrolls by itself. */
@@ -136,7 +124,7 @@ test('an assumption becomes a number by keyboard alone; each says how far it mov
   await page.keyboard.press('Enter');
   await expect.poll(() => dialog.getByRole('heading').first().textContent()).not.toBe(before);
   await expect.poll(() => items.first().textContent()).toContain('You gave it');
-  expect(await faults(page, 'dialog')).toEqual([]);
+  expect(await accessibilityFaults(page, 'dialog')).toEqual([]);
   await page.keyboard.press('Escape');
   await expect.poll(() => button.textContent()).not.toBe(before);
   expect(await button.evaluate((element) => element === document.activeElement)).toBe(true);
@@ -193,7 +181,7 @@ test.each([
   await toUs(page);
   await page.waitForTimeout(300);
   expect(await widerThanWindow(page)).toEqual([]);
-  expect(await faults(page, 'main')).toEqual([]);
+  expect(await accessibilityFaults(page, 'main')).toEqual([]);
   workbench.expectNoComplaints();
   await workbench.close();
 });

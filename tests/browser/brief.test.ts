@@ -2,7 +2,6 @@
 // saved as a file that runs nothing; readable for everybody. How wide letters really are is measured here as well.
 
 import { mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
-import { createRequire } from 'node:module';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
@@ -14,12 +13,12 @@ import { chartSvg, monthsChart } from '../../src/charts/index.ts';
 import type { UnitView } from '../../src/quantities/index.ts';
 import { assessed, briefOf, wordsOf } from '../brief/briefs.ts';
 import { demoTexts } from '../designs.ts';
+import { accessibilityFaults } from './accessibility.ts';
 import { openPage, openWorkbench, screens, startBrowserForThisFile } from './harness.ts';
 import { pdfPages } from './pdf-text.ts';
 
 startBrowserForThisFile();
 
-const axe = await readFile(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 const formats = ['A4', 'Letter'] as const;
 
 let folder = '';
@@ -184,21 +183,6 @@ describe('in the workbench', () => {
 });
 
 describe('for everybody', () => {
-  async function faults(page: Page): Promise<string[]> {
-    await page.evaluate(axe);
-    return page.evaluate(async () => {
-      for (const edge of document.querySelectorAll<HTMLElement>('.top, .pages, .caution-line'))
-        edge.style.position = 'static';
-      const engine = (globalThis as unknown as { axe: typeof import('axe-core') }).axe;
-      const { violations } = await engine.run(document, {
-        runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'],
-      });
-      return violations.flatMap(({ id, nodes }) =>
-        nodes.map((node) => `${id}: ${node.target.join(' ')} ${node.failureSummary}`),
-      );
-    });
-  }
-
   test.each([
     ['light', {}],
     ['dark', { colorScheme: 'dark' }],
@@ -209,7 +193,7 @@ describe('for everybody', () => {
     async (_name, options) => {
       const workbench = await openBrief(options);
       const { page } = workbench;
-      expect(await faults(page)).toEqual([]);
+      expect(await accessibilityFaults(page)).toEqual([]);
       expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBeLessThanOrEqual(0);
       await workbench.close();
     },
@@ -219,7 +203,7 @@ describe('for everybody', () => {
     for (const viewport of [screens.wide, screens.phone]) {
       const saved = await openSaved(briefHtml(briefOf(demoTexts['reef-in-the-study.json']!)));
       await saved.page.setViewportSize(viewport);
-      expect(await faults(saved.page)).toEqual([]);
+      expect(await accessibilityFaults(saved.page)).toEqual([]);
       expect(await saved.page.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBeLessThanOrEqual(0);
       await saved.close();
     }

@@ -1,19 +1,15 @@
 // The paper of cautions: answer first, grouped by whom it could hurt, a way from each caution into the field that could
 // settle it, no metric number in the US view, everything on paper, readable for everybody.
 
-import { readFile } from 'node:fs/promises';
-import { createRequire } from 'node:module';
-import type { Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
 import { caution, notChecked } from '../../src/cautions/index.ts';
 import type { UnitView } from '../../src/quantities/index.ts';
 import { demoTexts } from '../designs.ts';
+import { accessibilityFaults } from './accessibility.ts';
 import { openWorkbench, screens, startBrowserForThisFile } from './harness.ts';
 import { pdfPages } from './pdf-text.ts';
 
 startBrowserForThisFile();
-
-const axe = await readFile(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 
 interface Opened {
   readonly demo?: string;
@@ -39,20 +35,6 @@ async function openCautions({ demo = 'propane-in-the-cabinet.json', view, ...opt
     await expect.poll(() => page.locator('.verdict-sentence').textContent()).toMatch(/BTU|W/);
   }
   return workbench;
-}
-
-async function faults(page: Page): Promise<string[]> {
-  await page.evaluate(axe);
-  return page.evaluate(async () => {
-    for (const edge of document.querySelectorAll<HTMLElement>('.top, .pages, .caution-line'))
-      edge.style.position = 'static';
-    for (const fold of document.querySelectorAll('details')) fold.open = true;
-    const engine = (globalThis as unknown as { axe: typeof import('axe-core') }).axe;
-    const { violations } = await engine.run(document, {
-      runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'],
-    });
-    return violations.flatMap(({ id, nodes }) => nodes.map((node) => `${id}: ${node.target.join(' ')}`));
-  });
 }
 
 describe('the paper', () => {
@@ -189,7 +171,10 @@ describe('readable for everybody', () => {
     const workbench = await openCautions(options);
     const { page } = workbench;
     expect(await page.evaluate(() => document.documentElement.scrollWidth <= innerWidth)).toBe(true);
-    expect(await faults(page)).toEqual([]);
+    await page.evaluate(() => {
+      for (const fold of document.querySelectorAll('details')) fold.open = true;
+    });
+    expect(await accessibilityFaults(page)).toEqual([]);
     workbench.expectNoComplaints();
     await workbench.close();
   });

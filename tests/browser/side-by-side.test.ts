@@ -1,33 +1,17 @@
 // Side by side in the browser: answers first, law and safety above the numbers, what is not for this machine under its own
 // heading, bases and fluids by keyboard, both unit views, phone, print, and nothing that the accessibility engine finds.
 
-import { readFile } from 'node:fs/promises';
-import { createRequire } from 'node:module';
 import type { Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
+import { accessibilityFaults } from './accessibility.ts';
 import { openWorkbench, screens, startBrowserForThisFile } from './harness.ts';
 
 startBrowserForThisFile();
-
-const axe = await readFile(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 
 async function openPaper(options: Parameters<typeof openWorkbench>[0] = {}) {
   const workbench = await openWorkbench({ path: '#side-by-side', ...options });
   await workbench.page.waitForSelector('table.comparison');
   return workbench;
-}
-
-async function faults(page: Page): Promise<string[]> {
-  await page.evaluate(axe);
-  return page.evaluate(async () => {
-    for (const edge of document.querySelectorAll<HTMLElement>('.top, .pages, .caution-line'))
-      edge.style.position = 'static';
-    const engine = (globalThis as unknown as { axe: typeof import('axe-core') }).axe;
-    const { violations } = await engine.run(document, {
-      runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'],
-    });
-    return violations.flatMap(({ id, nodes }) => nodes.map((node) => `${id}: ${node.target.join(' ')}`));
-  });
 }
 
 const cellsOf = (page: Page, label: string) =>
@@ -143,7 +127,7 @@ describe('for everybody', () => {
     'no fault that the accessibility engine finds in the %s',
     async (colorScheme) => {
       const workbench = await openPaper({ colorScheme });
-      expect(await faults(workbench.page)).toEqual([]);
+      expect(await accessibilityFaults(workbench.page)).toEqual([]);
       await workbench.close();
     },
   );
@@ -151,7 +135,7 @@ describe('for everybody', () => {
   test('phone: the table scrolls inside itself, its row heads stay in sight', async () => {
     const workbench = await openPaper({ viewport: screens.phone });
     const { page } = workbench;
-    expect(await faults(page)).toEqual([]);
+    expect(await accessibilityFaults(page)).toEqual([]);
     expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBeLessThanOrEqual(0);
     const scroll = page.locator('.comparison-scroll');
     await scroll.focus();

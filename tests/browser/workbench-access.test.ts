@@ -1,10 +1,9 @@
 // Reachable for everybody: no fault that the accessibility engine finds, in either light and at any width; everything by
 // keyboard; nothing wider than the screen; the chart library's cloud switched off.
 
-import { readFile } from 'node:fs/promises';
-import { createRequire } from 'node:module';
 import type { Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
+import { accessibilityFaults } from './accessibility.ts';
 import { type OpenWorkbench, openWorkbench, screens, startBrowserForThisFile } from './harness.ts';
 
 startBrowserForThisFile();
@@ -20,8 +19,6 @@ const stations = [
   'cautions',
   'brief',
 ] as const;
-const axe = await readFile(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
-
 async function openStation(station: string, options: Parameters<typeof openWorkbench>[0] = {}): Promise<OpenWorkbench> {
   const workbench = await openWorkbench({ ...options, path: `#${station}` });
   // The answer's first number: the paper without a tank has no verdict.
@@ -38,30 +35,12 @@ async function drawCharts(page: Page): Promise<void> {
   }
 }
 
-/** What the accessibility engine finds, in words. */
-async function faults(page: Page): Promise<string[]> {
-  await page.evaluate(axe);
-  return page.evaluate(async () => {
-    // What stays at the edges of the window covers something at every scroll; that it never covers the focus is a test
-    // of its own.
-    for (const edge of document.querySelectorAll<HTMLElement>('.top, .pages, .caution-line'))
-      edge.style.position = 'static';
-    const engine = (globalThis as unknown as { axe: typeof import('axe-core') }).axe;
-    const { violations } = await engine.run(document, {
-      runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'],
-    });
-    return violations.flatMap(({ id, nodes }) =>
-      nodes.map((node) => `${id}: ${node.target.join(' ')} ${node.failureSummary}`),
-    );
-  });
-}
-
 describe('accessibility engine', () => {
   for (const colorScheme of ['light', 'dark'] as const) {
     test.each(stations)(`%s in the ${colorScheme}`, async (station) => {
       const workbench = await openStation(station, { colorScheme });
       await drawCharts(workbench.page);
-      expect(await faults(workbench.page)).toEqual([]);
+      expect(await accessibilityFaults(workbench.page)).toEqual([]);
       await workbench.close();
     });
   }
@@ -75,18 +54,18 @@ describe('accessibility engine', () => {
     ]) {
       await opener.click();
       await page.getByRole('dialog').waitFor();
-      expect(await faults(page)).toEqual([]);
+      expect(await accessibilityFaults(page)).toEqual([]);
       await page.keyboard.press('Escape');
       await page.getByRole('dialog').waitFor({ state: 'detached' });
     }
     await page.locator('summary', { hasText: 'Designs' }).click();
-    expect(await faults(page)).toEqual([]);
+    expect(await accessibilityFaults(page)).toEqual([]);
     await workbench.close();
   });
 
   test('phone', async () => {
     const workbench = await openStation('where-it-settles', { viewport: screens.phone });
-    expect(await faults(workbench.page)).toEqual([]);
+    expect(await accessibilityFaults(workbench.page)).toEqual([]);
     await workbench.close();
   });
 });

@@ -1,18 +1,15 @@
 // How a number was computed, as a visitor follows it: from any page to the working, along the chain of steps, back into the
 // field it began with; the textbook cycle to hand in; by keyboard, on a phone, on paper.
 
-import { readFile } from 'node:fs/promises';
-import { createRequire } from 'node:module';
 import { evaluate } from 'mathjs';
 import type { Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
 import { allFormulas } from '../../src/assess/index.ts';
+import { accessibilityFaults } from './accessibility.ts';
 import { type OpeningOptions, type OpenWorkbench, openWorkbench, screens, startBrowserForThisFile } from './harness.ts';
 import { pdfPages } from './pdf-text.ts';
 
 startBrowserForThisFile();
-
-const axe = await readFile(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 
 async function openWorking(part: string, options: OpeningOptions = {}): Promise<OpenWorkbench> {
   const workbench = await openWorkbench({ ...options, path: part === '' ? '#working' : `#working/${part}` });
@@ -319,22 +316,6 @@ describe('in the US view', () => {
   });
 });
 
-/** What the accessibility engine finds, in words. */
-async function faults(page: Page): Promise<string[]> {
-  await page.evaluate(axe);
-  return page.evaluate(async () => {
-    for (const edge of document.querySelectorAll<HTMLElement>('.top, .pages, .caution-line'))
-      edge.style.position = 'static';
-    const engine = (globalThis as unknown as { axe: typeof import('axe-core') }).axe;
-    const { violations } = await engine.run(document, {
-      runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'],
-    });
-    return violations.flatMap(({ id, nodes }) =>
-      nodes.map((node) => `${id}: ${node.target.join(' ')} ${node.failureSummary}`),
-    );
-  });
-}
-
 describe('reachable for everybody', () => {
   test.each([
     ['light', screens.wide],
@@ -345,7 +326,7 @@ describe('reachable for everybody', () => {
     const workbench = await openWorking('plant.heatReachingWater', { colorScheme, viewport });
     const { page } = workbench;
     await openEveryStep(page);
-    expect(await faults(page)).toEqual([]);
+    expect(await accessibilityFaults(page)).toEqual([]);
     await workbench.close();
   });
 

@@ -8,8 +8,8 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import type { BriefDocument } from '../../src/brief/index.ts';
 import { caution } from '../../src/cautions/index.ts';
 import { main } from '../../src/cli/main.ts';
-import { changed, wordsOf } from '../brief/briefs.ts';
-import { demoTexts } from '../designs.ts';
+import { wordsOf } from '../brief/briefs.ts';
+import { changedDesign, demoTexts } from '../designs.ts';
 import { plain, run } from './process.ts';
 import { collected } from './streams.ts';
 
@@ -91,7 +91,7 @@ describe('a file', () => {
 });
 
 test('where the answer is not to build, the charge is in neither form', async () => {
-  const design = changed(propane, { 'machine.charge': '91.7 to 133.3 g' });
+  const design = changedDesign(propane, { 'machine.charge': '91.7 to 133.3 g' });
   for (const form of [['--json'], []]) {
     const { output } = await answer(['brief', '-', ...form], design);
     expect(plain(output)).not.toMatch(/\b91\.7|\b92 g|\b133\.3|\b13[03] g/);
@@ -114,10 +114,10 @@ test.each([
 });
 
 test('a design that cannot be used, and one without a solution, are refused as everywhere', async () => {
-  const unusable = await answer(['brief', '-', '--json'], changed(reef, { 'tank.waterTemperature': 'warm' }));
+  const unusable = await answer(['brief', '-', '--json'], changedDesign(reef, { 'tank.waterTemperature': 'warm' }));
   expect(unusable.code).toBe(2);
   expect(JSON.parse(unusable.output)).toMatchObject({ caution, error: { kind: 'unusable' } });
-  const impossible = changed(reef, { 'exchangers.condenserApproach': '1 K' });
+  const impossible = changedDesign(reef, { 'exchangers.condenserApproach': '1 K' });
   const none = await answer(['brief', '-', '--json'], impossible);
   expect([none.code, JSON.parse(none.output).error.kind]).toEqual([3, 'noSolution']);
 });

@@ -6,7 +6,7 @@ import { describe, expect, test } from 'vitest';
 import type { Assessment, TankLoadAnswer } from '../../src/assess/index.ts';
 import { caution } from '../../src/cautions/index.ts';
 import { main } from '../../src/cli/main.ts';
-import { demoTexts } from '../designs.ts';
+import { changedDesign, demoTexts } from '../designs.ts';
 import { kettlefin, plain, root, run } from './process.ts';
 import { collected } from './streams.ts';
 
@@ -23,19 +23,6 @@ async function answer(args: readonly string[], input = '') {
   const { streams, output, errors } = collected(input);
   const code = await main(args, streams);
   return { code, output: plain(output()), errors: plain(errors()) };
-}
-
-/** A demo with other values at some paths. */
-function changed(name: string, values: Readonly<Record<string, unknown>>): string {
-  const design = JSON.parse(demoTexts[name]!);
-  for (const [path, value] of Object.entries(values)) {
-    const keys = path.split('.');
-    const last = keys.pop()!;
-    let part = design;
-    for (const key of keys) part = part[key] ??= {};
-    part[last] = value;
-  }
-  return JSON.stringify(design);
 }
 
 const unwrapped = (text: string) => text.replaceAll(/\s+/g, ' ');
@@ -138,7 +125,7 @@ describe('a design that must not be built', () => {
   });
 
   test('an assumed charge is withheld too', async () => {
-    const text = changed(propane, { 'machine.charge': undefined });
+    const text = changedDesign(demoTexts[propane]!, { 'machine.charge': undefined });
     const people = await answer(['check', '-'], text);
     expect(people.output).toMatch(/machine\.charge +withheld/);
     const { assumptions } = JSON.parse((await answer(['check', '-', '--json'], text)).output) as Assessment;
@@ -146,7 +133,7 @@ describe('a design that must not be built', () => {
   });
 
   test('a charge that stands in no way is a band', async () => {
-    const text = changed(reef, { 'machine.charge': undefined });
+    const text = changedDesign(demoTexts[reef]!, { 'machine.charge': undefined });
     const { output } = await answer(['check', '-'], text);
     expect(output).toMatch(/machine\.charge +about \d+ g \(\d+ to \d+\)/);
   });
@@ -154,7 +141,7 @@ describe('a design that must not be built', () => {
 
 describe('a machine without a solution', () => {
   // Loop water that cools by up to 4 K does not fit between refrigerant and tank 2 K apart.
-  const impossible = changed(reef, { 'exchangers.condenserApproach': '1 K' });
+  const impossible = changedDesign(demoTexts[reef]!, { 'exchangers.condenserApproach': '1 K' });
 
   test('is answered with exit code 3 and one sentence in the view', async () => {
     const { code, output, errors } = await answer(['check', '-', '--units', 'us'], impossible);
@@ -204,7 +191,7 @@ describe('load', () => {
   });
 
   test('a tank that needs no heat is told so', async () => {
-    const text = changed('shrimp-rack-unknown-draughts.json', { 'tank.load.pumpPower': '900 W' });
+    const text = changedDesign(demoTexts['shrimp-rack-unknown-draughts.json']!, { 'tank.load.pumpPower': '900 W' });
     const { code, output } = await answer(['load', '-'], text);
     expect(code).toBe(0);
     expect(unwrapped(output)).toMatch(/needs no heat/);

@@ -17,7 +17,7 @@ import {
   sayRefrigerants,
 } from '../../../src/assess/index.ts';
 import { InputError } from '../../../src/numerics/index.ts';
-import { demoTexts } from '../../designs.ts';
+import { changedDesign, demoTexts } from '../../designs.ts';
 import library from '../../reference/loop/textbook-cycles.json';
 
 const fluids = ['R134a', 'R600a', 'R290'];
@@ -41,19 +41,6 @@ function valuesOf(comparison: RefrigerantComparison, fluid: string): Extract<Com
   const { cycle } = columnOf(comparison, fluid);
   if (!cycle.ok) throw new Error(cycle.error.message);
   return cycle.values;
-}
-
-/** A demo with other values at some paths. */
-function changed(text: string, values: Readonly<Record<string, unknown>>): string {
-  const design = JSON.parse(text);
-  for (const [path, value] of Object.entries(values)) {
-    const keys = path.split('.');
-    const last = keys.pop()!;
-    let part = design;
-    for (const key of keys) part = part[key] ??= {};
-    part[last] = value;
-  }
-  return JSON.stringify(design);
 }
 
 describe.each(Object.entries(demoTexts))('%s', (_, text) => {
@@ -205,7 +192,7 @@ describe('laws of the bases', () => {
 
   test('a machine with the displacement found gives the heat of the design’s own fluid', () => {
     const needed = valuesOf(compared(shrimp, fluids, 'sameHeat'), 'R290');
-    const scaled = changed(shrimp, {
+    const scaled = changedDesign(shrimp, {
       'machine.compressor.displacement': `${needed.displacementNeeded!.likely * 1e6} cm3`,
     });
     const { heat, power } = valuesOf(compared(scaled), 'R290');
@@ -257,7 +244,7 @@ describe('reference: cycles of the library', () => {
       frictionPressure: '50 kPa',
       shellHeatShare: '0.4',
     };
-    const text = changed(reef, {
+    const text = changedDesign(reef, {
       'machine.compressor': machine,
       'exchangers.superheat': '5 K',
       'exchangers.subcooling': '5 K',
@@ -306,7 +293,7 @@ describe('what cannot be compared', () => {
   });
 
   test('a design that cannot be used is refused with its places', () => {
-    const outcome = compareRefrigerants(changed(reef, { 'tank.waterTemperature': 'warm' }), fluids, 'sameDome');
+    const outcome = compareRefrigerants(changedDesign(reef, { 'tank.waterTemperature': 'warm' }), fluids, 'sameDome');
     expect(outcome).toMatchObject({ ok: false, kind: 'unusable', problems: [{ path: 'tank.waterTemperature' }] });
   });
 
@@ -373,7 +360,7 @@ describe('charge', () => {
   });
 
   test('of another fluid says nothing about this one', () => {
-    const text = changed(reef, { 'machine.refrigerant': 'R290' });
+    const text = changedDesign(reef, { 'machine.refrigerant': 'R290' });
     expect(columnOf(compared(text), 'R134a').charge).toEqual({ kind: 'unknown', chargeOf: 'R290', amounts: null });
   });
 });
