@@ -7,13 +7,14 @@ import { ExampleNote } from './frame/example-note.tsx';
 import { NoticeBox } from './frame/notice.tsx';
 import { PageLinks } from './frame/page-links.tsx';
 import { TopBar } from './frame/top-bar.tsx';
+import { useShownVerdict } from './frame/use-shown-verdict.ts';
 import { Verdict } from './frame/verdict.tsx';
 import { WorkingNote } from './frame/working-note.tsx';
 import { HeatPath } from './heat-path/heat-path.tsx';
 import { useKeeping } from './keeping/use-keeping.ts';
 import { useLinks } from './links/use-links.ts';
 import { OpenedPage } from './opened-page.tsx';
-import type { Place } from './pages.ts';
+import { firstPage, type Place } from './pages.ts';
 import { type Workbench, WorkbenchContext } from './state/context.tsx';
 import { isFirstDemo } from './state/demos.ts';
 import { fileNameFor, readFileText, saveText, useFileDrop } from './state/files.ts';
@@ -48,6 +49,7 @@ export function App({ engine, keeper, start }: AppProps): ReactNode {
   const work = useAssessment(engine, document, state.view, dispatch);
   const { keeping, theirs, refused } = useKeeping(keeper, start, serialised);
   const openLink = useLinks(keeper, document, place, dispatch);
+  const showVerdict = useShownVerdict(state.answered);
 
   useEffect(() => {
     keeper.write('view', state.view);
@@ -175,7 +177,9 @@ export function App({ engine, keeper, start }: AppProps): ReactNode {
               done={(made) => {
                 dispatch({ type: 'opened', document: made });
                 setDialog(undefined);
+                if (!isOfTheDesign(place)) open(firstPage);
                 window.scrollTo({ top: 0 });
+                showVerdict(made);
               }}
             />
           )}

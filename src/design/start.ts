@@ -76,7 +76,7 @@ export const startQuestions: readonly StartQuestion[] = [
   {
     id: 'lid',
     question: 'What lies on the water?',
-    help: 'After a measurement this is known already: it asks how much of the loss leaves as vapour, if you know.',
+    help: 'Water that evaporates is often the largest loss. After a measurement only its share is asked, if you know it.',
     fields: [
       sized('tank.load.lid'),
       sized('tank.load.surface', true),

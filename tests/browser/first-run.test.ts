@@ -23,6 +23,49 @@ describe('the invented example', () => {
   });
 });
 
+describe('the seven questions', () => {
+  for (const [screen, path] of [
+    ['wide', '#cycle-alone'],
+    ['phone', ''],
+  ] as const) {
+    test(`${screen}: what is wrong is said where it is asked, and the verdict comes into sight`, async () => {
+      const { page, close, expectNoComplaints } = await openWorkbench({ viewport: screens[screen], path });
+      await page.getByRole('button', { name: 'Start my own' }).click();
+      const dialog = page.getByRole('dialog');
+      const give = (label: string, text: string) => dialog.getByRole('textbox', { name: label }).fill(text);
+      const choose = (label: string, choice: string) => dialog.getByLabel(label, { exact: true }).selectOption(choice);
+      const next = () => dialog.getByRole('button', { name: 'Next question' }).click();
+      await choose('How the tank is known', 'measured');
+      await give('What the heater used', '24 kWh');
+      await give('How long you measured', '7 days');
+      await next();
+      await give('Water temperature', '26 °C');
+      await choose('Water', 'fresh');
+      await next();
+      await give('Room temperature', '21 °C');
+      await next();
+      await next();
+      await choose('It came out of a …', 'dehumidifier');
+      await choose('Refrigerant it was made for', 'R134a');
+      await next();
+      await give('Currency', 'dollars');
+      await give('Price of electricity', '16 ct/kWh');
+      await next();
+      await expect.poll(() => dialog.locator('.question-problems').textContent()).toMatch(/^Currency: .*three capital/);
+      await give('Currency', 'usd');
+      await next();
+      await dialog.getByRole('button', { name: 'Show me the verdict' }).click();
+      await expect.poll(() => page.evaluate(() => document.activeElement?.id)).toBe('verdict');
+      expect(await page.locator('.design-name').textContent()).toBe('My tank');
+      const words = await page.locator('.verdict-words').boundingBox();
+      expect(words!.y).toBeGreaterThanOrEqual(0);
+      expect(words!.y + words!.height).toBeLessThanOrEqual(screens[screen].height);
+      expectNoComplaints();
+      await close();
+    });
+  }
+});
+
 describe('terms', () => {
   for (const screen of ['wide', 'phone'] as const) {
     test(`${screen}: a term opens its explanation inside the window, by mouse and by keyboard, and Escape closes it`, async () => {

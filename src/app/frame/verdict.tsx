@@ -32,7 +32,7 @@ export function Verdict({ answer, view, stale, isRefused, openAssumptions, open 
   const { document } = useWorkbench();
   const mine = assessment.assumptions.filter(({ path }) => fieldRecord(path, document) !== undefined).length;
   return (
-    <section className={`verdict${stale ? ' stale' : ''}`} aria-labelledby="verdict-title" id="verdict">
+    <section className={`verdict${stale ? ' stale' : ''}`} aria-labelledby="verdict-title" id="verdict" tabIndex={-1}>
       <div className="verdict-words">
         <h2 id="verdict-title" className="for-reader">
           Verdict

@@ -36,13 +36,14 @@ export function StartMyOwn({ close, done }: StartMyOwnProps): ReactNode {
   const isLast = index === startQuestions.length - 1;
 
   const goOn = () => {
-    const wrong = fields.flatMap((field) => problemOf(field, answers, currency));
+    const unanswered = fields.flatMap((field) => problemOf(field, answers, currency));
+    const outcome = newDesign(answers);
+    const wrong = unanswered.length > 0 || outcome.ok ? unanswered : problemsOf(fields, outcome.problems);
     setProblems(wrong);
     if (wrong.length > 0) return;
     if (!isLast) return setIndex(nextIndex(index, answers));
-    const outcome = newDesign(answers);
     if (outcome.ok) return done(outcome.document);
-    setProblems(outcome.problems.map(sayProblem));
+    setProblems(outcome.problems.map(sayOfField));
     const owner = questionOf(outcome.problems, answers);
     if (owner !== undefined) setIndex(owner);
   };
@@ -85,7 +86,7 @@ export function StartMyOwn({ close, done }: StartMyOwnProps): ReactNode {
                   currency={currency}
                   mayStayEmpty={field.optional}
                   give={(text) => {
-                    setAnswers((before) => ({ ...before, [field.path]: text }));
+                    setAnswers((before) => ({ ...before, [field.path]: asWritten(field.path, text) }));
                     return undefined;
                   }}
                 />
@@ -117,6 +118,11 @@ export function StartMyOwn({ close, done }: StartMyOwnProps): ReactNode {
   );
 }
 
+/** Codes of currencies are written in capitals; "eur" can mean nothing else. */
+function asWritten(path: string, text: string): string {
+  return path === 'prices.currency' ? text.trim().toUpperCase() : text;
+}
+
 function problemOf(field: StartField, answers: StartAnswers, currency: string): readonly string[] {
   const record = fieldRecord(field.path);
   if (record === undefined) return [];
@@ -124,6 +130,15 @@ function problemOf(field: StartField, answers: StartAnswers, currency: string): 
   if (text.trim() === '') return field.optional ? [] : [`${record.label}: please answer, it has no usual value.`];
   const wrong = textProblem(record, text, currency);
   return wrong === undefined ? [] : [wrong];
+}
+
+/** What is wrong with the answers to these fields once they are put together; a field not reached yet is no matter. */
+function problemsOf(fields: readonly StartField[], problems: readonly DesignProblem[]): readonly string[] {
+  return problems.filter(({ path }) => fields.some((field) => field.path === path)).map(sayOfField);
+}
+
+function sayOfField(problem: DesignProblem): string {
+  return sayProblem({ ...problem, path: fieldRecord(problem.path)?.label ?? problem.path });
 }
 
 /** The next question that has something to ask. */
