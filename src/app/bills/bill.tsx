@@ -85,7 +85,8 @@ function creditName({ roomHeat }: ScenarioAccount, view: UnitView): string {
 
 /** Why the credit is no larger, or zero: months without heating, and the vapour that warms nothing. */
 function creditNote({ months }: ScenarioAccount, { year }: Assessment, view: UnitView): string {
-  const unheated = months.filter(({ heated }) => heated === 0).length;
+  // Months at both ends of the heated time may be heated in part.
+  const unheated = Number(months.reduce((sum, { heated }) => sum + 1 - heated, 0).toFixed(1));
   const vapour = year.reduce((sum, month) => sum + month.vapourHeat, 0);
   const left =
     vapour > 0
