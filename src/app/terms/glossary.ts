@@ -68,6 +68,11 @@ export const glossary: readonly Term[] = [
       'The temperature of the surroundings, at which heat can no longer do any work. Losses of work are counted from it.',
   },
   {
+    name: 'desuperheating',
+    forms: ['desuperheating'],
+    meaning: 'Cooling of the hot gas down to the temperature at which it begins to condense.',
+  },
+  {
     name: 'dew point',
     forms: ['dew point', 'dew temperature', 'dew line'],
     meaning:
@@ -137,6 +142,18 @@ export const glossary: readonly Term[] = [
     meaning: 'The work a compression without losses would need, over the work it really needs.',
   },
   {
+    name: 'latent heat',
+    forms: ['latent heats', 'latent heat'],
+    meaning:
+      'What it takes to boil a kilogram of liquid away without warming it. It comes back when the vapour condenses.',
+  },
+  {
+    name: 'lift',
+    forms: ['temperature lift', 'lift'],
+    meaning:
+      'How far the heat is raised: condensing less evaporating temperature. The smaller it is, the less work each unit of heat takes.',
+  },
+  {
     name: 'lower flammability limit',
     forms: ['lower flammability limit', 'flammability limit'],
     meaning: 'The least concentration in air that burns.',
@@ -152,6 +169,17 @@ export const glossary: readonly Term[] = [
     meaning: 'Running cost of a year and the purchase spread over the years it lasts, with interest.',
   },
   {
+    name: 'over-temperature cut-out',
+    forms: ['over-temperature cut-out'],
+    meaning:
+      'A switch of its own that cuts the supply of every heat source when the water gets too warm, whatever the controller does.',
+  },
+  {
+    name: 'overall efficiency',
+    forms: ['overall efficiency'],
+    meaning: 'The work a compression without losses would need, over the electricity the compressor takes.',
+  },
+  {
     name: 'practical limit',
     forms: ['practical limit'],
     meaning:
@@ -164,10 +192,21 @@ export const glossary: readonly Term[] = [
       'Condensing pressure over evaporating pressure, both absolute. It says how hard the compressor has to squeeze.',
   },
   {
+    name: 'rating point',
+    forms: ['rating points', 'rating point'],
+    meaning: 'The temperatures at which a maker states capacity and power: evaporating, condensing, gas and liquid.',
+  },
+  {
     name: 'reference state',
     forms: ['reference state'],
     meaning:
       'Where enthalpy and entropy are set to a fixed number. Tables differ in it; differences between two states do not.',
+  },
+  {
+    name: 'residual-current protection',
+    forms: ['residual-current protection'],
+    meaning:
+      'A device that cuts the mains when current leaks into water or through a person. It is called RCD in Europe and GFCI in North America.',
   },
   {
     name: 'room credit',
@@ -213,6 +252,12 @@ export const glossary: readonly Term[] = [
     forms: ['volumetric heating capacity', 'heat delivered per volume of gas drawn in'],
     meaning:
       'Heat brought for each cubic metre of gas that the compressor draws in. It tells how large a compressor a fluid asks for.',
+  },
+  {
+    name: 'volumetric efficiency',
+    forms: ['volumetric efficiency'],
+    meaning:
+      'The volume of gas drawn in over the volume swept. Gas left in the cylinder and warming on the way in keep it below 1.',
   },
   {
     name: 'warming potential',

@@ -3,6 +3,7 @@
 import type { ReactNode } from 'react';
 import type { Finding, Severity, Subject } from '../../quantities/index.ts';
 import { useWorkbench } from '../state/context.tsx';
+import { Termed } from '../terms/termed.tsx';
 import type { AssessAnswer, WordsOfFinding } from '../worker/messages.ts';
 import { PageLink } from './page-link.tsx';
 import { type StateKind, StateMark } from './state-mark.tsx';
@@ -59,7 +60,9 @@ export function Findings({ said, none }: FindingsProps): ReactNode {
               <StateMark kind={severityMarks[finding.severity][0]} word={severityMarks[finding.severity][1]} />
               <div className="finding-body">
                 <h4>{words.title}</h4>
-                <p>{words.text}</p>
+                <p>
+                  <Termed>{words.text}</Termed>
+                </p>
                 <p>
                   {words.remedy}
                   {finding.needsLicensedPerson && ' This is work for a certified or licensed person.'}

@@ -4,6 +4,7 @@ import type { ReactNode } from 'react';
 import { fieldsOf } from '../../../design/index.ts';
 import { type Subject, subjects, subjectTitles } from '../../../quantities/index.ts';
 import { useWorkbench } from '../../state/context.tsx';
+import { Termed } from '../../terms/termed.tsx';
 import { type FieldFacts, FieldLink, useFieldFacts } from '../../ui/field-origin.tsx';
 import { type SaidFinding, severityMarks } from '../../ui/findings.tsx';
 import { StateMark } from '../../ui/state-mark.tsx';
@@ -55,7 +56,9 @@ function Entry({ finding, words }: SaidFinding): ReactNode {
       <StateMark kind={kind} word={word} />
       <div className="finding-body">
         <h4>{words.title}</h4>
-        <p>{words.text}</p>
+        <p>
+          <Termed>{words.text}</Termed>
+        </p>
         <p>{words.remedy}</p>
         {finding.needsLicensedPerson && (
           <p className="licensed">
