@@ -48,7 +48,7 @@ interface RecordInput {
 /** `metric` and `us`: unit, size below which it serves [SI], next unit, …, last unit. */
 const inputs = {
   temperature: {
-    ...of('temperature', 'T', 'K', 'temperature, as a level'),
+    ...of('temperature', 'T', 'K', 'temperature'),
     metric: ['°C'],
     us: ['°F'],
     examples: ['26.5 °C', '79 °F'],

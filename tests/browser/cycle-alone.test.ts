@@ -122,7 +122,7 @@ describe('two cycles', () => {
     await page.reload();
     await expect.poll(() => page.locator('.station-answer').textContent()).toContain('for B');
     await page.getByRole('button', { name: 'take cycle A away' }).click();
-    await expect.poll(() => page.locator('.station-answer').textContent()).toMatch(/^R290 lifted/);
+    await expect.poll(() => page.locator('.station-answer').textContent()).toMatch(/^With R290 and a lift/);
     expectNoComplaints();
     await close();
   });

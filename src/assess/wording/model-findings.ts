@@ -70,7 +70,7 @@ const words: Readonly<Record<Code, { readonly title: string; readonly text: (tel
   },
   loopVelocityHigh: {
     title: 'The loop water would rush',
-    text: (tell) => `One tube of this width would carry ${tell('velocity')}.`,
+    text: (tell) => `In one tube of this width the water would run at ${tell('velocity')}.`,
   },
   powerLawExtrapolated: {
     title: 'Power and capacity are carried to a smaller lift',

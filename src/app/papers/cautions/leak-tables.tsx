@@ -63,7 +63,7 @@ export function Spaces({ spaces, view }: { spaces: readonly SpaceAnswer[]; view:
 
 function sizeWords({ space, volume }: SpaceAnswer, view: UnitView): string {
   if (volume !== null) return say(volume, 'volume', view, 2);
-  return space === 'airPumpIntake' ? 'of where it draws' : 'not known';
+  return space === 'airPumpIntake' ? 'that of where it draws' : 'not known';
 }
 
 /** Where its size is assumed or unknown: the field it belongs in, and how to find it. */

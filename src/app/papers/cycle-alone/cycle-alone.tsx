@@ -156,7 +156,10 @@ function Problems({ label, answer, problems }: ProblemsProps): ReactNode {
       <div>
         {answer !== undefined && (
           <p>
-            <strong>{of}no cycle for the fields as they stand. What is shown belongs to the last that had one.</strong>
+            <strong>
+              {of === '' ? 'No' : `${of}no`} cycle for the fields as they stand. What is shown belongs to the last that
+              had one.
+            </strong>
           </p>
         )}
         <ul>

@@ -229,7 +229,7 @@ export const flowFields: readonly (ChosenField & { readonly key: MassFlowKey })[
   },
   {
     key: 'massFlow',
-    choice: 'as it is',
+    choice: 'given as mass flow',
     label: 'Mass flow',
     help: 'Of the refrigerant.',
     quantity: 'massFlow',

@@ -15,7 +15,7 @@ export function cycleSentence(cycle: TextbookCycle, view: UnitView): string {
     view,
     3,
   );
-  return `${cycle.refrigerant} lifted over ${lift} gives ${cycle.heatingCop.toFixed(2)} times the work put into the gas as heat. This is a textbook cycle, not electricity: no motor, fan or pump is in it.`;
+  return `With ${cycle.refrigerant} and a lift of ${lift}, each unit of work put into the gas gives ${cycle.heatingCop.toFixed(2)} units of heat. This is a textbook cycle, not electricity: no motor, fan or pump is in it.`;
 }
 
 export function CycleNumbers({ answer, view }: { answer: CycleAnswer; view: UnitView }): ReactNode {

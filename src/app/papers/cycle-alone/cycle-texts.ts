@@ -128,7 +128,7 @@ export function readOne(
 ): { readonly ok: true; readonly value: number } | { readonly ok: false; readonly message: string } {
   if (text.trim() === '') return { ok: false, message: 'A textbook cycle needs a value here.' };
   const read = readQuantity(text, quantity, { atmosphericPressure: standardAtmosphere });
-  if (!read.ok) return { ok: false, message: `“${text}” was not understood; write ${read.problem.expected}.` };
+  if (!read.ok) return { ok: false, message: `“${text}” was not understood. Expected ${read.problem.expected}.` };
   const { low, likely, high } = read.estimate;
   if (low < high) return { ok: false, message: 'A textbook cycle takes one value, not a range.' };
   return { ok: true, value: likely };
@@ -157,7 +157,7 @@ export function readKept(text: string | undefined): CyclePair | undefined {
     const kept = JSON.parse(text) as Partial<CyclePair> & CycleTexts;
     const first = usable(kept.first ?? kept);
     if (first === undefined) return undefined;
-    return { first, second: kept.second && usable(kept.second) };
+    return { first, second: kept.second ? usable(kept.second) : undefined };
   } catch {
     return undefined;
   }

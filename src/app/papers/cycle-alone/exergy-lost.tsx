@@ -28,7 +28,11 @@ export function exergySentence({ exergyBasis: basis }: TextbookCycle, view: Unit
   const said = (kelvin: number) => sayQuantity(kelvin, 'temperature', view, 4);
   const body = (kelvin: number) =>
     kelvin === basis.deadState ? 'something at the dead state' : `something at ${said(kelvin)}`;
-  const start = `The heat is counted as given to ${body(basis.sinkTemperature)} and taken from ${body(basis.sourceTemperature)}. The dead state, at which heat can do no work, is ${said(basis.deadState)}.`;
+  const counted =
+    basis.sinkTemperature === basis.sourceTemperature
+      ? `Heat is counted as given to and taken from ${body(basis.sinkTemperature)}.`
+      : `The heat is counted as given to ${body(basis.sinkTemperature)} and taken from ${body(basis.sourceTemperature)}.`;
+  const start = `${counted} The dead state, at which heat can do no work, is ${said(basis.deadState)}.`;
   return basis.minimumWork === 0
     ? `${start} Nothing useful is done that way, so the losses add up to all the work put in.`
     : `${start} A cycle without losses would need ${sayFixed(basis.minimumWork, 'enthalpy', view, 3)} for the same: ${sayFixed(basis.secondLawEfficiency, 'fraction', view, 3)} of the work put in.`;

@@ -68,7 +68,7 @@ export const tankPhrases = {
   machineFailureCoolsFast: {
     title: 'When the machine stops, the tank cools fast',
     text: (t) =>
-      `${sentenceStart(t('when'))} the water loses its first ${t.kelvin} within ${t('timePerKelvin')}; usual advice gives it ${t('usualTime')}.`,
+      `${sentenceStart(t('when'))} the water loses its first ${t.kelvin} within ${t('timePerKelvin')}; usual advice is to let that take ${t('usualTime')} or more.`,
   },
   residualCurrentProtectionMissing: {
     title: 'No residual-current protection',
@@ -92,7 +92,7 @@ export const tankPhrases = {
 
 function stuckOn(told: Told): string {
   if (!told.has('timePerKelvin')) return '';
-  const atFirst = ` Stuck on ${told('when')}, the machine would at first warm the water by ${told.kelvin} every ${told('timePerKelvin')}; usual advice gives it ${told('usualTime')}.`;
+  const atFirst = ` Stuck on ${told('when')}, the machine would at first warm the water by ${told.kelvin} every ${told('timePerKelvin')}; usual advice is to let that take ${told('usualTime')} or more.`;
   const end = told.has('settlesAt')
     ? ` If nothing stopped it, the water would come to rest at about ${told('settlesAt')}.`
     : ` If nothing stopped it, the water would go beyond ${told('beyondWater')}.`;
