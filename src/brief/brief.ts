@@ -129,7 +129,7 @@ function assumptions(assessment: Assessment, view: UnitView): BriefDocument['ass
       path,
       label: sentenceStart(label),
       value: isBand ? sayBand(value, quantity, view, { currency }) : String(value),
-      share: sayQuantity(share(path), 'fraction', view, 1),
+      share: sayQuantity(share(path), 'fraction', view),
     };
   });
   return { shown, rest: sayRest(all.length - shown.length, shown.length) };

@@ -89,7 +89,7 @@ export function operatingRange({ operatingRange: moments, operating }: Assessmen
     [`Evaporating pressure, ${pressures.unit}`, (moment) => pressures.say(moment.evaporatingPressure)],
     ['Condensing (dew)', (at) => withRange(at, at.condensingTemperature, operating.condensingTemperature)],
     [`Condensing pressure, ${pressures.unit}`, (moment) => pressures.say(moment.condensingPressure)],
-    ['Pressure ratio', (moment) => say(moment.condensingPressure / moment.evaporatingPressure, 'ratio')],
+    ['Pressure ratio', (moment) => fixedDecimals(moment.condensingPressure / moment.evaporatingPressure, 1)],
     ['Discharge gas', (at) => withRange(at, at.dischargeTemperature, operating.dischargeTemperature)],
     ['Electricity of the compressor', ({ compressorPower }) => say(compressorPower, 'electricPower')],
     ['Heat to the water while running', ({ heatDelivered }) => say(heatDelivered, 'power')],
@@ -126,8 +126,9 @@ export function limits(margins: readonly LimitMargin[], view: UnitView): ChartTa
     rows: margins.map(({ label, quantity, value, bound, margin, passed }) => {
       const isRatio = quantity === 'ratio';
       const level = (number: number) => sayQuantity(number, isRatio ? 'ratio' : 'temperature', view);
+      const here = isRatio ? fixedDecimals(value, 1) : level(value);
       const distance = sayQuantity(Math.abs(margin), isRatio ? 'ratio' : 'temperatureDifference', view);
-      return [sentenceStart(label), level(bound), level(value), passed ? `passed by ${distance}` : `${distance} left`];
+      return [sentenceStart(label), level(bound), here, passed ? `passed by ${distance}` : `${distance} left`];
     }),
   };
 }
