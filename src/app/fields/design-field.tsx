@@ -96,7 +96,11 @@ function understood(
 
 /** Saying back what was typed letter for letter would say nothing. */
 export function unlessAlike(typed: string, said: string): string | undefined {
-  const bare = (text: string) => text.replaceAll(/[\s\u00a0\u202f]/g, '').toLowerCase();
+  const bare = (text: string) =>
+    text
+      .replaceAll(/[\s\u00a0\u202f]/g, '')
+      .replaceAll('−', '-')
+      .toLowerCase();
   return bare(typed) === bare(said) ? undefined : said;
 }
 

@@ -17,8 +17,8 @@ const shownFirst: Readonly<Record<StationName, readonly string[]>> = {
     'tank.load.duration',
     'tank.load.lid',
     'tank.load.surface',
-    'tank.load.length',
-    'tank.load.width',
+    'tank.load.pumpPower',
+    'tank.load.lightPower',
     'room.coldest',
   ],
   'the-machine': [
