@@ -18,6 +18,8 @@ export const designSchema = z
     name: z.string().check(
       z.minLength(1),
       z.maxLength(longestName),
+      // Blanks alone would leave what is printed without a title.
+      z.regex(/\S/),
       z.meta({
         title: 'Name',
         description: 'Name of the design.',
