@@ -173,6 +173,9 @@ test('what the browser kept is taken up again; rubbish is not', () => {
   expect(readKept(JSON.stringify(texts))).toEqual({ first: texts, second: undefined });
   const broken = { first: texts, second: { ...start, referenceState: 'none' } };
   expect(readKept(JSON.stringify(broken))).toEqual({ first: texts, second: undefined });
+  for (const second of [null, 0, '', 'rubbish', [], {}]) {
+    expect(readKept(JSON.stringify({ first: texts, second }))).toEqual({ first: texts, second: undefined });
+  }
   const whole = JSON.parse(JSON.stringify(start));
   const rubbish = [
     undefined,
