@@ -102,7 +102,7 @@ function answerSentence(assessment: Assessment, view: UnitView): string {
   const { tank } = assessment;
   const [largest] = largestFirst(assessment);
   const most =
-    largest === undefined ? '' : ` The largest way out is ${largest.label}, ${sayBand(largest.heat, 'power', view)}.`;
+    largest === undefined ? '' : ` The largest way out: ${largest.label}, ${sayBand(largest.heat, 'power', view)}.`;
   if (tank.load.high <= 0) {
     const surplus = { low: -tank.load.high, likely: -tank.load.likely, high: -tank.load.low };
     return `Even in the coldest spell the tank needs no heat: ${sayBand(surplus, 'power', view)} more comes in than goes out.`;
