@@ -41,19 +41,8 @@ export type {
 export { cautionFluid, isFlammable } from './facts.ts';
 export { cautionRules, findCautions, worstFirst } from './find.ts';
 export { cautionsFormulas } from './formulas.ts';
-export {
-  annexCAboveGround,
-  annexCBelowGround,
-  type ChargeComparison,
-  type ComparisonName,
-  chargeComparisons,
-  householdFlammableCharge,
-} from './rules/charge.ts';
+export { type ChargeComparison, type ComparisonName, chargeComparisons } from './rules/charge.ts';
 export { flammableFluidInUnsuitableEquipment, notForThisMachine, oilNotForThisFluid } from './rules/fluid.ts';
-export { leakConcentration, leakLimit, shareOfFlammabilityLimit } from './rules/leak.ts';
-export { lowestUsualPressureRatio, overloadedPowerRatio } from './rules/operation.ts';
+export { leakConcentration, leakLimit } from './rules/leak.ts';
 export { highSideDesignTemperature, lowSideDesignTemperature } from './rules/pressure.ts';
-export { capillaryFlowRatio, migrationDifference } from './rules/rest-and-flow.ts';
 export { type LeakSpace, leakSpaces, type SpaceName, type SpaceState } from './rules/spaces.ts';
-export { usualTimePerKelvin } from './rules/warming.ts';
-export { burningSurface, highestUsualWater, lowestUsualWater } from './rules/water.ts';

@@ -20,11 +20,11 @@ import { leakLimit } from './leak.ts';
 export type ChargeFacts = Pick<CautionFacts, 'fluid' | 'charge' | 'roomVolume' | 'otherRoomVolume' | 'floorArea'>;
 
 /** Flammable charge of a household appliance's circuit [kg], IEC 60335-2-24, from memory. */
-export const householdFlammableCharge = 0.15;
+const householdFlammableCharge = 0.15;
 
 /** Largest charges of EN 378-1 Annex C for a fluid of class 3 where anybody may be [kg]; from memory. */
-export const annexCAboveGround = 1.5;
-export const annexCBelowGround = 1;
+const annexCAboveGround = 1.5;
+const annexCBelowGround = 1;
 
 /** What a figure of a standard is set for. */
 export type ComparisonName =

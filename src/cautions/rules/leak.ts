@@ -16,7 +16,7 @@ export type LeakFacts = Pick<
 >;
 
 /** Share of the lower flammability limit that a leak should stay below: EN 378-1 takes 20 %. */
-export const shareOfFlammabilityLimit = 0.2;
+const shareOfFlammabilityLimit = 0.2;
 
 const limits: Grounds = {
   source:

@@ -29,10 +29,10 @@ export type OperationFacts = Pick<
  * Power over that of the hardest point an application allows, above which the motor is taken to be overloaded [-].
  * Own judgement: model and application limits together are doubtful by some 20 %, so what is beyond 25 % is beyond doubt.
  */
-export const overloadedPowerRatio = 1.25;
+const overloadedPowerRatio = 1.25;
 
 /** Pressure ratio below which capillary or valve may starve the evaporator: common practice, no source. */
-export const lowestUsualPressureRatio = 2;
+const lowestUsualPressureRatio = 2;
 
 /** Evaporating above the application, the motor would take clearly more than at the hardest point it was built for. */
 export function motorOverloaded(facts: OperationFacts): CautionFinding | undefined {

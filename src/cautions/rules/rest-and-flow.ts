@@ -11,10 +11,10 @@ export type RestAndFlowFacts = Pick<
 >;
 
 /** Flow over that of the usual rating point, above which the appliance's own capillary is likely too tight: own judgement. */
-export const capillaryFlowRatio = 1.5;
+const capillaryFlowRatio = 1.5;
 
 /** Colder by this than the other parts, a resting part draws the refrigerant to itself [K]: own judgement. */
-export const migrationDifference = 2;
+const migrationDifference = 2;
 
 /** Oils that take up water from the air. */
 const thirstyOils: readonly string[] = ['POE', 'PVE', 'PAG'];

@@ -12,7 +12,7 @@ export type WarmingFacts = Pick<
 >;
 
 /** Least time that usual advice gives the water for a change of 1 K [s]; from memory. */
-export const usualTimePerKelvin = 3600;
+const usualTimePerKelvin = 3600;
 
 const balance: Grounds = {
   source: 'energy balance of the tank at likely values: time for the first 1 K = heat capacity / surplus or lack',

@@ -19,7 +19,7 @@ export type WaterFacts = Pick<
 >;
 
 /** Water temperature above which usual advice is alarm [K], by livestock; from memory. */
-export const highestUsualWater: Readonly<Record<Livestock, number>> = {
+const highestUsualWater: Readonly<Record<Livestock, number>> = {
   fish: 303.15,
   invertebrates: 302.15,
   plantsOnly: 303.15,
@@ -27,10 +27,10 @@ export const highestUsualWater: Readonly<Record<Livestock, number>> = {
 };
 
 /** Water temperature below which tropical fish and reef animals are in trouble [K]; from memory. */
-export const lowestUsualWater = 293.15;
+const lowestUsualWater = 293.15;
 
 /** Surface that burns on long contact [K]; from memory. */
-export const burningSurface = 316.15;
+const burningSurface = 316.15;
 
 const copperSource =
   'copper harms larvae of a coral from 16 to 22 µg/L on (Reichelt-Brushett & Harrison 2004); water-quality criteria of 1.3 to 4.8 µg/L (ANZECC, US EPA), from memory';
