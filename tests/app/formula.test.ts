@@ -7,7 +7,7 @@ import { linesOf } from '../../src/app/formula/break-lines.ts';
 import { isText, type MathNode, rowWidth } from '../../src/app/formula/math-tree.ts';
 import { sayExpression } from '../../src/app/formula/say-expression.ts';
 import { setExpression, withNumbers } from '../../src/app/formula/set-expression.ts';
-import { symbolText, symbolWords } from '../../src/app/formula/symbol.ts';
+import { setSymbol, symbolWords } from '../../src/app/formula/symbol.ts';
 import { allFormulas } from '../../src/assess/index.ts';
 import { parseExpression } from '../../src/quantities/index.ts';
 
@@ -97,7 +97,7 @@ test.each([
   ['Pr', 'Pr', 'Pr'],
   ['beta', 'β', 'beta'],
 ])('the symbol %s is set %s and said %s', (name, text, words) => {
-  expect(symbolText(name)).toBe(text);
+  expect(inOneLine(setSymbol(name))).toBe(text);
   expect(symbolWords(name)).toBe(words);
 });
 
@@ -140,3 +140,8 @@ test('a long sum is set over lines that fit between the margins of paper', () =>
   for (const line of lines) expect(rowWidth(line)).toBeLessThan(46);
   expect(lines.slice(1).every(([first]) => first !== undefined && isText(first) && first.tag === 'mo')).toBe(true);
 });
+
+/** What is set, in one line: "ρ₁" is written "ρ_1", a difference "ΔT_sh". */
+function inOneLine({ difference, letters, lowered }: ReturnType<typeof setSymbol>): string {
+  return `${difference ? 'Δ' : ''}${letters}${lowered === undefined ? '' : `_${lowered}`}`;
+}

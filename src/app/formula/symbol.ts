@@ -47,12 +47,6 @@ export function setSymbol(name: string): SetSymbol {
   return { difference, letters: greek[letters] ?? letters, lowered };
 }
 
-/** The symbol in one line of text: "ρ₁" is written "ρ_1", a difference "ΔT_sh". */
-export function symbolText(name: string): string {
-  const { difference, letters, lowered } = setSymbol(name);
-  return `${difference ? 'Δ' : ''}${letters}${lowered === undefined ? '' : `_${lowered}`}`;
-}
-
 /** The symbol as it is read aloud: "delta T sh", "rho 1". */
 export function symbolWords(name: string): string {
   const difference = differencePattern.test(name);
