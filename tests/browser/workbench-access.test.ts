@@ -232,6 +232,26 @@ describe('on paper', () => {
   });
 });
 
+test('printing waits for the pictures that nobody has looked at yet', async () => {
+  const workbench = await openStation('two-bills', {
+    before: () => {
+      const seen = globalThis as { statesWhenPrinted?: (string | null)[] };
+      window.print = () => {
+        const pictures = [...document.querySelectorAll('.chart-picture')];
+        seen.statesWhenPrinted = pictures.map((picture) => picture.getAttribute('data-state'));
+      };
+    },
+  });
+  const { page } = workbench;
+  expect(await page.locator('.chart-picture[data-state="waiting"]').count()).toBe(2);
+  await page.locator('summary', { hasText: 'View' }).click();
+  await page.getByRole('button', { name: 'Print this page' }).click();
+  const states = () => page.evaluate(() => (globalThis as { statesWhenPrinted?: (string | null)[] }).statesWhenPrinted);
+  await expect.poll(states, { timeout: 15_000 }).toEqual(['drawn', 'drawn']);
+  workbench.expectNoComplaints();
+  await workbench.close();
+});
+
 describe('charts', () => {
   test('offer nothing that leaves this machine, and have their table beside them', async () => {
     const workbench = await openStation('where-it-settles');

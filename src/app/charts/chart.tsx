@@ -7,6 +7,7 @@ import type { WorkingStep } from '../../quantities/index.ts';
 import { saveAddress } from '../state/files.ts';
 import { DataTable } from '../ui/data-table.tsx';
 import { paperWidth, useLight, usePaper } from '../ui/light.tsx';
+import { drawBeforePrinting } from '../ui/print-page.ts';
 
 type Adapter = typeof import('./plotly-adapter.ts');
 
@@ -48,6 +49,8 @@ export function Chart({ chart, tableOpen = false, workings = [] }: ChartProps): 
     watch.observe(element);
     return () => watch.disconnect();
   }, []);
+
+  useEffect(() => (state === 'waiting' ? drawBeforePrinting(() => setNear(true)) : undefined), [state]);
 
   // biome-ignore lint/correctness/useExhaustiveDependencies: the light decides the inks that drawing reads from the page
   useEffect(() => {
@@ -96,7 +99,11 @@ export function Chart({ chart, tableOpen = false, workings = [] }: ChartProps): 
         style={{ aspectRatio: `1 / ${chart.proportion ?? 0.62}` }}
         aria-hidden="true"
       />
-      {state === 'waiting' && <p className="quiet">Drawing…</p>}
+      {state === 'waiting' && (
+        <p className="quiet">
+          {isPaper ? 'Not drawn yet: the page’s own buttons print it with its pictures.' : 'Drawing…'}
+        </p>
+      )}
       {state === 'failed' && (
         <p className="quiet">The picture could not be drawn here; the table below says the same.</p>
       )}

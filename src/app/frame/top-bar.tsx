@@ -8,6 +8,7 @@ import { DesignField } from '../fields/design-field.tsx';
 import { type Demo, firstDemo, loadDemos } from '../state/demos.ts';
 import { Choice } from '../ui/choice.tsx';
 import type { LightChoice } from '../ui/light.tsx';
+import { printPage } from '../ui/print-page.ts';
 import { StateMark } from '../ui/state-mark.tsx';
 import { Brand, RedoSign, UndoSign } from './icons.tsx';
 import { StandingMark } from './standing.tsx';
@@ -90,7 +91,7 @@ export function TopBar(props: TopBarProps): ReactNode {
               ]}
               choose={props.chooseLight}
             />
-            <button type="button" className="plain" onClick={() => window.print()}>
+            <button type="button" className="plain" onClick={() => void printPage()}>
               Print this page
             </button>
           </Menu>

@@ -5,6 +5,7 @@ import type { ReactNode } from 'react';
 import type { UnitView } from '../../quantities/index.ts';
 import { type PaperName, pageTitles } from '../pages.ts';
 import { Termed } from '../terms/termed.tsx';
+import { printPage } from '../ui/print-page.ts';
 import type { AssessAnswer } from '../worker/messages.ts';
 
 export interface PaperProps {
@@ -34,7 +35,7 @@ export function Paper({ name, answer, actions, children }: PaperFrameProps): Rea
           <Termed>{answer}</Termed>
         </p>
         <p className="paper-actions">
-          <button type="button" className="solid" onClick={() => print()}>
+          <button type="button" className="solid" onClick={() => void printPage()}>
             Print
           </button>
           {actions}
