@@ -38,6 +38,14 @@ describe('the answer', () => {
     expect(countWords(said)).toMatch(/^\d+ to note$/);
   });
 
+  test('lets a worst that is a question ask', () => {
+    const said = saidFindings(answerTo('shrimp-rack-unknown-draughts.json')).filter(({ words }) =>
+      words.title.endsWith('?'),
+    );
+    expect(said.length).toBeGreaterThan(0);
+    expect(answerSentence(said)).toMatch(/: [^:]+\?$/);
+  });
+
   test('without any finding permits nothing', () => {
     expect(answerSentence([])).toBe('No limit found. That says what the rules found, and permits nothing.');
   });

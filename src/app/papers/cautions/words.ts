@@ -12,7 +12,13 @@ export function answerSentence(said: readonly SaidFinding[]): string {
   const [worst] = said.toSorted((left, right) => rank(left) - rank(right));
   if (worst === undefined) return 'No limit found. That says what the rules found, and permits nothing.';
   const grave = worst.finding.severity === 'note' ? 'No limit found; ' : '';
-  return `${grave}${countWords(said)}. ${worst.finding.severity === 'note' ? 'First of the notes' : 'The worst'}: ${worst.words.title.replace(/[.?]$/, '')}.`;
+  const lead = worst.finding.severity === 'note' ? 'First of the notes' : 'The worst';
+  return `${grave}${countWords(said)}. ${lead}: ${asSentence(worst.words.title)}`;
+}
+
+/** A title that asks keeps its question mark. */
+function asSentence(title: string): string {
+  return /[.?]$/.test(title) ? title : `${title}.`;
 }
 
 function rank({ finding: { severity, subject } }: SaidFinding): number {
