@@ -39,7 +39,9 @@ export function billsByMonthChart(
       values: months.map((month) => month.electricityCost),
     },
     {
-      label: 'heat to the heated room, credited below zero',
+      label: months.some(({ roomCredit }) => roomCredit < 0)
+        ? 'room heat, owed above zero, credited below'
+        : 'heat to the heated room, credited below zero',
       ink: 'leaving' as const,
       dash: 'dash' as const,
       values: months.map((month) => -month.roomCredit),
