@@ -2,6 +2,7 @@
 
 import type { Assessment, LimitMargin, OperatingMomentAnswer } from '../assess/index.ts';
 import { type ChartTable, stateTable } from '../charts/index.ts';
+import { gaugePressureOf, pressureRatio } from '../loop/index.ts';
 import {
   type Band,
   fixedDecimals,
@@ -63,7 +64,7 @@ export function states({ operating }: Assessment, view: UnitView): ChartTable {
     columns: [...columns.slice(0, place), absolute, gauge, ...columns.slice(place + 1)],
     rows: rows.map((row, index) => {
       const decimals = decimalsOf(row[place] ?? '');
-      const above = toView(operating.points[index]!.pressure - atmosphere, 'gaugePressure', view);
+      const above = toView(gaugePressureOf(operating.points[index]!.pressure, atmosphere), 'gaugePressure', view);
       return [...row.slice(0, place + 1), fixedDecimals(above, decimals), ...row.slice(place + 1)];
     }),
   };
@@ -89,7 +90,10 @@ export function operatingRange({ operatingRange: moments, operating }: Assessmen
     [`Evaporating pressure, ${pressures.unit}`, (moment) => pressures.say(moment.evaporatingPressure)],
     ['Condensing (dew)', (at) => withRange(at, at.condensingTemperature, operating.condensingTemperature)],
     [`Condensing pressure, ${pressures.unit}`, (moment) => pressures.say(moment.condensingPressure)],
-    ['Pressure ratio', (moment) => fixedDecimals(moment.condensingPressure / moment.evaporatingPressure, 1)],
+    [
+      'Pressure ratio',
+      (moment) => fixedDecimals(pressureRatio(moment.condensingPressure, moment.evaporatingPressure), 1),
+    ],
     ['Discharge gas', (at) => withRange(at, at.dischargeTemperature, operating.dischargeTemperature)],
     ['Electricity of the compressor', ({ compressorPower }) => say(compressorPower, 'electricPower')],
     ['Heat to the water while running', ({ heatDelivered }) => say(heatDelivered, 'power')],
@@ -108,7 +112,7 @@ function pressuresIn(view: UnitView, atmosphere: number) {
     unit: view === 'us' ? 'psi' : 'bar',
     say(pressure: number): string {
       const absolute = formatNumber(toView(pressure, 'pressure', view), 3);
-      const gauge = toView(pressure - atmosphere, 'gaugePressure', view);
+      const gauge = toView(gaugePressureOf(pressure, atmosphere), 'gaugePressure', view);
       return `${absolute} abs, ${fixedDecimals(gauge, decimalsOf(absolute))} gauge`;
     },
   };

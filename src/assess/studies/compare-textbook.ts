@@ -20,6 +20,7 @@ import { refusalOf } from '../assess.ts';
 import type { ComparisonColumn, ComparisonRow, RefrigerantComparison, RowGroup } from './comparison/comparison.ts';
 import { chargeFigures, comparedFacts } from './comparison/facts.ts';
 import { comparedFluids } from './comparison/fluids.ts';
+import { liftAndGaugeSteps, type TracedLevel } from './comparison/lift-and-gauge-steps.ts';
 
 /** Temperatures in K, pressure in Pa. */
 export interface TextbookComparisonRequest {
@@ -174,24 +175,14 @@ function stepsOf(
   cycle: TextbookCycle,
   { atmosphericPressure, firstCapacity }: TextbookContext,
 ): readonly WorkingStep[] {
-  const { evaporating, condensing, volumetricHeatingCapacity: own } = cycle;
-  const gauge = (name: string, side: string, pressure: number) =>
-    workingStep(`cycle.${name}`, 'loop.gaugePressure', gaugePressureOf(pressure, atmosphericPressure), {
-      p: [pressure, `cycle.${side}.pressure`],
-      p_atm: [atmosphericPressure, 'surroundings.atmosphericPressure'],
-    });
+  const { volumetricHeatingCapacity: own } = cycle;
+  const tracedLevel = (side: 'evaporating' | 'condensing'): TracedLevel => ({
+    temperature: [cycle[side].temperature, `cycle.${side}.temperature`],
+    pressure: [cycle[side].pressure, `cycle.${side}.pressure`],
+  });
+  const atmosphere = [atmosphericPressure, 'surroundings.atmosphericPressure'] as const;
   return [
-    workingStep(
-      'cycle.temperatureLift',
-      'loop.temperatureLift',
-      temperatureLift(condensing.temperature, evaporating.temperature),
-      {
-        T_c: [condensing.temperature, 'cycle.condensing.temperature'],
-        T_e: [evaporating.temperature, 'cycle.evaporating.temperature'],
-      },
-    ),
-    gauge('evaporatingGaugePressure', 'evaporating', evaporating.pressure),
-    gauge('condensingGaugePressure', 'condensing', condensing.pressure),
+    ...liftAndGaugeSteps('cycle', tracedLevel('evaporating'), tracedLevel('condensing'), atmosphere),
     workingStep('cycle.relativeVolumeDrawn', 'loop.relativeVolumeDrawn', relativeVolumeDrawn(firstCapacity, own), {
       q_v0: [firstCapacity, 'volumetric heating capacity of the first fluid'],
       q_v: [own, 'cycle.volumetricHeatingCapacity'],

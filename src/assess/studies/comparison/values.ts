@@ -14,6 +14,7 @@ import { type QuantityName, type WorkingStep, workingStep } from '../../../quant
 import { requiredRunning } from '../../answers/values.ts';
 import type { StageResults } from '../../stages/index.ts';
 import type { ComparisonRow, MachineBasis, RowGroup } from './comparison.ts';
+import { liftAndGaugeSteps, type TracedLevel } from './lift-and-gauge-steps.ts';
 
 /** What one run gives: the stages on the column's fluid, and the loop on the design's own fluid where heat is matched. */
 export interface ComparedRun {
@@ -163,31 +164,17 @@ export function isToldApart(basis: MachineBasis, name: string): boolean {
 /** The steps that follow the loop's own: lift, gauge pressures, heat per volume, and what heat of another size needs. */
 export function comparedSteps(basis: MachineBasis, { results, own }: ComparedRun): readonly WorkingStep[] {
   const { operating, compressor, surroundings } = results;
-  const { evaporating, condensing, points } = operating;
-  const [inlet, , outlet, liquid] = points;
+  const [inlet, , outlet, liquid] = operating.points;
   const perMass = enthalpyDifference(outlet.enthalpy, liquid.enthalpy);
-  const gauge = (name: string, side: string, pressure: number) =>
-    workingStep(
-      `operating.${name}`,
-      'loop.gaugePressure',
-      gaugePressureOf(pressure, surroundings.atmosphericPressure),
-      {
-        p: [pressure, `operating.${side}`],
-        p_atm: [surroundings.atmosphericPressure, atmosphere],
-      },
-    );
+  const level = (side: 'evaporating' | 'condensing'): TracedLevel => ({
+    temperature: [operating[side].temperature, `operating.${side}Temperature`],
+    pressure: [operating[side].pressure, `operating.${side}Pressure`],
+  });
   const steps = [
-    workingStep(
-      'operating.temperatureLift',
-      'loop.temperatureLift',
-      temperatureLift(condensing.temperature, evaporating.temperature),
-      {
-        T_c: [condensing.temperature, 'operating.condensingTemperature'],
-        T_e: [evaporating.temperature, 'operating.evaporatingTemperature'],
-      },
-    ),
-    gauge('evaporatingGaugePressure', 'evaporatingPressure', evaporating.pressure),
-    gauge('condensingGaugePressure', 'condensingPressure', condensing.pressure),
+    ...liftAndGaugeSteps('operating', level('evaporating'), level('condensing'), [
+      surroundings.atmosphericPressure,
+      atmosphere,
+    ]),
     workingStep('operating.heatDeliveredPerMass', 'loop.heatDeliveredPerMass', perMass, {
       h_2: [outlet.enthalpy, 'operating.compressor.dischargeEnthalpy'],
       h_3: [liquid.enthalpy, `operating.points.${liquid.name}.enthalpy`],
