@@ -6,6 +6,8 @@
 //   comparison    compareRefrigerants, compareTextbookCycles
 //   brief         brief, briefHtml                         picture  chartSvg
 
+import './matter/refrigerants/every-fluid.ts';
+
 export {
   type Assessment,
   type AssessOutcome,

@@ -100,7 +100,7 @@ function pressureFacts({ machine }: StagedDesign, { room, source }: ResolvedDesi
 }
 
 function saturationPressureOrNull(fluid: string, temperature: number): number | null {
-  return answerOrNull(() => saturationAtTemperature(refrigerant(fluid), temperature).pressure);
+  return answerOrNull(() => saturationAtTemperature(refrigerant(fluid), temperature).vapour.pressure);
 }
 
 /** Temperature around the resting compressor in the coldest spell [K]; null outdoors, of which the design says nothing. */
@@ -164,9 +164,9 @@ function pointAt({ compressor }: CautionResults, at: ModelledPoint): CompressorP
   return answerOrNull(() => {
     const fluid = refrigerant(at.fluid);
     const low = saturationAtTemperature(fluid, at.evaporating);
-    const superheated = { temperature: at.suctionTemperature, pressure: low.pressure };
+    const superheated = { temperature: at.suctionTemperature, pressure: low.vapour.pressure };
     const suction = at.suctionTemperature > at.evaporating ? stateAt(fluid, superheated) : low.vapour;
-    const dischargePressure = saturationAtTemperature(fluid, at.condensing).pressure;
+    const dischargePressure = saturationAtTemperature(fluid, at.condensing).vapour.pressure;
     return compressorPoint(compressor.model, fluid, { suction, dischargePressure });
   });
 }

@@ -30,7 +30,7 @@ export interface NamedState extends State {
   readonly name: string;
 }
 
-type NumberOfState = Exclude<keyof State, 'phase' | 'viscosity' | 'conductivity'>;
+type NumberOfState = Exclude<keyof State, 'phase' | 'glideApproximation'>;
 
 const columns: readonly (readonly [label: string, key: NumberOfState, quantity: QuantityName | undefined])[] = [
   ['temperature', 'temperature', 'temperature'],

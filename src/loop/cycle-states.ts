@@ -66,8 +66,8 @@ export function cycleLevels(fluid: Refrigerant, asked: CheckedCycleRequest): Cyc
       ? saturationAtTemperature(fluid, condensing.value)
       : saturationAtPressure(fluid, condensing.value),
   );
-  if (!(high.pressure > low.pressure)) {
-    const expected = `above the evaporator's ${low.vapour.temperature} K, ${low.pressure} Pa`;
+  if (!(high.vapour.pressure > low.vapour.pressure)) {
+    const expected = `above the evaporator's ${low.vapour.temperature} K, ${low.vapour.pressure} Pa`;
     throw new InputError(condensing.key, condensing.value, expected, 'condensingBelowEvaporating');
   }
   return {
@@ -105,18 +105,18 @@ function afterLoss(
   pressure: number | undefined,
   before: Saturation,
 ): Saturation {
-  if (pressure === undefined || Math.abs(pressure / before.pressure - 1) <= samePressure) return before;
-  if (pressure > before.pressure) {
+  if (pressure === undefined || Math.abs(pressure / before.vapour.pressure - 1) <= samePressure) return before;
+  if (pressure > before.vapour.pressure) {
     const where = key === 'suctionPressure' ? 'evaporator' : 'condenser';
-    const expected = `at most the ${where}'s ${before.pressure} Pa, since pressure falls along the flow`;
+    const expected = `at most the ${where}'s ${before.vapour.pressure} Pa, since pressure falls along the flow`;
     throw new InputError(key, pressure, expected, 'pressureRises');
   }
   return naming(key, () => saturationAtPressure(fluid, pressure));
 }
 
 function liquidLevel(fluid: Refrigerant, pressure: number | undefined, low: Saturation, high: Saturation): Saturation {
-  if (pressure !== undefined && !(pressure > low.pressure)) {
-    const expected = `above the evaporator's ${low.pressure} Pa: without a fall of pressure nothing flows through the valve`;
+  if (pressure !== undefined && !(pressure > low.vapour.pressure)) {
+    const expected = `above the evaporator's ${low.vapour.pressure} Pa: without a fall of pressure nothing flows through the valve`;
     throw new InputError('liquidPressure', pressure, expected, 'liquidPressureBelowEvaporating');
   }
   return afterLoss(fluid, 'liquidPressure', pressure, high);
@@ -129,16 +129,19 @@ export function cycleStates(fluid: Refrigerant, asked: CheckedCycleRequest, leve
   const gas = gasGiven(fluid, asked.gas, exchanger === undefined ? levels.suction : levels.evaporating);
   const exchange = exchanger && exchangeStates(fluid, exchanger, gas, liquid, levels);
   const inlet = exchange?.inlet ?? gas;
-  const pressure = levels.condensing.pressure;
+  const pressure = levels.condensing.vapour.pressure;
   const isentropic = naming('compressorOutletIsentropic', () => stateAt(fluid, { pressure, entropy: inlet.entropy }));
   const { outlet, efficiency } = compressorOutlet(fluid, asked, levels.condensing, inlet, isentropic);
   const enthalpy = (exchange?.expansionInlet ?? liquid).enthalpy;
-  const expanded = naming('evaporatorInlet', () => stateAt(fluid, { pressure: levels.evaporating.pressure, enthalpy }));
+  const expanded = naming('evaporatorInlet', () =>
+    stateAt(fluid, { pressure: levels.evaporating.vapour.pressure, enthalpy }),
+  );
   return { inlet, isentropic, outlet, liquid, expanded, efficiency, exchange };
 }
 
 /** The gas by its superheat, temperature or quality, at the pressure where it was given. */
-function gasGiven(fluid: Refrigerant, { key, value }: Given<GasKey>, { pressure, vapour }: Saturation): State {
+function gasGiven(fluid: Refrigerant, { key, value }: Given<GasKey>, { vapour }: Saturation): State {
+  const { pressure } = vapour;
   if (key === 'suctionQuality') {
     return value === 1 ? vapour : naming(key, () => stateAt(fluid, { pressure, quality: value }));
   }
@@ -164,7 +167,7 @@ function condenserOutlet(fluid: Refrigerant, { liquid }: CheckedCycleRequest, le
     const { temperatureMin } = fluid.limits;
     throw new InputError(liquid.key, liquid.value, `a liquid of at least ${temperatureMin} K, here ${temperature} K`);
   }
-  return naming(liquid.key, () => stateAt(fluid, { temperature, pressure: level.pressure }));
+  return naming(liquid.key, () => stateAt(fluid, { temperature, pressure: level.vapour.pressure }));
 }
 
 /** The gas takes up what the liquid gives; what pressure is lost on the way to the compressor is lost by then. */
@@ -175,12 +178,12 @@ function exchangeStates(
   liquid: State,
   levels: CycleLevels,
 ): ExchangeStates & { readonly inlet: State } {
-  const { pressure } = levels.suction;
+  const { pressure } = levels.suction.vapour;
   if (!(liquid.temperature > gas.temperature + onTheLine)) {
     const expected = `no heat exchanger here, or a liquid warmer than the gas out of the evaporator: the liquid is at ${liquid.temperature} K, the gas at ${gas.temperature} K`;
     throw new InputError(key, value, expected, 'liquidColderThanSuction');
   }
-  const warmestGiven = { pressure: levels.evaporating.pressure, temperature: liquid.temperature };
+  const warmestGiven = { pressure: levels.evaporating.vapour.pressure, temperature: liquid.temperature };
   const warmestGas = naming(key, () => stateAt(fluid, warmestGiven));
   const inlet =
     key === 'heatExchangerEffectiveness'
@@ -214,7 +217,7 @@ function exchangeStates(
 /** Undefined where such gas would be wet. */
 function gasAfterExchanger(fluid: Refrigerant, temperature: number, suction: Saturation): State | undefined {
   if (temperature <= suction.vapour.temperature + onTheLine) return undefined;
-  const { pressure } = suction;
+  const { pressure } = suction.vapour;
   return naming('suctionTemperatureAfterExchanger', () => stateAt(fluid, { temperature, pressure }));
 }
 
@@ -230,7 +233,7 @@ function compressorOutlet(
   inlet: State,
   isentropic: State,
 ): { readonly outlet: State; readonly efficiency: number } {
-  const { pressure } = condensing;
+  const { pressure } = condensing.vapour;
   if (compression.key === 'isentropicEfficiency') {
     const efficiency = compression.value;
     const enthalpy = outletEnthalpyFromEfficiency(inlet.enthalpy, isentropic.enthalpy, efficiency);
@@ -263,7 +266,9 @@ function outletFromTemperature(
     throw new InputError('dischargeTemperature', temperature, 'a temperature above the dew line', 'saturatedPair');
   }
   if (Math.abs(temperature - isentropic.temperature) <= onTheLine) return isentropic;
-  const outlet = naming('dischargeTemperature', () => stateAt(fluid, { temperature, pressure: condensing.pressure }));
+  const outlet = naming('dischargeTemperature', () =>
+    stateAt(fluid, { temperature, pressure: condensing.vapour.pressure }),
+  );
   if (outlet.enthalpy < isentropic.enthalpy) throw refuse();
   return outlet;
 }

@@ -212,13 +212,13 @@ function isotherm(fluid: Refrigerant, plane: Plane, cut: DiagramRegion, temperat
   }
   const pair = saturationAtTemperature(fluid, temperature);
   const states: DiagramState[] = [];
-  if (pair.pressure < pressureHigh) {
-    const inputs = spacedByRatio(pressureHigh, pair.pressure, liquidPoints).slice(0, -1).map(at);
+  if (pair.vapour.pressure < pressureHigh) {
+    const inputs = spacedByRatio(pressureHigh, pair.vapour.pressure, liquidPoints).slice(0, -1).map(at);
     states.push(...existing(fluid, inputs));
   }
   states.push(pair.liquid, pair.vapour);
-  if (pair.pressure > pressureLow) {
-    const inputs = spacedByRatio(pair.pressure, pressureLow, vapourPoints).slice(1).map(at);
+  if (pair.vapour.pressure > pressureLow) {
+    const inputs = spacedByRatio(pair.vapour.pressure, pressureLow, vapourPoints).slice(1).map(at);
     states.push(...existing(fluid, inputs));
   }
   return polyline(plane, 'isotherm', temperature, states);
@@ -231,7 +231,7 @@ function isobar(fluid: Refrigerant, plane: Plane, cut: DiagramRegion, pressure: 
   // Within 0.1 % of the critical pressure the plateau of the isobar is too short to be seen.
   const isAbove = pressure >= 0.999 * fluid.critical.pressure;
   const pair = isAbove ? undefined : saturationAtPressure(fluid, pressure);
-  if (pair === undefined || pair.temperature <= temperatureLow) {
+  if (pair === undefined || pair.vapour.temperature <= temperatureLow) {
     const inputs = spacedEvenly(temperatureLow, temperatureHigh, supercriticalPoints).map(at);
     return polyline(plane, 'isobar', pressure, existing(fluid, inputs));
   }

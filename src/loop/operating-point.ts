@@ -105,10 +105,10 @@ export function operatingPoint(input: OperatingPointInput): OperatingPoint {
   const { evaporating, condensing } = levelsFromApproaches(input);
   const suction = suctionGas(fluid, evaporating, input.superheat);
   const liquid = condenserLiquid(fluid, condensing, input.subcooling);
-  const dischargePressure = condensing.pressure;
+  const dischargePressure = condensing.vapour.pressure;
   const compressor = compressorPoint(model, fluid, { suction, dischargePressure });
   const { massFlow, power, shellHeat, discharge } = compressor;
-  const expanded = stateAt(fluid, { pressure: evaporating.pressure, enthalpy: liquid.enthalpy });
+  const expanded = stateAt(fluid, { pressure: evaporating.vapour.pressure, enthalpy: liquid.enthalpy });
 
   if (!(discharge.enthalpy > liquid.enthalpy)) {
     const message = 'The shell loses so much heat that nothing is left for the condenser.';
@@ -201,7 +201,7 @@ function levelsFromApproaches(input: OperatingPointInput): { evaporating: Satura
 function suctionGas(fluid: Refrigerant, evaporating: Saturation, superheat: number): State {
   if (superheat <= onTheLine) return evaporating.vapour;
   const temperature = suctionTemperature(evaporating.vapour.temperature, superheat);
-  return stateAt(fluid, { temperature, pressure: evaporating.pressure });
+  return stateAt(fluid, { temperature, pressure: evaporating.vapour.pressure });
 }
 
 function condenserLiquid(fluid: Refrigerant, condensing: Saturation, subcooling: number): State {
@@ -211,10 +211,11 @@ function condenserLiquid(fluid: Refrigerant, condensing: Saturation, subcooling:
     const expected = `at most ${condensing.liquid.temperature - fluid.limits.temperatureMin} K here`;
     throw new InputError('subcooling', subcooling, expected);
   }
-  return stateAt(fluid, { temperature, pressure: condensing.pressure });
+  return stateAt(fluid, { temperature, pressure: condensing.vapour.pressure });
 }
 
-function levelOf({ pressure, vapour }: Saturation): SaturationLevel {
+function levelOf({ vapour }: Saturation): SaturationLevel {
+  const { pressure } = vapour;
   return { temperature: vapour.temperature, pressure, vapour };
 }
 

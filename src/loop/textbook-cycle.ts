@@ -77,14 +77,14 @@ function withResults(
   const plain: TextbookCycle = {
     refrigerant: fluid.name,
     points: namedPoints(fluid, asked.referenceState, states),
-    evaporating: { temperature: evaporating.vapour.temperature, pressure: evaporating.pressure },
-    condensing: { temperature: condensing.vapour.temperature, pressure: condensing.pressure },
+    evaporating: { temperature: evaporating.vapour.temperature, pressure: evaporating.vapour.pressure },
+    condensing: { temperature: condensing.vapour.temperature, pressure: condensing.vapour.pressure },
     superheat: superheatOf(exchange?.evaporatorOutlet ?? inlet, dew),
     subcooling:
       liquid === levels.liquid.liquid ? 0 : subcoolingBelow(levels.liquid.liquid.temperature, liquid.temperature),
     isentropicEfficiency: efficiency,
     compressionGiven: asked.compression.key,
-    pressureRatio: pressureRatio(condensing.pressure, suction.pressure),
+    pressureRatio: pressureRatio(condensing.vapour.pressure, suction.vapour.pressure),
     specificWork: heats.specificWork,
     heatDelivered: heats.heatDelivered,
     heatTaken: heats.heatTaken,
@@ -178,8 +178,8 @@ function lossesOf(asked: CheckedCycleRequest, levels: CycleLevels): Pick<Textboo
   const { evaporating, suction, condensing, liquid } = levels;
   return {
     pressureLosses: {
-      suction: pressureLoss(evaporating.pressure, suction.pressure),
-      liquid: pressureLoss(condensing.pressure, liquid.pressure),
+      suction: pressureLoss(evaporating.vapour.pressure, suction.vapour.pressure),
+      liquid: pressureLoss(condensing.vapour.pressure, liquid.vapour.pressure),
     },
   };
 }

@@ -128,7 +128,7 @@ export const engineCases: readonly BenchCase[] = [
     prepare: () =>
       inTurn(
         each((share) => 240 + 100 * share),
-        (temperature) => saturationAtTemperature(fluid, temperature).pressure,
+        (temperature) => saturationAtTemperature(fluid, temperature).vapour.pressure,
       ),
   },
   {

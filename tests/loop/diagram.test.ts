@@ -145,8 +145,8 @@ describe.each(refrigerantNames)('%s', (name) => {
   });
 
   it('the path follows lost pressure and the heat exchanger, with corners on the dome', () => {
-    const { pressure: evaporating } = saturationAtTemperature(fluid, 268.15);
-    const { pressure: condensing } = saturationAtTemperature(fluid, 313.15);
+    const { pressure: evaporating } = saturationAtTemperature(fluid, 268.15).vapour;
+    const { pressure: condensing } = saturationAtTemperature(fluid, 313.15).vapour;
     const lossy = textbookCycle({
       refrigerant: name,
       evaporating: 268.15,

@@ -5,7 +5,8 @@ import { InputError, refrigerant, saturationAtTemperature, stateAt, textbookCycl
 
 // Tillner-Roth & Baehr, J. Phys. Chem. Ref. Data 23 (1994) 657, table 8, 300 K: p 0.70282 MPa, ρ' 1199.7, ρ'' 34.193 kg/m³.
 test('a saturation state of R134a, to the printed digits of the equation’s own paper', () => {
-  const { pressure, liquid, vapour } = saturationAtTemperature(refrigerant('R134a'), 300);
+  const { liquid, vapour } = saturationAtTemperature(refrigerant('R134a'), 300);
+  const { pressure } = liquid;
   expect(Math.abs(pressure - 0.70282e6)).toBeLessThanOrEqual(10);
   expect(Math.abs(liquid.density - 1199.7)).toBeLessThanOrEqual(0.1);
   expect(Math.abs(vapour.density - 34.193)).toBeLessThanOrEqual(0.001);

@@ -1,5 +1,6 @@
 // The worker that holds the engine. The page never loads it any other way.
 
+import '../../matter/refrigerants/every-fluid.ts';
 import type { EngineRequest, Numbered } from './messages.ts';
 import { answerOnDemand, isOnDemand } from './on-demand.ts';
 import { createServe } from './serve.ts';

@@ -114,7 +114,7 @@ function withEntropiesFrom(offset: number, diagram: PropertyDiagram): PropertyDi
 
 function saturationPressure(name: string, temperature: number): number | undefined {
   try {
-    return saturationAtTemperature(refrigerant(name), temperature).pressure;
+    return saturationAtTemperature(refrigerant(name), temperature).vapour.pressure;
   } catch (error) {
     if (error instanceof KettlefinError) return undefined;
     throw error;

@@ -27,7 +27,7 @@ export function pressureLossSteps(solved: Solved): readonly WorkingStep[] {
   return ends.map(([name, before, after]) => {
     const pressureOf = (level: 'evaporating' | 'condensing' | 'suction' | 'liquid'): StepInput => {
       const { saturation, prefix } = domeOf(solved, level);
-      return [saturation.pressure, `${prefix}.pressure`];
+      return [saturation.vapour.pressure, `${prefix}.pressure`];
     };
     const loss = cycle.pressureLosses![name];
     return workingStep(own(`pressureLosses.${name}`), 'loop.pressureLoss', loss, {

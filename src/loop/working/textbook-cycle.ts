@@ -99,7 +99,7 @@ function levelSteps(solved: Solved): readonly WorkingStep[] {
 }
 
 function saturationSteps(fluid: Refrigerant, saturation: Saturation, at: string, key: string): readonly WorkingStep[] {
-  const { temperature, pressure } = saturation;
+  const { temperature, pressure } = saturation.vapour;
   const names = { temperature: `${at}.temperature`, pressure: `${at}.pressure` };
   if (key.endsWith('Pressure')) {
     return [

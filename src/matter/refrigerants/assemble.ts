@@ -1,6 +1,6 @@
 // Makes states out of densities and temperatures: one phase, one side of the dome, or a mixture of both sides.
 
-import type { Equilibrium } from './dome/saturation.ts';
+import type { Equilibrium } from './dome/equilibrium.ts';
 import { mixed, mixedDensity } from './equation/relations.ts';
 import { surfaceTensionMulero2012 } from './surface-tension.ts';
 import type { Phase, Refrigerant, Saturation, State } from './types.ts';
@@ -33,8 +33,6 @@ export function singlePhaseState(fluid: Refrigerant, temperature: number, densit
     cp: equation.stiffness > SMALLEST_STIFFNESS ? equation.cp : null,
     cv: equation.cv,
     soundSpeed: equation.soundSpeed,
-    viscosity: null,
-    conductivity: null,
     surfaceTension: null,
     quality: null,
     phase: phaseName(fluid, temperature, pressure, density),
@@ -43,35 +41,39 @@ export function singlePhaseState(fluid: Refrigerant, temperature: number, densit
 
 /** One side of the dome: counted as two-phase, with the values of that side. */
 export function saturatedState(fluid: Refrigerant, equilibrium: Equilibrium, side: 'liquid' | 'vapour'): State {
-  const { temperature, pressure } = equilibrium;
-  const density = side === 'liquid' ? equilibrium.liquidDensity : equilibrium.vapourDensity;
+  const isLiquid = side === 'liquid';
+  const temperature = isLiquid ? equilibrium.bubbleTemperature : equilibrium.dewTemperature;
+  const pressure = isLiquid ? equilibrium.bubblePressure : equilibrium.dewPressure;
+  const density = isLiquid ? equilibrium.liquidDensity : equilibrium.vapourDensity;
   return {
     ...singlePhaseState(fluid, temperature, density, pressure),
     surfaceTension: surfaceTensionMulero2012(fluid, temperature),
-    quality: side === 'liquid' ? 0 : 1,
+    quality: isLiquid ? 0 : 1,
     phase: 'twoPhase',
   };
 }
 
 export function saturation(fluid: Refrigerant, equilibrium: Equilibrium): Saturation {
   return {
-    temperature: equilibrium.temperature,
-    pressure: equilibrium.pressure,
     liquid: saturatedState(fluid, equilibrium, 'liquid'),
     vapour: saturatedState(fluid, equilibrium, 'vapour'),
   };
 }
 
-/** A mixture of both sides: h, s, u and 1/ρ are linear in the quality; x at 0 or 1 gives that side. */
+/**
+ * A mixture of both sides at one pressure: h, s, u and 1/ρ are linear in the quality, and of a blend the temperature too; x
+ * at 0 or 1 gives that side.
+ */
 export function mixedState(fluid: Refrigerant, equilibrium: Equilibrium, quality: number): State {
   if (quality === 0) return saturatedState(fluid, equilibrium, 'liquid');
   if (quality === 1) return saturatedState(fluid, equilibrium, 'vapour');
-  const { temperature, pressure, liquidDensity, vapourDensity } = equilibrium;
+  const { bubbleTemperature, dewTemperature, bubblePressure: pressure, liquidDensity, vapourDensity } = equilibrium;
   const { equation } = fluid;
-  equation.at(temperature, liquidDensity);
+  const temperature = mixed(bubbleTemperature, dewTemperature, quality);
+  equation.at(bubbleTemperature, liquidDensity);
   const liquidEnthalpy = equation.enthalpy;
   const liquidEntropy = equation.entropy;
-  equation.at(temperature, vapourDensity);
+  equation.at(dewTemperature, vapourDensity);
   const enthalpy = mixed(liquidEnthalpy, equation.enthalpy, quality);
   const density = mixedDensity(liquidDensity, vapourDensity, quality);
   return {
@@ -84,10 +86,9 @@ export function mixedState(fluid: Refrigerant, equilibrium: Equilibrium, quality
     cp: null,
     cv: null,
     soundSpeed: null,
-    viscosity: null,
-    conductivity: null,
     surfaceTension: surfaceTensionMulero2012(fluid, temperature),
     quality,
     phase: 'twoPhase',
+    ...(fluid.bubbleAndDew === undefined ? {} : { glideApproximation: true }),
   };
 }

@@ -6,7 +6,8 @@
 import { ConvergenceError, OutOfModelError } from '../../numerics/index.ts';
 import { mixedState, saturatedState, singlePhaseState } from './assemble.ts';
 import { densityBesideDome, densityOnBranch } from './density.ts';
-import { type Equilibrium, equilibriumAtPressure, equilibriumAtTemperature } from './dome/saturation.ts';
+import { equilibriumAtPressure, equilibriumAtTemperature } from './dome/dome.ts';
+import type { Equilibrium } from './dome/equilibrium.ts';
 import type { HelmholtzEquation } from './equation/equation.ts';
 import { qualityOf } from './equation/relations.ts';
 import { BEFORE_FIRST_STEP, isLastStep } from './newton.ts';
@@ -58,16 +59,21 @@ export function caloricState(fluid: Refrigerant, pressure: number, kind: Caloric
     return stateOnIsobar(fluid, pressure, kind, value, { ...whole, side: 'vapour', dome: undefined });
   }
   const dome = equilibriumAtPressure(fluid, pressure);
-  const liquid = caloricOf(equation.at(dome.temperature, dome.liquidDensity), kind);
-  const close = ON_THE_LINE * gasConstant * (kind === 'enthalpy' ? dome.temperature : 1);
+  const liquid = caloricOf(equation.at(dome.bubbleTemperature, dome.liquidDensity), kind);
+  const close = ON_THE_LINE * gasConstant * (kind === 'enthalpy' ? dome.bubbleTemperature : 1);
   if (Math.abs(value - liquid) <= close) return saturatedState(fluid, dome, 'liquid');
   if (value < liquid) {
-    return stateOnIsobar(fluid, pressure, kind, value, { ...whole, warm: dome.temperature, side: 'liquid', dome });
+    return stateOnIsobar(fluid, pressure, kind, value, {
+      ...whole,
+      warm: dome.bubbleTemperature,
+      side: 'liquid',
+      dome,
+    });
   }
-  const vapour = caloricOf(equation.at(dome.temperature, dome.vapourDensity), kind);
+  const vapour = caloricOf(equation.at(dome.dewTemperature, dome.vapourDensity), kind);
   if (Math.abs(value - vapour) <= close) return saturatedState(fluid, dome, 'vapour');
   if (value < vapour) return mixedState(fluid, dome, qualityOf(value, liquid, vapour));
-  return stateOnIsobar(fluid, pressure, kind, value, { ...whole, cold: dome.temperature, side: 'vapour', dome });
+  return stateOnIsobar(fluid, pressure, kind, value, { ...whole, cold: dome.dewTemperature, side: 'vapour', dome });
 }
 
 function stateOnIsobar(fluid: Refrigerant, pressure: number, kind: Caloric, value: number, part: IsobarPart): State {
@@ -85,7 +91,7 @@ function startPoint(fluid: Refrigerant, pressure: number, kind: Caloric, value: 
     const temperature = fluid.guess.liquidTemperature(kind, value);
     if (temperature !== undefined) return { temperature, density: liquidDensityGuess(fluid, temperature, pressure) };
   }
-  let temperature = dome?.temperature ?? cold;
+  let temperature = (side === 'liquid' ? dome?.bubbleTemperature : dome?.dewTemperature) ?? cold;
   let density = pressure / (gasConstant * temperature);
   if (dome !== undefined) density = side === 'liquid' ? dome.liquidDensity : dome.vapourDensity;
   if (side === 'any') {
@@ -170,9 +176,8 @@ function isStable(fluid: Refrigerant, part: IsobarPart, { temperature, density }
 function densityAt(fluid: Refrigerant, pressure: number, part: IsobarPart, temperature: number): number {
   const { critical, limits, gasConstant } = fluid;
   const { dome } = part;
-  if (dome !== undefined && temperature === dome.temperature) {
-    return part.side === 'liquid' ? dome.liquidDensity : dome.vapourDensity;
-  }
+  if (part.side === 'liquid' && temperature === dome?.bubbleTemperature) return dome.liquidDensity;
+  if (part.side === 'vapour' && temperature === dome?.dewTemperature) return dome.vapourDensity;
   if (temperature >= critical.temperature) {
     const start = pressure / (gasConstant * temperature);
     return densityOnBranch(fluid, temperature, pressure, 0, limits.densityMax, start);

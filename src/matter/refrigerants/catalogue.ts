@@ -3,7 +3,7 @@
 
 import data from '../../../data/refrigerants/catalogue.json';
 import { DataError } from '../../numerics/index.ts';
-import { refrigerant } from './library.ts';
+import { refrigerantName } from './library.ts';
 
 export type SafetyClass = 'A1' | 'A2' | 'A2L' | 'A3' | 'B1' | 'B2' | 'B2L' | 'B3';
 export type Oil = 'mineral' | 'alkylbenzene' | 'polyolester' | 'polyvinylether' | 'polyalkyleneglycol';
@@ -75,11 +75,11 @@ const rules: Readonly<Record<CatalogueField, { check: (value: unknown) => boolea
 
 /**
  * The catalogue's entry of a refrigerant.
- * @param name  as for refrigerant()
+ * @param name  as for refrigerantName()
  * @throws InputError on an unknown name; DataError if the entry is broken
  */
 export function catalogueEntry(name: string): CatalogueEntry {
-  return checkedEntry(data, refrigerant(name).name);
+  return checkedEntry(data, refrigerantName(name));
 }
 
 /** The entry out of a catalogue of any content, checked field by field. @throws DataError naming the path and the rule */

@@ -2,7 +2,7 @@
 // Newton's method inside a bracket that shrinks at each step, so that it ends on the branch asked for or says why not.
 
 import { ConvergenceError } from '../../numerics/index.ts';
-import type { Equilibrium } from './dome/saturation.ts';
+import type { Equilibrium } from './dome/equilibrium.ts';
 import { BEFORE_FIRST_STEP, isLastStep } from './newton.ts';
 import type { Refrigerant } from './types.ts';
 
@@ -59,17 +59,17 @@ export function densityOnBranch(
   throw new ConvergenceError('density at a pressure', STEPS, [temperature, density], Number.NaN, [below, above]);
 }
 
-/** Density at the equilibrium's temperature and another pressure: liquid above the saturation pressure, vapour below. */
+/** Density at the equilibrium's temperature and another pressure: liquid above the bubble pressure, vapour below the dew pressure. */
 export function densityBesideDome(fluid: Refrigerant, equilibrium: Equilibrium, pressure: number): number {
-  const { temperature, liquidDensity, vapourDensity } = equilibrium;
-  if (pressure > equilibrium.pressure) {
+  const { bubbleTemperature: temperature, liquidDensity, vapourDensity, bubblePressure, dewPressure } = equilibrium;
+  if (pressure > bubblePressure) {
     const stiffness = fluid.equation.residualAt(temperature, liquidDensity).pressureByDensity * liquidDensity;
     // Liquids stiffen with pressure about as a power law with this exponent; only a first guess.
-    const start = liquidDensity * (1 + (9 * (pressure - equilibrium.pressure)) / stiffness) ** (1 / 9);
+    const start = liquidDensity * (1 + (9 * (pressure - bubblePressure)) / stiffness) ** (1 / 9);
     return densityOnBranch(fluid, temperature, pressure, liquidDensity, fluid.limits.densityMax, start);
   }
   const { gasConstant } = fluid;
-  const start = vapourDensityGuess(gasConstant, temperature, pressure, equilibrium.pressure, vapourDensity);
+  const start = vapourDensityGuess(gasConstant, temperature, pressure, dewPressure, vapourDensity);
   return densityOnBranch(fluid, temperature, pressure, 0, vapourDensity, start);
 }
 

@@ -6,7 +6,8 @@ import { InputError, OutOfModelError } from '../../numerics/index.ts';
 import { mixedState, saturatedState, saturation, singlePhaseState } from './assemble.ts';
 import { caloricState } from './caloric-flash.ts';
 import { densityBesideDome, densityOnBranch } from './density.ts';
-import { type Equilibrium, equilibriumAtPressure, equilibriumAtTemperature } from './dome/saturation.ts';
+import { equilibriumAtPressure, equilibriumAtTemperature } from './dome/dome.ts';
+import type { Equilibrium } from './dome/equilibrium.ts';
 import { qualityOf } from './equation/relations.ts';
 import type { Refrigerant, Saturation, State, StateInput } from './types.ts';
 
@@ -100,8 +101,9 @@ function stableDensity(fluid: Refrigerant, temperature: number, pressure: number
     return densityOnBranch(fluid, temperature, pressure, 0, fluid.limits.densityMax, start);
   }
   const equilibrium = equilibriumAtTemperature(fluid, temperature);
-  const excess = pressure / equilibrium.pressure - 1;
-  if (Math.abs(excess) <= SATURATED_PAIR) {
+  const { bubblePressure, dewPressure } = equilibrium;
+  const onLine = (line: number) => Math.abs(pressure / line - 1) <= SATURATED_PAIR;
+  if (onLine(bubblePressure) || onLine(dewPressure)) {
     throw new InputError(
       'given',
       `${temperature} K and ${pressure} Pa`,

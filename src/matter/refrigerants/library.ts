@@ -1,45 +1,77 @@
-// The refrigerants the program knows, by name. Each coefficient file is loaded and checked when it is first asked for.
+// The refrigerants the program knows, by name. Names are always here; a coefficient file is handed over before its fluid is
+// asked for, all of them at once (every-fluid.ts) or one by one where loading them all would cost too much (the workbench).
+// A file is checked and made into a fluid when the fluid is first asked for.
 
-import r12 from '../../../data/refrigerants/R12.json';
-import r22 from '../../../data/refrigerants/R22.json';
-import r134a from '../../../data/refrigerants/R134a.json';
-import r290 from '../../../data/refrigerants/R290.json';
-import r600a from '../../../data/refrigerants/R600a.json';
-import { InputError } from '../../numerics/index.ts';
+import names from '../../../data/refrigerants/names.json';
+import { DataError, InputError } from '../../numerics/index.ts';
 import { editDistance } from '../../quantities/index.ts';
 import { loadRefrigerant } from './load.ts';
 import type { Refrigerant } from './types.ts';
 
-interface FileHead {
+interface NameEntry {
   readonly name: string;
   readonly aliases: readonly string[];
 }
 
-const files: readonly FileHead[] = [r134a, r600a, r290, r12, r22];
+const known: readonly NameEntry[] = names;
 
 /** Names by ISO 817 / ASHRAE 34, in the order they are offered. */
-export const refrigerantNames: readonly string[] = files.map(({ name }) => name);
+export const refrigerantNames: readonly string[] = known.map(({ name }) => name);
 
+const files = new Map<string, unknown>();
 // Loading is a pure function of the file: keeping its result changes no answer, only the time.
 const loaded = new Map<string, Refrigerant>();
 
 /**
- * The fluid of a name, ready to be asked for states.
- * @param name  'R134a' or another name of it ('R-134a', 'propane'); capitals, spaces and hyphens do not matter
- * @returns     the fluid; the same object at each call
- * @throws InputError ('unknownRefrigerant') naming the nearest known name; DataError if its file is broken
+ * Hands over the coefficient file of one of the known refrigerants. Nothing in it is looked at yet but the name; a name
+ * handed over before is left as it was.
+ * @param file  the parsed JSON of data/refrigerants/<name>.json
+ * @throws DataError if it does not carry one of the known names
  */
-export function refrigerant(name: string): Refrigerant {
+export function addCoefficientFile(file: unknown): void {
+  const name = (file as Partial<NameEntry> | null)?.name;
+  if (name === undefined || !refrigerantNames.includes(name)) {
+    throw new DataError('coefficient file', 'fluid.name', 'must be one of the names in data/refrigerants/names.json');
+  }
+  if (!files.has(name)) files.set(name, file);
+}
+
+/** Whether the coefficient file of a refrigerant (its own name) is here, so that `refrigerant` answers. */
+export function hasCoefficientFile(name: string): boolean {
+  return files.has(name);
+}
+
+/**
+ * The name by ISO 817 / ASHRAE 34 of a refrigerant under any of its names.
+ * @param name  'R134a' or another name of it ('R-134a', 'propane'); capitals, spaces and hyphens do not matter
+ * @throws InputError ('unknownRefrigerant') naming the nearest known name
+ */
+export function refrigerantName(name: string): string {
   const wanted = folded(name);
-  const file = files.find((entry) => [entry.name, ...entry.aliases].some((known) => folded(known) === wanted));
-  if (file === undefined) {
+  const entry = known.find(({ name: own, aliases }) => [own, ...aliases].some((other) => folded(other) === wanted));
+  if (entry === undefined) {
     const expected = `one of ${refrigerantNames.join(', ')}; the nearest is ${nearestName(wanted)}`;
     throw new InputError('refrigerant', name, expected, 'unknownRefrigerant');
   }
-  let fluid = loaded.get(file.name);
+  return entry.name;
+}
+
+/**
+ * The fluid of a name, ready to be asked for states.
+ * @param name  as for refrigerantName
+ * @returns     the fluid; the same object at each call
+ * @throws InputError ('unknownRefrigerant') naming the nearest known name; DataError if its file is broken or was not handed
+ *         over before
+ */
+export function refrigerant(name: string): Refrigerant {
+  const own = refrigerantName(name);
+  let fluid = loaded.get(own);
   if (fluid === undefined) {
-    fluid = loadRefrigerant(file, `data/refrigerants/${file.name}.json`);
-    loaded.set(file.name, fluid);
+    const path = `data/refrigerants/${own}.json`;
+    const file = files.get(own);
+    if (file === undefined) throw new DataError(path, 'fluid', 'must be handed over with addCoefficientFile first');
+    fluid = loadRefrigerant(file, path);
+    loaded.set(own, fluid);
   }
   return fluid;
 }
@@ -53,9 +85,9 @@ function folded(name: string): string {
 function nearestName(wanted: string): string {
   let nearest = refrigerantNames[0]!;
   let smallest = Number.POSITIVE_INFINITY;
-  for (const entry of files) {
-    for (const known of [entry.name, ...entry.aliases]) {
-      const distance = editDistance(wanted.slice(0, 40), folded(known));
+  for (const entry of known) {
+    for (const other of [entry.name, ...entry.aliases]) {
+      const distance = editDistance(wanted.slice(0, 40), folded(other));
       if (distance < smallest) {
         smallest = distance;
         nearest = entry.name;

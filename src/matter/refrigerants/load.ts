@@ -2,10 +2,17 @@
 // the saturation line and the largest density, and sets the zero of enthalpy and entropy.
 
 import { DataError } from '../../numerics/index.ts';
-import { ancillaryGuess, tabulatedGuess } from './dome/first-guess.ts';
-import { equilibriumAtTemperature } from './dome/saturation.ts';
+import { type BubbleAndDew, bubbleAndDewOf } from './dome/bubble-and-dew.ts';
+import { equilibriumAtTemperature } from './dome/dome.ts';
+import { ancillaryGuess, type Guess, tabulatedGuess } from './dome/first-guess.ts';
+import { maxwellAtTemperature } from './dome/maxwell.ts';
 import { HelmholtzEquation } from './equation/equation.ts';
-import { checkedFluidData } from './equation/fluid-data.ts';
+import {
+  checkedFluidData,
+  type FluidData,
+  type PseudoPureFluidData,
+  type PureFluidData,
+} from './equation/fluid-data.ts';
 import type { Refrigerant } from './types.ts';
 
 /** The zero inside the program: saturated liquid at 0 °C. */
@@ -20,43 +27,81 @@ const ZERO_ENTROPY = 1e3;
  */
 export function loadRefrigerant(data: unknown, file: string): Refrigerant {
   const checked = checkedFluidData(data, file);
-  const { molarMass, critical, limits, triplePoint } = checked;
-  const equation = new HelmholtzEquation(checked);
-  const rough = ancillaryGuess(checked);
-  const unfinished: Refrigerant = {
-    name: checked.name,
-    aliases: checked.aliases,
-    citations: checked.citations,
+  const started = checked.kind === 'pure' ? pureFluid(checked, file) : blend(checked);
+  // With the guesses in use from now on, so that the end of the line is the same number at each later call.
+  const { limits, triplePoint } = started;
+  const coldest = equilibriumAtTemperature(started, limits.temperatureMin);
+  const densityMax = largestDensity(started, coldest.liquidDensity, file);
+  return Object.freeze({
+    ...started,
+    triplePoint: { ...triplePoint, pressure: coldest.bubblePressure },
+    limits: { ...limits, densityMax },
+  });
+}
+
+/** A fluid with its equation, whose zero, ends of the dome and largest density are not set yet. */
+function unfinished(data: FluidData, guess: Guess, bubbleAndDew: BubbleAndDew | undefined): Refrigerant {
+  const { name, aliases, citations, molarMass, critical, limits, triplePoint, surfaceTension, meltingLine } = data;
+  const equation = new HelmholtzEquation(data);
+  return {
+    name,
+    aliases,
+    citations,
     molarMass,
     gasConstant: equation.gasConstant,
     critical: { ...critical, density: critical.molarDensity * molarMass },
     triplePoint: { ...triplePoint, pressure: 0 },
     limits: { ...limits, densityMax: Number.POSITIVE_INFINITY },
-    surfaceTension: checked.surfaceTension,
+    surfaceTension,
+    meltingLine,
     equation,
-    guess: rough,
+    guess,
+    bubbleAndDew,
   };
-  checkCriticalPoint(unfinished, file);
-  const zero = equilibriumAtTemperature(unfinished, ZERO_TEMPERATURE);
-  equation.at(zero.temperature, zero.liquidDensity);
-  equation.enthalpyZero = ZERO_ENTHALPY - equation.enthalpy;
-  equation.entropyZero = ZERO_ENTROPY - equation.entropy;
+}
+
+/** Solves the dome from the file's own curves once, and keeps guesses that are close enough for two steps from then on. */
+function pureFluid(data: PureFluidData, file: string): Refrigerant {
+  const rough = ancillaryGuess(data);
+  const fluid = unfinished(data, rough, undefined);
+  checkCriticalPoint(fluid, file);
+  setZero(fluid);
+  const { equation, limits, critical } = fluid;
   const solve = (temperature: number) => {
-    const node = equilibriumAtTemperature(unfinished, temperature);
+    const node = maxwellAtTemperature(fluid, temperature);
     equation.at(temperature, node.liquidDensity);
     return { ...node, liquidEnthalpy: equation.enthalpy, liquidEntropy: equation.entropy };
   };
-  const warmestNode = critical.temperature * (1 - checked.firstGuess.nearCritical.distanceMax);
-  const guess = tabulatedGuess(limits.temperatureMin, warmestNode, solve, rough);
-  // With the guesses in use from now on, so that the end of the line is the same number at each later call.
-  const coldest = equilibriumAtTemperature({ ...unfinished, guess }, limits.temperatureMin);
-  const densityMax = largestDensity(unfinished, coldest.liquidDensity, file);
-  return Object.freeze({
-    ...unfinished,
-    guess,
-    triplePoint: { ...triplePoint, pressure: coldest.pressure },
-    limits: { ...limits, densityMax },
-  });
+  const warmestNode = critical.temperature * (1 - data.firstGuess.nearCritical.distanceMax);
+  return { ...fluid, guess: tabulatedGuess(limits.temperatureMin, warmestNode, solve, rough) };
+}
+
+function blend(data: PseudoPureFluidData): Refrigerant {
+  const lines = bubbleAndDewOf(data.bubbleAndDew, data.molarMass, data.limits.temperatureMin);
+  const guess: Guess = {
+    saturationPressure: lines.bubblePressure,
+    saturationTemperature: lines.bubbleTemperature,
+    liquidDensity: lines.liquidDensity,
+    vapourDensity: lines.vapourDensity,
+    liquidTemperature: () => undefined,
+  };
+  const fluid = unfinished(data, guess, lines);
+  setZero(fluid);
+  return fluid;
+}
+
+/** Enthalpy and entropy count from the saturated liquid at 0 °C; of a blend, the liquid on its bubble line. */
+function setZero(fluid: Refrigerant): void {
+  const { equation } = fluid;
+  // Water freezes 0.01 K above: its line is followed that far beyond the triple point for the zero alone.
+  const withZero = {
+    ...fluid,
+    limits: { ...fluid.limits, temperatureMin: Math.min(fluid.limits.temperatureMin, ZERO_TEMPERATURE) },
+  };
+  const zero = equilibriumAtTemperature(withZero, ZERO_TEMPERATURE);
+  equation.at(zero.bubbleTemperature, zero.liquidDensity);
+  equation.enthalpyZero = ZERO_ENTHALPY - equation.enthalpy;
+  equation.entropyZero = ZERO_ENTROPY - equation.entropy;
 }
 
 /** The critical point of the file must be that of its own equation: ∂p/∂ρ = 0 there, and the pressure as stated. */

@@ -1,6 +1,7 @@
 // The public types of the refrigerant engine: a fluid, what a state may be given by, and what a state is.
 // Base SI on mass basis throughout; enthalpy and entropy count from 200 kJ/kg and 1 kJ/(kg K) in the liquid at 0 °C.
 
+import type { BubbleAndDew } from './dome/bubble-and-dew.ts';
 import type { Guess } from './dome/first-guess.ts';
 import type { HelmholtzEquation } from './equation/equation.ts';
 import type { FluidData } from './equation/fluid-data.ts';
@@ -26,8 +27,11 @@ export interface Refrigerant {
     readonly densityMax: number;
   };
   readonly surfaceTension: FluidData['surfaceTension'];
+  readonly meltingLine: FluidData['meltingLine'];
   readonly equation: HelmholtzEquation;
   readonly guess: Guess;
+  /** Bubble and dew line of a blend under one equation; undefined for a pure fluid, whose dome follows from its equation. */
+  readonly bubbleAndDew: BubbleAndDew | undefined;
 }
 
 export type Phase = 'liquid' | 'vapour' | 'twoPhase' | 'supercritical';
@@ -60,21 +64,21 @@ export interface State {
   readonly cv: number | null;
   /** w [m/s]; null inside the dome. */
   readonly soundSpeed: number | null;
-  /** η [Pa s]; null: transport properties are not in this version. */
-  readonly viscosity: number | null;
-  /** λ [W/(m K)]; null: transport properties are not in this version. */
-  readonly conductivity: number | null;
   /** σ [N/m]; on and inside the dome only. */
   readonly surfaceTension: number | null;
   /** x [-]: mass of vapour by mass; on and inside the dome only. */
   readonly quality: number | null;
   readonly phase: Phase;
+  /** Inside a blend's dome: h, s, u, 1/ρ and T are taken as linear in the quality between bubble and dew line. */
+  readonly glideApproximation?: true;
 }
 
-/** Both sides of the dome at one temperature and pressure. */
+/**
+ * Both sides of the dome, at one temperature or at one pressure. A pure fluid has the same of both on either side; a blend
+ * at one temperature has a bubble pressure (liquid) and a lower dew pressure (vapour), and at one pressure a bubble
+ * temperature and a higher dew temperature.
+ */
 export interface Saturation {
-  readonly temperature: number;
-  readonly pressure: number;
   readonly liquid: State;
   readonly vapour: State;
 }

@@ -42,8 +42,8 @@ export function saturationPressureWorking(
   result: string,
   temperature: string,
 ): WorkingStep {
-  return workingStep(result, 'refrigerants.saturationPressure', saturation.pressure, {
-    T: [saturation.temperature, temperature],
+  return workingStep(result, 'refrigerants.saturationPressure', saturation.vapour.pressure, {
+    T: [saturation.vapour.temperature, temperature],
     ...bothPhases(fluid, saturation),
   });
 }
@@ -55,8 +55,8 @@ export function saturationTemperatureWorking(
   result: string,
   pressure: string,
 ): WorkingStep {
-  return workingStep(result, 'refrigerants.saturationTemperature', saturation.temperature, {
-    p: [saturation.pressure, pressure],
+  return workingStep(result, 'refrigerants.saturationTemperature', saturation.vapour.temperature, {
+    p: [saturation.vapour.pressure, pressure],
     ...bothPhases(fluid, saturation),
   });
 }

@@ -90,13 +90,7 @@ describe.each(refrigerantNames)('%s, round trips with seed 4711', (name) => {
         const back = stateAt(fluid, given);
         expectSame(back, state, 1e-8, `${JSON.stringify(given)} for ${where}`);
         expect(Math.abs(back.quality! - quality)).toBeLessThan(1e-8);
-        expect([back.cp, back.cv, back.soundSpeed, back.viscosity, back.conductivity]).toEqual([
-          null,
-          null,
-          null,
-          null,
-          null,
-        ]);
+        expect([back.cp, back.cv, back.soundSpeed]).toEqual([null, null, null]);
         expect(back.surfaceTension).toBeGreaterThanOrEqual(0);
       }
     }
@@ -105,7 +99,8 @@ describe.each(refrigerantNames)('%s, round trips with seed 4711', (name) => {
   test('on the line: two-phase, with the values of that side', () => {
     for (const share of [0.05, 0.3, 0.6, 0.9, 0.99]) {
       const temperature = limits.temperatureMin + share * (critical.temperature - limits.temperatureMin);
-      const { liquid, vapour, pressure } = saturationAtTemperature(fluid, temperature);
+      const { liquid, vapour } = saturationAtTemperature(fluid, temperature);
+      const { pressure } = liquid;
       for (const side of [liquid, vapour]) {
         const { enthalpy, entropy, density, quality } = side;
         expect(side.phase).toBe('twoPhase');
@@ -131,7 +126,8 @@ describe.each(refrigerantNames)('%s, round trips with seed 4711', (name) => {
   test('never a metastable root: liquid above the saturation pressure, vapour below it', () => {
     for (const share of [0.02, 0.2, 0.5, 0.8, 0.95, 0.995]) {
       const temperature = limits.temperatureMin + share * (critical.temperature - limits.temperatureMin);
-      const { pressure, liquid, vapour } = saturationAtTemperature(fluid, temperature);
+      const { liquid, vapour } = saturationAtTemperature(fluid, temperature);
+      const { pressure } = liquid;
       for (const distance of [1e-6, 1e-4, 1e-2, 0.3]) {
         const above = stateAt(fluid, { temperature, pressure: pressure * (1 + distance) });
         const below = stateAt(fluid, { temperature, pressure: pressure * (1 - distance) });
@@ -140,7 +136,7 @@ describe.each(refrigerantNames)('%s, round trips with seed 4711', (name) => {
         expect(above.phase).toBe('liquid');
         expect(below.phase).toBe('vapour');
         if (above.pressure < critical.pressure) {
-          expect(saturationAtPressure(fluid, above.pressure).temperature).toBeGreaterThan(temperature);
+          expect(saturationAtPressure(fluid, above.pressure).vapour.temperature).toBeGreaterThan(temperature);
         }
       }
     }
@@ -148,7 +144,7 @@ describe.each(refrigerantNames)('%s, round trips with seed 4711', (name) => {
 
   test('temperature and pressure on the line are no pair', () => {
     for (const temperature of [limits.temperatureMin, 250, 300, 0.999 * critical.temperature]) {
-      const { pressure } = saturationAtTemperature(fluid, temperature);
+      const { pressure } = saturationAtTemperature(fluid, temperature).liquid;
       for (const close of [pressure, pressure * (1 + 1e-12), pressure * (1 - 1e-9)]) {
         expect(() => stateAt(fluid, { temperature, pressure: close })).toThrow(
           expect.objectContaining({ name: 'InputError', code: 'saturatedPair' }),

@@ -2,7 +2,9 @@
 // loading time the equilibrium is solved from them on a row of temperatures, and a cubic through those solutions gives the
 // guesses from then on. Every value that leaves the engine is solved for from such a guess, never taken from it.
 
-import type { FluidData, GuessCurve } from '../equation/fluid-data.ts';
+import type { PureFluidData } from '../equation/fluid-data.ts';
+import type { Equilibrium } from './equilibrium.ts';
+import { curveValue } from './saturation-curve.ts';
 
 /** Guesses of saturation pressure [Pa] and densities [kg/m³] at T [K], and of the temperature at p. */
 export interface Guess {
@@ -15,27 +17,13 @@ export interface Guess {
 }
 
 /** One solved equilibrium with what the liquid holds. */
-export interface GuessNode {
-  readonly temperature: number;
-  readonly pressure: number;
-  readonly liquidDensity: number;
-  readonly vapourDensity: number;
+export interface GuessNode extends Equilibrium {
   readonly liquidEnthalpy: number;
   readonly liquidEntropy: number;
 }
 
-/** Value of an ancillary curve; beyond its own critical temperature the value there. */
-function curveValue(curve: GuessCurve, temperature: number): number {
-  const distance = Math.max(1 - temperature / curve.reducingTemperature, 0);
-  let sum = 0;
-  for (let k = 0; k < curve.n.length; k++) sum += curve.n[k]! * distance ** curve.t[k]!;
-  if (curve.form === 'sum') return curve.reducingValue * (1 + sum);
-  const exponent = curve.form === 'exponentialTau' ? (sum * curve.reducingTemperature) / temperature : sum;
-  return curve.reducingValue * Math.exp(exponent);
-}
-
 /** Guesses from the ancillary curves alone. */
-export function ancillaryGuess(data: FluidData): Guess {
+export function ancillaryGuess(data: PureFluidData): Guess {
   const { pressure, liquidMolarDensity, vapourMolarDensity, nearCritical } = data.firstGuess;
   const { critical, limits, molarMass } = data;
 
@@ -97,7 +85,7 @@ export function tabulatedGuess(
   const nodes = Array.from({ length: INTERVALS + 1 }, (_, k) =>
     solve(k === 0 ? coldest : k === INTERVALS ? warmest : 1 / (start + k * width)),
   );
-  const logPressure = new CubicRow(nodes.map((node) => Math.log(node.pressure)));
+  const logPressure = new CubicRow(nodes.map((node) => Math.log(node.bubblePressure)));
   const logVapour = new CubicRow(nodes.map((node) => Math.log(node.vapourDensity)));
   const liquid = new CubicRow(nodes.map((node) => node.liquidDensity));
   const caloric = {
@@ -105,7 +93,7 @@ export function tabulatedGuess(
     entropy: new CubicRow(nodes.map((node) => node.liquidEntropy)),
   };
   const place = (temperature: number): number => (1 / temperature - start) / width;
-  const highest = nodes[INTERVALS]!.pressure;
+  const highest = nodes[INTERVALS]!.bubblePressure;
   return {
     saturationPressure: (temperature) =>
       temperature > warmest ? rough.saturationPressure(temperature) : Math.exp(logPressure.at(place(temperature))),

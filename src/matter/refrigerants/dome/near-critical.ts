@@ -3,7 +3,7 @@
 // mean moves in proportion to it, and the pressure falls along the slope of the critical isochore.
 
 import type { Refrigerant } from '../types.ts';
-import type { Equilibrium } from './saturation.ts';
+import { type Equilibrium, pureEquilibrium } from './equilibrium.ts';
 
 /** Relative distance from the critical temperature below which the law is used. */
 export const LAW_DISTANCE = 3e-7;
@@ -37,12 +37,8 @@ export function limitingEquilibrium(
   const spread = nearSpread + ((farSpread - nearSpread) * (distance - NEAR)) / (FAR - NEAR);
   const mean = critical.density + drift * distance;
   const half = spread * Math.sqrt(distance);
-  return {
-    temperature,
-    pressure: critical.pressure - criticalSlope(fluid) * critical.temperature * distance,
-    liquidDensity: mean + half,
-    vapourDensity: mean - half,
-  };
+  const pressure = critical.pressure - criticalSlope(fluid) * critical.temperature * distance;
+  return pureEquilibrium(temperature, pressure, mean + half, mean - half);
 }
 
 /** Temperature at which the law gives a pressure just below the critical one. */

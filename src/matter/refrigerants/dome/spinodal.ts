@@ -4,7 +4,7 @@
 
 import { ConvergenceError } from '../../../numerics/index.ts';
 import type { Refrigerant } from '../types.ts';
-import type { Equilibrium } from './saturation.ts';
+import { type Equilibrium, pureEquilibrium } from './equilibrium.ts';
 
 const SCAN = 400;
 const HALVINGS = 200;
@@ -30,7 +30,7 @@ export function spinodalSearch(fluid: Refrigerant, temperature: number): Equilib
     const liquidPart = equation.residualAt(temperature, liquid).chemicalPart;
     const gap = liquidPart - equation.residualAt(temperature, vapour).chemicalPart;
     if (gap === 0 || pressure === low || pressure === high) {
-      return { temperature, pressure, liquidDensity: liquid, vapourDensity: vapour };
+      return pureEquilibrium(temperature, pressure, liquid, vapour);
     }
     // The Gibbs energy of the vapour rises faster with pressure: above saturation the liquid has the lower one.
     if (gap < 0) high = pressure;

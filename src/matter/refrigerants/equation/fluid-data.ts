@@ -78,7 +78,7 @@ export type IdealTermData =
   | ({ readonly type: 'polynomialHeatCapacity' } & PolynomialHeatCapacityData);
 
 /** With θ = 1 − T/T_r: sum: v_r (1 + Σ n θ^t); exponential: v_r exp(Σ n θ^t); exponentialTau: v_r exp(T_r/T Σ n θ^t). */
-export interface GuessCurve {
+export interface SaturationCurve {
   readonly form: 'sum' | 'exponential' | 'exponentialTau';
   readonly reducingTemperature: number;
   readonly reducingValue: number;
@@ -93,7 +93,39 @@ export interface NearCriticalGuess {
   readonly vapour: readonly number[];
 }
 
-export interface FluidData {
+/** Part of a melting line between two temperatures: `power`: p₀ + a ((T/T₀)^t − 1); `powersOfRatio`: p₀ (1 + Σ a ((T/T₀)^t − 1));
+ * `powersOfDistance`: p₀ (1 + Σ a (T/T₀ − 1)^t). */
+export interface MeltingLinePart {
+  readonly form: 'power' | 'powersOfRatio' | 'powersOfDistance';
+  /** [K] */
+  readonly from: number;
+  /** [K] */
+  readonly to: number;
+  /** T₀ [K]. */
+  readonly startTemperature: number;
+  /** p₀ [Pa]. */
+  readonly startPressure: number;
+  readonly a: readonly number[];
+  readonly t: readonly number[];
+}
+
+/** The published curves of a blend's bubble and dew pressure, part of its equation; the densities start solvers only. */
+export interface BubbleAndDewCurves {
+  readonly bubblePressure: SaturationCurve;
+  readonly dewPressure: SaturationCurve;
+  readonly liquidMolarDensity: SaturationCurve;
+  readonly vapourMolarDensity: SaturationCurve;
+}
+
+/** First guesses for the dome of a pure fluid, which the program solves itself. */
+export interface DomeGuess {
+  readonly pressure: SaturationCurve;
+  readonly liquidMolarDensity: SaturationCurve;
+  readonly vapourMolarDensity: SaturationCurve;
+  readonly nearCritical: NearCriticalGuess;
+}
+
+interface FluidHead {
   readonly name: string;
   readonly aliases: readonly string[];
   readonly source: Readonly<Record<string, string>>;
@@ -110,12 +142,7 @@ export interface FluidData {
   readonly limits: { readonly temperatureMin: number; readonly temperatureMax: number; readonly pressureMax: number };
   readonly ideal: readonly IdealTermData[];
   readonly residual: readonly ResidualTermData[];
-  readonly firstGuess: {
-    readonly pressure: GuessCurve;
-    readonly liquidMolarDensity: GuessCurve;
-    readonly vapourMolarDensity: GuessCurve;
-    readonly nearCritical: NearCriticalGuess;
-  };
+  readonly meltingLine?: { readonly parts: readonly MeltingLinePart[] };
   /** σ = Σ a (1 − T/Tc)^n [N/m]. */
   readonly surfaceTension: {
     readonly criticalTemperature: number;
@@ -123,6 +150,20 @@ export interface FluidData {
     readonly n: readonly number[];
   };
 }
+
+/** A fluid of one kind of molecule. Its critical point is that of the equation itself. */
+export interface PureFluidData extends FluidHead {
+  readonly kind: 'pure';
+  readonly firstGuess: DomeGuess;
+}
+
+/** A blend under one equation as if it were one substance; its critical point is where its bubble and dew curves meet. */
+export interface PseudoPureFluidData extends FluidHead {
+  readonly kind: 'pseudoPure';
+  readonly bubbleAndDew: BubbleAndDewCurves;
+}
+
+export type FluidData = PureFluidData | PseudoPureFluidData;
 
 type Check = (value: unknown, path: string, file: string) => void;
 type Shape = Readonly<Record<string, Check>>;
@@ -224,7 +265,7 @@ const bell: Shape = {
   gamma: numbers,
 };
 
-const fluid = shaped({
+const head: Shape = {
   name: words,
   aliases: listOf(words, 0),
   source: textMap,
@@ -248,7 +289,7 @@ const fluid = shaped({
   ),
   residual: listOf(
     byType({
-      power: { n: numbers, d: powersFromOne, t: numbers, l: powers },
+      power: { n: numbers, d: powers, t: numbers, l: powers },
       gaussian: bell,
       doubleExponential: { n: numbers, d: powersFromOne, t: numbers, l: powers, m: listOf(finite) },
       secondGaussian: { ...bell, b: positives },
@@ -264,14 +305,51 @@ const fluid = shaped({
       },
     }),
   ),
-  firstGuess: shaped({
-    pressure: curve,
-    liquidMolarDensity: curve,
-    vapourMolarDensity: curve,
-    nearCritical: shaped({ distanceMax: positive, liquid: numbers, vapour: numbers }),
-  }),
   surfaceTension: columns({ criticalTemperature: positive, a: numbers, n: positives }),
-});
+};
+const optional: Shape = {
+  meltingLine: shaped({
+    parts: listOf(
+      columns({
+        form: oneOf('power', 'powersOfRatio', 'powersOfDistance'),
+        from: positive,
+        to: positive,
+        startTemperature: positive,
+        startPressure: positive,
+        a: numbers,
+        t: numbers,
+      }),
+    ),
+  }),
+};
+const kinds: Readonly<Record<string, Shape>> = {
+  pure: {
+    firstGuess: shaped({
+      pressure: curve,
+      liquidMolarDensity: curve,
+      vapourMolarDensity: curve,
+      nearCritical: shaped({ distanceMax: positive, liquid: numbers, vapour: numbers }),
+    }),
+  },
+  pseudoPure: {
+    bubbleAndDew: shaped({
+      bubblePressure: curve,
+      dewPressure: curve,
+      liquidMolarDensity: curve,
+      vapourMolarDensity: curve,
+    }),
+  },
+};
+
+const fluid: Check = (value, path, file) => {
+  const record = asRecord(value, path, file);
+  const { kind } = record;
+  if (typeof kind !== 'string' || !Object.hasOwn(kinds, kind)) {
+    broken(file, `${path}.kind`, `must be one of ${Object.keys(kinds).join(', ')}`);
+  }
+  const given = Object.fromEntries(Object.entries(optional).filter(([key]) => key in record));
+  shaped({ kind: words, ...head, ...kinds[kind], ...given })(value, path, file);
+};
 
 /**
  * The coefficient file, checked from end to end.

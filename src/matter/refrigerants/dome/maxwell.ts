@@ -6,16 +6,9 @@
 import { ConvergenceError, OutOfModelError } from '../../../numerics/index.ts';
 import { BEFORE_FIRST_STEP, isLastStep } from '../newton.ts';
 import type { Refrigerant } from '../types.ts';
+import { type Equilibrium, pureEquilibrium } from './equilibrium.ts';
 import { LAW_DISTANCE, limitingEquilibrium, limitingTemperature } from './near-critical.ts';
 import { spinodalSearch } from './spinodal.ts';
-
-/** Equilibrium in plain numbers: what the solvers work with. */
-export interface Equilibrium {
-  readonly temperature: number;
-  readonly pressure: number;
-  readonly liquidDensity: number;
-  readonly vapourDensity: number;
-}
 
 const STEPS = 30;
 /** Largest relative change of a density in one step. */
@@ -34,10 +27,10 @@ const LARGEST_STEP = 0.3;
  * memory of the source).
  * Worked value: R290 at 273.15 K → 0.47446 MPa.
  */
-export function equilibriumAtTemperature(fluid: Refrigerant, temperature: number): Equilibrium {
+export function maxwellAtTemperature(fluid: Refrigerant, temperature: number): Equilibrium {
   requireSaturationTemperature(fluid, temperature);
   if (temperature > fluid.critical.temperature * (1 - LAW_DISTANCE)) {
-    return limitingEquilibrium(fluid, temperature, (close) => equilibriumAtTemperature(fluid, close));
+    return limitingEquilibrium(fluid, temperature, (close) => maxwellAtTemperature(fluid, close));
   }
   return newtonAtTemperature(fluid, temperature) ?? spinodalSearch(fluid, temperature);
 }
@@ -71,7 +64,7 @@ function newtonAtTemperature(fluid: Refrigerant, temperature: number): Equilibri
     if (!(liquid > critical.density && vapour < critical.density)) return undefined;
     if (isLastStep(size, before)) {
       const pressure = equation.residualAt(temperature, vapour).pressure;
-      return { temperature, pressure, liquidDensity: liquid, vapourDensity: vapour };
+      return pureEquilibrium(temperature, pressure, liquid, vapour);
     }
     before = size;
   }
@@ -84,10 +77,10 @@ function newtonAtTemperature(fluid: Refrigerant, temperature: number): Equilibri
  * @param fluid     the fluid
  * @param pressure  p [Pa], from the triple point to below the critical pressure
  * @returns         T [K], ρ′ and ρ″ [kg/m³]
- * Accuracy and errors: as equilibriumAtTemperature.
+ * Accuracy and errors: as maxwellAtTemperature.
  * Worked value: R134a at 101 325 Pa → 247.08 K.
  */
-export function equilibriumAtPressure(fluid: Refrigerant, pressure: number): Equilibrium {
+export function maxwellAtPressure(fluid: Refrigerant, pressure: number): Equilibrium {
   const { critical, triplePoint } = fluid;
   if (!(pressure >= triplePoint.pressure && pressure < critical.pressure)) {
     const { pressure: low } = triplePoint;
@@ -95,7 +88,7 @@ export function equilibriumAtPressure(fluid: Refrigerant, pressure: number): Equ
   }
   const limiting = limitingTemperature(fluid, pressure);
   if (limiting > critical.temperature * (1 - LAW_DISTANCE)) {
-    return { ...equilibriumAtTemperature(fluid, Math.min(limiting, below(critical.temperature))), pressure };
+    return atPressure(maxwellAtTemperature(fluid, Math.min(limiting, below(critical.temperature))), pressure);
   }
   return newtonAtPressure(fluid, pressure) ?? searchAtPressure(fluid, pressure);
 }
@@ -135,7 +128,7 @@ function newtonAtPressure(fluid: Refrigerant, pressure: number): Equilibrium | u
     const physical = temperature < critical.temperature && liquid > critical.density && vapour < critical.density;
     if (!(physical && temperature > 0.9 * fluid.limits.temperatureMin)) return undefined;
     if (isLastStep(size, before)) {
-      return { temperature, pressure, liquidDensity: liquid, vapourDensity: vapour };
+      return pureEquilibrium(temperature, pressure, liquid, vapour);
     }
     before = size;
   }
@@ -152,10 +145,10 @@ function searchAtPressure(fluid: Refrigerant, pressure: number): Equilibrium {
   let last: Equilibrium | undefined;
   for (let step = 0; step < 100; step++) {
     const inverse = cold - (coldGap * (warm - cold)) / (warmGap - coldGap);
-    if (last !== undefined && (inverse === cold || inverse === warm)) return { ...last, pressure };
-    last = equilibriumAtTemperature(fluid, 1 / inverse);
-    const gap = Math.log(last.pressure) - wanted;
-    if (Math.abs(gap) < 4e-15 || Math.abs(1 - warm / cold) < 4e-16) return { ...last, pressure };
+    if (last !== undefined && (inverse === cold || inverse === warm)) return atPressure(last, pressure);
+    last = maxwellAtTemperature(fluid, 1 / inverse);
+    const gap = Math.log(last.bubblePressure) - wanted;
+    if (Math.abs(gap) < 4e-15 || Math.abs(1 - warm / cold) < 4e-16) return atPressure(last, pressure);
     if (gap > 0) {
       warm = inverse;
       warmGap = gap;
@@ -166,8 +159,13 @@ function searchAtPressure(fluid: Refrigerant, pressure: number): Equilibrium {
       warmGap /= 2;
     }
   }
-  const residual = last === undefined ? Number.NaN : last.pressure - pressure;
+  const residual = last === undefined ? Number.NaN : last.bubblePressure - pressure;
   throw new ConvergenceError('saturation at a pressure', 100, [pressure], residual, [1 / cold, 1 / warm]);
+}
+
+/** The same equilibrium under the pressure asked for, which it meets to rounding. */
+function atPressure(found: Equilibrium, pressure: number): Equilibrium {
+  return pureEquilibrium(found.bubbleTemperature, pressure, found.liquidDensity, found.vapourDensity);
 }
 
 /** The next smaller number of double precision, to within a factor of two. */
