@@ -3,7 +3,7 @@
 
 import data from '../../../data/refrigerants/catalogue.json';
 import { DataError } from '../../numerics/index.ts';
-import { refrigerantName } from './library.ts';
+import { refrigerantName } from './names.ts';
 
 export type SafetyClass = 'A1' | 'A2' | 'A2L' | 'A3' | 'B1' | 'B2' | 'B2L' | 'B3';
 export type Oil = 'mineral' | 'alkylbenzene' | 'polyolester' | 'polyvinylether' | 'polyalkyleneglycol';

@@ -10,7 +10,8 @@ export {
 } from './catalogue.ts';
 export { saturationAtPressure, saturationAtTemperature, stateAt, supportedPairs } from './flash.ts';
 export { refrigerantFormulas } from './formulas.ts';
-export { addCoefficientFile, hasCoefficientFile, refrigerant, refrigerantName, refrigerantNames } from './library.ts';
+export { addCoefficientFile, hasCoefficientFile, refrigerant } from './library.ts';
+export { refrigerantAliases, refrigerantName, refrigerantNamed, refrigerantNames } from './names.ts';
 export { type ReferenceState, type ReferenceStateName, referenceOffset, referenceStates } from './reference-states.ts';
 export { surfaceTensionMulero2012 } from './surface-tension.ts';
 export type { Phase, Refrigerant, Saturation, State, StateInput } from './types.ts';
