@@ -33,6 +33,9 @@ async function startWorkbench(element: HTMLElement): Promise<void> {
   // The address has done its work: a reload must not bring back what has been edited since.
   if (link !== undefined) history.replaceState(null, '', addressOf({ page: firstPage, part: undefined }));
   const start = startFrom(keeper, new Date().toISOString(), link);
+  // The worker begins, and fetches what the design is about, while the page is drawn.
+  const { refrigerant, compressor } = start.document.machine;
+  engine.prepare([refrigerant, compressor.madeFor]);
   createRoot(element).render(<App engine={engine} keeper={keeper} start={start} />);
 }
 

@@ -2,17 +2,19 @@
 
 import { describe, expect, test, vi } from 'vitest';
 import { createEngineClient, type WorkerPort } from '../../src/app/worker/client.ts';
-import type { EngineReply, EngineRequest, Numbered } from '../../src/app/worker/messages.ts';
+import type { ComingFluids, EngineReply, EngineRequest, Numbered, ToWorker } from '../../src/app/worker/messages.ts';
 import type { DiagramRequest } from '../../src/charts/index.ts';
 
 class FakeWorker implements WorkerPort {
   onmessage: WorkerPort['onmessage'] = null;
   onerror: WorkerPort['onerror'] = null;
   readonly received: Numbered<EngineRequest>[] = [];
+  readonly told: ComingFluids[] = [];
   ended = false;
 
-  postMessage(message: Numbered<EngineRequest>): void {
-    this.received.push(message);
+  postMessage(message: ToWorker): void {
+    if ('coming' in message) this.told.push(message);
+    else this.received.push(message);
   }
 
   terminate(): void {
@@ -45,6 +47,26 @@ function setUp() {
 }
 
 describe('asking the engine', () => {
+  test('what will be asked about is told before, to the same worker', async () => {
+    const { client, workers } = setUp();
+    client.prepare(['R290']);
+    expect(workers[0]?.told).toEqual([{ coming: ['R290'] }]);
+    const asked = client.ask(request('R290'));
+    expect(workers).toHaveLength(1);
+    workers[0]?.answer(workers[0].received[0]?.id ?? 0);
+    expect((await asked).outcome).toBe('answered');
+  });
+
+  test('a worker that could not begin is begun anew when something is asked', async () => {
+    const { client, workers } = setUp();
+    client.prepare(['R290']);
+    workers[0]?.onerror?.({});
+    const asked = client.ask(request('R290'));
+    expect(workers).toHaveLength(2);
+    workers[1]?.answer(workers[1].received[0]?.id ?? 0);
+    expect((await asked).outcome).toBe('answered');
+  });
+
   test('an answer reaches who asked', async () => {
     const { client, workers } = setUp();
     const asked = client.ask(request('R134a'));

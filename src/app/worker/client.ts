@@ -2,7 +2,7 @@
 // older one: a waiting one is never sent, a running one is dropped, and when it has run for long the worker is ended
 // and started afresh, so that a person's latest edit never waits behind an answer nobody wants.
 
-import type { EngineAnswers, EngineProblem, EngineReply, EngineRequest, Numbered } from './messages.ts';
+import type { EngineAnswers, EngineProblem, EngineReply, EngineRequest, ToWorker } from './messages.ts';
 
 export type Outcome<Kind extends keyof EngineAnswers> =
   | { readonly outcome: 'answered'; readonly answer: EngineAnswers[Kind] }
@@ -11,13 +11,15 @@ export type Outcome<Kind extends keyof EngineAnswers> =
 
 export interface EngineClient {
   ask<Kind extends keyof EngineAnswers>(request: Extract<EngineRequest, { kind: Kind }>): Promise<Outcome<Kind>>;
+  /** Starts the worker, and lets it fetch what these refrigerants need, before anything is asked. */
+  prepare(fluids: readonly string[]): void;
   /** Gives up whatever runs or waits; those requests end as superseded. */
   cancel(): void;
 }
 
 /** The part of a Worker that the client uses. */
 export interface WorkerPort {
-  postMessage(message: Numbered<EngineRequest>): void;
+  postMessage(message: ToWorker): void;
   terminate(): void;
   onmessage: ((event: { data: EngineReply }) => void) | null;
   onerror: ((event: { message?: string }) => void) | null;
@@ -106,6 +108,10 @@ export function createEngineClient(startWorker: () => WorkerPort, now: () => num
           hurry = setTimeout(restart, Math.max(0, patience - (now() - running.since)));
         }
       });
+    },
+    prepare(fluids) {
+      worker ??= listen(startWorker());
+      worker.postMessage({ coming: fluids });
     },
     cancel() {
       const dropped = waiting;

@@ -1,12 +1,12 @@
 // The worker that holds the engine. The page never loads it any other way.
 
-import '../../matter/refrigerants/every-fluid.ts';
-import type { EngineRequest, Numbered } from './messages.ts';
-import { answerOnDemand, isOnDemand } from './on-demand.ts';
-import { createServe } from './serve.ts';
+import { createAnswering } from './answering.ts';
+import { ensureFluids } from './fluids.ts';
+import type { ToWorker } from './messages.ts';
 
-const serve = createServe(() => performance.now());
+const answer = createAnswering(() => performance.now());
 
-self.onmessage = async ({ data: { id, body } }: MessageEvent<Numbered<EngineRequest>>) => {
-  self.postMessage(isOnDemand(body) ? await answerOnDemand({ id, body }) : serve({ id, body }));
+self.onmessage = async ({ data }: MessageEvent<ToWorker>) => {
+  if ('coming' in data) await ensureFluids(data.coming);
+  else self.postMessage(await answer(data));
 };

@@ -115,6 +115,14 @@ export interface Numbered<T> {
   readonly body: T;
 }
 
+/** Told without being answered: refrigerants that will be asked about, to be fetched while the page still begins. */
+export interface ComingFluids {
+  readonly coming: readonly string[];
+}
+
+/** What the page sends. */
+export type ToWorker = Numbered<EngineRequest> | ComingFluids;
+
 export type EngineReply = {
   readonly [Kind in keyof EngineAnswers]:
     | { readonly kind: Kind; readonly id: number; readonly ok: true; readonly answer: EngineAnswers[Kind] }

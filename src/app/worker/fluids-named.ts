@@ -1,0 +1,40 @@
+// Which refrigerants a request is about: their coefficient files have to be here before the engine answers it. Names that
+// mean no refrigerant are left to the engine, which refuses them naming the nearest.
+
+import { parseDesign } from '../../design/index.ts';
+import { refrigerantNamed } from '../../matter/refrigerants/index.ts';
+import type { EngineRequest } from './messages.ts';
+
+/** Own names of the refrigerants that a request needs, each once. */
+export function fluidsNamed(body: EngineRequest): readonly string[] {
+  const own = namesIn(body).map((name) => (typeof name === 'string' ? refrigerantNamed(name) : undefined));
+  return [...new Set(own.filter((name) => name !== undefined))];
+}
+
+function namesIn(body: EngineRequest): readonly unknown[] {
+  switch (body.kind) {
+    case 'assess':
+      return fluidsOfDesign(body.text);
+    case 'cycle':
+    case 'secondCycle':
+      return [body.form.request.refrigerant];
+    case 'diagram':
+      return [body.request.refrigerant];
+    case 'compare':
+      return [...fluidsOfDesign(body.form.text), ...body.form.fluids];
+    case 'brief':
+      return fluidsOfDesign(body.form.text);
+    // A range belongs to the design answered last, whose fluids are here.
+    case 'range':
+    case 'formulas':
+      return [];
+  }
+}
+
+/** What the machine would run on, and what its compressor was made for; none of a text that is no design. */
+function fluidsOfDesign(text: string): readonly string[] {
+  const parsed = parseDesign(text);
+  if (!parsed.ok) return [];
+  const { refrigerant, compressor } = parsed.document.machine;
+  return [refrigerant, compressor.madeFor];
+}
