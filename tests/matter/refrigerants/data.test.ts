@@ -110,17 +110,27 @@ describe('catalogue', () => {
     expect(entry.globalWarmingPotential.report).toMatch(/AR4|517\/2014/);
   });
 
-  test.each<[string, (fluids: Loose) => void]>([
-    ['fluids.R290', (f) => delete f.R290],
-    ['fluids.R290.safetyClass.value', (f) => (f.R290.safetyClass.value = 'C4')],
-    ['fluids.R290.practicalLimit.source', (f) => (f.R290.practicalLimit.source = 'hearsay')],
-    ['fluids.R290.practicalLimit.confirmed', (f) => delete f.R290.practicalLimit.confirmed],
-    ['fluids.R290.lowerFlammabilityLimit.value', (f) => (f.R290.lowerFlammabilityLimit.value = null)],
-    ['fluids.R290.colour', (f) => (f.R290.colour = 1)],
-    ['fluids.R290.usualOils.value', (f) => (f.R290.usualOils.value = ['olive'])],
+  test.each<[string, (file: Loose) => void]>([
+    ['fluids.R290', ({ fluids }) => delete fluids.R290],
+    ['fluids.R290.safetyClass[0]', ({ fluids }) => (fluids.R290.safetyClass[0] = 'C4')],
+    ['fluids.R290.safetyClass', ({ fluids }) => (fluids.R290.safetyClass = 'A3')],
+    ['fluids.R290.glide', ({ fluids }) => delete fluids.R290.glide],
+    ['fluids.R290.practicalLimit[1]', ({ fluids }) => (fluids.R290.practicalLimit[1] = 'hearsay')],
+    ['fluids.R290.practicalLimit[1]', ({ fluids }) => (fluids.R290.practicalLimit[1] = 'toString')],
+    ['fluids.R290.practicalLimit[2]', ({ fluids }) => (fluids.R290.practicalLimit[2] = ' ')],
+    ['sources.en378.confirmed', ({ sources }) => delete sources.en378.confirmed],
+    ['sources.en378.text', ({ sources }) => (sources.en378.text = '')],
+    ['fluids.R290.lowerFlammabilityLimit[0]', ({ fluids }) => (fluids.R290.lowerFlammabilityLimit[0] = null)],
+    ['fluids.R290.criticalPoint[0]', ({ fluids }) => (fluids.R290.criticalPoint[0].pressure = Number.NaN)],
+    ['fluids.R290.legalStatus[0]', ({ legalTexts }) => delete legalTexts.hydrocarbonRetail],
+    ['fluids.R290.colour', ({ fluids }) => (fluids.R290.colour = 1)],
+    ['fluids.R290.usualOils[0]', ({ fluids }) => (fluids.R290.usualOils[0] = ['olive'])],
+    ['fluids.R290.formula', ({ fluids }) => (fluids.R290.formula = null)],
+    ['fluids.R290.composition', ({ fluids }) => (fluids.R290.composition = { R32: 0.5, R125: 0.4 })],
+    ['fluids.R290.composition.R32', ({ fluids }) => (fluids.R290.composition = { R32: -0.5, R125: 1.5 })],
   ])('broken at %s', (path, change) => {
     const copy = structuredClone(catalogue) as Loose;
-    change(copy.fluids);
+    change(copy);
     expect(() => checkedEntry(copy, 'R290')).toThrow(expect.objectContaining({ name: 'DataError', path }));
   });
 });
