@@ -2,7 +2,22 @@
 // known, every number finite and of the right sign, columns of one length, every kind of term one that the program has.
 // A broken file is a DataError that names the place; nothing is guessed or left out.
 
-import { DataError } from '../../../numerics/index.ts';
+import {
+  asRecord,
+  broken,
+  byType,
+  type Check,
+  columns,
+  finite,
+  listOf,
+  oneOf,
+  positive,
+  type Shape,
+  shaped,
+  textMap,
+  wholeFrom,
+  words,
+} from './data-checks.ts';
 
 export interface PowerTermData {
   readonly n: readonly number[];
@@ -165,84 +180,6 @@ export interface PseudoPureFluidData extends FluidHead {
 
 export type FluidData = PureFluidData | PseudoPureFluidData;
 
-type Check = (value: unknown, path: string, file: string) => void;
-type Shape = Readonly<Record<string, Check>>;
-
-function broken(file: string, path: string, rule: string): never {
-  throw new DataError(file, path, rule);
-}
-
-const finite: Check = (value, path, file) => {
-  if (typeof value !== 'number' || !Number.isFinite(value)) broken(file, path, 'must be a finite number');
-};
-const positive: Check = (value, path, file) => {
-  finite(value, path, file);
-  if ((value as number) <= 0) broken(file, path, 'must be above 0');
-};
-const words: Check = (value, path, file) => {
-  if (typeof value !== 'string' || value.trim() === '') broken(file, path, 'must be a text that is not empty');
-};
-const textMap: Check = (value, path, file) => {
-  for (const [key, entry] of Object.entries(asRecord(value, path, file))) words(entry, `${path}.${key}`, file);
-};
-
-function oneOf(...accepted: readonly string[]): Check {
-  return (value, path, file) => {
-    if (!accepted.includes(value as string)) broken(file, path, `must be one of ${accepted.join(', ')}`);
-  };
-}
-function listOf(check: Check, atLeast = 1): Check {
-  return (value, path, file) => {
-    if (!Array.isArray(value)) broken(file, path, 'must be a list');
-    if (value.length < atLeast) broken(file, path, `must have at least ${atLeast} entries`);
-    value.forEach((entry, index) => {
-      check(entry, `${path}[${index}]`, file);
-    });
-  };
-}
-/** Whole powers up to 50: the shared tables of powers of δ hold no others. */
-function wholeFrom(lowest: number): Check {
-  return (value, path, file) => {
-    if (!Number.isInteger(value) || (value as number) < lowest || (value as number) > 50) {
-      broken(file, path, `must be a whole number from ${lowest} to 50`);
-    }
-  };
-}
-function shaped(shape: Shape): Check {
-  return (value, path, file) => {
-    const record = asRecord(value, path, file);
-    for (const key of Object.keys(record)) {
-      if (!(key in shape)) broken(file, `${path}.${key}`, `is not a known key; known are ${Object.keys(shape)}`);
-    }
-    for (const [key, check] of Object.entries(shape)) {
-      if (!(key in record)) broken(file, `${path}.${key}`, 'is missing');
-      check(record[key], `${path}.${key}`, file);
-    }
-  };
-}
-/** A record whose list-valued entries must be of one length. */
-function columns(shape: Shape): Check {
-  const check = shaped(shape);
-  return (value, path, file) => {
-    check(value, path, file);
-    const lists = Object.entries(value as object).filter(([, entry]) => Array.isArray(entry));
-    const lengths = new Set(lists.map(([, entry]) => (entry as unknown[]).length));
-    if (lengths.size > 1) broken(file, path, `columns ${lists.map(([key]) => key)} must be of one length`);
-  };
-}
-function byType(kinds: Readonly<Record<string, Shape>>): Check {
-  return (value, path, file) => {
-    const kind = asRecord(value, path, file).type;
-    const shape = typeof kind === 'string' && Object.hasOwn(kinds, kind) ? kinds[kind] : undefined;
-    if (shape === undefined) broken(file, `${path}.type`, `unknown kind of term; known are ${Object.keys(kinds)}`);
-    columns({ type: words, ...shape })(value, path, file);
-  };
-}
-function asRecord(value: unknown, path: string, file: string): Record<string, unknown> {
-  if (typeof value !== 'object' || value === null || Array.isArray(value)) broken(file, path, 'must be an object');
-  return value as Record<string, unknown>;
-}
-
 const numbers = listOf(finite);
 const positives = listOf(positive);
 const powers = listOf(wholeFrom(0));
@@ -347,8 +284,7 @@ const fluid: Check = (value, path, file) => {
   if (typeof kind !== 'string' || !Object.hasOwn(kinds, kind)) {
     broken(file, `${path}.kind`, `must be one of ${Object.keys(kinds).join(', ')}`);
   }
-  const given = Object.fromEntries(Object.entries(optional).filter(([key]) => key in record));
-  shaped({ kind: words, ...head, ...kinds[kind], ...given })(value, path, file);
+  shaped({ kind: words, ...head, ...kinds[kind] }, optional)(value, path, file);
 };
 
 /**
