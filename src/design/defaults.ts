@@ -14,7 +14,7 @@ import {
 import type { Band, Estimate } from '../quantities/index.ts';
 import { surfaceMethods } from '../tank/index.ts';
 import { type Following, followed } from './followers.ts';
-import type { ApplicationName, RefrigerantName } from './plain.ts';
+import type { ApplicationName } from './plain.ts';
 
 /** An assumed estimate with the words of its source. */
 export interface SourcedDefault {
@@ -96,9 +96,9 @@ export function usualLoopPump(arrangement: 'intermediateLoop' | 'coilInTank'): S
 
 /** What describes a compressor, as far as defaults need it. */
 export type CompressorDescription =
-  | { readonly kind: 'salvaged'; readonly madeFor: RefrigerantName; readonly appliance: string }
-  | { readonly kind: 'displacement'; readonly madeFor: RefrigerantName; readonly application: ApplicationName }
-  | { readonly kind: 'rating'; readonly madeFor: RefrigerantName; readonly ratingPoint: string };
+  | { readonly kind: 'salvaged'; readonly madeFor: string; readonly appliance: string }
+  | { readonly kind: 'displacement'; readonly madeFor: string; readonly application: ApplicationName }
+  | { readonly kind: 'rating'; readonly madeFor: string; readonly ratingPoint: string };
 
 /** The level of suction pressure that such a compressor was made for. */
 export function usualApplication(compressor: CompressorDescription): ApplicationName {
@@ -120,7 +120,7 @@ export function usualCompressor(compressor: CompressorDescription): CompressorRa
 }
 
 /** Displacement per revolution of the appliance's compressor [m³]. */
-export function usualDisplacement(appliance: string, madeFor: RefrigerantName): SourcedDefault {
+export function usualDisplacement(appliance: string, madeFor: string): SourcedDefault {
   return withWords(applianceRanges(appliance, madeFor).displacement, `${applianceClass(appliance).title}, ${madeFor}`);
 }
 

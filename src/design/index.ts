@@ -13,7 +13,6 @@ export {
   type DesignOf,
   type PlainDesign,
   plainDesign,
-  type RefrigerantName,
   type ResolvedDesign,
   withValue,
   type YesNo,

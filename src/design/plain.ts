@@ -5,9 +5,7 @@ import { InputError } from '../numerics/index.ts';
 import type { Estimate, QuantityName } from '../quantities/index.ts';
 import type { MonthName } from '../surroundings/index.ts';
 import type { Level } from './schema/field.ts';
-import type { fluids } from './schema/machine.ts';
 
-export type RefrigerantName = (typeof fluids)[number];
 export type YesNo = 'yes' | 'no';
 export type YesNoUnknown = 'yes' | 'no' | 'unknown';
 export type Region = 'europeanUnion' | 'unitedKingdom' | 'unitedStates' | 'elsewhere' | 'unknown';
@@ -59,7 +57,7 @@ export interface RectangularLoadOf<Q> extends GainsOf<Q> {
 }
 
 interface CompressorDetailsOf<Q> {
-  readonly madeFor: RefrigerantName;
+  readonly madeFor: string;
   readonly speed: Q;
   readonly clearanceRatio: Q;
   readonly reexpansionExponent: Q;
@@ -122,7 +120,7 @@ export interface DesignOf<Q> {
         readonly volume: Q;
       };
   readonly machine: {
-    readonly refrigerant: RefrigerantName;
+    readonly refrigerant: string;
     readonly compressor: SalvagedCompressorOf<Q> | DisplacementCompressorOf<Q> | RatingCompressorOf<Q>;
     readonly application: ApplicationName;
     readonly shellPlace: 'tankRoom' | 'sourceRoom' | 'outdoors';

@@ -26,7 +26,6 @@ import {
   type Assumption,
   estimatesIn,
   type LayerOf,
-  type RefrigerantName,
   type Region,
   type ResolvedDesign,
 } from './plain.ts';
@@ -209,7 +208,7 @@ function resolveMachine(take: Resolver, document: DesignDocument): ResolvedDesig
   const described = document.machine.compressor;
   const application: ApplicationName = usualApplication(described);
   return {
-    refrigerant: take.choice<RefrigerantName>('machine.refrigerant'),
+    refrigerant: take.choice<string>('machine.refrigerant'),
     compressor: resolveCompressor(take, described),
     application: take.choice('machine.application', {
       name: application,

@@ -2,8 +2,8 @@
 
 import { describe, expect, test } from 'vitest';
 import { designJsonSchema, fieldRecord, fieldRecords, fieldsOf, quantityFieldProblem } from '../../src/design/index.ts';
-import { fluids } from '../../src/design/schema/machine.ts';
 import { refrigerantNames } from '../../src/matter/refrigerants/index.ts';
+import { applianceClasses, applications, genericRanges } from '../../src/parts/compressor/index.ts';
 import { type QuantityName, quantityRecord, readQuantity, sayQuantity } from '../../src/quantities/index.ts';
 import { documentOf, measuredDesign, sizedDesign } from './examples.ts';
 
@@ -65,8 +65,16 @@ describe('field records', () => {
     }
   });
 
-  test('the refrigerants are among those the engine knows', () => {
-    for (const fluid of fluids) expect(refrigerantNames).toContain(fluid);
+  test('a machine may be studied on every refrigerant; its compressor was made for one of whose machines something is known', () => {
+    const namesOf = (path: string) => fieldRecord(path)?.choices?.map(({ name }) => name);
+    expect(namesOf('machine.refrigerant')).toEqual(refrigerantNames);
+    const madeFor = namesOf('machine.compressor.madeFor') ?? [];
+    expect(madeFor).toEqual(expect.arrayContaining(['R134a', 'R600a', 'R290', 'R12', 'R22']));
+    for (const fluid of madeFor) {
+      expect(refrigerantNames).toContain(fluid);
+      for (const application of applications) expect(() => genericRanges(application, fluid)).not.toThrow();
+    }
+    for (const { fluids } of applianceClasses) expect(madeFor).toEqual(expect.arrayContaining([...fluids]));
   });
 
   test('fieldsOf follows the kinds of the document', () => {

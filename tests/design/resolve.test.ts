@@ -5,7 +5,6 @@ import {
   type DesignDocument,
   parseDesign,
   plainDesign,
-  type RefrigerantName,
   resolveDesign,
   uncertainInputs,
   withFollowers,
@@ -87,27 +86,28 @@ describe('defaults', () => {
     expect(resolved(coil).design.power.loopPump).toMatchObject({ low: 0, likely: 0, high: 0 });
   });
 
-  test.each(
-    applianceClasses.flatMap(({ name, fluids }) => fluids.map((fluid) => [name, fluid as RefrigerantName] as const)),
-  )('of a %s made for %s are those of its class', (appliance, madeFor) => {
-    const design = sizedDesign();
-    design.machine = { refrigerant: madeFor, compressor: { kind: 'salvaged', appliance, madeFor } };
-    const { machine } = resolved(design).design;
-    const ranges = applianceRanges(appliance, madeFor);
-    const { compressor } = machine;
-    if (compressor.kind !== 'salvaged') throw new Error('expected a salvaged compressor');
-    for (const key of [
-      'displacement',
-      'speed',
-      'fillingFactor',
-      'compressionEfficiency',
-      'frictionPressure',
-    ] as const) {
-      expect(compressor[key].likely).toBe(ranges[key].likely);
-      expect(compressor[key].high).toBe(ranges[key].high);
-    }
-    expect(machine.charge.likely).toBe(ranges.charge.likely);
-  });
+  test.each(applianceClasses.flatMap(({ name, fluids }) => fluids.map((fluid) => [name, fluid] as const)))(
+    'of a %s made for %s are those of its class',
+    (appliance, madeFor) => {
+      const design = sizedDesign();
+      design.machine = { refrigerant: madeFor, compressor: { kind: 'salvaged', appliance, madeFor } };
+      const { machine } = resolved(design).design;
+      const ranges = applianceRanges(appliance, madeFor);
+      const { compressor } = machine;
+      if (compressor.kind !== 'salvaged') throw new Error('expected a salvaged compressor');
+      for (const key of [
+        'displacement',
+        'speed',
+        'fillingFactor',
+        'compressionEfficiency',
+        'frictionPressure',
+      ] as const) {
+        expect(compressor[key].likely).toBe(ranges[key].likely);
+        expect(compressor[key].high).toBe(ranges[key].high);
+      }
+      expect(machine.charge.likely).toBe(ranges.charge.likely);
+    },
+  );
 
   test('a rating keeps capacity and power, and takes its application from the rating point', () => {
     for (const ratingPoint of ratingPointNames) {

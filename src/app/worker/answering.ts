@@ -35,6 +35,6 @@ export function createAnswering(now: () => number, ensure: typeof ensureFluids =
 }
 
 function missingFluids(names: readonly string[]): EngineProblem {
-  const words = `The equation of ${names.join(' and of ')} could not be fetched from where this page came from. Other refrigerants work without it; choose it again to try once more.`;
+  const words = `The equation of ${names.join(' and of ')} could not be fetched from where this page came from. Everything else works without it; reload the page to try again.`;
   return { code: 'fluidMissing', path: undefined, message: words };
 }

@@ -14,8 +14,8 @@ const loaders: Readonly<Record<string, FluidLoader>> = byName(
 export const fetchableFluids: readonly string[] = Object.keys(loaders);
 
 /**
- * Sees that the coefficient files of refrigerants are here. What is here already costs nothing; a file that could not be
- * fetched is tried anew at the next request.
+ * Sees that the coefficient files of refrigerants are here. What is here already costs nothing. A file that could not be
+ * fetched is asked for anew at the next request; browsers that keep a failed import need a new page for it.
  * @param names    own names of refrigerants, 'R134a'; each may stand more than once
  * @param sources  where the files come from
  * @returns        those whose file could not be fetched

@@ -3,18 +3,10 @@
 import * as z from 'zod/mini';
 import { applianceClasses, ratingPoint, ratingPointNames } from '../../parts/compressor/index.ts';
 import { choiceField, kindField, listedField, quantityField } from './field.ts';
+import { fluidChoices, madeForChoices } from './fluids.ts';
 import { yesNoLabels, yesNoUnknown } from './place.ts';
 
 const practice = 'common practice, no source';
-
-export const fluids = ['R134a', 'R600a', 'R290', 'R12', 'R22'] as const;
-const fluidLabels = {
-  R134a: 'R134a',
-  R600a: 'R600a (isobutane, flammable)',
-  R290: 'R290 (propane, flammable)',
-  R12: 'R12 (old appliances; ozone-depleting, no longer allowed to be sold)',
-  R22: 'R22 (old air conditioners; ozone-depleting, phased out)',
-};
 
 const levels = ['low', 'medium', 'high'] as const;
 const levelLabels = {
@@ -23,7 +15,7 @@ const levelLabels = {
   high: 'High: dehumidifiers, air conditioners, dryers',
 };
 
-const madeFor = choiceField(fluids, fluidLabels, {
+const madeFor = listedField(madeForChoices, {
   label: 'Refrigerant it was made for',
   help: 'Printed on the rating plate of the appliance and of the compressor.',
   level: 'first',
@@ -201,7 +193,7 @@ const enclosureVolume = quantityField({
 });
 
 export const machineSchema = z.strictObject({
-  refrigerant: choiceField(fluids, fluidLabels, {
+  refrigerant: listedField(fluidChoices, {
     label: 'Refrigerant it would run on',
     help: 'For study. A compressor belongs to the refrigerant it was made for.',
     level: 'first',

@@ -1,6 +1,7 @@
 // What is assumed of a compressor known only by the appliance it came out of, or only by the suction pressure level
 // it was made for: ranges, each with the words of its source. Nothing here is a data sheet: a rating plate or a measurement
-// replaces any of it. Public: applianceNames, applianceClasses, applianceClass, applianceRanges, genericRanges, speedForMains.
+// replaces any of it. Public: applianceNames, applianceClasses, applianceClass, applianceRanges, compressorFluids,
+// genericRanges, speedForMains.
 
 import { InputError } from '../../numerics/index.ts';
 import type { ApplianceRecord, Application, Mechanism, MechanismRanges, SourcedEstimate } from './data.ts';
@@ -45,6 +46,11 @@ export const applianceClasses: readonly ApplianceClass[] = compressorData.applia
   note: record.note,
   fluids: [...record.madeFor.keys()],
 }));
+
+/** Refrigerants that a machine may have been made for, so that genericRanges answers for any application. */
+export const compressorFluids: readonly string[] = [
+  ...(compressorData.generic.get(applications[0]!)?.frictionPressure.keys() ?? []),
+].filter((fluid) => [...compressorData.generic.values()].every(({ frictionPressure }) => frictionPressure.has(fluid)));
 
 /** The appliance class of that name. @throws InputError code 'unknownAppliance' that lists the names accepted. */
 export function applianceClass(name: string): ApplianceClass {

@@ -6,6 +6,7 @@ export {
   applianceClasses,
   applianceNames,
   applianceRanges,
+  compressorFluids,
   genericRanges,
   speedForMains,
 } from './classes.ts';

@@ -8,7 +8,7 @@ import {
   flammableFluidInUnsuitableEquipment,
   notForThisMachine,
 } from '../../../cautions/index.ts';
-import type { DesignDocument, RefrigerantName } from '../../../design/index.ts';
+import type { DesignDocument } from '../../../design/index.ts';
 import { catalogueEntry } from '../../../matter/refrigerants/index.ts';
 import { KettlefinError } from '../../../numerics/index.ts';
 import type { Finding } from '../../../quantities/index.ts';
@@ -31,7 +31,7 @@ function assessedFindings(subject: Subject, fluid: string): readonly Finding[] {
   const { document } = subject;
   const onIt: DesignDocument = {
     ...document,
-    machine: { ...document.machine, refrigerant: fluid as RefrigerantName },
+    machine: { ...document.machine, refrigerant: fluid },
   };
   const outcome = assessDesign(onIt, 'metric');
   return outcome.ok

@@ -1,12 +1,6 @@
 // The design of a comparison, resolved once, and put on one fluid after another.
 
-import {
-  type DesignDocument,
-  plainDesign,
-  type RefrigerantName,
-  type Resolution,
-  resolveDesign,
-} from '../../../design/index.ts';
+import { type DesignDocument, plainDesign, type Resolution, resolveDesign } from '../../../design/index.ts';
 import type { DoubtfulInput } from '../../doubt/doubt.ts';
 import { doubtfulInputs } from '../../inputs.ts';
 import { type StagedDesign, stagedDesign } from '../../stages/engine-assumptions.ts';
@@ -57,5 +51,5 @@ function isOfTheMachine(path: string): boolean {
 
 /** The same design with another fluid in it. */
 export function onFluid(design: StagedDesign, fluid: string): StagedDesign {
-  return { ...design, machine: { ...design.machine, refrigerant: fluid as RefrigerantName } };
+  return { ...design, machine: { ...design.machine, refrigerant: fluid } };
 }
