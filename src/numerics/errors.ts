@@ -51,8 +51,19 @@ export class OutOfModelError extends KettlefinError {
   readonly low: number;
   readonly high: number;
 
-  constructor(quantity: string, value: number, unit: string, low: number, high: number, code = 'outOfModel') {
-    super(`${quantity} ${value} ${unit} is outside ${low} to ${high} ${unit}`);
+  /** @param reason  where the limits come from, if that is not plain: the end of the sentence */
+  constructor(
+    quantity: string,
+    value: number,
+    unit: string,
+    low: number,
+    high: number,
+    code = 'outOfModel',
+    reason?: string,
+  ) {
+    super(
+      `${quantity} ${value} ${unit} is outside ${low} to ${high} ${unit}${reason === undefined ? '' : `: ${reason}`}`,
+    );
     this.code = code;
     this.quantity = quantity;
     this.value = value;

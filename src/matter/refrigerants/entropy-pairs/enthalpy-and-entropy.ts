@@ -1,0 +1,184 @@
+// States from enthalpy and entropy. Along an isentrope the enthalpy rises with pressure, (∂h/∂p)_s = 1/ρ, in one phase and
+// through the dome: one stable state belongs to a pair, and whichever solution is shown to be stable is it. So Newton's
+// method may start from a guess and is believed only where its answer is stable and within the limits; otherwise a search
+// along the isentrope between its two ends, by states of pressure and entropy, finds the state or the limit passed.
+
+import { findRoot, OutOfModelError } from '../../../numerics/index.ts';
+import { mixedState, saturatedState, singlePhaseState } from '../assemble.ts';
+import { caloricState } from '../caloric-flash.ts';
+import { equilibriumAtPressure, equilibriumAtTemperature } from '../dome/dome.ts';
+import { mixed, mixedDensity, qualityOf } from '../equation/relations.ts';
+import { ROUNDING_AT_LIMIT, SMALLEST_PRESSURE } from '../limits.ts';
+import { BEFORE_FIRST_STEP, isLastStep } from '../newton.ts';
+import type { Refrigerant, State } from '../types.ts';
+import { entropyRange, everyStateAt } from './entropy-at-temperature.ts';
+import { isentropeGuess } from './first-guess.ts';
+
+/** An entropy this close to one side of the dome counts as on it: as a share of R. */
+const ON_THE_LINE = 1e-9;
+const STEPS = 40;
+const LARGEST_STEP = 0.4;
+/** Closer than this share to a guessed density of the dome, the dome is solved for to tell the side. */
+const CLEAR_OF_THE_DOME = 0.02;
+
+/**
+ * The stable state at enthalpy h and entropy s.
+ * @param fluid     the fluid
+ * @param enthalpy  h [J/kg], finite
+ * @param entropy   s [J/(kg K)], finite
+ * @returns         the state
+ * @throws OutOfModelError: the entropy with the lowest and highest of the whole range, or the enthalpy with the lowest and
+ *         highest on this isentrope, from 1e-30 Pa or the lowest temperature to the largest pressure or the highest temperature
+ */
+export function stateAtEnthalpyAndEntropy(fluid: Refrigerant, enthalpy: number, entropy: number): State {
+  const start = isentropeGuess(fluid).start(enthalpy, entropy);
+  const quick =
+    start.kind === 'dome'
+      ? (insideDome(fluid, enthalpy, entropy, start.pressure) ?? besideDome(fluid, enthalpy, entropy, start.pressure))
+      : onePhase(fluid, enthalpy, entropy, start.temperature, start.density);
+  return quick ?? searchAlongIsentrope(fluid, enthalpy, entropy);
+}
+
+/** The mixture at h and s by Newton's method in p; undefined where none is found. */
+function insideDome(fluid: Refrigerant, enthalpy: number, entropy: number, start: number): State | undefined {
+  const { equation, critical, triplePoint, gasConstant } = fluid;
+  let pressure = start;
+  let before = BEFORE_FIRST_STEP;
+  for (let step = 0; step < STEPS; step++) {
+    if (!(pressure >= triplePoint.pressure && pressure < critical.pressure)) return undefined;
+    const sides = equilibriumAtPressure(fluid, pressure);
+    equation.at(sides.bubbleTemperature, sides.liquidDensity);
+    const liquidEnthalpy = equation.enthalpy;
+    const liquidEntropy = equation.entropy;
+    equation.at(sides.dewTemperature, sides.vapourDensity);
+    const vapourEntropy = equation.entropy;
+    const quality = qualityOf(entropy, liquidEntropy, vapourEntropy);
+    const gap = enthalpy - mixed(liquidEnthalpy, equation.enthalpy, quality);
+    const change = gap * mixedDensity(sides.liquidDensity, sides.vapourDensity, quality);
+    const size = Math.abs(change) / pressure;
+    if (!Number.isFinite(size)) return undefined;
+    // A wet liquid of low pressure: enthalpy in double precision tells its pressure no better.
+    if (size <= 1e-12 || (size <= 1e-8 && size >= before)) {
+      const close = ON_THE_LINE * gasConstant;
+      if (Math.abs(entropy - liquidEntropy) <= close) return saturatedState(fluid, sides, 'liquid');
+      if (Math.abs(entropy - vapourEntropy) <= close) return saturatedState(fluid, sides, 'vapour');
+      return quality > 0 && quality < 1 ? mixedState(fluid, sides, quality) : undefined;
+    }
+    pressure *= Math.exp(Math.min(Math.max(change / pressure, -LARGEST_STEP), LARGEST_STEP));
+    before = size;
+  }
+  return undefined;
+}
+
+/** One phase close to the dome, started from both of its sides. */
+function besideDome(fluid: Refrigerant, enthalpy: number, entropy: number, pressure: number): State | undefined {
+  const { critical, triplePoint } = fluid;
+  if (!(pressure >= triplePoint.pressure && pressure < critical.pressure)) return undefined;
+  const sides = equilibriumAtPressure(fluid, pressure);
+  return (
+    onePhase(fluid, enthalpy, entropy, sides.bubbleTemperature, sides.liquidDensity) ??
+    onePhase(fluid, enthalpy, entropy, sides.dewTemperature, sides.vapourDensity)
+  );
+}
+
+/** Newton's method in ln T and ln ρ; undefined where it does not arrive at a stable state within the limits. */
+function onePhase(
+  fluid: Refrigerant,
+  enthalpy: number,
+  entropy: number,
+  startTemperature: number,
+  startDensity: number,
+): State | undefined {
+  const { equation } = fluid;
+  let temperature = startTemperature;
+  let density = startDensity;
+  let before = BEFORE_FIRST_STEP;
+  for (let step = 0; step < STEPS; step++) {
+    equation.at(temperature, density);
+    const { cv } = equation;
+    const a = temperature * equation.enthalpyByTemperature;
+    const b = density * equation.enthalpyByDensity;
+    const d = density * equation.entropyByDensity;
+    const enthalpyGap = enthalpy - equation.enthalpy;
+    const entropyGap = entropy - equation.entropy;
+    const determinant = a * d - b * cv;
+    const temperatureStep = (d * enthalpyGap - b * entropyGap) / determinant;
+    const densityStep = (a * entropyGap - cv * enthalpyGap) / determinant;
+    const size = Math.max(Math.abs(temperatureStep), Math.abs(densityStep));
+    if (!Number.isFinite(size)) return undefined;
+    if (isLastStep(size, before)) {
+      temperature *= 1 + temperatureStep;
+      density *= 1 + densityStep;
+      return isStable(fluid, temperature, density) ? singleState(fluid, temperature, density) : undefined;
+    }
+    const share = size > LARGEST_STEP ? LARGEST_STEP / size : 1;
+    temperature *= Math.exp(share * temperatureStep);
+    density *= Math.exp(share * densityStep);
+    before = size;
+  }
+  return undefined;
+}
+
+/** Whether T and ρ are a stable state of one phase within the limits. */
+function isStable(fluid: Refrigerant, temperature: number, density: number): boolean {
+  const { equation, limits, critical, guess } = fluid;
+  const { temperatureMin, temperatureMax, pressureMax } = limits;
+  if (!(temperature >= temperatureMin && temperature <= temperatureMax && density > 0)) return false;
+  const { pressure, stiffness } = equation.residualAt(temperature, density);
+  if (!(stiffness > 0 && pressure <= pressureMax * (1 + ROUNDING_AT_LIMIT) && pressure >= SMALLEST_PRESSURE))
+    return false;
+  if (temperature >= critical.temperature) return true;
+  if (density > guess.liquidDensity(temperature) * (1 + CLEAR_OF_THE_DOME)) return true;
+  if (density < guess.vapourDensity(temperature) * (1 - CLEAR_OF_THE_DOME)) return true;
+  const { liquidDensity, vapourDensity } = equilibriumAtTemperature(fluid, temperature);
+  return density >= liquidDensity || density <= vapourDensity;
+}
+
+function singleState(fluid: Refrigerant, temperature: number, density: number): State {
+  const { equation, limits } = fluid;
+  const pressure = Math.min(equation.residualAt(temperature, density).pressure, limits.pressureMax);
+  return singlePhaseState(fluid, temperature, density, pressure);
+}
+
+/** The sure way: between the two ends of the isentrope, by states of pressure and entropy. */
+function searchAlongIsentrope(fluid: Refrigerant, enthalpy: number, entropy: number): State {
+  const [first, last] = endsOfIsentrope(fluid, entropy);
+  const close = ON_THE_LINE * fluid.gasConstant * first.temperature;
+  if (!(enthalpy >= first.enthalpy - close && enthalpy <= last.enthalpy + close)) {
+    const { enthalpy: low } = first;
+    const { enthalpy: high } = last;
+    const reason = `the range at an entropy of ${entropy} J/(kg K)`;
+    throw new OutOfModelError('enthalpy', enthalpy, 'J/kg', low, high, 'outOfModel', reason);
+  }
+  if (enthalpy <= first.enthalpy) return first;
+  if (enthalpy >= last.enthalpy) return last;
+  const stateAt = (logarithm: number) => caloricState(fluid, Math.exp(logarithm), 'entropy', entropy);
+  const gapAt = (logarithm: number) => stateAt(logarithm).enthalpy - enthalpy;
+  const options = { absoluteTolerance: 1e-15, relativeTolerance: 0, what: 'state from enthalpy and entropy' };
+  const ends = [first, last].map(({ pressure }) => Math.log(pressure)) as [number, number];
+  return stateAt(findRoot(gapAt, inwards(ends[0], 1), inwards(ends[1], -1), options).root);
+}
+
+/** By rounding, a state at the very end of an isentrope lies beyond it. */
+function inwards(logarithm: number, direction: 1 | -1): number {
+  return logarithm + direction * 1e-13;
+}
+
+/** The states at lowest and highest pressure on an isentrope within the limits, melting left aside. @throws OutOfModelError */
+function endsOfIsentrope(fluid: Refrigerant, entropy: number): readonly [State, State] {
+  const { temperatureMin, temperatureMax, pressureMax } = fluid.limits;
+  const [coldLow, coldHigh] = entropyRange(fluid, temperatureMin, pressureMax);
+  const [hotLow, hotHigh] = entropyRange(fluid, temperatureMax, pressureMax);
+  if (!(entropy >= coldLow && entropy <= hotHigh)) {
+    throw new OutOfModelError('entropy', entropy, 'J/(kg K)', coldLow, hotHigh);
+  }
+  const first =
+    entropy <= coldHigh
+      ? everyStateAt(fluid, temperatureMin, entropy)[0]!
+      : caloricState(fluid, SMALLEST_PRESSURE, 'entropy', entropy);
+  const last =
+    entropy >= hotLow
+      ? everyStateAt(fluid, temperatureMax, entropy)[0]!
+      : caloricState(fluid, pressureMax, 'entropy', entropy);
+  return [first, last];
+}
