@@ -4,7 +4,7 @@
 Source: the open thermophysical library CoolProp 8.0.0 (MIT licence; its notice stands in COOLPROP-LICENSE.txt).
 Nothing else in the project needs Python; run this only to add a fluid or to move to another version of the library:
 
-    python3 -m venv .venv && .venv/bin/pip install CoolProp==8.0.0
+    python3 -m venv .venv && .venv/bin/pip install CoolProp==8.0.0 scipy
     .venv/bin/python data/refrigerants/export.py [coefficients] [terms] [states]
 
 What is exported, by file of exporting/: fluids.py, equation.py, terms.py, reference_states.py. The curves of a pure fluid's
@@ -22,7 +22,7 @@ import CoolProp
 
 from exporting.equation import LIBRARY_VERSION, fluid_record
 from exporting.fluids import FLUIDS
-from exporting.reference_states import reference_record
+from exporting.reference_states import reference_text
 from exporting.terms import TERM_FLUIDS, term_record
 
 HERE = pathlib.Path(__file__).resolve().parent
@@ -35,18 +35,16 @@ def write(path, record):
     print(path.relative_to(HERE.parents[1]), len(lines))
 
 
-def write_rows(path, record):
-    """Like write(), one row a line: a change in one state is then one line of a comparison."""
-    head = json.dumps({k: v for k, v in record.items() if k != "rows"}, indent=1)[:-2]
-    rows = ",\n  ".join(json.dumps(row) for row in record["rows"])
-    path.write_text(f'{head},\n "rows": [\n  {rows}\n ]\n}}\n', encoding="utf-8")
-    print(path.relative_to(HERE.parents[1]), len(record["rows"]), "rows")
+def write_states(path, text):
+    """Tables of text, one state a line: a change in one state is then one line of a comparison."""
+    path.write_text(text, encoding="utf-8")
+    print(path.relative_to(HERE.parents[1]), text.count("\n"), "lines")
 
 
 def main(wanted):
     if CoolProp.__version__ != LIBRARY_VERSION:
         raise SystemExit(f"CoolProp {LIBRARY_VERSION} wanted, {CoolProp.__version__} found")
-    REFERENCE.mkdir(parents=True, exist_ok=True)
+    (REFERENCE / "states").mkdir(parents=True, exist_ok=True)
     if "coefficients" in wanted:
         write(HERE / "names.json", [{"name": name, "aliases": aliases} for name, _, aliases, *_ in FLUIDS])
     for fluid in FLUIDS:
@@ -54,7 +52,7 @@ def main(wanted):
         if "coefficients" in wanted:
             write(HERE / f"{record['name']}.json", record)
         if "states" in wanted:
-            write_rows(REFERENCE / f"{record['name']}.json", reference_record(record, fluid[1]))
+            write_states(REFERENCE / "states" / f"{record['name']}.csv", reference_text(record, fluid[1]))
     if "terms" in wanted:
         write(REFERENCE / "terms.json", {
             "source": f"CoolProp {LIBRARY_VERSION}; residual: phi, phi_d, phi_t, phi_dd, phi_dt, phi_tt; ideal: phi, phi_t, phi_tt",

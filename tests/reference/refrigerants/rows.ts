@@ -1,67 +1,41 @@
-// Our refrigerant states against the reference exported from CoolProp 8.0.0: the largest deviation of each property over
-// all exported points of a fluid, away from the critical point and near it.
+// Printed tables of the papers beside our own numbers, one row for each printed number.
 
-import { refrigerant, stateAt } from '../../../src/matter/refrigerants/index.ts';
 import type { ValidationRow } from '../validation.ts';
-import r12 from './R12.json';
-import r22 from './R22.json';
-import r134a from './R134a.json';
-import r290 from './R290.json';
-import r600a from './R600a.json';
+import { boilingPointTables, handbookTables } from './published/handbook.ts';
+import { paperTables } from './published/papers.ts';
+import { type PublishedTable, type PublishedValue, valuesOf } from './published/table.ts';
+import { verificationTables } from './published/verification.ts';
 
-interface ReferencePoint {
-  readonly kind: string;
-  readonly nearCritical: boolean;
-  readonly temperature: number;
-  readonly pressure: number;
-  readonly density: number;
-  readonly quality?: number;
-  readonly [property: string]: unknown;
-}
-
-const properties = ['pressure', 'enthalpy', 'entropy', 'cp', 'cv', 'soundSpeed'] as const;
-/** Enthalpy and entropy have no natural zero: their deviations are shares of these [J/kg, J/(kg K)]. */
-const scales: Readonly<Record<string, number>> = { enthalpy: 200e3, entropy: 1e3 };
+/** Every printed table, verification rows of the equations first. */
+export const publishedTables: readonly PublishedTable[] = [
+  ...verificationTables,
+  ...paperTables,
+  ...handbookTables,
+  ...boilingPointTables,
+];
 
 export function validationRows(): readonly ValidationRow[] {
-  return [r134a, r600a, r290, r12, r22].flatMap(({ refrigerant: name, source, rows }) =>
-    [false, true].flatMap((nearCritical) => {
-      const points = (rows as readonly ReferencePoint[]).filter((point) => point.nearCritical === nearCritical);
-      return properties.map((property) => largestDeviation(name, source, property, points, nearCritical));
-    }),
-  );
+  return publishedTables.flatMap((table) => valuesOf(table).map(rowOf));
 }
 
-function largestDeviation(
-  name: string,
-  source: string,
-  property: (typeof properties)[number],
-  points: readonly ReferencePoint[],
-  nearCritical: boolean,
-): ValidationRow {
-  const fluid = refrigerant(name);
-  let largest = { deviation: -1, published: Number.NaN, ours: Number.NaN, where: '' };
-  for (const point of points) {
-    const published = point[property];
-    if (typeof published !== 'number') continue;
-    const { temperature, density, quality } = point;
-    const state =
-      quality === undefined ? stateAt(fluid, { density, temperature }) : stateAt(fluid, { temperature, quality });
-    const ours = state[property];
-    if (ours === null) continue;
-    const deviation = Math.abs(ours - published) / (scales[property] ?? Math.abs(published));
-    if (deviation > largest.deviation) {
-      const where = `${temperature.toFixed(2)} K, ${density.toPrecision(5)} kg/m³`;
-      largest = { deviation, published, ours, where };
-    }
-  }
+function rowOf({ table, where, column, printed, ours }: PublishedValue): ValidationRow {
+  const { fluid, title, source, reason } = table;
+  const published = Number(printed);
   return {
-    subject: `${name}, ${nearCritical ? 'near the critical point' : 'away from the critical point'}`,
-    quantity: `${property}, worst of ${points.length} points, at ${largest.where}`,
+    subject: table.given === 'pascal' ? 'Normal boiling points' : `${fluid}, ${title}`,
+    quantity: `${table.given === 'pascal' ? `${fluid}, ` : ''}${column} at ${where}`,
     source,
-    published: largest.published,
-    ours: largest.ours,
-    deviation: largest.deviation.toExponential(1),
+    published,
+    ours,
+    deviation: inWords(column, ours, published),
     status: 'reference',
+    ...(reason === undefined ? {} : { reason }),
   };
+}
+
+/** Enthalpy, entropy and degrees Celsius have no natural zero: their differences stand in the unit of the column. */
+function inWords(column: string, ours: number, published: number): string {
+  const difference = ours - published;
+  if (!/^[hst][′″ ]/.test(column)) return (difference / published).toExponential(1);
+  return `${difference.toPrecision(2)} ${/\[(.*)\]/.exec(column)![1]}`;
 }
