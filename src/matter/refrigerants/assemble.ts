@@ -10,13 +10,18 @@ const SMALLEST_STIFFNESS = 1e-11;
 
 /**
  * Name of a single phase. Above both critical values: supercritical; above the critical pressure only: liquid; above the
- * critical temperature only: vapour; below both: by the side of the dome.
+ * critical temperature only: vapour; below both: by the side of the dome; of a blend, by the pressure half way between its
+ * lines, which no single phase comes near.
  */
 function phaseName(fluid: Refrigerant, temperature: number, pressure: number, density: number): Phase {
   const { critical } = fluid;
   if (pressure > critical.pressure) return temperature > critical.temperature ? 'supercritical' : 'liquid';
   if (temperature > critical.temperature) return 'vapour';
-  return density > critical.density ? 'liquid' : 'vapour';
+  const { bubbleAndDew } = fluid;
+  // The critical density divides the phases of a pure fluid; a blend's equation has its own critical point elsewhere.
+  if (bubbleAndDew === undefined) return density > critical.density ? 'liquid' : 'vapour';
+  const middle = (bubbleAndDew.bubblePressure(temperature) + bubbleAndDew.dewPressure(temperature)) / 2;
+  return pressure > middle ? 'liquid' : 'vapour';
 }
 
 /** A state of one phase; `pressure` is the one asked for, which the density meets to rounding. */

@@ -6,8 +6,8 @@
 import { ConvergenceError, OutOfModelError } from '../../numerics/index.ts';
 import { mixedState, saturatedState, singlePhaseState } from './assemble.ts';
 import { densityBesideDome, densityOnBranch } from './density.ts';
+import { dewPointBelowBubbleLine } from './dome/bubble-and-dew.ts';
 import { equilibriumAtPressure, equilibriumAtTemperature } from './dome/dome.ts';
-import type { Equilibrium } from './dome/equilibrium.ts';
 import type { HelmholtzEquation } from './equation/equation.ts';
 import { qualityOf } from './equation/relations.ts';
 import { BEFORE_FIRST_STEP, isLastStep } from './newton.ts';
@@ -20,17 +20,17 @@ const ON_THE_LINE = 1e-9;
 const NEWTON_STEPS = 20;
 const LARGEST_STEP = 0.25;
 
-/** Part of an isobar in one phase: from `cold` to `warm`, each with density where it is known (at the dome). */
+interface Point {
+  readonly temperature: number;
+  readonly density: number;
+}
+
+/** Part of an isobar in one phase, from `cold` to `warm`; where it ends at the dome, with its point there. */
 interface IsobarPart {
   readonly cold: number;
   readonly warm: number;
   readonly side: 'liquid' | 'vapour' | 'any';
-  readonly dome: Equilibrium | undefined;
-}
-
-interface Point {
-  readonly temperature: number;
-  readonly density: number;
+  readonly edge: Point | undefined;
 }
 
 /** By name rather than by key: a computed key costs as much as the evaluation of a short equation. */
@@ -53,27 +53,26 @@ export function caloricState(fluid: Refrigerant, pressure: number, kind: Caloric
   const { limits, critical, triplePoint, equation, gasConstant } = fluid;
   const whole = { cold: limits.temperatureMin, warm: limits.temperatureMax };
   if (pressure >= critical.pressure) {
-    return stateOnIsobar(fluid, pressure, kind, value, { ...whole, side: 'any', dome: undefined });
+    return stateOnIsobar(fluid, pressure, kind, value, { ...whole, side: 'any', edge: undefined });
   }
   if (pressure < triplePoint.pressure) {
-    return stateOnIsobar(fluid, pressure, kind, value, { ...whole, side: 'vapour', dome: undefined });
+    const edge = dewPointBelowBubbleLine(fluid, pressure);
+    const cold = edge?.temperature ?? whole.cold;
+    return stateOnIsobar(fluid, pressure, kind, value, { ...whole, cold, side: 'vapour', edge });
   }
   const dome = equilibriumAtPressure(fluid, pressure);
   const liquid = caloricOf(equation.at(dome.bubbleTemperature, dome.liquidDensity), kind);
   const close = ON_THE_LINE * gasConstant * (kind === 'enthalpy' ? dome.bubbleTemperature : 1);
   if (Math.abs(value - liquid) <= close) return saturatedState(fluid, dome, 'liquid');
   if (value < liquid) {
-    return stateOnIsobar(fluid, pressure, kind, value, {
-      ...whole,
-      warm: dome.bubbleTemperature,
-      side: 'liquid',
-      dome,
-    });
+    const edge = { temperature: dome.bubbleTemperature, density: dome.liquidDensity };
+    return stateOnIsobar(fluid, pressure, kind, value, { ...whole, warm: edge.temperature, side: 'liquid', edge });
   }
   const vapour = caloricOf(equation.at(dome.dewTemperature, dome.vapourDensity), kind);
   if (Math.abs(value - vapour) <= close) return saturatedState(fluid, dome, 'vapour');
   if (value < vapour) return mixedState(fluid, dome, qualityOf(value, liquid, vapour));
-  return stateOnIsobar(fluid, pressure, kind, value, { ...whole, cold: dome.dewTemperature, side: 'vapour', dome });
+  const edge = { temperature: dome.dewTemperature, density: dome.vapourDensity };
+  return stateOnIsobar(fluid, pressure, kind, value, { ...whole, cold: edge.temperature, side: 'vapour', edge });
 }
 
 function stateOnIsobar(fluid: Refrigerant, pressure: number, kind: Caloric, value: number, part: IsobarPart): State {
@@ -86,14 +85,13 @@ function stateOnIsobar(fluid: Refrigerant, pressure: number, kind: Caloric, valu
 /** Where Newton's method starts: a liquid where the saturated liquid holds as much; else along the isobar from the dome. */
 function startPoint(fluid: Refrigerant, pressure: number, kind: Caloric, value: number, part: IsobarPart): Point {
   const { equation, critical, gasConstant } = fluid;
-  const { dome, side, cold, warm } = part;
+  const { edge, side, cold, warm } = part;
   if (side !== 'vapour') {
     const temperature = fluid.guess.liquidTemperature(kind, value);
     if (temperature !== undefined) return { temperature, density: liquidDensityGuess(fluid, temperature, pressure) };
   }
-  let temperature = (side === 'liquid' ? dome?.bubbleTemperature : dome?.dewTemperature) ?? cold;
-  let density = pressure / (gasConstant * temperature);
-  if (dome !== undefined) density = side === 'liquid' ? dome.liquidDensity : dome.vapourDensity;
+  let temperature = edge?.temperature ?? cold;
+  let density = edge?.density ?? pressure / (gasConstant * temperature);
   if (side === 'any') {
     temperature = critical.temperature;
     density = critical.density;
@@ -167,17 +165,15 @@ function isStable(fluid: Refrigerant, part: IsobarPart, { temperature, density }
   if (part.side === 'any') {
     return temperature >= critical.temperature || density > 0.95 * fluid.guess.liquidDensity(temperature);
   }
-  if (part.dome === undefined) return density < fluid.guess.vapourDensity(limits.temperatureMin);
+  if (part.edge === undefined) return density < fluid.guess.vapourDensity(limits.temperatureMin);
   // A liquid is a little denser than at the dome when colder (water, with its anomaly, by less than this margin thinner).
-  return part.side === 'liquid' ? density >= 0.999 * part.dome.liquidDensity : density <= part.dome.vapourDensity;
+  return part.side === 'liquid' ? density >= 0.999 * part.edge.density : density <= part.edge.density;
 }
 
 /** Density on the isobar at T, in the phase of the part. */
 function densityAt(fluid: Refrigerant, pressure: number, part: IsobarPart, temperature: number): number {
   const { critical, limits, gasConstant } = fluid;
-  const { dome } = part;
-  if (part.side === 'liquid' && temperature === dome?.bubbleTemperature) return dome.liquidDensity;
-  if (part.side === 'vapour' && temperature === dome?.dewTemperature) return dome.vapourDensity;
+  if (temperature === part.edge?.temperature) return part.edge.density;
   if (temperature >= critical.temperature) {
     const start = pressure / (gasConstant * temperature);
     return densityOnBranch(fluid, temperature, pressure, 0, limits.densityMax, start);
@@ -187,13 +183,12 @@ function densityAt(fluid: Refrigerant, pressure: number, part: IsobarPart, tempe
 
 /** The lowest and highest value of the whole isobar, through the dome where it has one. */
 function isobarRange(fluid: Refrigerant, pressure: number, kind: Caloric, part: IsobarPart): [number, number] {
-  const { equation, limits } = fluid;
-  const { dome } = part;
-  const coldPart: IsobarPart = dome === undefined ? part : { ...part, side: 'liquid' };
-  const warmPart: IsobarPart = dome === undefined ? part : { ...part, side: 'vapour' };
-  const { temperatureMin: cold, temperatureMax: warm } = limits;
-  const lowest = caloricOf(equation.at(cold, densityAt(fluid, pressure, coldPart, cold)), kind);
-  const highest = caloricOf(equation.at(warm, densityAt(fluid, pressure, warmPart, warm)), kind);
+  const { equation, limits, triplePoint } = fluid;
+  // Where a blend has a dew line only, its isobar begins there.
+  const cold = pressure < triplePoint.pressure ? part.cold : limits.temperatureMin;
+  const { temperatureMax: warm } = limits;
+  const lowest = caloricOf(equation.at(cold, densityAt(fluid, pressure, part, cold)), kind);
+  const highest = caloricOf(equation.at(warm, densityAt(fluid, pressure, part, warm)), kind);
   return [lowest, highest];
 }
 

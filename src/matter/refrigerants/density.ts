@@ -68,6 +68,11 @@ export function densityBesideDome(fluid: Refrigerant, equilibrium: Equilibrium, 
     const start = liquidDensity * (1 + (9 * (pressure - bubblePressure)) / stiffness) ** (1 / 9);
     return densityOnBranch(fluid, temperature, pressure, liquidDensity, fluid.limits.densityMax, start);
   }
+  // Only of a blend, and only from the critical pressure on, which its bubble line passes just below the critical temperature.
+  if (pressure > dewPressure) {
+    const middle = (vapourDensity + liquidDensity) / 2;
+    return densityOnBranch(fluid, temperature, pressure, vapourDensity, liquidDensity, middle);
+  }
   const { gasConstant } = fluid;
   const start = vapourDensityGuess(gasConstant, temperature, pressure, dewPressure, vapourDensity);
   return densityOnBranch(fluid, temperature, pressure, 0, vapourDensity, start);

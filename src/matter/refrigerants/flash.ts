@@ -4,6 +4,12 @@
 
 import { InputError, OutOfModelError } from '../../numerics/index.ts';
 import { mixedState, saturatedState, saturation, singlePhaseState } from './assemble.ts';
+import {
+  blendAtPressureOnDewLine,
+  blendAtTemperatureAndQuality,
+  blendBetweenDensities,
+  blendBetweenLines,
+} from './blend-flash.ts';
 import { caloricState } from './caloric-flash.ts';
 import { densityBesideDome, densityOnBranch } from './density.ts';
 import { equilibriumAtPressure, equilibriumAtTemperature } from './dome/dome.ts';
@@ -49,11 +55,9 @@ export function stateAt(fluid: Refrigerant, given: StateInput): State {
     if (!(values.quality >= 0 && values.quality <= 1)) {
       throw new InputError('given.quality', values.quality, 'a number from 0 to 1');
     }
-    const equilibrium =
-      'temperature' in values
-        ? saturatedAtTemperature(fluid, values.temperature)
-        : saturatedAtPressure(fluid, values.pressure);
-    return mixedState(fluid, equilibrium, values.quality);
+    return 'temperature' in values
+      ? stateAtTemperatureAndQuality(fluid, values.temperature, values.quality)
+      : stateAtPressureAndQuality(fluid, values.pressure, values.quality);
   }
   if ('density' in values) return stateAtDensity(fluid, values.density, values.temperature);
   requirePressure(fluid, values.pressure);
@@ -88,17 +92,26 @@ function saturatedAtPressure(fluid: Refrigerant, pressure: number): Equilibrium 
   return equilibriumAtPressure(fluid, pressure);
 }
 
-function stateAtTemperatureAndPressure(fluid: Refrigerant, temperature: number, pressure: number): State {
-  requireTemperature(fluid, temperature);
-  const density = stableDensity(fluid, temperature, pressure);
-  return singlePhaseState(fluid, temperature, density, pressure);
+function stateAtTemperatureAndQuality(fluid: Refrigerant, temperature: number, quality: number): State {
+  requireFiniteAndPositive('given.temperature', temperature);
+  if (fluid.bubbleAndDew !== undefined) return blendAtTemperatureAndQuality(fluid, temperature, quality);
+  return mixedState(fluid, equilibriumAtTemperature(fluid, temperature), quality);
 }
 
-/** Density of the stable phase at T and p. @throws InputError 'saturatedPair' on the saturation line */
-function stableDensity(fluid: Refrigerant, temperature: number, pressure: number): number {
-  if (temperature >= fluid.critical.temperature) {
-    const start = pressure / (fluid.gasConstant * temperature);
-    return densityOnBranch(fluid, temperature, pressure, 0, fluid.limits.densityMax, start);
+function stateAtPressureAndQuality(fluid: Refrigerant, pressure: number, quality: number): State {
+  requireFiniteAndPositive('given.pressure', pressure);
+  if (fluid.bubbleAndDew !== undefined && quality === 1) return blendAtPressureOnDewLine(fluid, pressure);
+  return mixedState(fluid, equilibriumAtPressure(fluid, pressure), quality);
+}
+
+/** The stable state at T and p. @throws InputError 'saturatedPair' on the saturation line, on either line of a blend */
+function stateAtTemperatureAndPressure(fluid: Refrigerant, temperature: number, pressure: number): State {
+  requireTemperature(fluid, temperature);
+  const { critical, limits, gasConstant } = fluid;
+  if (temperature >= critical.temperature) {
+    const start = pressure / (gasConstant * temperature);
+    const density = densityOnBranch(fluid, temperature, pressure, 0, limits.densityMax, start);
+    return singlePhaseState(fluid, temperature, density, pressure);
   }
   const equilibrium = equilibriumAtTemperature(fluid, temperature);
   const { bubblePressure, dewPressure } = equilibrium;
@@ -111,7 +124,10 @@ function stableDensity(fluid: Refrigerant, temperature: number, pressure: number
       'saturatedPair',
     );
   }
-  return densityBesideDome(fluid, equilibrium, pressure);
+  if (pressure > dewPressure && pressure < bubblePressure && pressure < critical.pressure) {
+    return blendBetweenLines(fluid, temperature, pressure);
+  }
+  return singlePhaseState(fluid, temperature, densityBesideDome(fluid, equilibrium, pressure), pressure);
 }
 
 function stateAtDensity(fluid: Refrigerant, density: number, temperature: number): State {
@@ -127,6 +143,7 @@ function stateAtDensity(fluid: Refrigerant, density: number, temperature: number
     if (Math.abs(density / liquidDensity - 1) <= ON_THE_LINE) return saturatedState(fluid, equilibrium, 'liquid');
     if (Math.abs(density / vapourDensity - 1) <= ON_THE_LINE) return saturatedState(fluid, equilibrium, 'vapour');
     if (density < liquidDensity && density > vapourDensity) {
+      if (fluid.bubbleAndDew !== undefined) return blendBetweenDensities(fluid, equilibrium, density);
       const quality = qualityOf(1 / density, 1 / liquidDensity, 1 / vapourDensity);
       return mixedState(fluid, equilibrium, quality);
     }

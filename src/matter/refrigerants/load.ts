@@ -2,10 +2,12 @@
 // the saturation line and the largest density, and sets the zero of enthalpy and entropy.
 
 import { DataError } from '../../numerics/index.ts';
-import { type BubbleAndDew, bubbleAndDewOf } from './dome/bubble-and-dew.ts';
+import { type BubbleAndDew, bubbleAndDewAtTemperature, bubbleAndDewOf, NEAR_CRITICAL } from './dome/bubble-and-dew.ts';
 import { equilibriumAtTemperature } from './dome/dome.ts';
-import { ancillaryGuess, type Guess, tabulatedGuess } from './dome/first-guess.ts';
+import type { Equilibrium } from './dome/equilibrium.ts';
+import { ancillaryGuess, type Guess, type GuessNode, tabulatedGuess } from './dome/first-guess.ts';
 import { maxwellAtTemperature } from './dome/maxwell.ts';
+import { curveValue } from './dome/saturation-curve.ts';
 import { HelmholtzEquation } from './equation/equation.ts';
 import {
   checkedFluidData,
@@ -66,28 +68,32 @@ function pureFluid(data: PureFluidData, file: string): Refrigerant {
   const fluid = unfinished(data, rough, undefined);
   checkCriticalPoint(fluid, file);
   setZero(fluid);
-  const { equation, limits, critical } = fluid;
-  const solve = (temperature: number) => {
-    const node = maxwellAtTemperature(fluid, temperature);
-    equation.at(temperature, node.liquidDensity);
-    return { ...node, liquidEnthalpy: equation.enthalpy, liquidEntropy: equation.entropy };
-  };
+  const { limits, critical } = fluid;
+  const solve = (temperature: number) => guessNode(fluid, maxwellAtTemperature(fluid, temperature));
   const warmestNode = critical.temperature * (1 - data.firstGuess.nearCritical.distanceMax);
   return { ...fluid, guess: tabulatedGuess(limits.temperatureMin, warmestNode, solve, rough) };
 }
 
+function guessNode({ equation }: Refrigerant, solved: Equilibrium): GuessNode {
+  equation.at(solved.bubbleTemperature, solved.liquidDensity);
+  return { ...solved, liquidEnthalpy: equation.enthalpy, liquidEntropy: equation.entropy };
+}
+
 function blend(data: PseudoPureFluidData): Refrigerant {
-  const lines = bubbleAndDewOf(data.bubbleAndDew, data.molarMass, data.limits.temperatureMin);
-  const guess: Guess = {
+  const { bubbleAndDew: curves, limits, critical, molarMass } = data;
+  const lines = bubbleAndDewOf(curves, limits.temperatureMin);
+  const rough: Guess = {
     saturationPressure: lines.bubblePressure,
-    saturationTemperature: lines.bubbleTemperature,
-    liquidDensity: lines.liquidDensity,
-    vapourDensity: lines.vapourDensity,
+    saturationTemperature: () => critical.temperature * (1 - NEAR_CRITICAL),
+    liquidDensity: (temperature) => curveValue(curves.liquidMolarDensity, temperature) * molarMass,
+    vapourDensity: (temperature) => curveValue(curves.vapourMolarDensity, temperature) * molarMass,
     liquidTemperature: () => undefined,
   };
-  const fluid = unfinished(data, guess, lines);
+  const fluid = unfinished(data, rough, lines);
   setZero(fluid);
-  return fluid;
+  const solve = (temperature: number) => guessNode(fluid, bubbleAndDewAtTemperature(fluid, lines, temperature));
+  const warmestNode = critical.temperature * (1 - NEAR_CRITICAL);
+  return { ...fluid, guess: tabulatedGuess(limits.temperatureMin, warmestNode, solve, rough) };
 }
 
 /** Enthalpy and entropy count from the saturated liquid at 0 °C; of a blend, the liquid on its bubble line. */

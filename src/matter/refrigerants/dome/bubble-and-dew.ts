@@ -1,53 +1,70 @@
 // The dome of a blend under one equation. The published bubble and dew pressures over temperature are part of the equation;
-// the densities on both lines follow from it. Inside the dome the equation itself means nothing.
+// the densities on both lines follow from it. Inside the dome the equation itself means nothing: neither its spinodal nor
+// Maxwell's conditions are looked at, only the side of the lines.
 
 import { ConvergenceError, OutOfModelError } from '../../../numerics/index.ts';
 import { densityOnBranch } from '../density.ts';
-import type { BubbleAndDewCurves } from '../equation/fluid-data.ts';
+import type { BubbleAndDewCurves, SaturationCurve } from '../equation/fluid-data.ts';
 import type { Refrigerant } from '../types.ts';
 import type { Equilibrium } from './equilibrium.ts';
-import { curveValue } from './saturation-curve.ts';
+import { curveValue, logarithmOfCurve } from './saturation-curve.ts';
 
-/** Bubble and dew line [K, Pa], and first guesses of the densities on them [kg/m³]. */
+/** Bubble and dew line: pressure [Pa] over temperature [K]. */
 export interface BubbleAndDew {
   bubblePressure(temperature: number): number;
   dewPressure(temperature: number): number;
-  bubbleTemperature(pressure: number): number;
-  dewTemperature(pressure: number): number;
-  liquidDensity(temperature: number): number;
-  vapourDensity(temperature: number): number;
+  /** @param start  a temperature near by [K], from which the search goes out */
+  bubbleTemperature(pressure: number, start: number): number;
+  dewTemperature(pressure: number, start: number): number;
 }
 
 /**
  * The lines of a blend from its curves.
- * @param curves     from the coefficient file
- * @param molarMass  M [kg/mol]
- * @param coldest    the lowest temperature of the curves [K]
+ * @param curves   from the coefficient file
+ * @param coldest  the lowest temperature of the curves [K]
  */
-export function bubbleAndDewOf(curves: BubbleAndDewCurves, molarMass: number, coldest: number): BubbleAndDew {
-  const { bubblePressure, dewPressure, liquidMolarDensity, vapourMolarDensity } = curves;
+export function bubbleAndDewOf(curves: BubbleAndDewCurves, coldest: number): BubbleAndDew {
+  const { bubblePressure, dewPressure } = curves;
   return {
     bubblePressure: (temperature) => curveValue(bubblePressure, temperature),
     dewPressure: (temperature) => curveValue(dewPressure, temperature),
-    bubbleTemperature: (pressure) => temperatureOn(bubblePressure, pressure, coldest),
-    dewTemperature: (pressure) => temperatureOn(dewPressure, pressure, coldest),
-    liquidDensity: (temperature) => curveValue(liquidMolarDensity, temperature) * molarMass,
-    vapourDensity: (temperature) => curveValue(vapourMolarDensity, temperature) * molarMass,
+    bubbleTemperature: (pressure, start) => temperatureOn(bubblePressure, pressure, start, coldest),
+    dewTemperature: (pressure, start) => temperatureOn(dewPressure, pressure, start, coldest),
   };
 }
 
-/** Temperature at which a pressure curve has a value: regula falsi (Illinois) in ln p over 1/T, where it is nearly straight. */
-function temperatureOn(curve: BubbleAndDewCurves['bubblePressure'], pressure: number, coldest: number): number {
+/** Below this relative distance from the critical temperature the curves bend too much for Newton's method and for guesses. */
+export const NEAR_CRITICAL = 2e-3;
+const NEWTON_STEPS = 8;
+
+/** Temperature at which a pressure curve has a value: Newton's method in ln p over 1/T, where the curve is nearly straight. */
+function temperatureOn(curve: SaturationCurve, pressure: number, start: number, coldest: number): number {
   const wanted = Math.log(pressure);
+  const cold = 1 / coldest;
+  const warm = 1 / (curve.reducingTemperature * (1 - NEAR_CRITICAL));
+  let inverse = 1 / start;
+  for (let step = 0; step < NEWTON_STEPS && inverse >= warm; step++) {
+    const { logarithm, slope } = logarithmOfCurve(curve, 1 / inverse);
+    const change = (wanted - logarithm) / slope;
+    inverse += change;
+    // One step from this distance the error is below rounding.
+    if (Math.abs(change) < 1e-9 * inverse && inverse >= warm && inverse <= cold) return 1 / inverse;
+  }
+  return temperatureBetween(curve, wanted, cold, 1 / curve.reducingTemperature);
+}
+
+/** The same by regula falsi (Illinois) over the whole curve: slower, and it cannot miss. */
+function temperatureBetween(curve: SaturationCurve, wanted: number, coldest: number, warmest: number): number {
   const gapAt = (inverse: number) => Math.log(curveValue(curve, 1 / inverse)) - wanted;
-  let cold = 1 / coldest;
-  let warm = 1 / curve.reducingTemperature;
+  let cold = coldest;
+  let warm = warmest;
   let coldGap = gapAt(cold);
   let warmGap = gapAt(warm);
-  for (let step = 0; step < 100; step++) {
-    const inverse = cold - (coldGap * (warm - cold)) / (warmGap - coldGap);
+  for (let step = 0; step < 200; step++) {
+    // Every fourth step halves: at its critical end a curve may be steeper than any straight line.
+    const inverse = step % 4 === 3 ? (cold + warm) / 2 : cold - (coldGap * (warm - cold)) / (warmGap - coldGap);
     const gap = gapAt(inverse);
-    if (Math.abs(gap) < 4e-16 || inverse === cold || inverse === warm) return 1 / inverse;
+    if (gap === 0 || inverse === cold || inverse === warm) return 1 / inverse;
     if (gap > 0) {
       warm = inverse;
       warmGap = gap;
@@ -59,50 +76,102 @@ function temperatureOn(curve: BubbleAndDewCurves['bubblePressure'], pressure: nu
     }
     if (Math.abs(1 - warm / cold) < 4e-16) return 1 / inverse;
   }
-  throw new ConvergenceError('temperature on a saturation curve', 100, [pressure], coldGap, [1 / cold, 1 / warm]);
+  throw new ConvergenceError('temperature on a saturation curve', 200, [wanted], coldGap, [1 / cold, 1 / warm]);
 }
 
+/**
+ * Both lines at T [K]: the pressures of the curves, the densities of the equation there.
+ * Accuracy: rounding. Close to the critical temperature (R407C: the last 0.4 K) a bubble pressure may pass the critical one.
+ * @throws OutOfModelError ('noSaturation') beyond the ends of the curves; ConvergenceError
+ */
 export function bubbleAndDewAtTemperature(fluid: Refrigerant, lines: BubbleAndDew, temperature: number): Equilibrium {
   const { critical, limits } = fluid;
   if (!(temperature >= limits.temperatureMin && temperature < critical.temperature)) {
     const { temperatureMin } = limits;
     throw new OutOfModelError('temperature', temperature, 'K', temperatureMin, critical.temperature, 'noSaturation');
   }
-  return sides(
-    fluid,
-    lines,
-    temperature,
-    temperature,
-    lines.bubblePressure(temperature),
-    lines.dewPressure(temperature),
-  );
+  const bubblePressure = lines.bubblePressure(temperature);
+  const dewPressure = lines.dewPressure(temperature);
+  return {
+    bubbleTemperature: temperature,
+    dewTemperature: temperature,
+    bubblePressure,
+    dewPressure,
+    liquidDensity: bubbleDensity(fluid, temperature, bubblePressure),
+    vapourDensity: dewDensity(fluid, temperature, dewPressure),
+  };
 }
 
+/**
+ * Both lines at p [Pa]: the temperatures at which the curves have it, the densities of the equation there.
+ * @throws OutOfModelError ('noSaturation') below the bubble pressure at the lowest temperature, or from the critical
+ *         pressure on; ConvergenceError
+ */
 export function bubbleAndDewAtPressure(fluid: Refrigerant, lines: BubbleAndDew, pressure: number): Equilibrium {
   const { critical, triplePoint } = fluid;
   if (!(pressure >= triplePoint.pressure && pressure < critical.pressure)) {
     throw new OutOfModelError('pressure', pressure, 'Pa', triplePoint.pressure, critical.pressure, 'noSaturation');
   }
-  return sides(fluid, lines, lines.bubbleTemperature(pressure), lines.dewTemperature(pressure), pressure, pressure);
-}
-
-function sides(
-  fluid: Refrigerant,
-  lines: BubbleAndDew,
-  bubbleTemperature: number,
-  dewTemperature: number,
-  bubblePressure: number,
-  dewPressure: number,
-): Equilibrium {
-  const liquidGuess = lines.liquidDensity(bubbleTemperature);
-  const vapourGuess = lines.vapourDensity(dewTemperature);
-  const { density: middle } = fluid.critical;
+  const bubbleTemperature = lines.bubbleTemperature(pressure, fluid.guess.saturationTemperature(pressure));
+  const dewTemperature = lines.dewTemperature(pressure, bubbleTemperature);
   return {
     bubbleTemperature,
     dewTemperature,
-    bubblePressure,
-    dewPressure,
-    liquidDensity: densityOnBranch(fluid, bubbleTemperature, bubblePressure, middle, 1.5 * liquidGuess, liquidGuess),
-    vapourDensity: densityOnBranch(fluid, dewTemperature, dewPressure, 0, middle, vapourGuess),
+    bubblePressure: pressure,
+    dewPressure: pressure,
+    liquidDensity: bubbleDensity(fluid, bubbleTemperature, pressure),
+    vapourDensity: dewDensity(fluid, dewTemperature, pressure),
   };
+}
+
+/** One point of the dew line. */
+export interface DewPoint {
+  readonly temperature: number;
+  readonly density: number;
+}
+
+/**
+ * The dew line alone at p [Pa], where the bubble line has not begun yet: between dew and bubble pressure at the lowest
+ * temperature. Undefined at any other pressure.
+ */
+export function dewPointBelowBubbleLine(fluid: Refrigerant, pressure: number): DewPoint | undefined {
+  const { bubbleAndDew, triplePoint, limits } = fluid;
+  if (bubbleAndDew === undefined || pressure >= triplePoint.pressure) return undefined;
+  if (pressure < bubbleAndDew.dewPressure(limits.temperatureMin)) return undefined;
+  const temperature = bubbleAndDew.dewTemperature(pressure, limits.temperatureMin);
+  return { temperature, density: dewDensity(fluid, temperature, pressure) };
+}
+
+/** The largest density with this pressure on the isotherm: the liquid's. */
+function bubbleDensity(fluid: Refrigerant, temperature: number, pressure: number): number {
+  const { critical, guess } = fluid;
+  if (isNearCritical(fluid, temperature)) {
+    // From the dense side, where the isotherm is hollow: Newton's steps come down to the largest root. It may lie below the
+    // critical density: the equation's own critical point is not where the curves meet.
+    return densityOnBranch(
+      fluid,
+      temperature,
+      pressure,
+      0.5 * critical.density,
+      2 * critical.density,
+      1.5 * critical.density,
+    );
+  }
+  const start = guess.liquidDensity(temperature);
+  return densityOnBranch(fluid, temperature, pressure, critical.density, 1.5 * start, start);
+}
+
+/** The smallest density with this pressure on the isotherm: the vapour's. */
+function dewDensity(fluid: Refrigerant, temperature: number, pressure: number): number {
+  const { critical, guess, gasConstant } = fluid;
+  if (isNearCritical(fluid, temperature)) {
+    // From the thin side, where the isotherm is arched: the ideal gas is thinner than the vapour, and Newton's steps go up.
+    const start = pressure / (gasConstant * temperature);
+    return densityOnBranch(fluid, temperature, pressure, 0, 1.5 * critical.density, start);
+  }
+  return densityOnBranch(fluid, temperature, pressure, 0, critical.density, guess.vapourDensity(temperature));
+}
+
+function isNearCritical({ critical }: Refrigerant, temperature: number): boolean {
+  return temperature > critical.temperature * (1 - NEAR_CRITICAL);
 }
