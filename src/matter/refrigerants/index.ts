@@ -13,6 +13,7 @@ export { refrigerantFormulas } from './formulas.ts';
 export { addCoefficientFile, hasCoefficientFile, refrigerant } from './library.ts';
 export { refrigerantAliases, refrigerantName, refrigerantNamed, refrigerantNames } from './names.ts';
 export { type ReferenceState, type ReferenceStateName, referenceOffset, referenceStates } from './reference-states.ts';
+export { isStudyOnly, type StudyOnlyReason, studyOnlyReasons, unconfirmedOf } from './study-only.ts';
 export { surfaceTensionMulero2012 } from './surface-tension.ts';
 export type { Phase, Refrigerant, Saturation, State, StateInput } from './types.ts';
 export {
