@@ -15,6 +15,19 @@ const known: readonly NameEntry[] = names;
 /** Names by ISO 817 / ASHRAE 34, in the order they are offered. */
 export const refrigerantNames: readonly string[] = known.map(({ name }) => name);
 
+/** Every name, and every folded name, with the one by ISO 817 / ASHRAE 34: a batch asks for one a line. */
+const namesByText = new Map(
+  known.flatMap(({ name, aliases }) =>
+    [name, ...aliases].flatMap(
+      (other) =>
+        [
+          [other, name],
+          [folded(other), name],
+        ] as const,
+    ),
+  ),
+);
+
 /** Other names of a refrigerant (its own name): 'propane', 'HC-290'; none for a name that is not known. */
 export function refrigerantAliases(name: string): readonly string[] {
   return known.find((entry) => entry.name === name)?.aliases ?? [];
@@ -25,8 +38,7 @@ export function refrigerantAliases(name: string): readonly string[] {
  * @param text  'R134a' or another name of it ('R-134a', 'propane'); capitals, spaces and hyphens do not matter
  */
 export function refrigerantNamed(text: string): string | undefined {
-  const wanted = folded(text);
-  return known.find(({ name, aliases }) => [name, ...aliases].some((other) => folded(other) === wanted))?.name;
+  return namesByText.get(text) ?? namesByText.get(folded(text));
 }
 
 /**
