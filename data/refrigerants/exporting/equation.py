@@ -1,10 +1,14 @@
-"""Coefficient file of one fluid: the equation, its limits, first guesses for the dome, surface tension, melting line."""
+"""Coefficient file of one fluid: the equation, its limits, first guesses for the dome, surface tension, melting line; the
+models of viscosity and conductivity come from transport.py."""
 
 import hashlib
 import json
 
 import CoolProp
 from CoolProp.CoolProp import AbstractState, get_fluid_param_string
+
+from exporting.fluids import WATER_TENSION
+from exporting.transport import transport_record
 
 LIBRARY_VERSION = "8.0.0"
 
@@ -83,6 +87,14 @@ def melting_line(curve):
             record |= {"a": part["a"], "t": part["t"]}
         parts.append(record)
     return {"parts": parts}
+
+
+def surface_tension(tension, curve):
+    """sigma = sum a (1 - T/Tc)^n. Water takes the international formula in place of the library's fit, which differs by 0.1 %:
+    235.8e-3 theta^1.256 (1 - 0.625 theta)."""
+    if tension == WATER_TENSION:
+        return {"criticalTemperature": 647.096, "a": [235.8e-3, -0.625 * 235.8e-3], "n": [1.256, 2.256]}
+    return {"criticalTemperature": curve["Tc"], "a": curve["a"], "n": curve["n"]}
 
 
 def head_record(name, library_name, aliases, equation, tension, fluid, kind):
@@ -164,9 +176,6 @@ def fluid_record(name, library_name, aliases, equation, tension):
         "residual": [renamed(term, RESIDUAL_KINDS, name) for term in eos["alphar"]],
         **dome,
         **melting,
-        "surfaceTension": {
-            "criticalTemperature": curves["surface_tension"]["Tc"],
-            "a": curves["surface_tension"]["a"],
-            "n": curves["surface_tension"]["n"],
-        },
+        "surfaceTension": surface_tension(tension, curves["surface_tension"]),
+        "transport": transport_record(fluid),
     }

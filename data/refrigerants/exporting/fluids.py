@@ -2,6 +2,8 @@
 the surface tension. A further fluid is one line here and one in src/matter/refrigerants/coefficient-files.ts."""
 
 MULERO = "A. Mulero, I. Cachadina, M. I. Parra (2012), J. Phys. Chem. Ref. Data 41, 043105"
+MULERO_2014 = "A. Mulero, I. Cachadina (2014), J. Phys. Chem. Ref. Data 43, 023104"
+WATER_TENSION = "IAPWS R1-76(2014)"
 OKADA = "M. Okada, T. Shibata, Y. Sato, Y. Higashi (1999), Int. J. Thermophys. 20, 119"
 LEMMON_BLENDS = "E. W. Lemmon (2003), Int. J. Thermophys. 24, 991"
 LEMMON_SPAN = "E. W. Lemmon, R. Span (2006), J. Chem. Eng. Data 51, 785"
@@ -26,7 +28,7 @@ FLUIDS = [
     ("R1234yf", "R1234yf", ["HFO-1234yf", "2,3,3,3-tetrafluoropropene"],
      "E. W. Lemmon, R. Akasaka (2022), Int. J. Thermophys. 43, 119", MULERO),
     ("R1234ze(E)", "R1234ze(E)", ["R1234ze", "HFO-1234ze(E)", "trans-1,3,3,3-tetrafluoropropene"],
-     "M. Thol, E. W. Lemmon (2016), Int. J. Thermophys. 37, 28", MULERO),
+     "M. Thol, E. W. Lemmon (2016), Int. J. Thermophys. 37, 28", MULERO_2014),
     ("R744", "CarbonDioxide", ["carbon dioxide", "CO2"],
      "R. Span, W. Wagner (1996), J. Phys. Chem. Ref. Data 25, 1509", MULERO),
     ("R717", "Ammonia", ["ammonia", "NH3"],
@@ -39,7 +41,7 @@ FLUIDS = [
     ("R125", "R125", ["HFC-125", "pentafluoroethane"],
      "E. W. Lemmon, R. T Jacobsen (2005), J. Phys. Chem. Ref. Data 34, 69", MULERO),
     ("R143a", "R143a", ["HFC-143a", "1,1,1-trifluoroethane"],
-     "E. W. Lemmon, R. T Jacobsen (2000), J. Phys. Chem. Ref. Data 29, 521", MULERO),
+     "E. W. Lemmon, R. T Jacobsen (2000), J. Phys. Chem. Ref. Data 29, 521", MULERO_2014),
     ("R245fa", "R245fa", ["HFC-245fa", "1,1,1,3,3-pentafluoropropane"],
      "R. Akasaka, Y. Zhou, E. W. Lemmon (2015), J. Phys. Chem. Ref. Data 44, 013104", MULERO),
     ("R142b", "R142b", ["HCFC-142b", "1-chloro-1,1-difluoroethane"], LEMMON_SPAN, MULERO),
@@ -50,5 +52,5 @@ FLUIDS = [
     ("R236fa", "R236FA", ["HFC-236fa", "1,1,1,3,3,3-hexafluoropropane"],
      "J. Pan, X. Rui, X. Zhao, L. Qiu (2012), Fluid Phase Equilibria 321, 10", MULERO),
     ("R718", "Water", ["water", "H2O"],
-     "IAPWS R6-95(2018); W. Wagner, A. Pruss (2002), J. Phys. Chem. Ref. Data 31, 387", MULERO),
+     "IAPWS R6-95(2018); W. Wagner, A. Pruss (2002), J. Phys. Chem. Ref. Data 31, 387", WATER_TENSION),
 ]

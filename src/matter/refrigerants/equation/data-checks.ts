@@ -4,7 +4,12 @@
 import { DataError } from '../../../numerics/index.ts';
 
 export type Check = (value: unknown, path: string, file: string) => void;
-export type Shape = Readonly<Record<string, Check>>;
+/** An entry that may be left out. */
+export interface Maybe {
+  readonly maybe: Check;
+}
+/** What is checked of a record, by key. */
+export type Shape = Readonly<Record<string, Check | Maybe>>;
 
 export function broken(file: string, path: string, rule: string): never {
   throw new DataError(file, path, rule);
@@ -46,25 +51,25 @@ export function wholeFrom(lowest: number): Check {
     }
   };
 }
-/** A record with all keys of `shape`, and of `optional` those that are given; no others. */
-export function shaped(shape: Shape, optional: Shape = {}): Check {
-  const known = { ...shape, ...optional };
+/** A record with the keys of `shape` and no others. */
+export function shaped(shape: Shape): Check {
   return (value, path, file) => {
     const record = asRecord(value, path, file);
     for (const key of Object.keys(record)) {
-      if (!Object.hasOwn(known, key)) {
-        broken(file, `${path}.${key}`, `is not a known key; known are ${Object.keys(known)}`);
+      if (!Object.hasOwn(shape, key)) {
+        broken(file, `${path}.${key}`, `is not a known key; known are ${Object.keys(shape)}`);
       }
     }
-    for (const [key, check] of Object.entries(known)) {
+    for (const [key, entry] of Object.entries(shape)) {
+      const check = 'maybe' in entry ? entry.maybe : entry;
       if (Object.hasOwn(record, key)) check(record[key], `${path}.${key}`, file);
-      else if (Object.hasOwn(shape, key)) broken(file, `${path}.${key}`, 'is missing');
+      else if (!('maybe' in entry)) broken(file, `${path}.${key}`, 'is missing');
     }
   };
 }
 /** A record whose list-valued entries must be of one length. */
-export function columns(shape: Shape, optional: Shape = {}): Check {
-  const check = shaped(shape, optional);
+export function columns(shape: Shape): Check {
+  const check = shaped(shape);
   return (value, path, file) => {
     check(value, path, file);
     const lists = Object.entries(value as object).filter(([, entry]) => Array.isArray(entry));
@@ -72,13 +77,13 @@ export function columns(shape: Shape, optional: Shape = {}): Check {
     if (lengths.size > 1) broken(file, path, `columns ${lists.map(([key]) => key)} must be of one length`);
   };
 }
-/** A record whose `type` decides which further keys it has; `optional` may stand in one of any type. */
-export function byType(kinds: Readonly<Record<string, Shape>>, optional: Shape = {}): Check {
+/** A record whose `type` decides which further keys it has. */
+export function byType(kinds: Readonly<Record<string, Shape>>): Check {
   return (value, path, file) => {
     const kind = asRecord(value, path, file).type;
     const shape = typeof kind === 'string' && Object.hasOwn(kinds, kind) ? kinds[kind] : undefined;
     if (shape === undefined) broken(file, `${path}.type`, `unknown kind of term; known are ${Object.keys(kinds)}`);
-    columns({ type: words, ...shape }, optional)(value, path, file);
+    columns({ type: words, ...shape })(value, path, file);
   };
 }
 export function asRecord(value: unknown, path: string, file: string): Record<string, unknown> {

@@ -2,6 +2,7 @@
 // known, every number finite and of the right sign, columns of one length, every kind of term one that the program has.
 // A broken file is a DataError that names the place; nothing is guessed or left out.
 
+import { type TransportData, transportBlock } from '../transport/transport-data.ts';
 import {
   asRecord,
   broken,
@@ -164,6 +165,7 @@ interface FluidHead {
     readonly a: readonly number[];
     readonly n: readonly number[];
   };
+  readonly transport: TransportData;
 }
 
 /** A fluid of one kind of molecule. Its critical point is that of the equation itself. */
@@ -184,13 +186,10 @@ const numbers = listOf(finite);
 const positives = listOf(positive);
 const powers = listOf(wholeFrom(0));
 const powersFromOne = listOf(wholeFrom(1));
-const curve = columns({
-  form: oneOf('sum', 'exponential', 'exponentialTau'),
-  reducingTemperature: positive,
-  reducingValue: positive,
-  n: numbers,
-  t: positives,
-});
+const curveColumns: Shape = { reducingTemperature: positive, reducingValue: positive, n: numbers, t: positives };
+const curve = columns({ form: oneOf('sum', 'exponential', 'exponentialTau'), ...curveColumns });
+/** The bubble and dew pressures of a blend, which are also solved for the temperature. */
+const pressureCurve = columns({ form: oneOf('exponentialTau'), ...curveColumns });
 const line: Shape = { constant: finite, slope: finite };
 const bell: Shape = {
   n: numbers,
@@ -243,21 +242,22 @@ const head: Shape = {
     }),
   ),
   surfaceTension: columns({ criticalTemperature: positive, a: numbers, n: positives }),
-};
-const optional: Shape = {
-  meltingLine: shaped({
-    parts: listOf(
-      columns({
-        form: oneOf('power', 'powersOfRatio', 'powersOfDistance'),
-        from: positive,
-        to: positive,
-        startTemperature: positive,
-        startPressure: positive,
-        a: numbers,
-        t: numbers,
-      }),
-    ),
-  }),
+  transport: transportBlock,
+  meltingLine: {
+    maybe: shaped({
+      parts: listOf(
+        columns({
+          form: oneOf('power', 'powersOfRatio', 'powersOfDistance'),
+          from: positive,
+          to: positive,
+          startTemperature: positive,
+          startPressure: positive,
+          a: numbers,
+          t: numbers,
+        }),
+      ),
+    }),
+  },
 };
 const kinds: Readonly<Record<string, Shape>> = {
   pure: {
@@ -270,8 +270,8 @@ const kinds: Readonly<Record<string, Shape>> = {
   },
   pseudoPure: {
     bubbleAndDew: shaped({
-      bubblePressure: curve,
-      dewPressure: curve,
+      bubblePressure: pressureCurve,
+      dewPressure: pressureCurve,
       liquidMolarDensity: curve,
       vapourMolarDensity: curve,
     }),
@@ -284,7 +284,7 @@ const fluid: Check = (value, path, file) => {
   if (typeof kind !== 'string' || !Object.hasOwn(kinds, kind)) {
     broken(file, `${path}.kind`, `must be one of ${Object.keys(kinds).join(', ')}`);
   }
-  shaped({ kind: words, ...head, ...kinds[kind] }, optional)(value, path, file);
+  shaped({ kind: words, ...head, ...kinds[kind] })(value, path, file);
 };
 
 /**
