@@ -69,7 +69,7 @@ export function blendBetweenDensities(fluid: Refrigerant, onLines: Equilibrium, 
   const temperature = onLines.bubbleTemperature;
   const volume = 1 / density;
   const lowest = Math.max(onLines.dewPressure, triplePoint.pressure);
-  const highest = Math.min(onLines.bubblePressure, critical.pressure * (1 - Number.EPSILON));
+  const highest = Math.min(onLines.bubblePressure, critical.pressure * (1 - 1e-9));
   const gapAt = (pressure: number) => volumeAt(equilibriumAtPressure(fluid, pressure), temperature) - volume;
   const lowGap = onLines.dewPressure < lowest ? gapAt(lowest) : 1 / onLines.vapourDensity - volume;
   const highGap = onLines.bubblePressure > highest ? gapAt(highest) : 1 / onLines.liquidDensity - volume;
