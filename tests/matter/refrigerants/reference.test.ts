@@ -44,7 +44,7 @@ describe.each(tables)('$refrigerant, seed "$seed"', (table) => {
     const above = checks.filter((check) => !(check.deviation <= check.bound) && exceptionFor(name, check) === entry);
     expect(above.length).toBeGreaterThan(0);
     // As narrow as it is said to be: the worst is at least half of what is allowed.
-    expect(Math.max(...above.map(({ deviation }) => deviation))).toBeGreaterThan(entry.reached / 2);
+    expect(Math.max(...above.map(({ deviation }) => deviation))).toBeGreaterThanOrEqual(entry.reached / 2);
   });
 });
 

@@ -10,7 +10,7 @@ export interface Exception {
   /** In words, the part of the region it holds in. */
   readonly where: string;
   readonly holds: (row: Check['row']) => boolean;
-  /** The largest deviation allowed there. */
+  /** The largest deviation allowed there; Infinity where the state is refused. */
   readonly reached: number;
   readonly cause: string;
 }
@@ -37,6 +37,17 @@ export const exceptions: readonly Exception[] = [
     holds: ({ temperature }) => temperature < 180,
     reached: 2e-9,
     cause: cancellation('5.5e3', '1.7e-9'),
+  },
+  {
+    fluid: 'R407C',
+    region: 'nearCritical',
+    subject: 'all from (p,x)',
+    where: 'saturated liquid at or above the critical pressure, 4.6317 MPa',
+    holds: ({ pressure }) => pressure >= 4631700,
+    reached: Number.POSITIVE_INFINITY,
+    cause:
+      'Refused here. The published bubble curve rises to 4.642 MPa just below the critical temperature: a pressure between has two ' +
+      'temperatures on it and none on the dew curve. From temperature and quality these states are given.',
   },
 ];
 

@@ -36,6 +36,9 @@ function rowOf({ table, where, column, printed, ours }: PublishedValue): Validat
 /** Enthalpy, entropy and degrees Celsius have no natural zero: their differences stand in the unit of the column. */
 function inWords(column: string, ours: number, published: number): string {
   const difference = ours - published;
-  if (!/^[hst][′″ ]/.test(column)) return (difference / published).toExponential(1);
-  return `${difference.toPrecision(2)} ${/\[(.*)\]/.exec(column)![1]}`;
+  const hasZero = !/^[hst][′″ ]/.test(column);
+  const share = hasZero ? difference / published : difference;
+  const size = Math.abs(share) < 1e-3 ? Math.abs(share).toExponential(1) : Math.abs(share).toPrecision(2);
+  const unit = hasZero ? '' : ` ${/\[(.*)\]/.exec(column)![1]}`;
+  return `${share < 0 ? '−' : '+'}${size}${unit}`;
 }

@@ -43,7 +43,7 @@ export const handbookTables: readonly PublishedTable[] = [
     rows: ['0 0.49811 1281.5 0.04714 200.00 405.05 1.0000 1.7507'],
     tolerance: { units: 4 },
     columnTolerance: { 'p′ [MPa]': { relative: 3e-4 } },
-    reason: 'another equation in that table: pressure 2.5e-4, v″ 8e-4 away',
+    reason: 'Another equation in that table: pressure 2.5e-4, v″ 8e-4 away',
   },
   {
     ...handbook,
@@ -57,7 +57,7 @@ export const handbookTables: readonly PublishedTable[] = [
     title: 'saturation table',
     rows: ['0 0.42938 638.57 0.28930 200.00 1462.2 1.0000 5.6210'],
     tolerance: { relative: 5e-4 },
-    reason: 'an older equation in that table: pressure 3.1e-4, h″ 0.43 kJ/kg away',
+    reason: 'An older equation in that table: pressure 3.1e-4, h″ 0.43 kJ/kg away',
   },
   {
     ...computed,

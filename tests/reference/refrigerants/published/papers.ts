@@ -96,6 +96,6 @@ export const paperTables: readonly PublishedTable[] = [
       'ρ′ [kg/m³]': { relative: 4e-4 },
       'ρ″ [kg/m³]': { relative: 4e-3 },
     },
-    reason: 'two equations for this fluid: the one used here (Outcalt & McLinden 1996) differs that much at 280 K',
+    reason: 'Two equations for this fluid: the one used here (Outcalt & McLinden 1996) differs that much at 280 K',
   },
 ];

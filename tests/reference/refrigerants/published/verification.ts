@@ -46,7 +46,7 @@ export const verificationTables: readonly PublishedTable[] = [
       '450 0.932203564 890.341250 4.81200360 749.161585 2774.41078 2.10865845 6.60921221',
     ],
     tolerance: { relative: 1e-8 },
-    reason: 'saturation printed to nine digits; the solution of the equilibrium may differ in the last',
+    reason: 'Saturation printed to nine digits; the solution of the equilibrium may differ in the last',
   },
   {
     fluid: 'R290',
@@ -62,7 +62,7 @@ export const verificationTables: readonly PublishedTable[] = [
       '369.9 5 4.2519399 117.71621 753625.00 130.89800',
     ],
     tolerance: { relative: 1e-7 },
-    reason: 'printed to eight digits, computed there with a gas constant of seven',
+    reason: 'Printed to eight digits, computed there with a gas constant of seven',
   },
   {
     fluid: 'R125',
@@ -78,7 +78,7 @@ export const verificationTables: readonly PublishedTable[] = [
     ],
     tolerance: { relative: 2e-7 },
     columnTolerance: { 'cv [J/(mol K)]': { relative: 1e-6 }, 'cp [J/(mol K)]': { relative: 1e-6 } },
-    reason: 'the exported constants of the ideal gas are rounded: both heat capacities lie 3e-7 to 5e-7 high',
+    reason: 'The exported constants of the ideal gas are rounded: both heat capacities lie 3e-7 to 5e-7 high',
   },
   {
     fluid: 'R1234yf',
