@@ -1,6 +1,6 @@
 // States inside the dome of a blend under one equation, where temperature alone does not fix the pressure. At one pressure
 // h, s, u and 1/ρ are linear in the quality between bubble and dew line, and so is T: the named glide approximation. From it
-// follow the quality at (T,p), the pressure at (ρ,T), and what of (T,x) and (p,x) exists.
+// follow the quality at (T,p), the pressure at (ρ,T) and (T,s), and what of (T,x) and (p,x) exists.
 
 import { ConvergenceError, InputError, OutOfModelError } from '../../numerics/index.ts';
 import { mixedState, saturatedState, singlePhaseState } from './assemble.ts';
@@ -85,6 +85,35 @@ export function blendBetweenDensities(fluid: Refrigerant, onLines: Equilibrium, 
   // The quality from the density: where both lines nearly coincide, the temperature would give it with fewer digits.
   const quality = Math.min(Math.max(qualityOf(volume, 1 / liquidDensity, 1 / vapourDensity), 0), 1);
   return { ...mixedState(fluid, equilibrium, quality), temperature, density };
+}
+
+/**
+ * The mixture of a blend at T and an entropy between those on its two lines: at the pressure whose mixture has both.
+ *     T = T′(p) + x (T″(p) − T′(p)),  s = s′(p) + x (s″(p) − s′(p))
+ * @param onLines  both lines at T
+ * @throws OutOfModelError ('noSaturation') where no mixture of this temperature has the entropy
+ */
+export function blendBetweenEntropies(fluid: Refrigerant, onLines: Equilibrium, entropy: number): State {
+  const { critical, triplePoint } = fluid;
+  const temperature = onLines.bubbleTemperature;
+  const lowest = Math.max(onLines.dewPressure, triplePoint.pressure);
+  const highest = Math.min(onLines.bubblePressure, critical.pressure * (1 - Number.EPSILON));
+  const gapAt = (pressure: number) => entropyAt(fluid, equilibriumAtPressure(fluid, pressure), temperature) - entropy;
+  const [lowGap, highGap] = [gapAt(lowest), gapAt(highest)];
+  if (lowGap < 0 || highGap > 0) {
+    const [low, high] = [entropy + highGap, entropy + lowGap];
+    throw new OutOfModelError('entropy', entropy, 'J/(kg K)', low, high, 'noSaturation');
+  }
+  const pressure = pressureBetween(gapAt, lowest, highest, lowGap, highGap);
+  const equilibrium = equilibriumAtPressure(fluid, pressure);
+  return { ...mixedState(fluid, equilibrium, shareOfGlide(equilibrium, temperature)), temperature };
+}
+
+/** Entropy [J/(kg K)] of the mixture that has this temperature. */
+function entropyAt({ equation }: Refrigerant, equilibrium: Equilibrium, temperature: number): number {
+  const liquid = equation.at(equilibrium.bubbleTemperature, equilibrium.liquidDensity).entropy;
+  const vapour = equation.at(equilibrium.dewTemperature, equilibrium.vapourDensity).entropy;
+  return mixed(liquid, vapour, shareOfGlide(equilibrium, temperature));
 }
 
 function shareOfGlide({ bubbleTemperature, dewTemperature }: Equilibrium, temperature: number): number {

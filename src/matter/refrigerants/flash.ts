@@ -1,6 +1,7 @@
 // From any supported pair of properties to the state: decides the phase from the saturation values at the given pressure
 // or temperature, then solves on that branch only, so that no metastable state is ever returned.
-// Pairs: (T,p) (p,h) (p,s) (T,x) (p,x) (ρ,T). The pairs with p and a caloric property are solved in caloric-flash.ts.
+// Pairs: (T,p) (p,h) (p,s) (T,x) (p,x) (ρ,T) (h,s) (T,s). Those with p and a caloric property are solved in
+// caloric-flash.ts, the last two in entropy-pairs/. What the solvers find is refused where the fluid would be solid.
 
 import { InputError, OutOfModelError } from '../../numerics/index.ts';
 import { mixedState, saturatedState, saturation, singlePhaseState } from './assemble.ts';
@@ -14,17 +15,17 @@ import { caloricState } from './caloric-flash.ts';
 import { densityBesideDome, densityOnBranch } from './density.ts';
 import { equilibriumAtPressure, equilibriumAtTemperature } from './dome/dome.ts';
 import type { Equilibrium } from './dome/equilibrium.ts';
+import { stateAtEnthalpyAndEntropy } from './entropy-pairs/enthalpy-and-entropy.ts';
+import { stateAtTemperatureAndEntropy } from './entropy-pairs/entropy-at-temperature.ts';
 import { qualityOf } from './equation/relations.ts';
+import { SMALLEST_DENSITY, SMALLEST_PRESSURE } from './limits.ts';
+import { requireMolten } from './melting-line.ts';
 import type { Refrigerant, Saturation, State, StateInput } from './types.ts';
 
 /** A pressure this close to saturation, relative, does not tell liquid from vapour: (T,p) is then no pair. */
 export const SATURATED_PAIR = 1e-8;
 /** A density this close to one side of the dome, relative, counts as on it. */
 const ON_THE_LINE = 1e-10;
-
-/** Below these a gas is no continuum, and products of doubles begin to vanish [Pa, kg/m³]. */
-const SMALLEST_PRESSURE = 1e-30;
-const SMALLEST_DENSITY = 1e-30;
 
 const pairs = [
   ['temperature', 'pressure'],
@@ -33,6 +34,8 @@ const pairs = [
   ['temperature', 'quality'],
   ['pressure', 'quality'],
   ['density', 'temperature'],
+  ['enthalpy', 'entropy'],
+  ['temperature', 'entropy'],
 ] as const;
 /** The pairs in words, for messages. */
 export const supportedPairs: readonly string[] = pairs.map(([first, second]) => `${first} and ${second}`);
@@ -45,12 +48,20 @@ export const supportedPairs: readonly string[] = pairs.map(([first, second]) => 
  * @returns      the complete stable state
  * Validity: the limits of the fluid's equation. Accuracy: that of the equation; the solution is exact to rounding.
  * @throws InputError: not a supported pair ('unsupportedPair'), not finite, (T,p) on the saturation line
- *         ('saturatedPair'); OutOfModelError naming the limit passed
+ *         ('saturatedPair'), (T,s) of cold water that belongs to several states ('severalStates'); OutOfModelError naming the
+ *         limit passed: temperature, pressure, density, enthalpy, entropy, the ends of the dome ('noSaturation'), the melting
+ *         temperature ('frozen')
  * Source: the equation in fluid.citations.
  * Worked value: R134a, 265 K and 0.2 MPa → 9.9171 kg/m³ (Tillner-Roth & Baehr 1994, Table 9).
  */
 export function stateAt(fluid: Refrigerant, given: StateInput): State {
-  const values = checkedPair(given);
+  const state = stateOf(fluid, checkedPair(given));
+  if (state.quality === null) requireMolten(fluid, state.temperature, state.pressure);
+  return state;
+}
+
+/** The stable state as fluid, of a pair that is one. */
+function stateOf(fluid: Refrigerant, values: StateInput): State {
   if ('quality' in values) {
     if (!(values.quality >= 0 && values.quality <= 1)) {
       throw new InputError('given.quality', values.quality, 'a number from 0 to 1');
@@ -60,6 +71,13 @@ export function stateAt(fluid: Refrigerant, given: StateInput): State {
       : stateAtPressureAndQuality(fluid, values.pressure, values.quality);
   }
   if ('density' in values) return stateAtDensity(fluid, values.density, values.temperature);
+  if ('entropy' in values && 'temperature' in values) {
+    requireTemperature(fluid, values.temperature);
+    return stateAtTemperatureAndEntropy(fluid, values.temperature, values.entropy);
+  }
+  if ('entropy' in values && 'enthalpy' in values) {
+    return stateAtEnthalpyAndEntropy(fluid, values.enthalpy, values.entropy);
+  }
   requirePressure(fluid, values.pressure);
   if ('enthalpy' in values) return caloricState(fluid, values.pressure, 'enthalpy', values.enthalpy);
   if ('entropy' in values) return caloricState(fluid, values.pressure, 'entropy', values.entropy);

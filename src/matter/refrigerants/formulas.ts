@@ -3,6 +3,7 @@
 // here; the rules of the dome in dome-formulas.ts.
 
 import type { Formula, FormulaSymbol } from '../../quantities/index.ts';
+import { derivedFormulas } from './derivatives/formulas.ts';
 import { domeFormulas } from './dome-formulas.ts';
 import {
   densityOf,
@@ -265,4 +266,5 @@ export const refrigerantFormulas: readonly Formula[] = [
     ],
   },
   ...domeFormulas,
+  ...derivedFormulas,
 ];

@@ -8,9 +8,18 @@ export {
   type Oil,
   type SafetyClass,
 } from './catalogue.ts';
+export {
+  type Derivatives,
+  type Derived,
+  derivativesAt,
+  derivedAt,
+  saturationPressureSlope,
+} from './derivatives/derived.ts';
+export { partialDerivative, type StateVariable } from './derivatives/partial.ts';
 export { saturationAtPressure, saturationAtTemperature, stateAt, supportedPairs } from './flash.ts';
 export { refrigerantFormulas } from './formulas.ts';
 export { addCoefficientFile, hasCoefficientFile, refrigerant } from './library.ts';
+export { meltingPressure, meltingTemperature } from './melting-line.ts';
 export { refrigerantAliases, refrigerantName, refrigerantNamed, refrigerantNames } from './names.ts';
 export { type ReferenceState, type ReferenceStateName, referenceOffset, referenceStates } from './reference-states.ts';
 export { isStudyOnly, type StudyOnlyReason, studyOnlyReasons, unconfirmedOf } from './study-only.ts';

@@ -15,6 +15,7 @@ import {
   type PseudoPureFluidData,
   type PureFluidData,
 } from './equation/fluid-data.ts';
+import { checkMeltingLine } from './melting-line.ts';
 import type { Refrigerant } from './types.ts';
 
 /** The zero inside the program: saturated liquid at 0 °C. */
@@ -34,6 +35,7 @@ export function loadRefrigerant(data: unknown, file: string): Refrigerant {
   const { limits, triplePoint } = started;
   const coldest = equilibriumAtTemperature(started, limits.temperatureMin);
   const densityMax = largestDensity(started, coldest.liquidDensity, file);
+  checkMeltingLine(started, file);
   return Object.freeze({
     ...started,
     triplePoint: { ...triplePoint, pressure: coldest.bubblePressure },

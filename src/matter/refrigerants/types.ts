@@ -43,7 +43,9 @@ export type StateInput =
   | { readonly pressure: number; readonly entropy: number }
   | { readonly temperature: number; readonly quality: number }
   | { readonly pressure: number; readonly quality: number }
-  | { readonly density: number; readonly temperature: number };
+  | { readonly density: number; readonly temperature: number }
+  | { readonly enthalpy: number; readonly entropy: number }
+  | { readonly temperature: number; readonly entropy: number };
 
 export interface State {
   /** T [K]. */

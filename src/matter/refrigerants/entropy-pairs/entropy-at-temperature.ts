@@ -5,10 +5,11 @@
 
 import { findRoot, InputError, OutOfModelError } from '../../../numerics/index.ts';
 import { mixedState, saturatedState, singlePhaseState } from '../assemble.ts';
+import { blendBetweenEntropies } from '../blend-flash.ts';
 import { densityOnBranch } from '../density.ts';
-import { equilibriumAtPressure, equilibriumAtTemperature } from '../dome/dome.ts';
+import { equilibriumAtTemperature } from '../dome/dome.ts';
 import type { Equilibrium } from '../dome/equilibrium.ts';
-import { mixed, qualityOf } from '../equation/relations.ts';
+import { qualityOf } from '../equation/relations.ts';
 import { ROUNDING_AT_LIMIT, SMALLEST_PRESSURE } from '../limits.ts';
 import { meltingPressure } from '../melting-line.ts';
 import { BEFORE_FIRST_STEP, isLastStep } from '../newton.ts';
@@ -111,7 +112,13 @@ function statesByTheDome(
   const highest = top === liquidDensity ? liquid : equation.at(temperature, top).entropy;
   const states: State[] = [];
   if (Math.abs(entropy - liquid) <= close) states.push(saturatedState(fluid, equilibrium, 'liquid'));
-  else if (entropy > liquid) states.push(mixedAt(fluid, equilibrium, temperature, entropy, liquid, vapour));
+  else if (entropy > liquid) {
+    states.push(
+      fluid.bubbleAndDew === undefined
+        ? mixedState(fluid, equilibrium, qualityOf(entropy, liquid, vapour))
+        : blendBetweenEntropies(fluid, equilibrium, entropy),
+    );
+  }
   if (top > liquidDensity && entropy >= liquid - close && entropy <= highest) {
     if (entropy > liquid + close) {
       states.push(singleState(fluid, temperature, risingDensity(fluid, temperature, entropy, liquidDensity, top)));
@@ -125,35 +132,6 @@ function statesByTheDome(
     }
   }
   return states;
-}
-
-/** A mixture at T and s. Of a blend the pressure follows from both: T lies between bubble and dew temperature there. */
-function mixedAt(
-  fluid: Refrigerant,
-  equilibrium: Equilibrium,
-  temperature: number,
-  entropy: number,
-  liquid: number,
-  vapour: number,
-): State {
-  const { bubblePressure, dewPressure } = equilibrium;
-  if (bubblePressure === dewPressure) return mixedState(fluid, equilibrium, qualityOf(entropy, liquid, vapour));
-  const { equation, gasConstant } = fluid;
-  const qualityAt = ({ bubbleTemperature, dewTemperature }: Equilibrium) =>
-    qualityOf(temperature, bubbleTemperature, dewTemperature);
-  const gapAt = (pressure: number) => {
-    const sides = equilibriumAtPressure(fluid, pressure);
-    const bubble = equation.at(sides.bubbleTemperature, sides.liquidDensity).entropy;
-    const dew = equation.at(sides.dewTemperature, sides.vapourDensity).entropy;
-    return mixed(bubble, dew, qualityAt(sides)) - entropy;
-  };
-  const { root } = findRoot(gapAt, dewPressure, bubblePressure, {
-    relativeTolerance: 0,
-    residualTolerance: 1e-13 * gasConstant,
-    what: 'pressure of a blend from temperature and entropy',
-  });
-  const sides = equilibriumAtPressure(fluid, root);
-  return mixedState(fluid, sides, Math.min(Math.max(qualityAt(sides), 0), 1));
 }
 
 /** First guess above the critical temperature: as if a gas as thin as this one kept its push. */

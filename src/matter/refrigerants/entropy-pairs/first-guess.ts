@@ -5,9 +5,13 @@ import { equilibriumAtPressure } from '../dome/dome.ts';
 import type { Refrigerant } from '../types.ts';
 
 const NODES = 160;
-/** The last solved point of the dome, by the critical pressure; the critical point itself closes the row. */
-const HIGHEST = 0.997;
+/** The nodes close to the critical pressure, where they stand evenly in the logarithm of the distance to it. */
+const CLOSE_NODES = 40;
+const CLOSE = 0.05;
+const CLOSEST = 1e-5;
 const ISOTHERM_NODES = 64;
+/** As a share of the dew temperature: from there on the isotherm serves better. */
+const LARGEST_SUPERHEAT = 0.25;
 
 /** Where a solver starts, in one phase or inside the dome. */
 export type Start =
@@ -33,13 +37,17 @@ export class IsentropeGuess {
   private readonly vapourEntropy = new Float64Array(NODES + 1);
   private readonly liquidVolume = new Float64Array(NODES + 1);
   private readonly vapourVolume = new Float64Array(NODES + 1);
+  private readonly vapourTemperature = new Float64Array(NODES + 1);
+  private readonly vapourHeatCapacity = new Float64Array(NODES + 1);
   private readonly liquidAnchors: readonly Anchor[];
   private readonly isotherm: readonly Anchor[];
   private readonly isothermEntropy = new Float64Array(ISOTHERM_NODES);
   private readonly gasConstant: number;
+  private readonly criticalDensity: number;
 
   constructor(fluid: Refrigerant) {
     this.gasConstant = fluid.gasConstant;
+    this.criticalDensity = fluid.critical.density;
     this.liquidAnchors = this.fillDome(fluid);
     this.isotherm = this.fillIsotherm(fluid);
   }
@@ -49,60 +57,49 @@ export class IsentropeGuess {
     const { liquidEntropy } = this;
     const isLiquid = entropy < liquidEntropy[NODES]!;
     const crossing = isLiquid ? placeIn(liquidEntropy, entropy) : NODES;
-    const dome = this.domePressure(enthalpy, entropy, crossing);
-    if (dome !== undefined) return { kind: 'dome', pressure: dome };
-    return {
-      kind: 'single',
-      ...(isLiquid ? this.fromLiquid(crossing, enthalpy, entropy) : this.fromIsotherm(enthalpy, entropy)),
-    };
+    const node = this.nodeBelow(enthalpy, entropy, crossing);
+    if (node !== undefined) {
+      const quality = this.quality(node, entropy);
+      const nextQuality = this.quality(node + 1, entropy);
+      if (Math.min(quality, nextQuality) <= 1) {
+        return { kind: 'dome', pressure: Math.exp(this.logPressureBetween(node, enthalpy, entropy)) };
+      }
+      const superheated = this.fromDew(node, enthalpy, entropy);
+      if (superheated !== undefined) return { kind: 'single', ...superheated };
+    }
+    const point = isLiquid ? this.fromLiquid(crossing, enthalpy, entropy) : this.fromIsotherm(enthalpy, entropy);
+    return { kind: 'single', ...point };
   }
 
-  /** Pressure of the mixture of this enthalpy and entropy; undefined where the point lies outside the dome. */
-  private domePressure(enthalpy: number, entropy: number, crossing: number): number | undefined {
+  /** The last node below a place in the row where the mixture has no more than this enthalpy, if the next one has more. */
+  private nodeBelow(enthalpy: number, entropy: number, crossing: number): number | undefined {
     let low = 0;
-    let high = Math.floor(crossing);
-    if (high < 0 || this.gap(low, enthalpy, entropy) > 0) return undefined;
-    if (this.gap(high, enthalpy, entropy) <= 0) {
-      if (high === NODES) return undefined;
-      // Between the last node and where the isentrope leaves the dome: too narrow to matter where in it.
-      low = high;
-      high = low + 1;
-      if (this.gap(high, enthalpy, entropy) <= 0) return undefined;
-    }
+    let high = Math.min(Math.ceil(crossing), NODES);
+    if (crossing < 0 || this.gap(low, enthalpy, entropy) > 0 || this.gap(high, enthalpy, entropy) <= 0)
+      return undefined;
     while (high - low > 1) {
       const middle = (low + high) >> 1;
       if (this.gap(middle, enthalpy, entropy) <= 0) low = middle;
       else high = middle;
     }
-    const start = this.quality(low, entropy);
-    const end = this.quality(high, entropy);
-    const lowGap = this.gap(low, enthalpy, entropy);
-    const highGap = this.gap(high, enthalpy, entropy);
-    const share = lowGap / (lowGap - highGap);
-    const quality = start + share * (end - start);
-    if (!(quality >= -1e-3 && quality <= 1 + 1e-3)) return undefined;
-    return Math.exp(this.logPressureBetween(low, start, end, lowGap, highGap));
+    return low;
   }
 
   /** ln p where the enthalpy is met: cubic through both nodes, whose slopes are known, (∂h/∂p)_s = v. */
-  private logPressureBetween(
-    low: number,
-    lowQuality: number,
-    highQuality: number,
-    lowGap: number,
-    highGap: number,
-  ): number {
+  private logPressureBetween(low: number, enthalpy: number, entropy: number): number {
     const { logPressure } = this;
     const high = low + 1;
-    const span = highGap - lowGap;
+    const lowGap = this.gap(low, enthalpy, entropy);
+    const span = this.gap(high, enthalpy, entropy) - lowGap;
     const share = -lowGap / span;
-    const slopeAt = (node: number, quality: number) => {
+    const slopeAt = (node: number) => {
+      const quality = this.quality(node, entropy);
       const volume = (1 - quality) * this.liquidVolume[node]! + quality * this.vapourVolume[node]!;
       return span / (volume * Math.exp(logPressure[node]!));
     };
     const rise = logPressure[high]! - logPressure[low]!;
-    const first = slopeAt(low, lowQuality);
-    const second = slopeAt(high, highQuality);
+    const first = slopeAt(low);
+    const second = slopeAt(high);
     const straight = logPressure[low]! + share * rise;
     const bend = share * (1 - share) * ((first - rise) * (1 - share) - (second - rise) * share);
     const cubic = straight + bend;
@@ -138,6 +135,23 @@ export class IsentropeGuess {
     return along(anchor, enthalpy - anchor.enthalpy, 7);
   }
 
+  /** A vapour a little above the dew line at the pressure where its tie line, drawn on, meets both; undefined if far above. */
+  private fromDew(
+    node: number,
+    enthalpy: number,
+    entropy: number,
+  ): Pick<Anchor, 'temperature' | 'density'> | undefined {
+    const superheat = (entropy - this.vapourEntropy[node]!) / this.vapourHeatCapacity[node]!;
+    if (!(superheat < LARGEST_SUPERHEAT) || node >= NODES - CLOSE_NODES) return undefined;
+    const warmer = Math.exp(Math.max(superheat, 0));
+    const pressure = Math.exp(this.logPressureBetween(node, enthalpy, entropy));
+    const thinner = pressure / Math.exp(this.logPressure[node]!) / warmer;
+    return {
+      temperature: this.vapourTemperature[node]! * warmer,
+      density: thinner / this.vapourVolume[node]!,
+    };
+  }
+
   private fromIsotherm(enthalpy: number, entropy: number): Pick<Anchor, 'temperature' | 'density'> {
     const { isothermEntropy, isotherm } = this;
     const place = placeIn(isothermEntropy, entropy);
@@ -146,24 +160,25 @@ export class IsentropeGuess {
       const thinner = Math.exp((isothermEntropy[ISOTHERM_NODES - 1]! - entropy) / this.gasConstant);
       anchor = { ...anchor, density: anchor.density * thinner };
     }
-    return along(anchor, enthalpy - anchor.enthalpy, anchor.warming);
+    // A thin gas stiffens along an isentrope as it warms; a dense one comes closer to a liquid.
+    const dense = Math.min(Math.max((anchor.density / this.criticalDensity - 0.4) / 1.6, 0), 1);
+    return along(anchor, enthalpy - anchor.enthalpy, anchor.warming + 5.5 * dense);
   }
 
-  /** Nodes evenly in ln p, from the lowest pressure of the dome; the last one is the critical point. */
   private fillDome(fluid: Refrigerant): Anchor[] {
-    const { equation, critical, triplePoint } = fluid;
+    const { equation } = fluid;
     const anchors: Anchor[] = [];
-    const first = Math.log(triplePoint.pressure);
-    const last = Math.log(HIGHEST * critical.pressure);
     for (let k = 0; k <= NODES; k++) {
-      const between = Math.exp(first + ((last - first) * k) / (NODES - 1));
-      const pressure = k === 0 ? triplePoint.pressure : k === NODES ? critical.pressure : between;
+      const pressure = nodePressure(fluid, k);
       const sides = k === NODES ? criticalSides(fluid) : equilibriumAtPressure(fluid, pressure);
       this.logPressure[k] = Math.log(pressure);
       equation.at(sides.dewTemperature, sides.vapourDensity);
       this.vapourEnthalpy[k] = equation.enthalpy;
       this.vapourEntropy[k] = equation.entropy;
       this.vapourVolume[k] = 1 / sides.vapourDensity;
+      this.vapourTemperature[k] = sides.dewTemperature;
+      // Towards the critical point c_p grows without limit, and a small superheat is no measure any more.
+      this.vapourHeatCapacity[k] = Math.min(equation.cp, 5 * equation.cv);
       anchors.push(anchorAt(fluid, sides.bubbleTemperature, sides.liquidDensity));
       this.liquidEnthalpy[k] = equation.enthalpy;
       this.liquidEntropy[k] = equation.entropy;
@@ -182,6 +197,17 @@ export class IsentropeGuess {
       return anchor;
     });
   }
+}
+
+/** Evenly in ln p from the lowest pressure of the dome, then in the distance to the critical one, which is the last. */
+function nodePressure({ critical, triplePoint }: Refrigerant, node: number): number {
+  const far = NODES - CLOSE_NODES;
+  if (node === 0) return triplePoint.pressure;
+  if (node === NODES) return critical.pressure;
+  if (node >= far) return critical.pressure * (1 - CLOSE * (CLOSEST / CLOSE) ** ((node - far) / (CLOSE_NODES - 1)));
+  const first = Math.log(triplePoint.pressure);
+  const last = Math.log((1 - CLOSE) * critical.pressure);
+  return Math.exp(first + ((last - first) * node) / far);
 }
 
 function criticalSides({ critical }: Refrigerant) {
