@@ -1,7 +1,7 @@
 // What the rules of caution look at: plain data, in base SI, gathered by whoever has assessed a design.
 // Words are the words of the design document.
 
-import type { CatalogueEntry } from '../matter/refrigerants/index.ts';
+import { type CatalogueEntry, type StudyOnlyReason, unconfirmedOf } from '../matter/refrigerants/index.ts';
 import type { Band } from '../quantities/index.ts';
 
 /** What the catalogue says of a fluid. */
@@ -15,11 +15,19 @@ export interface CautionFluid {
   readonly practicalLimit: number | null;
   /** Where that limit was read, in words; some are from memory. */
   readonly practicalLimitSource: string;
+  /** Concentration that can be breathed for a while, ATEL/ODL of EN 378 [kg/m³]; null where unknown. */
+  readonly toxicityLimit: number | null;
+  /** Where that limit was read, in words. */
+  readonly toxicityLimitSource: string;
   /** R11 = 1; null where unknown. */
   readonly ozoneDepletionPotential: number | null;
   /** Relative to carbon dioxide over 100 years; null where unknown. */
   readonly globalWarmingPotential: number | null;
   readonly usualOils: readonly string[];
+  /** Metals of a circuit that it attacks: 'copper'; empty where nothing of the kind is known. */
+  readonly metalsAttacked: readonly string[];
+  /** What no source that was read confirms; empty for a fluid that is more than an object of study. */
+  readonly unconfirmed: readonly StudyOnlyReason[];
 }
 
 export type OperatingMoment = 'coldestSpell' | 'usual' | 'warmestMonth';
@@ -178,13 +186,22 @@ export function cautionFluid(entry: CatalogueEntry): CautionFluid {
     lowerFlammabilityLimit: entry.lowerFlammabilityLimit,
     practicalLimit: entry.practicalLimit,
     practicalLimitSource: entry.sources.practicalLimit.source,
+    toxicityLimit: entry.toxicityLimit,
+    toxicityLimitSource: entry.sources.toxicityLimit.source,
     ozoneDepletionPotential: entry.ozoneDepletionPotential,
     globalWarmingPotential: entry.globalWarmingPotential.value,
     usualOils: entry.usualOils,
+    metalsAttacked: entry.metalsAttacked,
+    unconfirmed: unconfirmedOf(entry),
   };
 }
 
 /** True for every class that ISO 817 calls flammable: 2L, 2 and 3. */
 export function isFlammable(fluid: CautionFluid): boolean {
   return /^[AB](2L|2|3)$/.test(fluid.safetyClass);
+}
+
+/** True for every class that ISO 817 calls of higher toxicity. */
+export function isToxic(fluid: CautionFluid): boolean {
+  return fluid.safetyClass.startsWith('B');
 }

@@ -14,6 +14,7 @@ import * as mains from './rules/mains.ts';
 import * as operation from './rules/operation.ts';
 import * as pressure from './rules/pressure.ts';
 import * as restAndFlow from './rules/rest-and-flow.ts';
+import * as toxicity from './rules/toxicity.ts';
 import * as warming from './rules/warming.ts';
 import * as water from './rules/water.ts';
 
@@ -24,13 +25,19 @@ export const cautionRules: Readonly<Record<CautionCode, CautionRule<CautionFacts
   flammableFluid: fluid.flammableFluid,
   notForThisMachine: fluid.notForThisMachine,
   oilNotForThisFluid: fluid.oilNotForThisFluid,
+  fluidForStudyOnly: fluid.fluidForStudyOnly,
+  fluidAttacksCopper: fluid.fluidAttacksCopper,
   ozoneDepletingFluid: fluid.ozoneDepletingFluid,
+  highWarmingFluid: fluid.highWarmingFluid,
   openingNeedsLicence: fluid.openingNeedsLicence,
   leakFlammableInEnclosure: leak.leakFlammableInEnclosure,
   leakNearFlammableInEnclosure: leak.leakNearFlammableInEnclosure,
   leakFlammableInRoom: leak.leakFlammableInRoom,
   leakNearFlammableInRoom: leak.leakNearFlammableInRoom,
   leakAbovePracticalLimitInRoom: leak.leakAbovePracticalLimitInRoom,
+  leakAboveBreathingLimitInRoom: toxicity.leakAboveBreathingLimitInRoom,
+  toxicFluid: toxicity.toxicFluid,
+  leakToxicInRoom: toxicity.leakToxicInRoom,
   flammableFluidInOtherRoom: leak.flammableFluidInOtherRoom,
   leakGathersInLowPlace: leak.leakGathersInLowPlace,
   lowPlaceUnknown: leak.lowPlaceUnknown,

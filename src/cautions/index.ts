@@ -38,11 +38,17 @@ export type {
   WettedMetal,
   YesNoUnknown,
 } from './facts.ts';
-export { cautionFluid, isFlammable } from './facts.ts';
+export { cautionFluid, isFlammable, isToxic } from './facts.ts';
 export { cautionRules, findCautions, worstFirst } from './find.ts';
 export { cautionsFormulas } from './formulas.ts';
 export { type ChargeComparison, type ComparisonName, chargeComparisons } from './rules/charge.ts';
-export { flammableFluidInUnsuitableEquipment, notForThisMachine, oilNotForThisFluid } from './rules/fluid.ts';
+export {
+  flammableFluidInUnsuitableEquipment,
+  fluidAttacksCopper,
+  fluidForStudyOnly,
+  notForThisMachine,
+  oilNotForThisFluid,
+} from './rules/fluid.ts';
 export { leakConcentration, leakLimit } from './rules/leak.ts';
 export { highSideDesignTemperature, lowSideDesignTemperature } from './rules/pressure.ts';
 export { type LeakSpace, leakSpaces, type SpaceName, type SpaceState } from './rules/spaces.ts';

@@ -17,10 +17,10 @@ import {
   leakSpaces,
   type OperatingFacts,
 } from '../../src/cautions/index.ts';
-import { catalogueEntry } from '../../src/matter/refrigerants/index.ts';
+import { catalogueEntry, refrigerantNames } from '../../src/matter/refrigerants/index.ts';
 import { InputError } from '../../src/numerics/index.ts';
 import type { Severity } from '../../src/quantities/index.ts';
-import { quiet, r12, r134a, r290, r600a, running, state } from './sample.ts';
+import { propylene, quiet, r12, r134a, r290, r600a, running, state } from './sample.ts';
 import { cases, enclosed, flammable, inRoom } from './speaking.ts';
 
 describe.each(cautionCodes)('%s', (code) => {
@@ -196,7 +196,7 @@ describe('each enclosed space by itself', () => {
   });
 
   it('knows no state below a limit for a fluid without one', () => {
-    const fluid = { ...r134a, practicalLimit: null };
+    const fluid = { ...r134a, practicalLimit: null, toxicityLimit: null };
     expect(leakSpaces({ ...quiet, fluid }).map(({ state }) => state)).toEqual(['noLimit']);
   });
 
@@ -222,8 +222,11 @@ describe('the charge beside figures of standards', () => {
     expect(figures.heatPumpLarge?.limit).toBeCloseTo(0.988, 3);
   });
 
-  it('of a fluid that does not burn is held against its practical limit alone', () => {
-    expect(chargeComparisons(quiet).map(({ name, limit }) => [name, limit])).toEqual([['roomConcentration', 10]]);
+  it('of a fluid that does not burn is held against what can be breathed alone', () => {
+    // ATEL/ODL of R134a, 0.21 kg/m³, below its practical limit: 8.4 kg in 40 m³.
+    expect(chargeComparisons(quiet).map(({ name, limit }) => [name, limit])).toEqual([
+      ['roomConcentration', expect.closeTo(8.4, 9)],
+    ]);
   });
 });
 
@@ -237,11 +240,13 @@ describe('where refrigerant gathers', () => {
 });
 
 describe('leak figures', () => {
-  it('take the smaller of practical limit and a fifth of the flammability limit (EN 378-1:2016)', () => {
+  it('take the smallest of practical limit, limit for breathing and a fifth of the flammability limit (EN 378-1:2016)', () => {
     expect(leakLimit(r290)).toBeCloseTo(0.0076, 12);
     expect(leakLimit(r600a)).toBeCloseTo(0.0076, 12);
-    expect(leakLimit(r134a)).toBe(0.25);
-    expect(leakLimit({ ...r134a, practicalLimit: null })).toBeNull();
+    expect(leakLimit(r134a)).toBe(0.21);
+    expect(leakLimit({ ...r134a, toxicityLimit: null })).toBe(0.25);
+    expect(leakLimit(propylene)).toBe(0.0017);
+    expect(leakLimit({ ...r134a, practicalLimit: null, toxicityLimit: null })).toBeNull();
   });
 
   it('are charge over volume', () => {
@@ -254,6 +259,50 @@ function rank(severity: Severity): number {
 }
 
 describe('facts out of the catalogue', () => {
+  const codesOf = (name: string, change: Partial<CautionFacts> = {}) => {
+    const fluid = cautionFluid(catalogueEntry(name));
+    return findCautions({ ...quiet, ...change, fluid, madeFor: fluid, forFlammables: 'yes' }).map(({ code }) => code);
+  };
+
+  it('stop every fluid of which class or limits were not read, and no other', () => {
+    const stopped = refrigerantNames.filter((name) => codesOf(name).includes('fluidForStudyOnly'));
+    expect(stopped).toEqual(['R245fa', 'R142b', 'R227ea', 'R236fa', 'R718']);
+  });
+
+  it('stop ammonia for its metals and its toxicity, even at 20 g in 40 m³', () => {
+    const charge = { low: 0.01, likely: 0.015, high: 0.02 };
+    expect(codesOf('R717', { charge })).toEqual(
+      expect.arrayContaining(['fluidAttacksCopper', 'toxicFluid', 'leakToxicInRoom', 'flammableFluid']),
+    );
+    for (const name of refrigerantNames) {
+      if (name !== 'R717') expect(codesOf(name, { charge }), name).not.toContain('fluidAttacksCopper');
+    }
+  });
+
+  // R1270: 0.0017 kg/m³ can be breathed, a fifth of the flammability limit is 0.0092 kg/m³: 100 g in 40 m³ are 0.0025.
+  it('speak of breathing where that limit lies below the flammability limit', () => {
+    const charge = { low: 0.1, likely: 0.1, high: 0.1 };
+    expect(codesOf('R1270', { charge })).toContain('leakAboveBreathingLimitInRoom');
+    expect(codesOf('R1270', { charge })).not.toContain('leakNearFlammableInRoom');
+    expect(codesOf('R290', { charge })).not.toContain('leakAboveBreathingLimitInRoom');
+  });
+
+  // Above 2,500 by AR4, the report EU law keeps: R404A 3922, R507A 3985, R125 3500, R143a 4470, R227ea 3220, R236fa 9810.
+  it('speak of what may no longer be serviced', () => {
+    const named = refrigerantNames.filter((name) => codesOf(name).includes('highWarmingFluid'));
+    expect(named).toEqual(['R404A', 'R507A', 'R125', 'R143a', 'R227ea', 'R236fa']);
+  });
+
+  it('speak of every fluid that depletes the ozone layer', () => {
+    const named = refrigerantNames.filter((name) => codesOf(name).includes('ozoneDepletingFluid'));
+    expect(named).toEqual(['R12', 'R22', 'R142b', 'R124']);
+  });
+
+  it('know the oils that take up water by the names of the catalogue', () => {
+    expect(codesOf('R134a')).toContain('oilTakesUpWater');
+    expect(codesOf('R600a')).not.toContain('oilTakesUpWater');
+  });
+
   it('say of a practical limit from memory that it is', () => {
     const sourceFor = (name: string) =>
       cautionRules.leakAbovePracticalLimitInRoom({
@@ -267,7 +316,7 @@ describe('facts out of the catalogue', () => {
   });
 
   it('carry every figure the rules read', () => {
-    for (const name of ['R134a', 'R600a', 'R290', 'R12', 'R22']) {
+    for (const name of refrigerantNames) {
       const fluid = cautionFluid(catalogueEntry(name));
       expect(fluid.name).toBe(name);
       expect(isFlammable(fluid)).toBe(fluid.lowerFlammabilityLimit !== null);

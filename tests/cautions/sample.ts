@@ -9,9 +9,13 @@ export const r134a: CautionFluid = {
   lowerFlammabilityLimit: null,
   practicalLimit: 0.25,
   practicalLimitSource: 'EN 378-1:2016+A1:2020, Annex E',
+  toxicityLimit: 0.21,
+  toxicityLimitSource: 'EN 378-1:2016+A1:2020, Annex E',
   ozoneDepletionPotential: 0,
   globalWarmingPotential: 1430,
-  usualOils: ['POE'],
+  usualOils: ['polyolester'],
+  metalsAttacked: [],
+  unconfirmed: [],
 };
 export const r290: CautionFluid = {
   ...r134a,
@@ -19,25 +23,52 @@ export const r290: CautionFluid = {
   safetyClass: 'A3',
   lowerFlammabilityLimit: 0.038,
   practicalLimit: 0.008,
+  toxicityLimit: 0.09,
   globalWarmingPotential: 3,
-  usualOils: ['MO', 'AB', 'POE'],
+  usualOils: ['mineral', 'alkylbenzene', 'polyolester'],
 };
 export const r600a: CautionFluid = {
   ...r290,
   name: 'R600a',
   lowerFlammabilityLimit: 0.038,
   practicalLimit: 0.011,
-  usualOils: ['MO', 'AB'],
+  toxicityLimit: 0.059,
+  usualOils: ['mineral', 'alkylbenzene'],
 };
 export const r12: CautionFluid = {
   ...r134a,
   name: 'R12',
   practicalLimit: 0.5,
+  toxicityLimit: 0.09,
   ozoneDepletionPotential: 1,
   globalWarmingPotential: 10900,
-  usualOils: ['MO', 'AB'],
+  usualOils: ['mineral', 'alkylbenzene'],
 };
-export const carbonDioxide: CautionFluid = { ...r134a, name: 'R744', practicalLimit: 0.1, globalWarmingPotential: 1 };
+export const carbonDioxide: CautionFluid = {
+  ...r134a,
+  name: 'R744',
+  practicalLimit: 0.1,
+  toxicityLimit: 0.072,
+  globalWarmingPotential: 1,
+};
+export const ammonia: CautionFluid = {
+  ...r134a,
+  name: 'R717',
+  safetyClass: 'B2L',
+  lowerFlammabilityLimit: 0.116,
+  practicalLimit: 0.00035,
+  toxicityLimit: 0.00022,
+  globalWarmingPotential: 0,
+  usualOils: ['mineral'],
+  metalsAttacked: ['copper', 'zinc'],
+};
+export const propylene: CautionFluid = {
+  ...r290,
+  name: 'R1270',
+  lowerFlammabilityLimit: 0.046,
+  practicalLimit: 0.008,
+  toxicityLimit: 0.0017,
+};
 
 export const state: OperatingFacts = {
   when: 'coldestSpell',
@@ -99,7 +130,7 @@ export const quiet: CautionFacts = {
 };
 
 /** A fluid usual with mineral oil. */
-export const mineral: CautionFluid = { ...r134a, name: 'R-mineral', usualOils: ['MO', 'AB'] };
+export const mineral: CautionFluid = { ...r134a, name: 'R-mineral', usualOils: ['mineral', 'alkylbenzene'] };
 
 /** The quiet facts with one state changed. */
 export function running(change: Partial<OperatingFacts>): CautionFacts {

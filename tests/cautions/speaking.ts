@@ -2,7 +2,7 @@
 
 import type { CautionCode, CautionFacts } from '../../src/cautions/index.ts';
 import type { Severity } from '../../src/quantities/index.ts';
-import { carbonDioxide, mineral, quiet, r12, r134a, r290, r600a, running } from './sample.ts';
+import { ammonia, carbonDioxide, mineral, propylene, quiet, r12, r134a, r290, r600a, running } from './sample.ts';
 
 export interface Case {
   readonly speaks: CautionFacts;
@@ -16,6 +16,13 @@ export const flammable: CautionFacts = {
   madeFor: r600a,
   forFlammables: 'yes',
   charge: { low: 0.03, likely: 0.05, high: 0.07 },
+};
+const toxic: CautionFacts = {
+  ...quiet,
+  fluid: ammonia,
+  madeFor: ammonia,
+  forFlammables: 'yes',
+  charge: { low: 0.005, likely: 0.007, high: 0.01 },
 };
 const sea: CautionFacts = { ...quiet, water: 'sea', livestock: 'fish' };
 
@@ -37,7 +44,23 @@ export const cases: Readonly<Record<CautionCode, Case>> = {
     severity: 'look',
     silent: { ...quiet, fluid: r290, madeFor: r134a },
   },
+  fluidForStudyOnly: {
+    speaks: { ...quiet, fluid: { ...r134a, unconfirmed: ['safetyClass'] } },
+    severity: 'stop',
+    silent: quiet,
+  },
+  fluidAttacksCopper: {
+    speaks: { ...quiet, fluid: ammonia, madeFor: ammonia },
+    severity: 'stop',
+    silent: { ...quiet, fluid: { ...ammonia, metalsAttacked: ['zinc'] }, madeFor: ammonia },
+  },
   ozoneDepletingFluid: { speaks: { ...quiet, fluid: r12, madeFor: r12 }, severity: 'look', silent: quiet },
+  // Servicing is forbidden from 2,500 on: regulation (EU) 2024/573, Article 13(3).
+  highWarmingFluid: {
+    speaks: { ...quiet, region: 'europeanUnion', fluid: { ...r134a, globalWarmingPotential: 2500 } },
+    severity: 'look',
+    silent: { ...quiet, region: 'europeanUnion', fluid: { ...r134a, globalWarmingPotential: 2499 } },
+  },
   openingNeedsLicence: { speaks: quiet, severity: 'note', silent: { ...quiet, fluid: carbonDioxide } },
   // 11.4 g of R290 reach 0.038 kg/m³ in 0.3 m³.
   leakFlammableInEnclosure: {
@@ -57,6 +80,23 @@ export const cases: Readonly<Record<CautionCode, Case>> = {
     speaks: { ...quiet, roomVolume: 0.79 },
     severity: 'look',
     silent: { ...quiet, roomVolume: 0.81 },
+  },
+  // 0.2 kg of R134a in 0.95 m³ are 0.2105 kg/m³, in 0.96 m³ 0.2083; its ATEL/ODL is 0.21.
+  leakAboveBreathingLimitInRoom: {
+    speaks: { ...quiet, roomVolume: 0.95 },
+    severity: 'look',
+    silent: { ...quiet, roomVolume: 0.96 },
+  },
+  toxicFluid: {
+    speaks: { ...quiet, fluid: ammonia, madeFor: ammonia },
+    severity: 'look',
+    silent: { ...quiet, fluid: propylene, madeFor: propylene },
+  },
+  // 10 g of R717 in 45 m³ are 0.000222 kg/m³, in 46 m³ 0.000217; its ATEL/ODL is 0.00022.
+  leakToxicInRoom: {
+    speaks: { ...toxic, roomVolume: 45 },
+    severity: 'stop',
+    silent: { ...toxic, roomVolume: 46 },
   },
   flammableFluidInOtherRoom: {
     speaks: { ...flammable, otherRoomVolume: 60 },

@@ -128,6 +128,12 @@ function floorCharge({ fluid, floorArea }: ChargeFacts, flammabilityLimit: numbe
   return largestChargeOnFloorArea(flammabilityLimit, floorReleaseHeight, floorArea, fluid.safetyClass);
 }
 
+/** As sure as the limit that leakLimit takes; one from memory above it changes nothing. */
 function limitCertainty({ fluid }: ChargeFacts): Certainty {
-  return /memory/.test(fluid.practicalLimitSource) ? 'memory' : 'confirmed';
+  const limit = leakLimit(fluid);
+  const isFromMemory =
+    (limit === fluid.practicalLimit && /memory/.test(fluid.practicalLimitSource)) ||
+    (limit === fluid.toxicityLimit && /memory/.test(fluid.toxicityLimitSource)) ||
+    fluid.unconfirmed.includes('flammability');
+  return isFromMemory ? 'memory' : 'confirmed';
 }

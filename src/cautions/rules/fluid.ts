@@ -3,13 +3,23 @@
 
 import type { CautionFinding, Grounds } from '../fact.ts';
 import { quantity, word } from '../fact.ts';
-import type { CautionFacts, Region } from '../facts.ts';
+import type { CautionFacts, CautionFluid, Region } from '../facts.ts';
 import { isFlammable } from '../facts.ts';
 
 const classes: Grounds = {
   source: 'safety classes of ISO 817 and ASHRAE 34 as given in EN 378-1:2016 Annex E',
   certainty: 'confirmed',
 };
+
+/** What the class of a fluid rests on. */
+export function classGrounds({ unconfirmed }: CautionFluid): Grounds {
+  return unconfirmed.includes('safetyClass')
+    ? { source: 'safety classes of ISO 817 and ASHRAE 34, from memory', certainty: 'memory' }
+    : classes;
+}
+
+/** Global warming potential from which servicing refrigeration equipment is forbidden in the EU. */
+const highWarming = 2500;
 
 /** What is known of the law by region; general words, to be checked locally. */
 const laws: Readonly<Record<Region, Grounds>> = {
@@ -45,7 +55,7 @@ export function flammableFluidInUnsuitableEquipment(facts: FluidFacts): CautionF
     severity: 'stop',
     subject: 'person',
     facts: { fluid: word(facts.fluid.name), safetyClass: word(facts.fluid.safetyClass) },
-    ...classes,
+    ...classGrounds(facts.fluid),
     remedy:
       'Choose a fluid that does not burn, or a complete certified appliance whose fan, relay, thermostat and overload protector were made for this fluid.',
     needsLicensedPerson: true,
@@ -61,7 +71,7 @@ export function flammableFluidEquipmentUnconfirmed(facts: FluidFacts): CautionFi
     severity: 'look',
     subject: 'person',
     facts: { fluid: word(facts.fluid.name), safetyClass: word(facts.fluid.safetyClass) },
-    ...classes,
+    ...classGrounds(facts.fluid),
     remedy:
       'Have a licensed technician confirm that every switch, relay, fan, thermostat and lamp near the circuit is made for a flammable fluid.',
     needsLicensedPerson: true,
@@ -76,7 +86,7 @@ export function flammableFluid(facts: FluidFacts): CautionFinding | undefined {
     severity: 'note',
     subject: 'house',
     facts: { fluid: word(facts.fluid.name), safetyClass: word(facts.fluid.safetyClass) },
-    ...classes,
+    ...classGrounds(facts.fluid),
     remedy:
       'No flame, spark or hot surface near the circuit, and none on it even after it has been emptied: the oil goes on giving off gas.',
     needsLicensedPerson: false,
@@ -104,6 +114,7 @@ export function notForThisMachine(facts: FluidFacts): CautionFinding | undefined
 export function oilNotForThisFluid(facts: FluidFacts): CautionFinding | undefined {
   if (facts.fluid.name === facts.madeFor.name) return undefined;
   if (facts.fluid.usualOils.some((oil) => facts.madeFor.usualOils.includes(oil))) return undefined;
+  const oilsOf = ({ usualOils }: CautionFluid) => (usualOils.length === 0 ? 'no' : usualOils.join(' or '));
   return {
     code: 'oilNotForThisFluid',
     severity: 'look',
@@ -111,12 +122,45 @@ export function oilNotForThisFluid(facts: FluidFacts): CautionFinding | undefine
     facts: {
       fluid: word(facts.fluid.name),
       madeFor: word(facts.madeFor.name),
-      oilsForFluid: word(facts.fluid.usualOils.join(' or ')),
-      oilsInMachine: word(facts.madeFor.usualOils.join(' or ')),
+      oilsForFluid: word(oilsOf(facts.fluid)),
+      oilsInMachine: word(oilsOf(facts.madeFor)),
     },
     source: 'usual pairs of fluid and oil in refrigeration handbooks, from memory',
     certainty: 'memory',
     remedy: 'An oil that does not mix with the fluid stays in the evaporator; keep to the fluid on the rating plate.',
+    needsLicensedPerson: true,
+  };
+}
+
+/** A fluid of which what a leak is judged by was not read in a source: nothing here may be cleared by it. */
+export function fluidForStudyOnly({ fluid }: Pick<FluidFacts, 'fluid'>): CautionFinding | undefined {
+  if (fluid.unconfirmed.length === 0) return undefined;
+  return {
+    code: 'fluidForStudyOnly',
+    severity: 'stop',
+    subject: 'person',
+    facts: { fluid: word(fluid.name), unconfirmed: word(fluid.unconfirmed.join(' ')) },
+    source: 'the catalogue of refrigerants names no source that was read for these; the design names this fluid',
+    certainty: 'stated',
+    remedy:
+      'Study its properties and cycle; for a machine choose a fluid whose class, limits and law are known, with a compressor made for it.',
+    needsLicensedPerson: true,
+  };
+}
+
+/** A fluid that attacks the copper of tubes and motor. */
+export function fluidAttacksCopper({ fluid }: Pick<FluidFacts, 'fluid'>): CautionFinding | undefined {
+  if (!fluid.metalsAttacked.includes('copper')) return undefined;
+  return {
+    code: 'fluidAttacksCopper',
+    severity: 'stop',
+    subject: 'machine',
+    facts: { fluid: word(fluid.name) },
+    source:
+      'chemistry: with a trace of water it dissolves copper, brass and zinc; tubes and windings of small hermetic machines are copper',
+    certainty: 'physics',
+    remedy:
+      'Its machines are built of steel and aluminium with a motor kept apart from the fluid. Choose a fluid that hermetic compressors are made for.',
     needsLicensedPerson: true,
   };
 }
@@ -137,6 +181,29 @@ export function ozoneDepletingFluid(facts: LawFacts): CautionFinding | undefined
     certainty: 'memory',
     remedy:
       'Buying it, putting it into a circuit or letting it out is restricted or forbidden in most countries. A circuit that still holds it goes, closed, to a certified person for recovery.',
+    needsLicensedPerson: true,
+  };
+}
+
+/** A fluid that warms the climate so much that equipment holding it may not be serviced with it where EU law holds. */
+export function highWarmingFluid({ fluid, region }: LawFacts): CautionFinding | undefined {
+  const { globalWarmingPotential: potential, ozoneDepletionPotential } = fluid;
+  if (region === 'unitedStates' || region === 'elsewhere') return undefined;
+  if (potential === null || potential < highWarming || (ozoneDepletionPotential ?? 0) > 0) return undefined;
+  return {
+    code: 'highWarmingFluid',
+    severity: 'look',
+    subject: 'law',
+    facts: {
+      fluid: word(fluid.name),
+      globalWarmingPotential: quantity(potential, 'ratio'),
+      limit: quantity(highWarming, 'ratio'),
+    },
+    source:
+      'regulation (EU) 2024/573, Article 13(3), with exceptions; Great Britain has a similar rule, from memory: check locally',
+    certainty: region === 'unitedKingdom' ? 'memory' : 'confirmed',
+    remedy:
+      'A machine on it cannot count on being serviced. Ask a certified person before buying anything that holds it.',
     needsLicensedPerson: true,
   };
 }

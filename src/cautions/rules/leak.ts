@@ -24,6 +24,13 @@ const limits: Grounds = {
   certainty: 'confirmed',
 };
 
+/** What the flammability limit of a fluid rests on. */
+function limitGrounds({ unconfirmed }: CautionFluid): Grounds {
+  return unconfirmed.includes('flammability')
+    ? { source: 'lower flammability limit: ASHRAE 34, from memory; 20 % of the limit: EN 378-1', certainty: 'memory' }
+    : limits;
+}
+
 /**
  * Concentration c of a whole charge evenly mixed into a closed volume.
  *     c = m / V
@@ -41,13 +48,17 @@ export function leakConcentration(charge: number, space: number): number {
 }
 
 /**
- * Concentration a leak should stay below, c_max: the smaller of the practical limit and 20 % of the flammability limit.
- *     c_max = min(PL, 0.2 LFL)
- * @returns c_max [kg/m³], or null where neither limit is known
- * Source: EN 378-1:2016 for both. Worked value: R290, LFL 0.038, PL 0.008 → 0.0076.
+ * Concentration a leak should stay below, c_max: the smallest of the practical limit, the limit for breathing and 20 % of
+ * the flammability limit, of those that are known.
+ *     c_max = min(PL, ATEL/ODL, 0.2 LFL)
+ * @returns c_max [kg/m³], or null where none is known
+ * Source: EN 378-1:2016 for all three; its Annex C takes the smaller of the latter two.
+ * Worked values: R290, LFL 0.038, PL 0.008, ATEL/ODL 0.09 → 0.0076; R1270, LFL 0.046, PL 0.008, ATEL/ODL 0.0017 → 0.0017.
  */
-export function leakLimit({ practicalLimit, lowerFlammabilityLimit }: CautionFluid): number | null {
-  return lowerFlammabilityLimit === null ? practicalLimit : smallestLimit(practicalLimit, lowerFlammabilityLimit);
+export function leakLimit({ practicalLimit, toxicityLimit, lowerFlammabilityLimit }: CautionFluid): number | null {
+  const known = [practicalLimit, toxicityLimit].filter((limit) => limit !== null);
+  if (lowerFlammabilityLimit !== null) known.push(shareOfFlammabilityLimit * lowerFlammabilityLimit);
+  return known.length === 0 ? null : Math.min(...known);
 }
 
 /** The same of a fluid that burns, whose flammability limit [kg/m³] is known; its practical limit [kg/m³] may not be. */
@@ -65,7 +76,7 @@ export function leakFlammableInEnclosure(facts: LeakFacts): CautionFinding | und
     severity: 'stop',
     subject: 'house',
     facts: leak.facts,
-    ...limits,
+    ...limitGrounds(facts.fluid),
     remedy: 'Take the circuit out of the enclosure, or choose a fluid that does not burn.',
     needsLicensedPerson: true,
   };
@@ -81,7 +92,7 @@ export function leakNearFlammableInEnclosure(facts: LeakFacts): CautionFinding |
     severity: 'look',
     subject: 'house',
     facts: leak.facts,
-    ...limits,
+    ...limitGrounds(facts.fluid),
     remedy: 'Open the enclosure to the room, or choose a fluid that does not burn.',
     needsLicensedPerson: true,
   };
@@ -96,7 +107,7 @@ export function leakFlammableInRoom(facts: LeakFacts): CautionFinding | undefine
     severity: 'stop',
     subject: 'house',
     facts: leak.facts,
-    ...limits,
+    ...limitGrounds(facts.fluid),
     remedy: 'This charge does not belong in a room of this size: choose a fluid that does not burn.',
     needsLicensedPerson: true,
   };
@@ -112,7 +123,7 @@ export function leakNearFlammableInRoom(facts: LeakFacts): CautionFinding | unde
     severity: 'look',
     subject: 'house',
     facts: leak.facts,
-    ...limits,
+    ...limitGrounds(facts.fluid),
     remedy: 'A larger room, a smaller charge or a fluid that does not burn.',
     needsLicensedPerson: true,
   };
@@ -247,7 +258,10 @@ function roomLeak(facts: LeakFacts): Leak | undefined {
 }
 
 /** Of the rooms that hold part of the circuit, the one in which a leak would be thickest. */
-function smallestRoom({ roomVolume, otherRoomVolume }: LeakFacts): { kind: 'tankRoom' | 'otherRoom'; volume: number } {
+export function smallestRoom({ roomVolume, otherRoomVolume }: LeakFacts): {
+  kind: 'tankRoom' | 'otherRoom';
+  volume: number;
+} {
   return otherRoomVolume !== null && otherRoomVolume < roomVolume
     ? { kind: 'otherRoom', volume: otherRoomVolume }
     : { kind: 'tankRoom', volume: roomVolume };

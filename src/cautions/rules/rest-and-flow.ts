@@ -17,7 +17,7 @@ const capillaryFlowRatio = 1.5;
 const migrationDifference = 2;
 
 /** Oils that take up water from the air. */
-const thirstyOils: readonly string[] = ['POE', 'PVE', 'PAG'];
+const thirstyOils: readonly string[] = ['polyolester', 'polyvinylether', 'polyalkyleneglycol'];
 
 /** Warm evaporation moves far more refrigerant than the capillary of a colder appliance lets through. */
 export function capillaryTooTight(facts: RestAndFlowFacts): CautionFinding | undefined {

@@ -9,6 +9,9 @@ import { refrigerantName } from './names.ts';
 export type SafetyClass = 'A1' | 'A2' | 'A2L' | 'A3' | 'B1' | 'B2' | 'B2L' | 'B3';
 export type Oil = 'mineral' | 'alkylbenzene' | 'polyolester' | 'polyvinylether' | 'polyalkyleneglycol';
 
+/** A metal of which parts of a circuit are made; copper stands for its alloys too. */
+export type AttackedMetal = 'copper' | 'zinc';
+
 /** Where a field was read. */
 export interface FieldSource {
   readonly source: string;
@@ -46,6 +49,8 @@ export interface CatalogueEntry {
   readonly criticalPoint: { readonly temperature: number; readonly pressure: number };
   /** None for a fluid whose machines run without oil. */
   readonly usualOils: readonly Oil[];
+  /** Metals of a circuit that it attacks; empty where nothing of the kind is known. */
+  readonly metalsAttacked: readonly AttackedMetal[];
   /** Machines it was or is used in, for people. */
   readonly usedIn: string;
   /** Sentences for people; they end with advice to check locally. */
@@ -66,6 +71,7 @@ const fields = [
   'glide',
   'criticalPoint',
   'usualOils',
+  'metalsAttacked',
   'usedIn',
   'legalStatus',
 ] as const;
@@ -75,6 +81,7 @@ const plainFields: readonly string[] = ['formula', 'kind', 'composition'];
 const file = 'data/refrigerants/catalogue.json';
 const classes: readonly string[] = ['A1', 'A2', 'A2L', 'A3', 'B1', 'B2', 'B2L', 'B3'];
 const oils: readonly string[] = ['mineral', 'alkylbenzene', 'polyolester', 'polyvinylether', 'polyalkyleneglycol'];
+const metals: readonly string[] = ['copper', 'zinc'];
 
 interface Rule {
   readonly check: (value: unknown) => boolean;
@@ -96,10 +103,8 @@ const rules: Readonly<Record<CatalogueField, Rule>> = {
   normalBoilingPoint: positiveRule,
   glide: nonNegativeRule,
   criticalPoint: { check: isCriticalPoint, rule: 'temperature and pressure, both numbers above 0, and nothing else' },
-  usualOils: {
-    check: (value) => Array.isArray(value) && value.every((oil) => oils.includes(oil)),
-    rule: `a list out of ${oils.join(', ')}`,
-  },
+  usualOils: listRule(oils),
+  metalsAttacked: listRule(metals),
   usedIn: textRule,
   legalStatus: { check: isText, rule: 'a key of legalTexts' },
 };
@@ -163,6 +168,7 @@ export function checkedEntry(catalogue: unknown, name: string): CatalogueEntry {
     glide: values.glide as number | null,
     criticalPoint: values.criticalPoint as CatalogueEntry['criticalPoint'],
     usualOils: values.usualOils as readonly Oil[],
+    metalsAttacked: values.metalsAttacked as readonly AttackedMetal[],
     usedIn: values.usedIn as string,
     legalStatus: legalText,
     sources: origin,
@@ -210,6 +216,13 @@ function asRecord(value: unknown, path: string): Record<string, unknown> {
     throw new DataError(file, path, 'must be an object');
   }
   return value as Record<string, unknown>;
+}
+
+function listRule(known: readonly string[]): Rule {
+  return {
+    check: (value) => Array.isArray(value) && value.every((each) => known.includes(each)),
+    rule: `a list out of ${known.join(', ')}`,
+  };
 }
 
 function isText(value: unknown): value is string {

@@ -1,6 +1,8 @@
 // Words of the findings about the fluid itself and the law.
 
+import type { StudyOnlyReason } from '../../../matter/refrigerants/index.ts';
 import type { Phrase } from '../phrase.ts';
+import { studyOnlySentence } from '../study-only.ts';
 
 export const fluidPhrases = {
   flammableFluidInUnsuitableEquipment: {
@@ -28,10 +30,24 @@ export const fluidPhrases = {
     text: (t) =>
       `A compressor for ${t('madeFor')} usually holds ${t('oilsInMachine')} oil; ${t('fluid')} usually wants ${t('oilsForFluid')} oil.`,
   },
+  fluidForStudyOnly: {
+    title: (t) => `${t('fluid')} is for study only`,
+    text: (t) => studyOnlySentence(t('fluid'), t('unconfirmed').split(' ') as StudyOnlyReason[]),
+  },
+  fluidAttacksCopper: {
+    title: (t) => `${t('fluid')} attacks copper`,
+    text: (t) =>
+      `With a trace of water ${t('fluid')} dissolves copper and brass. The tubes of a small machine are copper, and so are the windings of a hermetic motor, which lie in the fluid.`,
+  },
   ozoneDepletingFluid: {
     title: (t) => `${t('fluid')} depletes the ozone layer`,
     text: (t) =>
       `Its ozone depletion potential is ${t('ozoneDepletionPotential')}. Making, buying and filling it in is banned or restricted nearly everywhere, and letting it out is an offence.`,
+  },
+  highWarmingFluid: {
+    title: (t) => `${t('fluid')} may no longer be serviced everywhere`,
+    text: (t) =>
+      `Its global warming potential is ${t('globalWarmingPotential')}. In the European Union servicing refrigeration equipment with a fluid of ${t('limit')} or more is forbidden, with few exceptions.`,
   },
   openingNeedsLicence: {
     title: 'The law has a say before the first cut',

@@ -29,6 +29,21 @@ export const leakPhrases = {
     text: (t) =>
       `${charge(t)} of ${t('fluid')} in ${t('volume')} makes up to ${t('concentration')}, above its practical limit of ${t('limit')}.`,
   },
+  leakAboveBreathingLimitInRoom: {
+    title: (t) => `A leak would not be fit to breathe in ${t('room')}`,
+    text: (t) =>
+      `${charge(t)} of ${t('fluid')} in ${t('volume')} makes up to ${t('concentration')}, above the ${t('limit')} that can be breathed for a while.`,
+  },
+  toxicFluid: {
+    title: (t) => `${t('fluid')} is toxic`,
+    text: (t) =>
+      `It is in class ${t('safetyClass')}, of higher toxicity: far less of it harms than of usual refrigerants, people and animals alike.`,
+  },
+  leakToxicInRoom: {
+    title: (t) => `A leak would make the air of ${t('room')} toxic`,
+    text: (t) =>
+      `${charge(t)} of ${t('fluid')} in ${t('volume')} makes up to ${t('concentration')}; more than ${t('limit')} harms whoever breathes it.`,
+  },
   flammableFluidInOtherRoom: {
     title: (t) => `${t('fluid')} in another room as well`,
     text: (t) =>
