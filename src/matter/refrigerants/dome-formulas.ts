@@ -2,6 +2,7 @@
 // and vapour.
 
 import type { Formula, FormulaSymbol, FormulaValues } from '../../quantities/index.ts';
+import { lineFormulas } from './dome/line-formulas.ts';
 import { mixed, mixedDensity, qualityOf, saturationPressureOf, saturationTemperatureOf } from './equation/relations.ts';
 
 const file = 'src/matter/refrigerants/equation/relations.ts';
@@ -55,6 +56,7 @@ export const domeFormulas: readonly Formula[] = [
       { p: 702800, R: 81.49, phi_liquid: -4.2, phi_vapour: -5.03, rho_liquid: 1199.7, rho_vapour: 34.2 },
     ],
   },
+  ...lineFormulas,
   mixtureOf('Temperature', 'temperature', { unit: 'K', quantity: 'temperature' }, [
     { x: 0.27, y_liquid: 281.15, y_vapour: 281.15 },
     { x: 0.81, y_liquid: 268.4, y_vapour: 274.9 },

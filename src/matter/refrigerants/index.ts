@@ -16,6 +16,9 @@ export {
   saturationPressureSlope,
 } from './derivatives/derived.ts';
 export { partialDerivative, type StateVariable } from './derivatives/partial.ts';
+export { saturationAtBubbleTemperature, saturationAtDewTemperature } from './dome/levels.ts';
+export { glideOf } from './dome/line-formulas.ts';
+export { glideWorking } from './dome/line-working.ts';
 export { saturationAtPressure, saturationAtTemperature, stateAt, supportedPairs } from './flash.ts';
 export { refrigerantFormulas } from './formulas.ts';
 export { addCoefficientFile, hasCoefficientFile, refrigerant } from './library.ts';

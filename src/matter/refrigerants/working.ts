@@ -3,6 +3,7 @@
 // round a relation is shown follows from what the state was found by, so that a chain leads back to what was given.
 
 import { type StepInput, type WorkingStep, workingStep } from '../../quantities/index.ts';
+import { type Line, linePressureStep, lineTemperatureStep } from './dome/line-working.ts';
 import type { Refrigerant, Saturation, State } from './types.ts';
 
 /** Where a state came from: names of steps or design paths of the two properties it was found by. */
@@ -17,8 +18,10 @@ export interface DomeOrigins {
   readonly saturation: Saturation;
   /** Prefix of their steps (see saturatedSidesWorking). */
   readonly prefix: string;
-  /** Name of the step of the saturation temperature. */
+  /** Name of the step of the saturation temperature; of a blend, of its dew temperature. */
   readonly temperature: string;
+  /** Of a blend: name of the step of its bubble temperature. */
+  readonly bubbleTemperature?: string;
 }
 
 /** What is added to h and s where they count from another reference state (see referenceOffset). */
@@ -30,18 +33,22 @@ export interface CaloricShift {
 const noShift: CaloricShift = { enthalpy: 0, entropy: 0 };
 
 /**
- * Step of a saturation pressure at a known temperature, by Maxwell's conditions.
+ * Step of a saturation pressure at a known temperature: by Maxwell's conditions, of a blend by the curve of one of its lines.
  * @param fluid        the fluid
  * @param saturation   both sides of its dome
  * @param result       name of the pressure in the caller's result
  * @param temperature  where the temperature came from
+ * @param line         of a blend: which line
  */
 export function saturationPressureWorking(
   fluid: Refrigerant,
   saturation: Saturation,
   result: string,
   temperature: string,
+  line: Line = 'dew',
 ): WorkingStep {
+  const { bubbleAndDew } = fluid;
+  if (bubbleAndDew !== undefined) return linePressureStep(bubbleAndDew, line, saturation, result, temperature);
   return workingStep(result, 'refrigerants.saturationPressure', saturation.vapour.pressure, {
     T: [saturation.vapour.temperature, temperature],
     ...bothPhases(fluid, saturation),
@@ -54,7 +61,10 @@ export function saturationTemperatureWorking(
   saturation: Saturation,
   result: string,
   pressure: string,
+  line: Line = 'dew',
 ): WorkingStep {
+  const { bubbleAndDew } = fluid;
+  if (bubbleAndDew !== undefined) return lineTemperatureStep(bubbleAndDew, line, saturation, result, pressure);
   return workingStep(result, 'refrigerants.saturationTemperature', saturation.vapour.temperature, {
     p: [saturation.vapour.pressure, pressure],
     ...bothPhases(fluid, saturation),
@@ -73,18 +83,16 @@ export function saturatedSidesWorking(
   fluid: Refrigerant,
   saturation: Saturation,
   prefix: string,
-  origins: { readonly temperature: string; readonly pressure: string },
+  origins: { readonly temperature: string; readonly bubbleTemperature?: string; readonly pressure: string },
   shift: CaloricShift = noShift,
 ): readonly WorkingStep[] {
   return (['liquid', 'vapour'] as const).flatMap((side) => {
     const state = shifted(saturation[side], shift);
     const at = `${prefix}.${side}`;
     const known = equationAt(fluid, state, shift);
-    return [
-      densityStep(known, state, at, origins),
-      enthalpyStep(known, state, at, origins),
-      entropyStep(known, state, at),
-    ];
+    const temperature = side === 'liquid' ? (origins.bubbleTemperature ?? origins.temperature) : origins.temperature;
+    const from = { temperature, pressure: origins.pressure };
+    return [densityStep(known, state, at, from), enthalpyStep(known, state, at, from), entropyStep(known, state, at)];
   });
 }
 
@@ -274,7 +282,7 @@ function mixtureSteps(
   state: State,
   prefix: string,
   origins: StateOrigins,
-  { saturation, prefix: dome, temperature }: DomeOrigins,
+  { saturation, prefix: dome, temperature, bubbleTemperature = temperature }: DomeOrigins,
   shift: CaloricShift,
 ): readonly WorkingStep[] {
   const liquid = shifted(saturation.liquid, shift);
@@ -284,7 +292,7 @@ function mixtureSteps(
   const between = (name: 'temperature' | 'enthalpy' | 'entropy') =>
     workingStep(own(name), `refrigerants.mixture${name[0]!.toUpperCase()}${name.slice(1)}`, state[name], {
       x,
-      y_liquid: [liquid[name], name === 'temperature' ? temperature : `${dome}.liquid.${name}`],
+      y_liquid: [liquid[name], name === 'temperature' ? bubbleTemperature : `${dome}.liquid.${name}`],
       y_vapour: [vapour[name], name === 'temperature' ? temperature : `${dome}.vapour.${name}`],
     });
   return [

@@ -16,6 +16,8 @@ export interface BubbleAndDew {
   /** @param start  a temperature near by [K], from which the search goes out */
   bubbleTemperature(pressure: number, start: number): number;
   dewTemperature(pressure: number, start: number): number;
+  /** The published curves, for the working. */
+  readonly curves: Pick<BubbleAndDewCurves, 'bubblePressure' | 'dewPressure'>;
 }
 
 /**
@@ -30,6 +32,7 @@ export function bubbleAndDewOf(curves: BubbleAndDewCurves, coldest: number): Bub
     dewPressure: (temperature) => curveValue(dewPressure, temperature),
     bubbleTemperature: (pressure, start) => temperatureOn(bubblePressure, pressure, start, coldest),
     dewTemperature: (pressure, start) => temperatureOn(dewPressure, pressure, start, coldest),
+    curves: { bubblePressure, dewPressure },
   };
 }
 
@@ -61,8 +64,9 @@ function temperatureBetween(curve: SaturationCurve, wanted: number, coldest: num
   let coldGap = gapAt(cold);
   let warmGap = gapAt(warm);
   for (let step = 0; step < 200; step++) {
-    // Every fourth step halves: at its critical end a curve may be steeper than any straight line.
-    const inverse = step % 4 === 3 ? (cold + warm) / 2 : cold - (coldGap * (warm - cold)) / (warmGap - coldGap);
+    // The first step and every fourth halve: at its critical end a curve may be steeper than any straight line, and a
+    // bubble curve may come back to the pressure there that it had before.
+    const inverse = step % 4 === 0 ? (cold + warm) / 2 : cold - (coldGap * (warm - cold)) / (warmGap - coldGap);
     const gap = gapAt(inverse);
     if (gap === 0 || inverse === cold || inverse === warm) return 1 / inverse;
     if (gap > 0) {

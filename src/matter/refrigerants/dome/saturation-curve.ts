@@ -5,11 +5,45 @@ import type { SaturationCurve } from '../equation/fluid-data.ts';
 /** Value of a curve; beyond its own critical temperature the value there. */
 export function curveValue(curve: SaturationCurve, temperature: number): number {
   const distance = Math.max(1 - temperature / curve.reducingTemperature, 0);
-  let sum = 0;
-  for (let k = 0; k < curve.n.length; k++) sum += curve.n[k]! * distance ** curve.t[k]!;
+  const sum = curveExponent(curve.n, curve.t, distance);
   if (curve.form === 'sum') return curve.reducingValue * (1 + sum);
   const exponent = curve.form === 'exponentialTau' ? (sum * curve.reducingTemperature) / temperature : sum;
   return curve.reducingValue * Math.exp(exponent);
+}
+
+/** Σ n θ^t at a distance θ = 1 − T/T_r from the end of a curve. */
+export function curveExponent(n: readonly number[], t: readonly number[], distance: number): number {
+  let sum = 0;
+  for (let k = 0; k < n.length; k++) sum += n[k]! * distance ** t[k]!;
+  return sum;
+}
+
+/**
+ * Pressure p [Pa] of a blend's bubble or dew line.
+ *     p = p_r exp(T_r/T · Σ n θ^t)
+ * Source: the blend's own paper. Worked value: see the tests of the formula records.
+ */
+export function linePressureOf(
+  reducingPressure: number,
+  reducingTemperature: number,
+  temperature: number,
+  exponent: number,
+): number {
+  return reducingPressure * Math.exp((reducingTemperature / temperature) * exponent);
+}
+
+/**
+ * Temperature T [K] of that line: the curve solved for it. The exponent is that at the temperature, which an iteration has
+ * found.
+ *     T = T_r Σ n θ^t / ln(p/p_r)
+ */
+export function lineTemperatureOf(
+  reducingPressure: number,
+  reducingTemperature: number,
+  pressure: number,
+  exponent: number,
+): number {
+  return (reducingTemperature * exponent) / Math.log(pressure / reducingPressure);
 }
 
 /**
