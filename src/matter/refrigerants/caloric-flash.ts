@@ -10,6 +10,7 @@ import { dewPointBelowBubbleLine } from './dome/bubble-and-dew.ts';
 import { equilibriumAtPressure, equilibriumAtTemperature } from './dome/dome.ts';
 import type { HelmholtzEquation } from './equation/equation.ts';
 import { qualityOf } from './equation/relations.ts';
+import { meltingTemperature } from './melting-line.ts';
 import { BEFORE_FIRST_STEP, isLastStep } from './newton.ts';
 import type { Refrigerant, State } from './types.ts';
 
@@ -184,8 +185,9 @@ function densityAt(fluid: Refrigerant, pressure: number, part: IsobarPart, tempe
 /** The lowest and highest value of the whole isobar, through the dome where it has one. */
 function isobarRange(fluid: Refrigerant, pressure: number, kind: Caloric, part: IsobarPart): [number, number] {
   const { equation, limits, triplePoint } = fluid;
-  // Where a blend has a dew line only, its isobar begins there.
-  const cold = pressure < triplePoint.pressure ? part.cold : limits.temperatureMin;
+  // Where a blend has a dew line only, its isobar begins there; elsewhere with the coldest liquid that is not frozen.
+  const coldest = Math.max(limits.temperatureMin, meltingTemperature(fluid, pressure) ?? 0);
+  const cold = pressure < triplePoint.pressure ? part.cold : coldest;
   const { temperatureMax: warm } = limits;
   const lowest = caloricOf(equation.at(cold, densityAt(fluid, pressure, part, cold)), kind);
   const highest = caloricOf(equation.at(warm, densityAt(fluid, pressure, part, warm)), kind);

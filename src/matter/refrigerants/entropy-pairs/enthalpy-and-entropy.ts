@@ -7,17 +7,21 @@ import { findRoot, OutOfModelError } from '../../../numerics/index.ts';
 import { mixedState, saturatedState, singlePhaseState } from '../assemble.ts';
 import { caloricState } from '../caloric-flash.ts';
 import { equilibriumAtPressure, equilibriumAtTemperature } from '../dome/dome.ts';
+import type { Equilibrium } from '../dome/equilibrium.ts';
 import { mixed, mixedDensity, qualityOf } from '../equation/relations.ts';
 import { ROUNDING_AT_LIMIT, SMALLEST_PRESSURE } from '../limits.ts';
 import { BEFORE_FIRST_STEP, isLastStep } from '../newton.ts';
 import type { Refrigerant, State } from '../types.ts';
 import { entropyRange, everyStateAt } from './entropy-at-temperature.ts';
 import { isentropeGuess } from './first-guess.ts';
+import { severalStates } from './several-states.ts';
 
 /** An entropy this close to one side of the dome counts as on it: as a share of R. */
 const ON_THE_LINE = 1e-9;
 const STEPS = 40;
 const LARGEST_STEP = 0.4;
+/** A pressure or density this little inside the lines of a blend, relative, is on them. */
+const SMALLEST_GAP = 1e-10;
 /** Closer than this share to a guessed density of the dome, the dome is solved for to tell the side. */
 const CLEAR_OF_THE_DOME = 0.02;
 
@@ -27,47 +31,118 @@ const CLEAR_OF_THE_DOME = 0.02;
  * @param enthalpy  h [J/kg], finite
  * @param entropy   s [J/(kg K)], finite
  * @returns         the state
- * @throws OutOfModelError: the entropy with the lowest and highest of the whole range, or the enthalpy with the lowest and
+ * @throws InputError 'severalStates' for a blend (see blendState); OutOfModelError: the entropy with the lowest and highest of the whole range, or the enthalpy with the lowest and
  *         highest on this isentrope, from 1e-30 Pa or the lowest temperature to the largest pressure or the highest temperature
  */
 export function stateAtEnthalpyAndEntropy(fluid: Refrigerant, enthalpy: number, entropy: number): State {
-  const start = isentropeGuess(fluid).start(enthalpy, entropy);
   const quick =
-    start.kind === 'dome'
-      ? (insideDome(fluid, enthalpy, entropy, start.pressure) ?? besideDome(fluid, enthalpy, entropy, start.pressure))
-      : onePhase(fluid, enthalpy, entropy, start.temperature, start.density);
+    fluid.bubbleAndDew === undefined ? pureState(fluid, enthalpy, entropy) : blendState(fluid, enthalpy, entropy);
   return quick ?? searchAlongIsentrope(fluid, enthalpy, entropy);
+}
+
+/** The state of a pure fluid where a guess leads to it. */
+function pureState(fluid: Refrigerant, enthalpy: number, entropy: number): State | undefined {
+  const start = isentropeGuess(fluid).start(enthalpy, entropy);
+  if (start.kind === 'single') return onePhase(fluid, enthalpy, entropy, start.temperature, start.density);
+  const { pressure } = start;
+  return insideDome(fluid, enthalpy, entropy, pressure) ?? besideDome(fluid, enthalpy, entropy, pressure);
 }
 
 /** The mixture at h and s by Newton's method in p; undefined where none is found. */
 function insideDome(fluid: Refrigerant, enthalpy: number, entropy: number, start: number): State | undefined {
-  const { equation, critical, triplePoint, gasConstant } = fluid;
+  const { critical, triplePoint } = fluid;
   let pressure = start;
   let before = BEFORE_FIRST_STEP;
   for (let step = 0; step < STEPS; step++) {
     if (!(pressure >= triplePoint.pressure && pressure < critical.pressure)) return undefined;
-    const sides = equilibriumAtPressure(fluid, pressure);
-    equation.at(sides.bubbleTemperature, sides.liquidDensity);
-    const liquidEnthalpy = equation.enthalpy;
-    const liquidEntropy = equation.entropy;
-    equation.at(sides.dewTemperature, sides.vapourDensity);
-    const vapourEntropy = equation.entropy;
-    const quality = qualityOf(entropy, liquidEntropy, vapourEntropy);
-    const gap = enthalpy - mixed(liquidEnthalpy, equation.enthalpy, quality);
-    const change = gap * mixedDensity(sides.liquidDensity, sides.vapourDensity, quality);
+    const mixture = mixtureAt(fluid, pressure, entropy);
+    const change = (enthalpy - mixture.enthalpy) * mixture.density;
     const size = Math.abs(change) / pressure;
     if (!Number.isFinite(size)) return undefined;
     // A wet liquid of low pressure: enthalpy in double precision tells its pressure no better.
-    if (size <= 1e-12 || (size <= 1e-8 && size >= before)) {
-      const close = ON_THE_LINE * gasConstant;
-      if (Math.abs(entropy - liquidEntropy) <= close) return saturatedState(fluid, sides, 'liquid');
-      if (Math.abs(entropy - vapourEntropy) <= close) return saturatedState(fluid, sides, 'vapour');
-      return quality > 0 && quality < 1 ? mixedState(fluid, sides, quality) : undefined;
-    }
+    if (size <= 1e-12 || (size <= 1e-8 && size >= before)) return stateOfMixture(fluid, mixture);
     pressure *= Math.exp(Math.min(Math.max(change / pressure, -LARGEST_STEP), LARGEST_STEP));
     before = size;
   }
   return undefined;
+}
+
+/** What has an entropy at a pressure if it lies between both sides of the dome; the quality tells whether it does. */
+interface Mixture {
+  readonly sides: Equilibrium;
+  readonly quality: number;
+  readonly enthalpy: number;
+  readonly density: number;
+  /** How far the entropy lies above that of the liquid and of the vapour [J/(kg K)]. */
+  readonly aboveLiquid: number;
+  readonly aboveVapour: number;
+}
+
+function mixtureAt(fluid: Refrigerant, pressure: number, entropy: number): Mixture {
+  const { equation } = fluid;
+  const sides = equilibriumAtPressure(fluid, pressure);
+  equation.at(sides.bubbleTemperature, sides.liquidDensity);
+  const liquidEnthalpy = equation.enthalpy;
+  const liquidEntropy = equation.entropy;
+  equation.at(sides.dewTemperature, sides.vapourDensity);
+  const vapourEntropy = equation.entropy;
+  const quality = qualityOf(entropy, liquidEntropy, vapourEntropy);
+  return {
+    sides,
+    quality,
+    enthalpy: mixed(liquidEnthalpy, equation.enthalpy, quality),
+    density: mixedDensity(sides.liquidDensity, sides.vapourDensity, quality),
+    aboveLiquid: entropy - liquidEntropy,
+    aboveVapour: entropy - vapourEntropy,
+  };
+}
+
+/** The state of a mixture; undefined where it is none. */
+function stateOfMixture(fluid: Refrigerant, mixture: Mixture): State | undefined {
+  const { sides, quality, aboveLiquid, aboveVapour } = mixture;
+  const close = ON_THE_LINE * fluid.gasConstant;
+  if (Math.abs(aboveLiquid) <= close) return saturatedState(fluid, sides, 'liquid');
+  if (Math.abs(aboveVapour) <= close) return saturatedState(fluid, sides, 'vapour');
+  return quality > 0 && quality < 1 ? mixedState(fluid, sides, quality) : undefined;
+}
+
+/**
+ * The state of a blend. Its lines are curves of their own, and between them nothing holds the enthalpy to rise with pressure:
+ * just inside the bubble line, and close to the critical point, a pair can belong to several states. All are looked for.
+ * @throws InputError 'severalStates' naming them
+ */
+function blendState(fluid: Refrigerant, enthalpy: number, entropy: number): State | undefined {
+  const guess = isentropeGuess(fluid);
+  const states: State[] = [];
+  const add = (state: State | undefined) => {
+    if (state !== undefined && !states.some((other) => isSame(other, state))) states.push(state);
+  };
+  for (const { temperature, density } of guess.phaseStarts(enthalpy, entropy)) {
+    add(onePhase(fluid, enthalpy, entropy, temperature, density));
+  }
+  for (const [low, high] of guess.domeBrackets(enthalpy, entropy)) {
+    add(mixtureBetween(fluid, enthalpy, entropy, low, high));
+  }
+  if (states.length > 1) throw severalStates(`${enthalpy} J/kg and ${entropy} J/(kg K)`, states);
+  return states[0];
+}
+
+/** The same state found twice: from two sides, or as a mixture next to the line and as a phase on it. */
+function isSame(one: State, other: State): boolean {
+  return Math.abs(one.pressure / other.pressure - 1) < 1e-6 && Math.abs(one.density / other.density - 1) < 1e-6;
+}
+
+function mixtureBetween(
+  fluid: Refrigerant,
+  enthalpy: number,
+  entropy: number,
+  low: number,
+  high: number,
+): State | undefined {
+  const gapAt = (pressure: number) => mixtureAt(fluid, pressure, entropy).enthalpy - enthalpy;
+  if (gapAt(low) > 0 === gapAt(high) > 0) return undefined;
+  const { root } = findRoot(gapAt, low, high, { relativeTolerance: 1e-15, what: 'mixture of a blend' });
+  return stateOfMixture(fluid, mixtureAt(fluid, root, entropy));
 }
 
 /** One phase close to the dome, started from both of its sides. */
@@ -128,10 +203,16 @@ function isStable(fluid: Refrigerant, temperature: number, density: number): boo
   if (!(stiffness > 0 && pressure <= pressureMax * (1 + ROUNDING_AT_LIMIT) && pressure >= SMALLEST_PRESSURE))
     return false;
   if (temperature >= critical.temperature) return true;
-  if (density > guess.liquidDensity(temperature) * (1 + CLEAR_OF_THE_DOME)) return true;
-  if (density < guess.vapourDensity(temperature) * (1 - CLEAR_OF_THE_DOME)) return true;
-  const { liquidDensity, vapourDensity } = equilibriumAtTemperature(fluid, temperature);
-  return density >= liquidDensity || density <= vapourDensity;
+  if (fluid.bubbleAndDew === undefined) {
+    if (density > guess.liquidDensity(temperature) * (1 + CLEAR_OF_THE_DOME)) return true;
+    if (density < guess.vapourDensity(temperature) * (1 - CLEAR_OF_THE_DOME)) return true;
+  }
+  const { liquidDensity, vapourDensity, bubblePressure, dewPressure } = equilibriumAtTemperature(fluid, temperature);
+  if (fluid.bubbleAndDew === undefined) return density >= liquidDensity || density <= vapourDensity;
+  // The lines of a blend divide its phases by pressure: beyond a density of theirs the equation may have further roots.
+  const more = 1 + SMALLEST_GAP;
+  if (density * more >= liquidDensity) return pressure * more >= bubblePressure;
+  return density <= vapourDensity * more && pressure <= dewPressure * more;
 }
 
 function singleState(fluid: Refrigerant, temperature: number, density: number): State {

@@ -3,7 +3,7 @@
 // ln ρ inside a bracket; inside the dome by the lever rule. The exception is a liquid that is densest above its lowest
 // temperature, as water below about 4 °C: there a pair can belong to three states, and is refused with all of them named.
 
-import { findRoot, InputError, OutOfModelError } from '../../../numerics/index.ts';
+import { findRoot, OutOfModelError } from '../../../numerics/index.ts';
 import { mixedState, saturatedState, singlePhaseState } from '../assemble.ts';
 import { blendBetweenEntropies } from '../blend-flash.ts';
 import { densityOnBranch } from '../density.ts';
@@ -14,6 +14,7 @@ import { ROUNDING_AT_LIMIT, SMALLEST_PRESSURE } from '../limits.ts';
 import { meltingPressure } from '../melting-line.ts';
 import { BEFORE_FIRST_STEP, isLastStep } from '../newton.ts';
 import type { Refrigerant, State } from '../types.ts';
+import { severalStates } from './several-states.ts';
 
 /** An entropy this close to one side of the dome counts as on it: as a share of R. */
 const ON_THE_LINE = 1e-11;
@@ -35,15 +36,7 @@ const STEPS = 200;
 export function stateAtTemperatureAndEntropy(fluid: Refrigerant, temperature: number, entropy: number): State {
   const [state, ...others] = everyStateAt(fluid, temperature, entropy);
   if (others.length === 0) return state!;
-  const all = [state!, ...others].map(({ pressure, quality }) =>
-    quality === null ? `liquid at ${pressure} Pa` : `quality ${quality} at ${pressure} Pa`,
-  );
-  throw new InputError(
-    'given',
-    `${temperature} K and ${entropy} J/(kg K)`,
-    `temperature and pressure, or temperature and quality: this entropy belongs to ${all.join(', to ')}`,
-    'severalStates',
-  );
+  throw severalStates(`${temperature} K and ${entropy} J/(kg K)`, [state!, ...others]);
 }
 
 /** Every state at T and s, lowest pressure first; at least one. @throws OutOfModelError */

@@ -14,14 +14,15 @@ const ISOTHERM_NODES = 64;
 const LARGEST_SUPERHEAT = 0.25;
 
 /** Where a solver starts, in one phase or inside the dome. */
-export type Start =
-  | { readonly kind: 'dome'; readonly pressure: number }
-  | { readonly kind: 'single'; readonly temperature: number; readonly density: number };
+export type Start = { readonly kind: 'dome'; readonly pressure: number } | ({ readonly kind: 'single' } & Point);
 
-/** A point on the dome or on the isotherm, from which an isentrope is followed. */
-interface Anchor {
+export interface Point {
   readonly temperature: number;
   readonly density: number;
+}
+
+/** A point on the dome or on the isotherm, from which an isentrope is followed. */
+interface Anchor extends Point {
   readonly enthalpy: number;
   /** w² [m²/s²]. */
   readonly stiffness: number;
@@ -69,6 +70,56 @@ export class IsentropeGuess {
     }
     const point = isLiquid ? this.fromLiquid(crossing, enthalpy, entropy) : this.fromIsotherm(enthalpy, entropy);
     return { kind: 'single', ...point };
+  }
+
+  /**
+   * Pressures [Pa] between which a mixture of this entropy passes this enthalpy, for fluids where that may happen more than
+   * once; each entry a low and a high one.
+   */
+  domeBrackets(enthalpy: number, entropy: number): readonly (readonly [number, number])[] {
+    const brackets: [number, number][] = [];
+    const isInside = (node: number) => this.quality(node, entropy) > -1e-3 && this.quality(node, entropy) < 1 + 1e-3;
+    for (let node = 0; node < NODES - 1; node++) {
+      if (!isInside(node) && !isInside(node + 1)) continue;
+      const gap = this.gap(node, enthalpy, entropy);
+      const next = this.gap(node + 1, enthalpy, entropy);
+      if (gap <= 0 !== next <= 0) brackets.push([this.pressureAt(node), this.pressureAt(node + 1)]);
+      else if (node > 0 && gap <= 0) brackets.push(...this.bracketsAtTop(node, enthalpy, entropy));
+    }
+    return brackets;
+  }
+
+  /** A top of the enthalpy that rises above the one given between two nodes only: a parabola through three of them. */
+  private bracketsAtTop(node: number, enthalpy: number, entropy: number): readonly [number, number][] {
+    const [a, b, c] = [node - 1, node, node + 1].map((each) => this.gap(each, enthalpy, entropy)) as [
+      number,
+      number,
+      number,
+    ];
+    if (!(b >= a && b > c)) return [];
+    const [x, y, z] = [node - 1, node, node + 1].map((each) => this.logPressure[each]!) as [number, number, number];
+    const left = (b - a) / (y - x);
+    const right = (c - b) / (z - y);
+    const bend = (right - left) / (z - x);
+    const top = (x + y) / 2 - left / (2 * bend);
+    const highest = b - bend * (top - y) ** 2;
+    // A little early: who asks looks at the mixtures themselves.
+    if (!(highest > -0.1 * (highest - Math.min(a, c)))) return [];
+    const pressure = Math.exp(top);
+    return [
+      [this.pressureAt(node - 1), pressure],
+      [pressure, this.pressureAt(node + 1)],
+    ];
+  }
+
+  private pressureAt(node: number): number {
+    return Math.exp(this.logPressure[node]!);
+  }
+
+  /** Starts of one phase from both sides, for fluids where the row does not tell the phase. */
+  phaseStarts(enthalpy: number, entropy: number): readonly Point[] {
+    const crossing = placeIn(this.liquidEntropy, entropy);
+    return [this.fromLiquid(crossing, enthalpy, entropy), this.fromIsotherm(enthalpy, entropy)];
   }
 
   /** The last node below a place in the row where the mixture has no more than this enthalpy, if the next one has more. */
@@ -123,7 +174,7 @@ export class IsentropeGuess {
     return liquid + slope * (entropy - this.liquidEntropy[node]!) - enthalpy;
   }
 
-  private fromLiquid(crossing: number, enthalpy: number, entropy: number): Pick<Anchor, 'temperature' | 'density'> {
+  private fromLiquid(crossing: number, enthalpy: number, entropy: number): Point {
     if (crossing < 0) {
       // Colder than any saturated liquid: compressed along the coldest isotherm, where ln ρ falls by about s/(10 R).
       const { density, temperature } = this.liquidAnchors[0]!;
@@ -136,11 +187,7 @@ export class IsentropeGuess {
   }
 
   /** A vapour a little above the dew line at the pressure where its tie line, drawn on, meets both; undefined if far above. */
-  private fromDew(
-    node: number,
-    enthalpy: number,
-    entropy: number,
-  ): Pick<Anchor, 'temperature' | 'density'> | undefined {
+  private fromDew(node: number, enthalpy: number, entropy: number): Point | undefined {
     const superheat = (entropy - this.vapourEntropy[node]!) / this.vapourHeatCapacity[node]!;
     if (!(superheat < LARGEST_SUPERHEAT) || node >= NODES - CLOSE_NODES) return undefined;
     const warmer = Math.exp(Math.max(superheat, 0));
@@ -152,7 +199,7 @@ export class IsentropeGuess {
     };
   }
 
-  private fromIsotherm(enthalpy: number, entropy: number): Pick<Anchor, 'temperature' | 'density'> {
+  private fromIsotherm(enthalpy: number, entropy: number): Point {
     const { isothermEntropy, isotherm } = this;
     const place = placeIn(isothermEntropy, entropy);
     let anchor = between(isotherm, Math.max(place, 0));
@@ -237,7 +284,7 @@ function anchorAt(fluid: Refrigerant, temperature: number, density: number): Anc
  * Along an isentrope from an anchor: w² grows as a power of the density, and dh = w² d ln ρ.
  *     ρ = ρ₀ (1 + m Δh/w₀²)^(1/m), T = T₀ (ρ/ρ₀)^warming
  */
-function along(anchor: Anchor, rise: number, exponent: number): Pick<Anchor, 'temperature' | 'density'> {
+function along(anchor: Anchor, rise: number, exponent: number): Point {
   const { temperature, density, stiffness, warming } = anchor;
   const growth = Math.max(1 + (exponent * rise) / stiffness, 0.05);
   const ratio = growth ** (1 / exponent);
