@@ -58,6 +58,7 @@ export {
 export type { SaidCell, SaidGroup, SaidRow } from './wording/refrigerant-table.ts';
 export { sayFinding } from './wording/say-finding.ts';
 export { messageInView } from './wording/si-text.ts';
+export { sayStudyOnly } from './wording/study-only.ts';
 export { standingTitles } from './wording/verdict.ts';
 export { designPathsOf } from './working/design-paths.ts';
 export { type NamedResult, namedResults, type ResultGroup } from './working/results.ts';

@@ -20,6 +20,7 @@ import { inputPhrase } from './labels.ts';
 import { type SaidGroup, saidGroups, saidSources } from './refrigerant-table.ts';
 import { sayFinding } from './say-finding.ts';
 import { messageInView } from './si-text.ts';
+import { studyOnlySentence } from './study-only.ts';
 
 /** One column's head. */
 export interface SaidColumn {
@@ -27,6 +28,8 @@ export interface SaidColumn {
   readonly standing: ComparisonColumn['standing'];
   /** "this compressor was made for it; the design runs on it". */
   readonly role: string;
+  /** Why it is for study only, whatever the machine. */
+  readonly studyOnly: string | undefined;
   /** Why it is not for this machine. */
   readonly reason: string | undefined;
   /** Why it has no loop here. */
@@ -117,6 +120,7 @@ function saidColumn(comparison: RefrigerantComparison, column: ComparisonColumn,
     fluid,
     standing,
     role: roleOf(comparison, column),
+    studyOnly: column.facts.unconfirmed.length === 0 ? undefined : studyOnlySentence(fluid, column.facts.unconfirmed),
     reason: reason === null ? undefined : sayFinding(reason, view).text,
     problem: cycle.ok ? undefined : sayNoLoop(cycle.error, fluid, view),
   };

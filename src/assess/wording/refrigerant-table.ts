@@ -184,7 +184,7 @@ function spaceCell(
 
 function oilCell({ facts, fluid }: ComparisonColumn, madeFor: string | null): SaidCell {
   const { usualOils, oilSuitsMachine } = facts;
-  const cell = factCell(usualOils, (oils) => listed(oils, 'or'));
+  const cell = factCell(usualOils, (oils) => (oils.length === 0 ? 'none: it runs without oil' : listed(oils, 'or')));
   if (oilSuitsMachine === null || fluid === madeFor) return cell;
   const words = oilSuitsMachine
     ? `usual with ${madeFor} too`

@@ -1,6 +1,7 @@
 // `kettlefin cycle`: the textbook vapour-compression cycle, one from options for people or --json, beside it a second one
 // out of a file, both as a picture; or a batch.
 
+import { sayStudyOnly } from '../../assess/index.ts';
 import { caution } from '../../cautions/index.ts';
 import { statesCsv } from '../../charts/index.ts';
 import { InputError } from '../../numerics/index.ts';
@@ -151,7 +152,9 @@ function pictureAsked(
 }
 
 function asJson({ cycle }: AskedCycle, second: AskedCycle | undefined): string {
-  const answer = { caution, ...cycle, ...(second === undefined ? {} : { second: second.cycle }) };
+  const studyOnly = sayStudyOnly(cycle.refrigerant);
+  const study = studyOnly === undefined ? {} : { studyOnly };
+  const answer = { caution, ...study, ...cycle, ...(second === undefined ? {} : { second: second.cycle }) };
   return `${JSON.stringify(answer, null, 2)}\n`;
 }
 

@@ -1,5 +1,6 @@
 // `kettlefin state`: states of a refrigerant, one from options for people or --json, or a batch.
 
+import { sayStudyOnly } from '../../assess/index.ts';
 import { caution } from '../../cautions/index.ts';
 import { refrigerant, type StateInput, stateAt, supportedPairs } from '../../matter/refrigerants/index.ts';
 import { InputError, KettlefinError } from '../../numerics/index.ts';
@@ -71,10 +72,12 @@ Exit codes: 0 answered; 2 unusable input; 3 no solution. A batch that was read t
       throw new InputError('A pair of properties', 'nothing', supportedPairs.join('; '), 'missing');
     }
     const { name, state } = answered(named, given as unknown as StateInput, view);
+    const studyOnly = sayStudyOnly(name);
+    const study = studyOnly === undefined ? '' : `${paragraph(studyOnly)}\n`;
     output.write(
       flags.json
-        ? `${JSON.stringify({ caution, refrigerant: name, ...state }, null, 2)}\n`
-        : `${sayState(name, state, view, atmosphere)}\n\n${paragraph(caution)}\n`,
+        ? `${JSON.stringify({ caution, refrigerant: name, ...(studyOnly === undefined ? {} : { studyOnly }), ...state }, null, 2)}\n`
+        : `${sayState(name, state, view, atmosphere)}\n\n${study}${paragraph(caution)}\n`,
     );
     return exitCodes.answered;
   },

@@ -1,6 +1,7 @@
 // The textbook cycle as a page of text for people: states, results, what it gives per second, and where the work goes, in
 // the units of a view. No input or output happens here.
 
+import { sayStudyOnly } from '../../assess/index.ts';
 import { inOrderOfFlow, pointNumbers } from '../../charts/index.ts';
 import type { CyclePerSecond, CycleWarning, MassFlowKey, TextbookCycle } from '../../loop/index.ts';
 import { formatNumber, type QuantityName, sayQuantity, type UnitView } from '../../quantities/index.ts';
@@ -158,7 +159,9 @@ function lostRows({ exergyDestruction, specificWork, perSecond }: TextbookCycle,
 
 function notes(cycle: TextbookCycle, view: UnitView): string[] {
   const { heatExchanger, pressureLosses } = cycle;
+  const studyOnly = sayStudyOnly(cycle.refrigerant);
   return [
+    ...(studyOnly === undefined ? [] : [studyOnly]),
     exergyBasis(cycle, view),
     ...(heatExchanger === undefined
       ? []

@@ -37,12 +37,12 @@ export function compareReport(comparison: RefrigerantComparison, view: UnitView)
 
 /** Law, safety, oil and environment need sentences: fluid by fluid, those not for this machine under their own heading. */
 function fluidSections({ columns }: SaidComparison, groups: readonly SaidGroup[]): readonly string[] {
-  return columns.flatMap(({ fluid, standing, role, reason, problem }, index) => {
+  return columns.flatMap(({ fluid, standing, role, studyOnly, reason, problem }, index) => {
     const rows = groups.flatMap(({ rows: all }) =>
       all.map(({ label, cells }) => [label, inLine(cells[index]!)] as const),
     );
     const isFirstOfOthers = standing === 'notForThisMachine' && columns[index - 1]?.standing !== standing;
-    const notes = [reason, problem].flatMap((line) => (line === undefined ? [] : [paragraph(line, '  ')]));
+    const notes = [studyOnly, reason, problem].flatMap((line) => (line === undefined ? [] : [paragraph(line, '  ')]));
     const title = role === '' ? fluid : `${fluid} (${role})`;
     return [
       ...(isFirstOfOthers ? [`${notForThisMachine.toUpperCase()}\n`] : []),

@@ -1,6 +1,7 @@
 // What a comparison of refrigerants answers, as plain data in base SI: one column a fluid, on one stated basis. Sentences
 // and the table are made in ../../wording/refrigerant-comparison.ts.
 
+import type { StudyOnlyReason } from '../../../matter/refrigerants/index.ts';
 import type { Finding, QuantityName, WorkingStep } from '../../../quantities/index.ts';
 import type { EngineError } from '../../assess.ts';
 import type { BandWithUnit, LoopPoint } from '../../assessment.ts';
@@ -39,6 +40,8 @@ export interface SourcedFact<Value> {
 
 /** What is known of a fluid apart from its thermodynamics; limits in kg/m³. */
 export interface ComparedFacts {
+  /** What no source that was read confirms; a fluid with any of it is for study only, whatever the machine. */
+  readonly unconfirmed: readonly StudyOnlyReason[];
   readonly legalStatus: SourcedFact<string>;
   readonly safetyClass: SourcedFact<string>;
   /** Null where the fluid does not burn in air. */

@@ -12,7 +12,12 @@ import {
   smallestFloorArea,
   smallestRoomVolume,
 } from '../../../cautions/index.ts';
-import { type CatalogueEntry, type CatalogueField, catalogueEntry } from '../../../matter/refrigerants/index.ts';
+import {
+  type CatalogueEntry,
+  type CatalogueField,
+  catalogueEntry,
+  unconfirmedOf,
+} from '../../../matter/refrigerants/index.ts';
 import { type Band, type QuantityName, type WorkingStep, workingStep } from '../../../quantities/index.ts';
 import { bandWithUnit } from '../../answers/pieces.ts';
 import type { ChargeFigures, ComparedFacts, SourcedFact, StandardAmounts } from './comparison.ts';
@@ -29,6 +34,7 @@ export function comparedFacts(fluid: string, madeFor: string | null): ComparedFa
     return { value, source, confirmed, note: note ?? null };
   };
   return {
+    unconfirmed: unconfirmedOf(entry),
     legalStatus: fact('legalStatus', entry.legalStatus),
     safetyClass: fact('safetyClass', entry.safetyClass),
     lowerFlammabilityLimit: fact('lowerFlammabilityLimit', entry.lowerFlammabilityLimit),
@@ -41,16 +47,23 @@ export function comparedFacts(fluid: string, madeFor: string | null): ComparedFa
   };
 }
 
-/** The smaller of practical limit and a fifth of the flammability limit; confirmed only where both are. */
+/**
+ * The smallest of practical limit, limit for breathing and a fifth of the flammability limit, with the source of the one it
+ * is. One from memory that is larger changes nothing; whether the fluid burns must be confirmed in any case.
+ */
 function leakLimitFact(entry: CatalogueEntry): SourcedFact<number | null> {
-  const { practicalLimit, lowerFlammabilityLimit } = entry.sources;
-  const burns = entry.lowerFlammabilityLimit !== null;
+  const { practicalLimit, toxicityLimit, lowerFlammabilityLimit } = entry.sources;
+  const value = leakLimit(cautionFluid(entry));
+  const [words, origin] =
+    value === entry.practicalLimit
+      ? (['practical limit', practicalLimit] as const)
+      : value === entry.toxicityLimit
+        ? (['limit for breathing', toxicityLimit] as const)
+        : (['20 % of the flammability limit', lowerFlammabilityLimit] as const);
   return {
-    value: leakLimit(cautionFluid(entry)),
-    source: burns
-      ? `smaller of the practical limit (${practicalLimit.source}) and 20 % of the flammability limit (${lowerFlammabilityLimit.source})`
-      : `practical limit: ${practicalLimit.source}`,
-    confirmed: practicalLimit.confirmed && (!burns || lowerFlammabilityLimit.confirmed),
+    value,
+    source: `${words}: ${origin.source}`,
+    confirmed: origin.confirmed && lowerFlammabilityLimit.confirmed,
     note: null,
   };
 }

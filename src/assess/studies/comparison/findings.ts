@@ -6,6 +6,8 @@ import {
   cautionFluid,
   findCautions,
   flammableFluidInUnsuitableEquipment,
+  fluidAttacksCopper,
+  fluidForStudyOnly,
   notForThisMachine,
 } from '../../../cautions/index.ts';
 import type { DesignDocument } from '../../../design/index.ts';
@@ -60,5 +62,6 @@ function findingsOfTheFluid({ design: { machine, place } }: Subject, fluid: stri
     forFlammables: machine.forFlammables,
     region: place.region,
   };
-  return [flammableFluidInUnsuitableEquipment, notForThisMachine].flatMap((rule) => rule(facts) ?? []);
+  const rules = [flammableFluidInUnsuitableEquipment, notForThisMachine, fluidForStudyOnly, fluidAttacksCopper];
+  return rules.flatMap((rule) => rule(facts) ?? []);
 }
