@@ -108,26 +108,28 @@ function stateOfMixture(fluid: Refrigerant, mixture: Mixture): State | undefined
 
 /**
  * The state of a blend. Its lines are curves of their own, and between them nothing holds the enthalpy to rise with pressure:
- * just inside the bubble line, and close to the critical point, a pair can belong to several states. All are looked for.
- * @throws InputError 'severalStates' naming them
+ * just inside the bubble line a mixture may have more enthalpy than the saturated liquid of the same entropy. No real fluid
+ * has; so a state of one phase, which is one of the published equation itself, comes before a mixture.
+ * @throws InputError 'severalStates' naming them where several mixtures have both, which happens close to the critical point
  */
 function blendState(fluid: Refrigerant, enthalpy: number, entropy: number): State | undefined {
   const guess = isentropeGuess(fluid);
-  const states: State[] = [];
-  const add = (state: State | undefined) => {
-    if (state !== undefined && !states.some((other) => isSame(other, state))) states.push(state);
-  };
-  for (const { temperature, density } of guess.phaseStarts(enthalpy, entropy)) {
-    add(onePhase(fluid, enthalpy, entropy, temperature, density));
+  if (!guess.isDeepInside(enthalpy, entropy)) {
+    for (const { temperature, density } of guess.phaseStarts(enthalpy, entropy)) {
+      const phase = onePhase(fluid, enthalpy, entropy, temperature, density);
+      if (phase !== undefined) return phase;
+    }
   }
+  const mixtures: State[] = [];
   for (const [low, high] of guess.domeBrackets(enthalpy, entropy)) {
-    add(mixtureBetween(fluid, enthalpy, entropy, low, high));
+    const mixture = mixtureBetween(fluid, enthalpy, entropy, low, high);
+    if (mixture !== undefined && !mixtures.some((other) => isSame(other, mixture))) mixtures.push(mixture);
   }
-  if (states.length > 1) throw severalStates(`${enthalpy} J/kg and ${entropy} J/(kg K)`, states);
-  return states[0];
+  if (mixtures.length > 1) throw severalStates(`${enthalpy} J/kg and ${entropy} J/(kg K)`, mixtures);
+  return mixtures[0];
 }
 
-/** The same state found twice: from two sides, or as a mixture next to the line and as a phase on it. */
+/** The same mixture found from both sides of a node. */
 function isSame(one: State, other: State): boolean {
   return Math.abs(one.pressure / other.pressure - 1) < 1e-6 && Math.abs(one.density / other.density - 1) < 1e-6;
 }

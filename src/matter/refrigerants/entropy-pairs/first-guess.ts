@@ -10,6 +10,8 @@ const CLOSE_NODES = 40;
 const CLOSE = 0.05;
 const CLOSEST = 1e-5;
 const ISOTHERM_NODES = 64;
+/** Quality from either line. */
+const DEEP = 0.05;
 /** As a share of the dew temperature: from there on the isotherm serves better. */
 const LARGEST_SUPERHEAT = 0.25;
 
@@ -116,10 +118,23 @@ export class IsentropeGuess {
     return Math.exp(this.logPressure[node]!);
   }
 
-  /** Starts of one phase from both sides, for fluids where the row does not tell the phase. */
+  /** Whether the point lies so far inside the dome that no state of one phase can be meant. */
+  isDeepInside(enthalpy: number, entropy: number): boolean {
+    const { liquidEntropy } = this;
+    const crossing = entropy < liquidEntropy[NODES]! ? placeIn(liquidEntropy, entropy) : NODES;
+    const node = this.nodeBelow(enthalpy, entropy, crossing);
+    if (node === undefined || node >= NODES - CLOSE_NODES) return false;
+    return [node, node + 1].every(
+      (each) => this.quality(each, entropy) > DEEP && this.quality(each, entropy) < 1 - DEEP,
+    );
+  }
+
+  /** Starts of one phase from both sides, for fluids where the row does not tell the phase; the likelier one first. */
   phaseStarts(enthalpy: number, entropy: number): readonly Point[] {
-    const crossing = placeIn(this.liquidEntropy, entropy);
-    return [this.fromLiquid(crossing, enthalpy, entropy), this.fromIsotherm(enthalpy, entropy)];
+    const liquid = this.fromLiquid(placeIn(this.liquidEntropy, entropy), enthalpy, entropy);
+    const start = this.start(enthalpy, entropy);
+    const gas = start.kind === 'single' ? start : this.fromIsotherm(enthalpy, entropy);
+    return entropy < this.liquidEntropy[NODES]! ? [liquid, gas] : [gas, liquid];
   }
 
   /** The last node below a place in the row where the mixture has no more than this enthalpy, if the next one has more. */
