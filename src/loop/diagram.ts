@@ -9,6 +9,7 @@ import {
   type Saturation,
   type State,
   type StateInput,
+  saturationAtDewTemperature,
   saturationAtPressure,
   saturationAtTemperature,
   stateAt,
@@ -58,6 +59,8 @@ const liquidPoints = 6;
 const isentropePoints = 32;
 /** The dome reaches this far below the region [K], so that it does not end inside a picture shared with another fluid. */
 const belowRegion = 25;
+/** Vertices of an isotherm through a blend's dome, where its pressure falls from the bubble to the dew line. */
+const glidePoints = 12;
 /** The dome is drawn from saturation pairs up to this share of the critical temperature, then to the critical point. */
 const lastSaturation = 0.9999;
 
@@ -78,13 +81,16 @@ export function propertyDiagram(
 ): PropertyDiagram {
   const cut = cutRegion(fluid, region);
   const saturations = domeSaturations(fluid, Math.max(cut.temperatureLow - belowRegion, lowestSaturation(fluid)));
-  const critical = criticalState(fluid, saturations);
+  const critical = stateAt(fluid, { density: fluid.critical.density, temperature: fluid.critical.temperature });
   const plane = planeOf(kind, referenceOffset(fluid, referenceState));
   const lines: DiagramLine[] = [...domeLines(plane, saturations, critical)];
   for (const quality of qualities) lines.push(qualityLine(plane, saturations, critical, quality));
   if (kind === 'pressureEnthalpy') {
     const isotherms = region.isotherms ?? roundTemperatures(cut.temperatureLow, cut.temperatureHigh);
-    for (const temperature of isotherms) lines.push(isotherm(fluid, plane, cut, temperature));
+    const described = isotherms.filter(
+      (value) => value >= lowestSaturation(fluid) && value <= fluid.limits.temperatureMax,
+    );
+    for (const temperature of described) lines.push(isotherm(fluid, plane, cut, temperature));
     for (const entropy of roundEntropies(fluid, cut)) lines.push(isentrope(fluid, plane, cut, entropy));
   } else {
     const isobars = region.isobars ?? roundPressures(cut.pressureLow, cut.pressureHigh);
@@ -148,12 +154,16 @@ function cutRegion(fluid: Refrigerant, region: DiagramRegion): DiagramRegion {
   return { temperatureLow, temperatureHigh, pressureLow: region.pressureLow, pressureHigh };
 }
 
-/** The coldest that the equation describes on the saturation line [K]. */
-function lowestSaturation({ limits, triplePoint }: Refrigerant): number {
-  return Math.max(limits.temperatureMin, triplePoint.temperature);
+/** The coldest dew temperature at which the equation describes both sides of the dome [K]. */
+function lowestSaturation(fluid: Refrigerant): number {
+  const { limits, triplePoint } = fluid;
+  const lowest = Math.max(limits.temperatureMin, triplePoint.temperature);
+  // A blend's dew line begins at a lower pressure than its bubble line.
+  if (fluid.bubbleAndDew === undefined) return lowest;
+  return Math.max(lowest, saturationAtPressure(fluid, triplePoint.pressure).vapour.temperature);
 }
 
-/** Saturation pairs from the low end to just under the critical point, closer together the nearer to it. */
+/** Both sides of the dome at one pressure, from the low end to just under the critical point, closer together the nearer to it. */
 function domeSaturations(fluid: Refrigerant, temperatureLow: number): Saturation[] {
   const top = Math.max(lastSaturation * fluid.critical.temperature, temperatureLow);
   const span = fluid.critical.temperature - temperatureLow;
@@ -161,19 +171,8 @@ function domeSaturations(fluid: Refrigerant, temperatureLow: number): Saturation
   return Array.from({ length: domePoints }, (_, index) => {
     const left = 1 - index / (domePoints - 1);
     const share = least + (1 - least) * left ** 2.5;
-    return saturationAtTemperature(fluid, fluid.critical.temperature - share * span);
+    return saturationAtDewTemperature(fluid, fluid.critical.temperature - share * span);
   });
-}
-
-/** The critical point of the equation; h and s there lie midway between the two sides of the last saturation pair. */
-function criticalState(fluid: Refrigerant, saturations: readonly Saturation[]): DiagramState {
-  const { liquid, vapour } = saturations[saturations.length - 1]!;
-  return {
-    temperature: fluid.critical.temperature,
-    pressure: fluid.critical.pressure,
-    enthalpy: (liquid.enthalpy + vapour.enthalpy) / 2,
-    entropy: (liquid.entropy + vapour.entropy) / 2,
-  };
 }
 
 function polyline(plane: Plane, kind: LineKind, value: number, states: readonly DiagramState[]): DiagramLine {
@@ -186,7 +185,7 @@ function domeLines(plane: Plane, saturations: readonly Saturation[], critical: D
   return [polyline(plane, 'bubble', 0, [...bubble, critical]), polyline(plane, 'dew', 1, [...dew, critical])];
 }
 
-/** h and s are linear in quality at constant temperature; so no flash is needed. */
+/** h, s and T are linear in quality at constant pressure; so no flash is needed. */
 function qualityLine(
   plane: Plane,
   saturations: readonly Saturation[],
@@ -212,11 +211,11 @@ function isotherm(fluid: Refrigerant, plane: Plane, cut: DiagramRegion, temperat
   }
   const pair = saturationAtTemperature(fluid, temperature);
   const states: DiagramState[] = [];
-  if (pair.vapour.pressure < pressureHigh) {
-    const inputs = spacedByRatio(pressureHigh, pair.vapour.pressure, liquidPoints).slice(0, -1).map(at);
+  if (pair.liquid.pressure < pressureHigh) {
+    const inputs = spacedByRatio(pressureHigh, pair.liquid.pressure, liquidPoints).slice(0, -1).map(at);
     states.push(...existing(fluid, inputs));
   }
-  states.push(pair.liquid, pair.vapour);
+  states.push(pair.liquid, ...throughGlide(fluid, pair), pair.vapour);
   if (pair.vapour.pressure > pressureLow) {
     const inputs = spacedByRatio(pair.vapour.pressure, pressureLow, vapourPoints).slice(1).map(at);
     states.push(...existing(fluid, inputs));
@@ -224,20 +223,35 @@ function isotherm(fluid: Refrigerant, plane: Plane, cut: DiagramRegion, temperat
   return polyline(plane, 'isotherm', temperature, states);
 }
 
+/** Inside a blend's dome an isotherm falls in pressure; that of a single substance is straight. */
+function throughGlide(fluid: Refrigerant, { liquid, vapour }: Saturation): State[] {
+  const { temperature } = liquid;
+  if (liquid.pressure === vapour.pressure) return [];
+  const pressures = spacedByRatio(liquid.pressure, vapour.pressure, glidePoints).slice(1, -1);
+  return existing(
+    fluid,
+    pressures.map((pressure) => ({ temperature, pressure })),
+  );
+}
+
 /** From the low temperature up; through the dome where it is crossed. */
 function isobar(fluid: Refrigerant, plane: Plane, cut: DiagramRegion, pressure: number): DiagramLine {
   const at = (temperature: number) => ({ temperature, pressure });
   const { temperatureLow, temperatureHigh } = cut;
-  // Within 0.1 % of the critical pressure the plateau of the isobar is too short to be seen.
-  const isAbove = pressure >= 0.999 * fluid.critical.pressure;
-  const pair = isAbove ? undefined : saturationAtPressure(fluid, pressure);
+  // Within 0.1 % of the critical pressure the plateau of the isobar is too short to be seen; under the triple point's there
+  // is none.
+  const isBeside = pressure >= 0.999 * fluid.critical.pressure || pressure < fluid.triplePoint.pressure;
+  const pair = isBeside ? undefined : saturationAtPressure(fluid, pressure);
   if (pair === undefined || pair.vapour.temperature <= temperatureLow) {
     const inputs = spacedEvenly(temperatureLow, temperatureHigh, supercriticalPoints).map(at);
     return polyline(plane, 'isobar', pressure, existing(fluid, inputs));
   }
   const states: DiagramState[] = [];
-  const liquid = spacedEvenly(temperatureLow, pair.liquid.temperature, vapourPoints).slice(0, -1).map(at);
-  states.push(...existing(fluid, liquid), pair.liquid, pair.vapour);
+  if (temperatureLow < pair.liquid.temperature) {
+    const liquid = spacedEvenly(temperatureLow, pair.liquid.temperature, vapourPoints).slice(0, -1).map(at);
+    states.push(...existing(fluid, liquid));
+  }
+  states.push(pair.liquid, pair.vapour);
   if (temperatureHigh > pair.vapour.temperature) {
     const vapour = spacedEvenly(pair.vapour.temperature, temperatureHigh, vapourPoints).slice(1).map(at);
     states.push(...existing(fluid, vapour));
@@ -290,9 +304,9 @@ function roundPressures(low: number, high: number): number[] {
 
 /** Round entropies from the coldest liquid to the hottest thin vapour of the region. */
 function roundEntropies(fluid: Refrigerant, cut: DiagramRegion): number[] {
-  const { liquid } = saturationAtTemperature(fluid, cut.temperatureLow);
+  const { liquid } = saturationAtDewTemperature(fluid, cut.temperatureLow);
   const corner = existing(fluid, [{ temperature: cut.temperatureHigh, pressure: cut.pressureLow }])[0];
-  const high = corner?.entropy ?? saturationAtTemperature(fluid, cut.temperatureLow).vapour.entropy;
+  const high = corner?.entropy ?? saturationAtDewTemperature(fluid, cut.temperatureLow).vapour.entropy;
   const step = [50, 100, 200, 500].find((size) => (high - liquid.entropy) / size <= 14) ?? 1000;
   return multiples(liquid.entropy, high, step);
 }

@@ -20,6 +20,7 @@ import {
   sayRange,
   type UnitView,
 } from '../../quantities/index.ts';
+import { RefrigerantField } from '../fluids/refrigerant-field.tsx';
 import { useWorkbench } from '../state/context.tsx';
 import { insideSentence } from '../ui/say.ts';
 import { ChoiceField, TextField } from './field.tsx';
@@ -37,6 +38,18 @@ export function DesignField({ record }: { record: FieldRecord }): ReactNode {
     const problems = edit(setField(document, record.path, typed), record.path);
     return problems.length === 0 ? undefined : refusalWords(problems, document);
   };
+  if (record.path === 'machine.refrigerant' || record.path === 'machine.compressor.madeFor') {
+    return (
+      <RefrigerantField
+        label={record.label}
+        help={record.help}
+        path={record.path}
+        value={text}
+        offered={(record.choices ?? []).map(({ name }) => name)}
+        commit={commit}
+      />
+    );
+  }
   if (record.choices !== undefined) {
     return (
       <ChoiceField

@@ -9,9 +9,10 @@ import {
   textbookCycle,
   textbookCycleWorking,
 } from '../../loop/index.ts';
-import { refrigerant } from '../../matter/refrigerants/index.ts';
+import { refrigerant, refrigerantNamed, saturationAtPressure } from '../../matter/refrigerants/index.ts';
 import { InputError, type KettlefinError, OutOfModelError } from '../../numerics/index.ts';
 import { type QuantityName, sayQuantity, type UnitView, type WorkingStep } from '../../quantities/index.ts';
+import { type CycleOffer, cycleOffer } from './cycle-offer.ts';
 import type { CycleRequest, EngineReply, Numbered, SecondCycleRequest } from './messages.ts';
 import { problemOf } from './problems.ts';
 
@@ -25,11 +26,19 @@ export interface CycleForm {
 /** The textbook cycle, and the one laid over it: so their results are named in the workings. */
 export type CycleName = 'cycle' | 'secondCycle';
 
+/** Where a blend begins to boil or ends to condense, and where it ends to boil or begins to condense, at one pressure [K]. */
+export interface BlendLevel {
+  readonly bubbleTemperature: number;
+  readonly dewTemperature: number;
+}
+
 export interface CycleAnswer {
   readonly name: CycleName;
   readonly cycle: TextbookCycle;
   readonly workings: readonly WorkingStep[];
   readonly diagram: Diagram;
+  /** Of a blend only: a single substance has no glide. */
+  readonly blend?: { readonly evaporating: BlendLevel; readonly condensing: BlendLevel };
 }
 
 export function answerCycle(name: CycleName, { request, isotherms, isobars }: CycleForm): CycleAnswer {
@@ -44,7 +53,17 @@ export function answerCycle(name: CycleName, { request, isotherms, isobars }: Cy
     isobars,
     referenceState,
   });
-  return { name, cycle, workings: textbookCycleWorking(request, cycle, name), diagram };
+  return { name, cycle, workings: textbookCycleWorking(request, cycle, name), diagram, ...blendLevels(cycle) };
+}
+
+function blendLevels({ refrigerant: name, evaporating, condensing }: TextbookCycle): Pick<CycleAnswer, 'blend'> {
+  const fluid = refrigerant(name);
+  if (fluid.bubbleAndDew === undefined) return {};
+  const level = (pressure: number): BlendLevel => {
+    const { liquid, vapour } = saturationAtPressure(fluid, pressure);
+    return { bubbleTemperature: liquid.temperature, dewTemperature: vapour.temperature };
+  };
+  return { blend: { evaporating: level(evaporating.pressure), condensing: level(condensing.pressure) } };
 }
 
 /** The reply to a request for a cycle; what is wrong with it is said in the names of its fields. */
@@ -53,8 +72,16 @@ export function replyToCycle({ id, body }: Numbered<CycleRequest | SecondCycleRe
   try {
     return { kind, id, ok: true, answer: answerCycle(kind, form) };
   } catch (error) {
-    return { kind, id, ok: false, problems: [problemOf(error, view, (typed) => sayCycleError(typed, form, view))] };
+    const problem = problemOf(error, view, (typed) => sayCycleError(typed, form, view));
+    const offer = offerFor(form, view);
+    return { kind, id, ok: false, problems: [offer === undefined ? problem : { ...problem, offer }] };
   }
+}
+
+/** None where the request names no refrigerant, which is what is wrong with it then. */
+function offerFor({ request }: CycleForm, view: UnitView): CycleOffer | undefined {
+  const name = refrigerantNamed(request.refrigerant);
+  return name === undefined ? undefined : cycleOffer(request, refrigerant(name), view);
 }
 
 /** What a person calls each number of the request. */
@@ -105,6 +132,9 @@ function sayCycleError(error: KettlefinError, { request }: CycleForm, view: Unit
     const quantity = error.unit === 'K' ? 'temperature' : error.unit === 'Pa' ? 'pressure' : undefined;
     if (label !== undefined && quantity !== undefined) {
       const said = (value: number) => sayQuantity(value, quantity, view, 4);
+      if (error.code === 'noSaturation') {
+        return `${request.refrigerant} boils and condenses between ${said(error.low)} and ${said(error.high)} only; with this ${label} it would have to at ${said(error.value)}.`;
+      }
       return `With this ${label} the refrigerant would be at ${said(error.value)}. The equation of ${request.refrigerant} covers ${said(error.low)} to ${said(error.high)}.`;
     }
   }

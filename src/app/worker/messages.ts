@@ -7,6 +7,7 @@ import type { FormulaText, UnitView } from '../../quantities/index.ts';
 import type { BriefAnswer, BriefForm } from './brief.ts';
 import type { CompareAnswer, CompareForm } from './compare.ts';
 import type { CycleAnswer, CycleForm } from './cycle.ts';
+import type { CycleOffer } from './cycle-offer.ts';
 
 /** Formulas by their id. */
 export type FormulaTexts = Readonly<Record<string, FormulaText>>;
@@ -108,6 +109,8 @@ export interface EngineProblem {
   readonly code: string;
   readonly path: string | undefined;
   readonly message: string;
+  /** Of a cycle whose levels lie outside the dome: levels that it could have. */
+  readonly offer?: CycleOffer;
 }
 
 export interface Numbered<T> {

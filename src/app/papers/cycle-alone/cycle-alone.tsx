@@ -7,19 +7,30 @@ import { cyclesChart, stateTable } from '../../../charts/index.ts';
 import type { CycleWarning, TextbookCycle } from '../../../loop/index.ts';
 import type { UnitView } from '../../../quantities/index.ts';
 import { Chart } from '../../charts/chart.tsx';
+import { studyOnlyWords } from '../../fluids/fluid-groups.ts';
 import { useWorkbench } from '../../state/context.tsx';
 import { Choice } from '../../ui/choice.tsx';
 import { DataTable } from '../../ui/data-table.tsx';
 import { StateMark } from '../../ui/state-mark.tsx';
 import type { CycleAnswer } from '../../worker/cycle.ts';
+import type { CycleOffer } from '../../worker/cycle-offer.ts';
 import { Paper, type PaperProps } from '../paper.tsx';
 import { CycleInputs } from './cycle-inputs.tsx';
 import { CycleFlows, CycleNumbers, cycleSentence } from './cycle-numbers.tsx';
-import { type CyclePair, type CycleTexts, keptText, readKept, startTexts } from './cycle-texts.ts';
+import {
+  type CyclePair,
+  type CycleTexts,
+  isAsStarted,
+  keptText,
+  readKept,
+  sayOffer,
+  startTexts,
+  withLevels,
+} from './cycle-texts.ts';
 import { ExergyLost } from './exergy-lost.tsx';
 import { StatesFile } from './states-file.tsx';
 import { TwoCycles } from './two-cycles.tsx';
-import { useCycle } from './use-cycle.ts';
+import { type CycleState, useCycle } from './use-cycle.ts';
 
 type Which = 'first' | 'second';
 
@@ -37,9 +48,14 @@ export function CycleAlone({ view }: PaperProps): ReactNode {
     keeper.write('cycle', keptText(pair));
   }, [keeper, pair]);
 
+  const takeFor = (name: Which) => (offer: CycleOffer) =>
+    setPair((before) => ({ ...before, [name]: withLevels(before[name] ?? before.first, offer) }));
+
   const which: Which = pair.second === undefined ? 'first' : chosen;
   const texts = pair[which] ?? pair.first;
-  const { answer } = states[which];
+  const { answer, offer } = states[which];
+  const begins = isAsStarted(texts, view) ? offer : undefined;
+  const begun = useBegun(texts, begins, (next) => setPair({ ...pair, [which]: next }));
   const answers = [states.first.answer, pair.second && states.second.answer].filter((each) => each !== undefined);
   return (
     <Paper
@@ -58,8 +74,12 @@ export function CycleAlone({ view }: PaperProps): ReactNode {
         </>
       }
     >
-      <Problems label={pair.second && 'Cycle A'} {...states.first} />
-      {pair.second !== undefined && <Problems label="Cycle B" {...states.second} />}
+      {begins === undefined && <Problems label={pair.second && 'Cycle A'} {...states.first} take={takeFor('first')} />}
+      {pair.second !== undefined && <Problems label="Cycle B" {...states.second} take={takeFor('second')} />}
+      <div role="status">
+        {begun?.texts === texts && <p className="quiet">{begunWords(texts, begun.offer)}</p>}
+        <StudyOnlyFluids names={answers.map(({ cycle }) => cycle.refrigerant)} />
+      </div>
       {answer !== undefined && <Warnings warnings={answer.cycle.warnings} />}
       {answers.length === 2 && <TwoCycles answers={answers} view={view} />}
       {answer !== undefined && answers.length < 2 && <CycleNumbers answer={answer} view={view} />}
@@ -81,6 +101,48 @@ export function CycleAlone({ view }: PaperProps): ReactNode {
       </div>
     </Paper>
   );
+}
+
+interface Begun {
+  readonly texts: CycleTexts;
+  readonly offer: CycleOffer;
+}
+
+/**
+ * The fields that a fluid begins with where those of the start lie outside its dome and nobody has typed there yet.
+ * @param begins  what it offers in their place, until it is taken
+ */
+function useBegun(
+  texts: CycleTexts,
+  begins: CycleOffer | undefined,
+  take: (texts: CycleTexts) => void,
+): Begun | undefined {
+  const [begun, setBegun] = useState<Begun | undefined>(undefined);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: taken once, when it comes
+  useEffect(() => {
+    if (begins === undefined) return;
+    const next = withLevels(texts, begins);
+    setBegun({ texts: next, offer: begins });
+    take(next);
+  }, [begins]);
+  return begun;
+}
+
+function begunWords({ refrigerant }: CycleTexts, offer: CycleOffer): string {
+  return `${refrigerant} begins with ${sayOffer(offer)}: where the others begin it does not both boil and condense.`;
+}
+
+function StudyOnlyFluids({ names }: { names: readonly string[] }): ReactNode {
+  return [...new Set(names)].map((name) => {
+    const words = studyOnlyWords(name);
+    return (
+      words !== undefined && (
+        <p key={name} className="study-only">
+          <StateMark kind="look" word={words} />
+        </p>
+      )
+    );
+  });
 }
 
 function answerOf(answers: readonly CycleAnswer[], view: UnitView): string {
@@ -142,13 +204,12 @@ function WhichCycle({ pair, which, choose, change }: WhichCycleProps): ReactNode
   );
 }
 
-interface ProblemsProps {
+interface ProblemsProps extends CycleState {
   readonly label: string | undefined;
-  readonly answer: CycleAnswer | undefined;
-  readonly problems: readonly string[];
+  readonly take: (offer: CycleOffer) => void;
 }
 
-function Problems({ label, answer, problems }: ProblemsProps): ReactNode {
+function Problems({ label, answer, problems, offer, take }: ProblemsProps): ReactNode {
   if (problems.length === 0) return null;
   const of = label === undefined ? '' : `${label}: `;
   return (
@@ -170,6 +231,11 @@ function Problems({ label, answer, problems }: ProblemsProps): ReactNode {
             </li>
           ))}
         </ul>
+        {offer !== undefined && (
+          <button type="button" className="plain" onClick={() => take(offer)}>
+            Take {sayOffer(offer)}
+          </button>
+        )}
       </div>
     </div>
   );

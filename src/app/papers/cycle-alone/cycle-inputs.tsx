@@ -8,7 +8,8 @@ import type { ReferenceStateName } from '../../../matter/refrigerants/index.ts';
 import { type QuantityName, sayQuantity, type UnitView } from '../../../quantities/index.ts';
 import { unlessAlike } from '../../fields/design-field.tsx';
 import { ChoiceField, TextField } from '../../fields/field.tsx';
-import { refrigerantChoices } from '../../state/refrigerants.ts';
+import { fluidNames } from '../../fluids/fluid-groups.ts';
+import { RefrigerantField } from '../../fluids/refrigerant-field.tsx';
 import { sentenceStart } from '../../ui/say.ts';
 import {
   bodyFields,
@@ -49,11 +50,11 @@ export function CycleInputs(props: CycleInputsProps): ReactNode {
       <h3 id="station-inputs-title">What it rests on</h3>
       {head}
       <div className="fields">
-        <ChoiceField
+        <RefrigerantField
           label="Refrigerant"
           path={cycleFieldPath('refrigerant')}
           value={texts.refrigerant}
-          options={refrigerantChoices}
+          offered={fluidNames}
           commit={(refrigerant) => {
             change({ ...texts, refrigerant });
             return undefined;

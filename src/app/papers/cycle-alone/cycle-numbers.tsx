@@ -6,7 +6,7 @@ import { sayQuantity, type UnitView } from '../../../quantities/index.ts';
 import { HowComputed } from '../../ui/how-computed.tsx';
 import { Numbers } from '../../ui/number.tsx';
 import { say, sayFixed } from '../../ui/say.ts';
-import type { CycleAnswer } from '../../worker/cycle.ts';
+import type { BlendLevel, CycleAnswer } from '../../worker/cycle.ts';
 
 export function cycleSentence(cycle: TextbookCycle, view: UnitView): string {
   const lift = sayQuantity(
@@ -22,7 +22,7 @@ export function cycleSentence(cycle: TextbookCycle, view: UnitView): string {
 type ResultRow = readonly [label: string, value: string, note: string, of: string];
 
 export function CycleNumbers({ answer, view }: { answer: CycleAnswer; view: UnitView }): ReactNode {
-  return <ResultRows rows={rowsOf(answer.cycle, view)} answer={answer} />;
+  return <ResultRows rows={[...rowsOf(answer.cycle, view), ...blendRows(answer, view)]} answer={answer} />;
 }
 
 function rowsOf(cycle: TextbookCycle, view: UnitView): readonly ResultRow[] {
@@ -52,6 +52,17 @@ function rowsOf(cycle: TextbookCycle, view: UnitView): readonly ResultRow[] {
     ],
     ...exchangerRows(cycle, view),
   ];
+}
+
+/** At one pressure a blend boils and condenses over a span of temperatures. */
+function blendRows({ blend }: CycleAnswer, view: UnitView): readonly ResultRow[] {
+  if (blend === undefined) return [];
+  const row = (label: string, { bubbleTemperature, dewTemperature }: BlendLevel): ResultRow => {
+    const glide = say(dewTemperature - bubbleTemperature, 'temperatureDifference', view, 2);
+    const [bubble, dew] = [bubbleTemperature, dewTemperature].map((value) => say(value, 'temperature', view, 3));
+    return [label, glide, `bubble ${bubble}, dew ${dew}`, ''];
+  };
+  return [row('Glide, evaporating', blend.evaporating), row('Glide, condensing', blend.condensing)];
 }
 
 /** Of efficiency and outlet temperature the one that was not given. */

@@ -4,6 +4,7 @@
 import type { TextbookCycle, TextbookCycleRequest } from '../../../loop/index.ts';
 import type { ReferenceStateName } from '../../../matter/refrigerants/index.ts';
 import { type QuantityName, readQuantity, type UnitView } from '../../../quantities/index.ts';
+import type { CycleOffer } from '../../worker/cycle-offer.ts';
 import {
   allCycleFields,
   type ChosenField,
@@ -77,6 +78,33 @@ export function givenByPartner(
   const digits = partner.quantity === 'temperature' ? 4 : 5;
   const text = typed(partner.valueIn(cycle), partner.quantity, view, digits);
   return { ...texts, numbers: { ...rest, [partner.key]: text } };
+}
+
+/** With the temperatures offered, in place of levels however given. */
+export function withLevels(texts: CycleTexts, { evaporating, condensing }: CycleOffer): CycleTexts {
+  const numbers: Partial<Record<CycleKey, string>> = { ...texts.numbers };
+  if (evaporating !== undefined) {
+    delete numbers.evaporatingPressure;
+    numbers.evaporating = evaporating;
+  }
+  if (condensing !== undefined) {
+    delete numbers.condensingPressure;
+    numbers.condensing = condensing;
+  }
+  return { ...texts, numbers };
+}
+
+/** 'condensing 25 °C' */
+export function sayOffer({ evaporating, condensing }: CycleOffer): string {
+  const levels = [evaporating && `evaporating ${evaporating}`, condensing && `condensing ${condensing}`];
+  return levels.filter(Boolean).join(' and ');
+}
+
+/** Whether no number was typed or changed since the page began. */
+export function isAsStarted({ numbers }: CycleTexts, view: UnitView): boolean {
+  const start = startTexts(view).numbers;
+  const keys = new Set([...Object.keys(start), ...Object.keys(numbers)] as CycleKey[]);
+  return [...keys].every((key) => numbers[key] === start[key]);
 }
 
 /** The text with one number changed; an empty one is not given. */

@@ -55,6 +55,11 @@ function Heads({ columns }: { columns: readonly SaidColumn[] }): ReactNode {
               <span className="comparison-fluid">{column.fluid}</span>
               <span className="comparison-note">{column.role}</span>
               {column.reason !== undefined && <span className="comparison-note">{column.reason}</span>}
+              {column.studyOnly !== undefined && (
+                <span className="comparison-problem">
+                  <StateMark kind="look" word={column.studyOnly} />
+                </span>
+              )}
               {column.problem !== undefined && (
                 <span className="comparison-problem">
                   <StateMark kind="look" word={column.problem} />

@@ -1,0 +1,122 @@
+// The refrigerants that can be chosen, in groups whose names say where a person meets them, and how a typed word finds them:
+// by number, by any of their names, or by what they are used in.
+
+import { sayStudyOnly } from '../../assess/index.ts';
+import { fieldRecord } from '../../design/index.ts';
+import { catalogueEntry, isStudyOnly, refrigerantAliases, refrigerantNamed } from '../../matter/refrigerants/index.ts';
+import { applianceClasses } from '../../parts/compressor/index.ts';
+
+export interface FluidItem {
+  /** 'R290' */
+  readonly name: string;
+  /** 'R290 (propane, flammable)' */
+  readonly label: string;
+  readonly usedIn: string;
+}
+
+export interface FluidGroup {
+  readonly title: string;
+  readonly fluids: readonly FluidItem[];
+}
+
+const items: readonly FluidItem[] = (fieldRecord('machine.refrigerant')?.choices ?? []).map(({ name, label }) => ({
+  name,
+  label,
+  usedIn: catalogueEntry(name).usedIn,
+}));
+
+/** Own names of all refrigerants, in the order they are offered. */
+export const fluidNames: readonly string[] = items.map(({ name }) => name);
+
+const titles = [
+  'In household machines',
+  'In older machines',
+  'Blends',
+  'Other hydrocarbons',
+  'Other fluorinated fluids',
+  'Ammonia and carbon dioxide',
+  'For study only',
+] as const;
+type GroupTitle = (typeof titles)[number];
+
+/** Offered at once; the others are one step away. */
+const atOnce: readonly GroupTitle[] = ['In household machines', 'In older machines'];
+
+/** The first that fits, so that each refrigerant stands once. */
+function titleOf(name: string): GroupTitle {
+  const { composition, kind, ozoneDepletionPotential } = catalogueEntry(name);
+  if (isStudyOnly(name)) return 'For study only';
+  if ((ozoneDepletionPotential ?? 0) > 0) return 'In older machines';
+  if (applianceClasses.some(({ fluids }) => fluids.includes(name))) return 'In household machines';
+  if (composition !== null) return 'Blends';
+  if (kind === 'hydrocarbon') return 'Other hydrocarbons';
+  return /fluoro/.test(kind) ? 'Other fluorinated fluids' : 'Ammonia and carbon dioxide';
+}
+
+/** Every refrigerant once. */
+export const fluidGroups: readonly FluidGroup[] = titles
+  .map((title) => ({ title, fluids: items.filter(({ name }) => titleOf(name) === title) }))
+  .filter(({ fluids }) => fluids.length > 0);
+
+/** The groups without the fluids that `isIn` leaves out, and without groups that are empty then. */
+function only(groups: readonly FluidGroup[], isIn: (fluid: FluidItem, group: FluidGroup) => boolean) {
+  return groups
+    .map((group) => ({ ...group, fluids: group.fluids.filter((fluid) => isIn(fluid, group)) }))
+    .filter(({ fluids }) => fluids.length > 0);
+}
+
+/**
+ * What is offered at once.
+ * @param offered  names that may be chosen here
+ * @param chosen   names that are chosen, which are always among them
+ */
+export function shortGroups(offered: readonly string[], chosen: readonly string[]): readonly FluidGroup[] {
+  return only(
+    fluidGroups,
+    ({ name }, { title }) =>
+      offered.includes(name) && (chosen.includes(name) || atOnce.some((first) => first === title)),
+  );
+}
+
+/**
+ * The refrigerants that a typed word means: those whose number, with its R or without, or other name begins with it; where there is none, those of
+ * whose words each typed one is the beginning of one. All of them while nothing is typed.
+ */
+export function groupsFor(typed: string, offered: readonly string[]): readonly FluidGroup[] {
+  const all = only(fluidGroups, ({ name }) => offered.includes(name));
+  const whole = folded(typed);
+  if (whole === '') return all;
+  const byName = only(all, ({ name }) =>
+    [name, name.slice(1), ...refrigerantAliases(name)].some((own) => folded(own).startsWith(whole)),
+  );
+  if (byName.length > 0) return byName;
+  const words = wordsOf(typed);
+  return only(all, ({ label, usedIn }, { title }) => {
+    const known = wordsOf(`${label} ${usedIn} ${title}`);
+    return words.every((word) => known.some((other) => other.startsWith(word)));
+  });
+}
+
+/** The one refrigerant that a typed word means: by one of its names, or the only one found; undefined for none or several. */
+export function fluidFor(typed: string, offered: readonly string[]): string | undefined {
+  const named = refrigerantNamed(typed);
+  if (named !== undefined && offered.includes(named)) return named;
+  const found = groupsFor(typed, offered).flatMap(({ fluids }) => fluids);
+  return typed.trim() !== '' && found.length === 1 ? found[0]?.name : undefined;
+}
+
+/** Why a refrigerant is for study only; undefined where it is not, and for a name that means none. */
+export function studyOnlyWords(name: string): string | undefined {
+  return fluidNames.includes(name) ? sayStudyOnly(name) : undefined;
+}
+
+function folded(text: string): string {
+  return text.toLowerCase().replaceAll(/[^a-z0-9]/g, '');
+}
+
+function wordsOf(text: string): readonly string[] {
+  return text
+    .toLowerCase()
+    .split(/[^a-z0-9]+/)
+    .filter((word) => word !== '');
+}
