@@ -56,6 +56,8 @@ export {
   saturationAtPressure,
   saturationAtTemperature,
   stateAt,
+  type Transport,
+  transportAt,
 } from './matter/refrigerants/index.ts';
 export {
   ConvergenceError,

@@ -27,6 +27,7 @@ export { refrigerantAliases, refrigerantName, refrigerantNamed, refrigerantNames
 export { type ReferenceState, type ReferenceStateName, referenceOffset, referenceStates } from './reference-states.ts';
 export { isStudyOnly, type StudyOnlyReason, studyOnlyReasons, unconfirmedOf } from './study-only.ts';
 export { surfaceTensionMulero2012 } from './surface-tension.ts';
+export { type Transport, transportAt } from './transport/transport.ts';
 export type { Phase, Refrigerant, Saturation, State, StateInput } from './types.ts';
 export {
   type CaloricShift,

@@ -5,6 +5,7 @@ import type { BubbleAndDew } from './dome/bubble-and-dew.ts';
 import type { Guess } from './dome/first-guess.ts';
 import type { HelmholtzEquation } from './equation/equation.ts';
 import type { FluidData } from './equation/fluid-data.ts';
+import type { TransportModels } from './transport/models.ts';
 
 export interface Refrigerant {
   /** Name by ISO 817 / ASHRAE 34: 'R290'. */
@@ -27,11 +28,24 @@ export interface Refrigerant {
     readonly densityMax: number;
   };
   readonly surfaceTension: FluidData['surfaceTension'];
+  readonly transport: TransportModels;
   readonly meltingLine: FluidData['meltingLine'];
   readonly equation: HelmholtzEquation;
   readonly guess: Guess;
   /** Bubble and dew line of a blend under one equation; undefined for a pure fluid, whose dome follows from its equation. */
   readonly bubbleAndDew: BubbleAndDew | undefined;
+  /** A table that is asked before the equation; only of a fluid from tabulated(). */
+  readonly table?: StateTable;
+}
+
+/** What a table of states (tables/) is asked for; it answers undefined where the equation is to answer. */
+export interface StateTable {
+  stateAt(given: StateInput): State | undefined;
+  saturationAtTemperature(temperature: number): Saturation | undefined;
+  saturationAtPressure(pressure: number): Saturation | undefined;
+  /** Both sides at the one pressure whose dew (bubble) temperature is T [K]. */
+  saturationAtDewTemperature(temperature: number): Saturation | undefined;
+  saturationAtBubbleTemperature(temperature: number): Saturation | undefined;
 }
 
 export type Phase = 'liquid' | 'vapour' | 'twoPhase' | 'supercritical';
