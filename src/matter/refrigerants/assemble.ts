@@ -2,7 +2,7 @@
 
 import type { Equilibrium } from './dome/equilibrium.ts';
 import { mixed, mixedDensity } from './equation/relations.ts';
-import { surfaceTensionMulero2012 } from './surface-tension.ts';
+import { surfaceTensionAt } from './surface-tension.ts';
 import type { Phase, Refrigerant, Saturation, State } from './types.ts';
 
 /** At the critical point c_p grows without limit; below this stiffness its digits are rounding, and none are given. */
@@ -52,7 +52,7 @@ export function saturatedState(fluid: Refrigerant, equilibrium: Equilibrium, sid
   const density = isLiquid ? equilibrium.liquidDensity : equilibrium.vapourDensity;
   return {
     ...singlePhaseState(fluid, temperature, density, pressure),
-    surfaceTension: surfaceTensionMulero2012(fluid, temperature),
+    surfaceTension: surfaceTensionAt(fluid, temperature),
     quality: isLiquid ? 0 : 1,
     phase: 'twoPhase',
   };
@@ -91,7 +91,7 @@ export function mixedState(fluid: Refrigerant, equilibrium: Equilibrium, quality
     cp: null,
     cv: null,
     soundSpeed: null,
-    surfaceTension: surfaceTensionMulero2012(fluid, temperature),
+    surfaceTension: surfaceTensionAt(fluid, temperature),
     quality,
     phase: 'twoPhase',
     ...(fluid.bubbleAndDew === undefined ? {} : { glideApproximation: true }),

@@ -26,7 +26,7 @@ export { meltingPressure, meltingTemperature } from './melting-line.ts';
 export { refrigerantAliases, refrigerantName, refrigerantNamed, refrigerantNames } from './names.ts';
 export { type ReferenceState, type ReferenceStateName, referenceOffset, referenceStates } from './reference-states.ts';
 export { isStudyOnly, type StudyOnlyReason, studyOnlyReasons, unconfirmedOf } from './study-only.ts';
-export { surfaceTensionMulero2012 } from './surface-tension.ts';
+export { surfaceTensionAt } from './surface-tension.ts';
 export { type Transport, transportAt } from './transport/transport.ts';
 export type { Phase, Refrigerant, Saturation, State, StateInput } from './types.ts';
 export {

@@ -9,7 +9,7 @@ import {
   refrigerantNames,
   saturationAtPressure,
   saturationAtTemperature,
-  surfaceTensionMulero2012,
+  surfaceTensionAt,
 } from '../../../src/matter/refrigerants/index.ts';
 import { relative } from './deviation.ts';
 
@@ -103,13 +103,14 @@ describe.each(refrigerantNames)('%s', (name) => {
   test('surface tension falls with temperature to nothing', () => {
     let before = Number.POSITIVE_INFINITY;
     for (const temperature of temperatures) {
-      const tension = surfaceTensionMulero2012(fluid, temperature);
+      const tension = surfaceTensionAt(fluid, temperature);
       // The fit of R12 meets 0 a quarter of a kelvin before the critical point.
       if (temperature < critical.temperature - 0.3) expect(tension).toBeGreaterThan(0);
       expect(tension).toBeGreaterThanOrEqual(0);
       expect(tension === 0 || tension < before).toBe(true);
       before = tension;
     }
-    expect(surfaceTensionMulero2012(fluid, critical.temperature + 0.1)).toBe(0);
+    // Some fits end at another critical temperature than the equation's (R245fa 0.15 K higher): there is no surface beyond it.
+    for (const beyond of [0, 0.1]) expect(surfaceTensionAt(fluid, critical.temperature + beyond)).toBe(0);
   });
 });

@@ -8,12 +8,12 @@ import {
   diluteViscosityLaesecke2017,
   residualViscosityLaesecke2017,
 } from './carbon-dioxide.ts';
-import { conductivityByStates, viscosityByStates } from './corresponding-states.ts';
 import { olchowySengers } from './critical-enhancement.ts';
+import { conductivityByStates, viscosityByStates } from './estimates/corresponding-states.ts';
+import { residualEntropyViscosity } from './estimates/residual-entropy.ts';
 import { diluteViscosity, secondViscosityVirial } from './low-density.ts';
 import type { TransportPoint } from './point.ts';
 import { PowerSum, polynomial } from './power-sum.ts';
-import { residualEntropyViscosity } from './residual-entropy.ts';
 import type {
   ConductivityCorrelationData,
   ConductivityData,

@@ -2,7 +2,7 @@
 
 import type { HelmholtzEquation } from '../equation/equation.ts';
 import type { Refrigerant, State } from '../types.ts';
-import type { ConformalState } from './conformal-state.ts';
+import type { ConformalState } from './estimates/conformal-state.ts';
 
 export interface TransportPoint {
   readonly equation: HelmholtzEquation;

@@ -1,10 +1,10 @@
 // Viscosity estimated from the residual entropy: how much order the forces between molecules make beyond that of an ideal gas
 // at the same density and temperature. One curve serves many fluids, with one factor each.
 
-import { lennardJonesViscosity, type OfTemperature } from './low-density.ts';
-import type { TransportPoint } from './point.ts';
-import { polynomial } from './power-sum.ts';
-import type { LennardJonesData, ResidualEntropyData } from './transport-data.ts';
+import { lennardJonesViscosity, type OfTemperature } from '../low-density.ts';
+import type { TransportPoint } from '../point.ts';
+import { polynomial } from '../power-sum.ts';
+import type { LennardJonesData, ResidualEntropyData } from '../transport-data.ts';
 
 /** Where the curve of the vapour hands over to that of the liquid, and how sharply. */
 const CROSSOVER = 2;

@@ -2,7 +2,7 @@
 // states, by Levenberg's and Marquardt's method with the curvature of the misfits learnt on the way (after Dennis, Gay and
 // Welsch 1981, ACM Trans. Math. Softw. 7, 348), without which it is slow where no state meets both conditions.
 
-import type { HelmholtzEquation } from '../equation/equation.ts';
+import type { HelmholtzEquation } from '../../equation/equation.ts';
 
 /**
  * Weight of the distance from plain corresponding states against the misfit of both conditions as a share of what is to be

@@ -2,9 +2,9 @@
 // compressibility factor. In a thin gas both conditions say nearly the same, and of some fluids' cold vapours there is no
 // state that meets both; the state is then held near the one at equal distances from both critical points.
 
-import type { Refrigerant } from '../types.ts';
+import type { Refrigerant } from '../../types.ts';
+import type { TransportPoint } from '../point.ts';
 import { ConformalSearch } from './conformal-search.ts';
-import type { TransportPoint } from './point.ts';
 
 export interface ConformalState {
   readonly reference: Refrigerant;

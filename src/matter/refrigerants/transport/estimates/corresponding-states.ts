@@ -1,19 +1,19 @@
 // Extended corresponding states: viscosity and conductivity of a dense fluid estimated from those of a well-measured reference
 // fluid at the state that corresponds to its own; only the dilute gas is the fluid's own.
 
-import { DataError } from '../../../numerics/index.ts';
-import type { Refrigerant } from '../types.ts';
-import { type ConformalState, conformalState } from './conformal-state.ts';
-import { olchowySengers } from './critical-enhancement.ts';
-import { lennardJonesViscosity } from './low-density.ts';
-import type { ConductivityModel, ViscosityModel } from './models.ts';
-import { polynomial } from './power-sum.ts';
+import { DataError } from '../../../../numerics/index.ts';
+import type { Refrigerant } from '../../types.ts';
+import { olchowySengers } from '../critical-enhancement.ts';
+import { lennardJonesViscosity } from '../low-density.ts';
+import type { ConductivityModel, ViscosityModel } from '../models.ts';
+import { polynomial } from '../power-sum.ts';
 import type {
   ConductivityStatesData,
   DensityFactorData,
   LennardJonesData,
   ViscosityStatesData,
-} from './transport-data.ts';
+} from '../transport-data.ts';
+import { type ConformalState, conformalState } from './conformal-state.ts';
 
 /**
  * Factor F from the reference fluid's gain at higher density to the fluid's own.
