@@ -55,6 +55,8 @@ export const supportedPairs: readonly string[] = pairs.map(([first, second]) => 
  * Worked value: R134a, 265 K and 0.2 MPa → 9.9171 kg/m³ (Tillner-Roth & Baehr 1994, Table 9).
  */
 export function stateAt(fluid: Refrigerant, given: StateInput): State {
+  const fromTable = fluid.table?.stateAt(given);
+  if (fromTable !== undefined) return fromTable;
   const state = stateOf(fluid, checkedPair(given));
   if (state.quality === null) requireMolten(fluid, state.temperature, state.pressure);
   return state;
@@ -89,7 +91,8 @@ function stateOf(fluid: Refrigerant, values: StateInput): State {
  * @throws InputError, OutOfModelError ('noSaturation'). Method and worked value: see equilibriumAtTemperature.
  */
 export function saturationAtTemperature(fluid: Refrigerant, temperature: number): Saturation {
-  return saturation(fluid, saturatedAtTemperature(fluid, temperature));
+  const fromTable = fluid.table?.saturationAtTemperature(temperature);
+  return fromTable ?? saturation(fluid, saturatedAtTemperature(fluid, temperature));
 }
 
 /**
@@ -97,7 +100,8 @@ export function saturationAtTemperature(fluid: Refrigerant, temperature: number)
  * @throws InputError, OutOfModelError ('noSaturation'). Method and worked value: see equilibriumAtPressure.
  */
 export function saturationAtPressure(fluid: Refrigerant, pressure: number): Saturation {
-  return saturation(fluid, saturatedAtPressure(fluid, pressure));
+  const fromTable = fluid.table?.saturationAtPressure(pressure);
+  return fromTable ?? saturation(fluid, saturatedAtPressure(fluid, pressure));
 }
 
 function saturatedAtTemperature(fluid: Refrigerant, temperature: number): Equilibrium {

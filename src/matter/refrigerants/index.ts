@@ -27,6 +27,15 @@ export { refrigerantAliases, refrigerantName, refrigerantNamed, refrigerantNames
 export { type ReferenceState, type ReferenceStateName, referenceOffset, referenceStates } from './reference-states.ts';
 export { isStudyOnly, type StudyOnlyReason, studyOnlyReasons, unconfirmedOf } from './study-only.ts';
 export { surfaceTensionAt } from './surface-tension.ts';
+export {
+  loopRegion,
+  NEAR_CRITICAL,
+  type PropertyTable,
+  type TableRegion,
+  type TableStates,
+  type TabulatedRefrigerant,
+  tabulated,
+} from './tables/index.ts';
 export { type Transport, transportAt } from './transport/transport.ts';
 export type { Phase, Refrigerant, Saturation, State, StateInput } from './types.ts';
 export {

@@ -16,13 +16,15 @@ import { equilibriumAtBubbleTemperature, equilibriumAtDewTemperature } from './d
  */
 export function saturationAtDewTemperature(fluid: Refrigerant, temperature: number): Saturation {
   requireTemperature(temperature);
-  return saturation(fluid, equilibriumAtDewTemperature(fluid, temperature));
+  const fromTable = fluid.table?.saturationAtDewTemperature(temperature);
+  return fromTable ?? saturation(fluid, equilibriumAtDewTemperature(fluid, temperature));
 }
 
 /** The same at the pressure whose bubble temperature is T [K], of the saturated liquid. Errors as saturationAtDewTemperature. */
 export function saturationAtBubbleTemperature(fluid: Refrigerant, temperature: number): Saturation {
   requireTemperature(temperature);
-  return saturation(fluid, equilibriumAtBubbleTemperature(fluid, temperature));
+  const fromTable = fluid.table?.saturationAtBubbleTemperature(temperature);
+  return fromTable ?? saturation(fluid, equilibriumAtBubbleTemperature(fluid, temperature));
 }
 
 function requireTemperature(temperature: number): void {
