@@ -86,7 +86,10 @@ function smallestSunkenPlace(place: ResolvedDesign['machine']['sunkenPlace']): C
   return place.kind === 'pit' ? { kind: 'pit', volume: place.volume.low } : place;
 }
 
-/** Saturation pressures at the usual design temperatures, of the fluid and of the one the parts were built for. */
+/**
+ * Saturation pressures at the usual design temperatures, of the fluid and of the one the parts were built for. Of a blend
+ * that of its liquid: where liquid stands, the bubble pressure is the higher one.
+ */
 function pressureFacts({ machine }: StagedDesign, { room, source }: ResolvedDesign): PressureFacts {
   const { refrigerant: fluid, compressor } = machine;
   const warmest = Math.max(room.warmest.high, source.kind === 'otherRoom' ? source.warmest.high : room.warmest.high);
@@ -100,7 +103,7 @@ function pressureFacts({ machine }: StagedDesign, { room, source }: ResolvedDesi
 }
 
 function saturationPressureOrNull(fluid: string, temperature: number): number | null {
-  return answerOrNull(() => saturationAtTemperature(refrigerant(fluid), temperature).vapour.pressure);
+  return answerOrNull(() => saturationAtTemperature(refrigerant(fluid), temperature).liquid.pressure);
 }
 
 /** Temperature around the resting compressor in the coldest spell [K]; null outdoors, of which the design says nothing. */

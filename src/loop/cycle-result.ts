@@ -99,12 +99,23 @@ export interface PressureLosses {
   readonly liquid: number;
 }
 
+/**
+ * One end of a cycle: dew temperature [K] and pressure [Pa]. Of a blend also its bubble temperature [K] at that pressure, and
+ * the glide between the two [K].
+ */
+export interface CycleLevel {
+  readonly temperature: number;
+  readonly pressure: number;
+  readonly bubbleTemperature?: number;
+  readonly glide?: number;
+}
+
 export interface TextbookCycle {
   readonly refrigerant: string;
   readonly points: CyclePoints;
-  /** Dew temperature [K] and pressure [Pa], of the evaporator at its inlet and of the condenser at the compressor outlet. */
-  readonly evaporating: { readonly temperature: number; readonly pressure: number };
-  readonly condensing: { readonly temperature: number; readonly pressure: number };
+  /** Of the evaporator at its inlet, and of the condenser at the compressor outlet. */
+  readonly evaporating: CycleLevel;
+  readonly condensing: CycleLevel;
   /**
    * Superheat from dew, at the compressor inlet and its pressure; with an exchanger at the evaporator outlet. 0 where the
    * gas is wet. Subcooling from bubble, at the condenser outlet and its pressure [K].

@@ -5,8 +5,8 @@ import {
   type Refrigerant,
   type Saturation,
   type State,
+  saturationAtDewTemperature,
   saturationAtPressure,
-  saturationAtTemperature,
   stateAt,
 } from '../matter/refrigerants/index.ts';
 import { InputError, OutOfModelError } from '../numerics/index.ts';
@@ -20,7 +20,7 @@ export const onTheLine = 1e-6;
 /** Pressures nearer to each other than this share are one: beyond it lies the rounding of a saturation pressure. */
 const samePressure = 1e-9;
 
-/** The dome at the four pressures of a cycle; where no pressure is lost, two and two are the same. */
+/** The dome at the four pressures of a cycle, both sides at that one pressure; where no pressure is lost, two and two are the same. */
 export interface CycleLevels {
   /** At the evaporator inlet. */
   readonly evaporating: Saturation;
@@ -58,12 +58,12 @@ export function cycleLevels(fluid: Refrigerant, asked: CheckedCycleRequest): Cyc
   refuseAboveCritical(fluid, asked);
   const low = naming(evaporating.key, () =>
     evaporating.key === 'evaporating'
-      ? saturationAtTemperature(fluid, evaporating.value)
+      ? saturationAtDewTemperature(fluid, evaporating.value)
       : saturationAtPressure(fluid, evaporating.value),
   );
   const high = naming(condensing.key, () =>
     condensing.key === 'condensing'
-      ? saturationAtTemperature(fluid, condensing.value)
+      ? saturationAtDewTemperature(fluid, condensing.value)
       : saturationAtPressure(fluid, condensing.value),
   );
   if (!(high.vapour.pressure > low.vapour.pressure)) {

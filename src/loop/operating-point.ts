@@ -3,10 +3,12 @@
 // Leaves out: pressure drop, exchangers of given size (approaches are inputs), metering device, charge, transients.
 
 import {
+  glideOf,
   type Refrigerant,
   type Saturation,
   type State,
-  saturationAtTemperature,
+  saturationAtBubbleTemperature,
+  saturationAtDewTemperature,
   stateAt,
 } from '../matter/refrigerants/index.ts';
 import {
@@ -37,7 +39,7 @@ export interface OperatingPointInput {
   readonly waterTemperature: number;
   /** Source minus evaporating dew temperature. */
   readonly evaporatorApproach: number;
-  /** Condensing dew minus water temperature. */
+  /** Condensing bubble minus water temperature: of a blend the coldest that it condenses at, and so the nearest to the water. */
   readonly condenserApproach: number;
   /** Gas at the compressor inlet above the evaporating dew temperature, gained usefully in the evaporator; 0 is quality 1. */
   readonly superheat: number;
@@ -51,9 +53,12 @@ export type OperatingWarning = CompressorWarning | 'smallLift';
 /** Below this lift the point carries the warning `smallLift` [K]; common practice, no source. */
 export const smallLift = 15;
 
-/** Dew temperature [K], pressure [Pa] and the saturated vapour there. */
+/** Dew temperature [K], pressure [Pa] and the saturated vapour there; bubble temperature at that pressure and glide [K]. */
 export interface SaturationLevel {
   readonly temperature: number;
+  /** Of a single substance the same as the dew temperature, and no glide. */
+  readonly bubbleTemperature: number;
+  readonly glide: number;
   readonly pressure: number;
   readonly vapour: State;
 }
@@ -91,13 +96,14 @@ export interface OperatingPoint {
 
 /**
  * Operating point of a loop at stated approach temperatures.
- *     T_e = T_source − ΔT_e,  T_c = T_water + ΔT_c,  Q_c = m (h2 − h3),  Q_e = m (h1 − h4),  h2 = h1 + (W − Q_shell)/m
+ *     T_e = T_source − ΔT_e,  T_c,bubble = T_water + ΔT_c,  Q_c = m (h2 − h3),  Q_e = m (h1 − h4),  h2 = h1 + (W − Q_shell)/m
  * @param input  see OperatingPointInput; approaches above 0, superheat and subcooling 0 or above
  * @returns      temperatures, pressures, states, flow, heats, power and how well the account closes
  * @throws InputError naming the field; NoSolutionError 'noLift' where condensing is not above evaporating, 'noHeat' where
  *         the shell loses so much that the condenser gives none; OutOfModelError 'condensingAboveCritical'; the compressor's
  *         own errors; ConvergenceError if the energy account does not close to 1e-9.
- * Pitfall: the approaches are taken as constant; in truth they grow with the heat exchanged.
+ * Pitfall: the approaches are taken as constant; in truth they grow with the heat exchanged. Of a blend each approach is the
+ *          smallest difference that boiling or condensing meets: the mean one is larger by about half the glide.
  * Source: steady-flow energy equation of each part; the compressor's model states its own.
  */
 export function operatingPoint(input: OperatingPointInput): OperatingPoint {
@@ -156,7 +162,7 @@ export function evaporatingTemperature(sourceTemperature: number, approach: numb
   return sourceTemperature - approach;
 }
 
-/** T_c = T_water + ΔT_c [K], of water at T_water [K] and an approach ΔT_c [K]. Source: definition of the approach. */
+/** T_c = T_water + ΔT_c [K], of a blend its bubble temperature; water at T_water [K], approach ΔT_c [K]. Source: definition of the approach. */
 export function condensingTemperature(waterTemperature: number, approach: number): number {
   requirePositive('waterTemperature', waterTemperature);
   requirePositive('condenserApproach', approach);
@@ -188,14 +194,13 @@ function levelsFromApproaches(input: OperatingPointInput): { evaporating: Satura
     const code = 'condensingAboveCritical';
     throw new OutOfModelError('condensing temperature', condensing, 'K', temperatureMin, high, code);
   }
-  if (!(condensing > evaporating)) {
+  const low = saturationAtDewTemperature(fluid, evaporating);
+  const high = condensing > temperatureMin ? saturationAtBubbleTemperature(fluid, condensing) : undefined;
+  if (high === undefined || !(high.vapour.pressure > low.vapour.pressure)) {
     const message = `Condensing at ${condensing} K is not above evaporating at ${evaporating} K: nothing to pump.`;
     throw new NoSolutionError(message, 'condensing above evaporating temperature', 'noLift');
   }
-  return {
-    evaporating: saturationAtTemperature(fluid, evaporating),
-    condensing: saturationAtTemperature(fluid, condensing),
-  };
+  return { evaporating: low, condensing: high };
 }
 
 function suctionGas(fluid: Refrigerant, evaporating: Saturation, superheat: number): State {
@@ -214,9 +219,10 @@ function condenserLiquid(fluid: Refrigerant, condensing: Saturation, subcooling:
   return stateAt(fluid, { temperature, pressure: condensing.vapour.pressure });
 }
 
-function levelOf({ vapour }: Saturation): SaturationLevel {
-  const { pressure } = vapour;
-  return { temperature: vapour.temperature, pressure, vapour };
+function levelOf({ liquid, vapour }: Saturation): SaturationLevel {
+  const { temperature, pressure } = vapour;
+  const bubbleTemperature = liquid.temperature;
+  return { temperature, bubbleTemperature, glide: glideOf(temperature, bubbleTemperature), pressure, vapour };
 }
 
 function named(name: CyclePointName, state: State): CyclePoint {

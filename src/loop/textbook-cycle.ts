@@ -4,17 +4,20 @@
 // out transcritical cycles: condensing at or above the critical point is refused.
 
 import {
+  glideOf,
   type ReferenceStateName,
   type Refrigerant,
   referenceOffset,
   referenceStates,
   refrigerant,
+  type Saturation,
   type State,
 } from '../matter/refrigerants/index.ts';
 import { InputError } from '../numerics/index.ts';
 import { perSecond } from './cycle-flow.ts';
 import { type CheckedCycleRequest, checkTextbookCycleRequest, type TextbookCycleRequest } from './cycle-request.ts';
 import type {
+  CycleLevel,
   CyclePoint,
   CyclePointName,
   CyclePoints,
@@ -77,8 +80,8 @@ function withResults(
   const plain: TextbookCycle = {
     refrigerant: fluid.name,
     points: namedPoints(fluid, asked.referenceState, states),
-    evaporating: { temperature: evaporating.vapour.temperature, pressure: evaporating.vapour.pressure },
-    condensing: { temperature: condensing.vapour.temperature, pressure: condensing.vapour.pressure },
+    evaporating: levelOf(fluid, evaporating),
+    condensing: levelOf(fluid, condensing),
     superheat: superheatOf(exchange?.evaporatorOutlet ?? inlet, dew),
     subcooling:
       liquid === levels.liquid.liquid ? 0 : subcoolingBelow(levels.liquid.liquid.temperature, liquid.temperature),
@@ -106,6 +109,13 @@ function withResults(
     ...exchangerOf(fluid, asked, states),
     ...ratesOf(asked, plain, states),
   };
+}
+
+function levelOf(fluid: Refrigerant, { liquid, vapour }: Saturation): CycleLevel {
+  const { temperature, pressure } = vapour;
+  if (fluid.bubbleAndDew === undefined) return { temperature, pressure };
+  const bubbleTemperature = liquid.temperature;
+  return { temperature, pressure, bubbleTemperature, glide: glideOf(temperature, bubbleTemperature) };
 }
 
 function ratesOf(

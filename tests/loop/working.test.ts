@@ -14,6 +14,7 @@ import {
 import { refrigerant, refrigerantFormulas, refrigerantNames } from '../../src/matter/refrigerants/index.ts';
 import { compressorFormulas } from '../../src/parts/compressor/index.ts';
 import type { WorkingStep } from '../../src/quantities/index.ts';
+import { type LevelsOf, levelsOf } from './levels-of.ts';
 
 const formulas = new Map(
   [...loopFormulas, ...compressorFormulas, ...refrigerantFormulas].map((formula) => [formula.id, formula]),
@@ -22,8 +23,15 @@ const formulas = new Map(
 /** What only the fluid's own equation gives, or the fit of its surface tension; every other number put in has an origin. */
 const ofTheEquation = [
   ...['R', 'phi', 'phi_d', 'phi_t', 'phi_s', 'phi_dd', 'phi_dt', 'phi_tt', 'h_zero', 's_zero', 'rho_c'],
-  ...['phi_liquid', 'phi_vapour', 'rho_liquid', 'rho_vapour', 'Tc', 'a1', 'a2', 'n1', 'n2'],
+  ...['phi_liquid', 'phi_vapour', 'rho_liquid', 'rho_vapour', 'Tc', 'a1', 'a2', 'a3', 'n1', 'n2'],
+  // Of the published lines of a blend.
+  ...['theta', 'T_r', 'p_r', 'n3', 'n4', 't1', 't2', 't3', 't4'],
 ];
+
+/** Of a liquid under little pressure the density stands on a difference near 0, which doubles know to fewer digits: cold water. */
+function toleranceOf({ formula, inputs }: WorkingStep): number {
+  return formula === 'refrigerants.density' ? 1e-9 * Math.max(1, 1e-4 / Math.abs(1 + inputs.phi_d!)) : 1e-9;
+}
 
 function expectStepsHold(steps: readonly WorkingStep[]): ReadonlyMap<string, number> {
   expect(steps.length).toBeGreaterThan(8);
@@ -40,7 +48,7 @@ function expectStepsHold(steps: readonly WorkingStep[]): ReadonlyMap<string, num
     }
     const value = formula!.compute(step.inputs);
     const scale = Math.max(Math.abs(value), Math.abs(step.value), 1e-2);
-    expect(Math.abs(value - step.value), step.result).toBeLessThan(1e-9 * scale);
+    expect(Math.abs(value - step.value), step.result).toBeLessThan(toleranceOf(step) * scale);
     for (const [symbol, origin] of Object.entries(step.from)) {
       const source = values.get(origin);
       expect(source !== undefined || !/^(cycle|operating)\./.test(origin), `${step.result}: ${origin}`).toBe(true);
@@ -79,78 +87,110 @@ function endsOf(steps: readonly WorkingStep[], result: string): Set<string> {
   return ends;
 }
 
-const options = { deadState: 295, sinkTemperature: 300, sourceTemperature: 283, referenceState: 'ashrae' } as const;
-const compressions: readonly (readonly [string, Partial<TextbookCycleRequest>])[] = [
-  ['efficiency given', { isentropicEfficiency: 0.55 }],
-  ['discharge temperature given', { dischargeTemperature: 435 }],
+type Conditions = Partial<TextbookCycleRequest>;
+const compressions: readonly (readonly [string, (isentropic: number) => Conditions])[] = [
+  ['efficiency given', () => ({ isentropicEfficiency: 0.55 })],
+  ['discharge temperature given', (isentropic) => ({ dischargeTemperature: isentropic + 25 })],
 ];
-const requests: readonly (readonly [string, Partial<TextbookCycleRequest>])[] = [
-  ['superheat and subcooling', { evaporating: 270, condensing: 312, superheat: 7, subcooling: 4, ...options }],
-  ['states on the line', { evaporating: 262, condensing: 305, superheat: 0, subcooling: 0 }],
-  [
-    'pressures and temperatures given',
-    { evaporatingPressure: 1.6e5, condensingPressure: 5.9e5, suctionTemperature: 289, liquidTemperature: 272 },
-  ],
-  ['wet gas', { evaporating: 268, condensing: 318, suctionQuality: 0.93, subcooling: 2, sinkTemperature: 300 }],
-  [
-    'pressure lost',
-    {
-      evaporating: 270,
-      condensing: 312,
-      superheat: 7,
-      subcooling: 0,
-      suctionPressure: 0.9e5,
-      liquidPressure: 4.9e5,
-      massFlow: 0.02,
-    },
-  ],
-  [
-    'heat exchanger by effectiveness, displacement',
-    {
-      evaporating: 270,
-      condensing: 312,
-      superheat: 3,
-      subcooling: 2,
-      heatExchangerEffectiveness: 0.4,
-      displacement: 2e-3,
-      volumetricEfficiency: 0.8,
-      ...options,
-    },
-  ],
-  [
-    'heat exchanger by temperature, pressure lost, displacement alone',
-    {
-      evaporating: 270,
-      condensing: 312,
-      evaporatorOutletTemperature: 274,
-      liquidTemperature: 303,
-      suctionTemperatureAfterExchanger: 289,
-      suctionPressure: 0.95e5,
-      displacement: 2e-3,
-    },
-  ],
-  [
-    'dry saturated gas and liquid into a heat exchanger, cooling capacity',
-    {
-      evaporating: 268,
-      condensing: 310,
-      superheat: 0,
-      subcooling: 0,
-      heatExchangerEffectiveness: 1,
-      coolingCapacity: 3500,
-    },
-  ],
-  [
-    'heating capacity',
-    { evaporating: 262, condensing: 305, superheat: 4, subcooling: 1, heatingCapacity: 900, ...options },
-  ],
-  ['power of the shaft', { evaporating: 262, condensing: 305, superheat: 4, subcooling: 1, compressorPower: 350 }],
-];
+const optionsOf = ({ at, coldZero }: LevelsOf): Conditions => ({
+  deadState: at(295),
+  sinkTemperature: at(300),
+  sourceTemperature: at(283),
+  referenceState: coldZero,
+});
+function requestsOf(levels: LevelsOf): readonly (readonly [string, Conditions])[] {
+  const { at, pressureAt } = levels;
+  return [
+    [
+      'superheat and subcooling',
+      { evaporating: at(270), condensing: at(312), superheat: 7, subcooling: 4, ...optionsOf(levels) },
+    ],
+    ['states on the line', { evaporating: at(262), condensing: at(305), superheat: 0, subcooling: 0 }],
+    [
+      'pressures and temperatures given',
+      {
+        evaporatingPressure: pressureAt(263),
+        condensingPressure: pressureAt(302),
+        suctionTemperature: at(289),
+        liquidTemperature: at(278),
+      },
+    ],
+    [
+      'wet gas',
+      { evaporating: at(268), condensing: at(318), suctionQuality: 0.93, subcooling: 2, sinkTemperature: at(300) },
+    ],
+    [
+      'pressure lost',
+      {
+        evaporating: at(270),
+        condensing: at(312),
+        superheat: 7,
+        subcooling: 0,
+        suctionPressure: pressureAt(270, 0.9),
+        liquidPressure: pressureAt(312, 0.95),
+        massFlow: 0.02,
+      },
+    ],
+    [
+      'heat exchanger by effectiveness, displacement',
+      {
+        evaporating: at(270),
+        condensing: at(312),
+        superheat: 3,
+        subcooling: 2,
+        heatExchangerEffectiveness: 0.4,
+        displacement: 2e-3,
+        volumetricEfficiency: 0.8,
+        ...optionsOf(levels),
+      },
+    ],
+    [
+      'heat exchanger by temperature, pressure lost, displacement alone',
+      {
+        evaporating: at(270),
+        condensing: at(312),
+        evaporatorOutletTemperature: at(274),
+        liquidTemperature: at(303),
+        suctionTemperatureAfterExchanger: at(289),
+        suctionPressure: pressureAt(270, 0.95),
+        displacement: 2e-3,
+      },
+    ],
+    [
+      'dry saturated gas and liquid into a heat exchanger, cooling capacity',
+      {
+        evaporating: at(268),
+        condensing: at(310),
+        superheat: 0,
+        subcooling: 0,
+        heatExchangerEffectiveness: 1,
+        coolingCapacity: 3500,
+      },
+    ],
+    [
+      'heating capacity',
+      {
+        evaporating: at(262),
+        condensing: at(305),
+        superheat: 4,
+        subcooling: 1,
+        heatingCapacity: 900,
+        ...optionsOf(levels),
+      },
+    ],
+    [
+      'power of the shaft',
+      { evaporating: at(262), condensing: at(305), superheat: 4, subcooling: 1, compressorPower: 350 },
+    ],
+  ];
+}
 
 describe.each([...refrigerantNames])('working of the textbook cycle, %s', (fluid) => {
-  describe.each(requests)('%s', (_what, given) => {
+  describe.each(requestsOf(levelsOf(fluid)))('%s', (_what, given) => {
     it.each(compressions)('%s', (_how, compression) => {
-      const request = { refrigerant: fluid, ...given, ...compression } as TextbookCycleRequest;
+      const conditions = { refrigerant: fluid, ...given };
+      const isentropic = textbookCycle({ ...conditions, isentropicEfficiency: 1 }).points[1].temperature;
+      const request = { ...conditions, ...compression(isentropic) } as TextbookCycleRequest;
       const cycle = textbookCycle(request);
       const steps = textbookCycleWorking(request, cycle);
       const values = expectStepsHold(steps);

@@ -24,7 +24,7 @@ export interface LevelRequest {
   readonly temperature: number;
 }
 
-/** A limit of the machine that is a saturation temperature: beyond it the pictures are hatched. */
+/** A limit of the machine that is a saturation temperature, of a blend a dew temperature: beyond it the pictures are hatched. */
 export interface LimitRequest {
   readonly label: string;
   readonly temperature: number;
@@ -83,9 +83,9 @@ export function makeDiagram(request: DiagramRequest): Diagram {
     isotherms: request.isotherms,
     isobars: request.isobars,
   };
-  const withPressure = <Place extends { readonly temperature: number }>(place: Place) => ({
+  const withPressure = <Place extends { readonly temperature: number }>(place: Place, line: 'bubble' | 'dew') => ({
     ...place,
-    pressure: saturationPressure(request.refrigerant, place.temperature),
+    pressure: saturationPressure(request.refrigerant, place.temperature, line),
   });
   return {
     refrigerant: request.refrigerant,
@@ -98,8 +98,9 @@ export function makeDiagram(request: DiagramRequest): Diagram {
     temperatureEntropy: propertyDiagram(fluid, 'temperatureEntropy', region, referenceState),
     path: cyclePath(fluid, request.points as unknown as readonly CyclePoint[], referenceState),
     points: request.points,
-    levels: request.levels.map(withPressure),
-    limits: request.limits.map(withPressure),
+    // A blend boils up to its dew temperature and condenses down to its bubble temperature: these meet source and water.
+    levels: request.levels.map((level) => withPressure(level, level.name === 'water' ? 'bubble' : 'dew')),
+    limits: request.limits.map((limit) => withPressure(limit, 'dew')),
   };
 }
 
@@ -112,9 +113,10 @@ function withEntropiesFrom(offset: number, diagram: PropertyDiagram): PropertyDi
   return { ...diagram, lines };
 }
 
-function saturationPressure(name: string, temperature: number): number | undefined {
+function saturationPressure(name: string, temperature: number, line: 'bubble' | 'dew'): number | undefined {
   try {
-    return saturationAtTemperature(refrigerant(name), temperature).vapour.pressure;
+    const { liquid, vapour } = saturationAtTemperature(refrigerant(name), temperature);
+    return line === 'bubble' ? liquid.pressure : vapour.pressure;
   } catch (error) {
     if (error instanceof KettlefinError) return undefined;
     throw error;

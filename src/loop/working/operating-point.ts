@@ -3,10 +3,13 @@
 
 import {
   type DomeOrigins,
+  glideWorking,
+  type Refrigerant,
   type StateOrigins,
   saturatedSidesWorking,
-  saturationAtTemperature,
+  saturationAtDewTemperature,
   saturationPressureWorking,
+  saturationTemperatureWorking,
   stateWorking,
 } from '../../matter/refrigerants/index.ts';
 import { type CompressorOrigins, compressorWorking } from '../../parts/compressor/index.ts';
@@ -23,6 +26,8 @@ export interface OperatingOrigins {
   readonly superheat: string;
   readonly subcooling: string;
   readonly model: CompressorOrigins['model'];
+  /** Where both dew temperatures were asked for: source, water and approaches did not make them, and they have no step. */
+  readonly areLevelsGiven?: boolean;
 }
 
 /**
@@ -75,22 +80,46 @@ function levelSteps(
 ): readonly WorkingStep[] {
   const { fluid } = input;
   const { evaporating, condensing } = result;
-  return [
+  const nearest = fluid.bubbleAndDew === undefined ? 'condensingTemperature' : 'condensingBubbleTemperature';
+  const fromApproaches = [
     workingStep(own('evaporatingTemperature'), 'loop.evaporatingTemperature', evaporating.temperature, {
       T_source: [input.sourceTemperature, origins.sourceTemperature],
       dT_e: [input.evaporatorApproach, origins.evaporatorApproach],
     }),
-    workingStep(own('condensingTemperature'), 'loop.condensingTemperature', condensing.temperature, {
+    workingStep(own(nearest), 'loop.condensingTemperature', condensing.bubbleTemperature, {
       T_water: [input.waterTemperature, origins.waterTemperature],
       dT_c: [input.condenserApproach, origins.condenserApproach],
     }),
+  ];
+  return [
+    ...(origins.areLevelsGiven ? [] : fromApproaches),
     ...(['evaporating', 'condensing'] as const).flatMap((level) => {
-      const { saturation, prefix, temperature } = domeOf(input, result, level, own);
+      const dome = domeOf(input, result, level, own);
       const pressure = own(`${level}Pressure`);
       const needed = result.points.some((point) => point.quality !== null && levelOf(point, result) === level);
-      const sides = needed ? saturatedSidesWorking(fluid, saturation, prefix, { temperature, pressure }) : [];
-      return [saturationPressureWorking(fluid, saturation, pressure, temperature), ...sides];
+      const known = level === 'condensing' && !origins.areLevelsGiven ? 'bubble' : 'dew';
+      return [
+        ...lineSteps(fluid, dome, pressure, known),
+        ...(needed ? saturatedSidesWorking(fluid, dome.saturation, dome.prefix, { ...dome, pressure }) : []),
+      ];
     }),
+  ];
+}
+
+/** The pressure of a level; of a blend from the line whose temperature is known, then the other line's temperature and the glide. */
+function lineSteps(
+  fluid: Refrigerant,
+  { saturation, prefix, temperature, bubbleTemperature }: DomeOrigins,
+  pressure: string,
+  known: 'bubble' | 'dew',
+): readonly WorkingStep[] {
+  if (bubbleTemperature === undefined) return [saturationPressureWorking(fluid, saturation, pressure, temperature)];
+  const places = { dew: temperature, bubble: bubbleTemperature };
+  const other = known === 'dew' ? 'bubble' : 'dew';
+  return [
+    saturationPressureWorking(fluid, saturation, pressure, places[known], known),
+    saturationTemperatureWorking(fluid, saturation, places[other], pressure, other),
+    glideWorking(saturation, `${prefix}Glide`, places),
   ];
 }
 
@@ -104,8 +133,9 @@ function domeOf(
   level: 'evaporating' | 'condensing',
   own: Naming,
 ): DomeOrigins {
-  const saturation = saturationAtTemperature(fluid, result[level].temperature);
-  return { saturation, prefix: own(level), temperature: own(`${level}Temperature`) };
+  const saturation = saturationAtDewTemperature(fluid, result[level].temperature);
+  const lines = { saturation, prefix: own(level), temperature: own(`${level}Temperature`) };
+  return fluid.bubbleAndDew === undefined ? lines : { ...lines, bubbleTemperature: own(`${level}BubbleTemperature`) };
 }
 
 /** A state at one of the two levels: its pressure, then what the equation gives from how it was found. */
@@ -182,9 +212,10 @@ function liquidSteps(
   own: Naming,
 ): readonly WorkingStep[] {
   const [, , , liquid] = result.points;
+  const { temperature, bubbleTemperature = temperature } = domeOf(input, result, 'condensing', own);
   return [
     workingStep(own(`points.${liquid.name}.temperature`), 'loop.liquidTemperature', liquid.temperature, {
-      T_b: [result.condensing.temperature, own('condensingTemperature')],
+      T_b: [result.condensing.bubbleTemperature, bubbleTemperature],
       dT_sc: [input.subcooling, origins.subcooling],
     }),
     ...pointSteps(input, result, liquid, 'temperature', own),

@@ -40,7 +40,13 @@ export function levelName({ levels }: Solved, level: LevelName): LevelName {
 
 export function domeOf(solved: Solved, level: LevelName): DomeOrigins {
   const prefix = solved.own(levelName(solved, level));
-  return { saturation: solved.levels[level], prefix, temperature: `${prefix}.temperature` };
+  const lines = { saturation: solved.levels[level], prefix, temperature: `${prefix}.temperature` };
+  return isBlend(solved.fluid) ? { ...lines, bubbleTemperature: `${prefix}.bubbleTemperature` } : lines;
+}
+
+/** Whether the two sides of its dome have two temperatures at one pressure. */
+export function isBlend({ bubbleAndDew }: Refrigerant): boolean {
+  return bubbleAndDew !== undefined;
 }
 
 export const levelOfPoint: Readonly<Record<CyclePoint['name'], LevelName>> = {

@@ -5,6 +5,7 @@
 
 import {
   furtherPropertiesWorking,
+  glideWorking,
   type Refrigerant,
   referenceOffset,
   refrigerant,
@@ -29,6 +30,7 @@ import {
   domeOf,
   enthalpyOf,
   entropyOf,
+  isBlend,
   type LevelName,
   levelName,
   levelOfPoint,
@@ -90,9 +92,10 @@ function levelSteps(solved: Solved): readonly WorkingStep[] {
       const wet = cycle.points.some(
         ({ name, quality }) => quality !== null && levelName(solved, levelOfPoint[name]) === level,
       );
-      const origins = { temperature: `${at}.temperature`, pressure: `${at}.pressure` };
+      const origins = { ...domeOf(solved, level), pressure: `${at}.pressure` };
       return [
         ...saturationSteps(fluid, levels[level], at, given[level]!.key),
+        ...glideSteps(fluid, levels[level], at),
         ...(wet ? saturatedSidesWorking(fluid, levels[level], at, origins, shift) : []),
       ];
     });
@@ -113,6 +116,16 @@ function saturationSteps(fluid: Refrigerant, saturation: Saturation, at: string,
   ];
 }
 
+/** Of a blend: the bubble temperature at the pressure of a level, and the glide there. */
+function glideSteps(fluid: Refrigerant, saturation: Saturation, at: string): readonly WorkingStep[] {
+  if (!isBlend(fluid)) return [];
+  const names = { dew: `${at}.temperature`, bubble: `${at}.bubbleTemperature` };
+  return [
+    saturationTemperatureWorking(fluid, saturation, names.bubble, `${at}.pressure`, 'bubble'),
+    glideWorking(saturation, `${at}.glide`, names),
+  ];
+}
+
 /** State 1, with a heat exchanger 4′: the gas by its superheat, its temperature or its quality. */
 function gasSteps(solved: Solved): readonly WorkingStep[] {
   const { asked, cycle, own } = solved;
@@ -120,8 +133,10 @@ function gasSteps(solved: Solved): readonly WorkingStep[] {
   const at = placeOf(solved, gas);
   const dome = domeOf(solved, levelOfPoint[gas.name]);
   const dew = dome.saturation.vapour.temperature;
+  // Wet gas has no superheat: its vapour counts as gas at its dew temperature.
+  const isWet = gas.quality !== null;
   const superheat = workingStep(own('superheat'), 'loop.superheat', cycle.superheat, {
-    T: [gas.temperature, `${at}.temperature`],
+    T: isWet ? [dew, dome.temperature] : [gas.temperature, `${at}.temperature`],
     T_dew: [dew, dome.temperature],
   });
   switch (asked.gas.key) {
@@ -195,7 +210,7 @@ function liquidSteps(solved: Solved): readonly WorkingStep[] {
   const liquid = cycle.points[3];
   const at = placeOf(solved, liquid);
   const dome = domeOf(solved, 'liquid');
-  const T_b: StepInput = [dome.saturation.liquid.temperature, dome.temperature];
+  const T_b: StepInput = [dome.saturation.liquid.temperature, dome.bubbleTemperature ?? dome.temperature];
   const { subcooling } = cycle;
   if (asked.liquid.key === 'subcooling') {
     return [

@@ -381,8 +381,10 @@ function surfaceTensionSteps(fluid: Refrigerant, state: State, own: (name: strin
       Tc: [criticalTemperature],
       a1: [a[0]!],
       a2: [a[1] ?? 0],
+      a3: [a[2] ?? 0],
       n1: [n[0]!],
       n2: [n[1] ?? 1],
+      n3: [n[2] ?? 1],
     }),
   ];
 }

@@ -101,7 +101,7 @@ function stateSteps(
   return [
     saturationPressureWorking(fluid, evaporating, at('evaporatingPressure'), ratingPoint),
     saturationPressureWorking(fluid, condensing, at('condensingPressure'), ratingPoint),
-    saturationPressureWorking(fluid, ofTheLiquid, at('liquid.pressure'), ratingPoint),
+    saturationPressureWorking(fluid, ofTheLiquid, at('liquid.pressure'), ratingPoint, 'bubble'),
     ...stateWorking(fluid, suction, at('suction'), suctionFrom),
     ...stateWorking(fluid, isentropic, at('isentropicDischarge'), isentropicFrom),
     ...stateWorking(fluid, ofTheLiquid.liquid, at('liquid'), liquidFrom),
