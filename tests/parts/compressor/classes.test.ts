@@ -3,6 +3,8 @@
 
 import { describe, expect, test } from 'vitest';
 import {
+  catalogueEntry,
+  isStudyOnly,
   refrigerant,
   refrigerantNames,
   saturationAtTemperature,
@@ -16,6 +18,7 @@ import {
   applianceRanges,
   applicationLimits,
   applications,
+  compressorFluids,
   compressorPoint,
   genericRanges,
   speedForMains,
@@ -44,14 +47,58 @@ describe('law: ranges', () => {
     for (const range of entries) expectUsable(range);
   });
 
-  test('generic ranges exist for each application and fluid', () => {
+  test('generic ranges exist for each application and each fluid of a class, and are refused for any other', () => {
+    expect([...compressorFluids].sort()).toEqual([...new Set(pairs.map(([, fluid]) => fluid))].sort());
     for (const application of applications) {
       for (const fluid of refrigerantNames) {
-        const ranges = Object.values(genericRanges(application, fluid));
-        expect(ranges).toHaveLength(7);
-        for (const range of ranges) expectUsable(range);
+        if (compressorFluids.includes(fluid)) {
+          const ranges = Object.values(genericRanges(application, fluid));
+          expect(ranges).toHaveLength(7);
+          for (const range of ranges) expectUsable(range);
+        } else {
+          expect(
+            caught(() => genericRanges(application, fluid)),
+            fluid,
+          ).toMatchObject({ code: 'fluidWithoutFriction' });
+        }
       }
     }
+  });
+
+  test('no class is made for a fluid for study only, or for one that attacks copper', () => {
+    for (const fluid of compressorFluids) {
+      expect(isStudyOnly(fluid), fluid).toBe(false);
+      expect(catalogueEntry(fluid).metalsAttacked, fluid).toEqual([]);
+    }
+  });
+
+  // What the source of these ranges says of them: in proportion to saturation pressure at 40 °C; rounded to 1 kPa, twice.
+  test('friction of a fluid is in proportion to its saturation pressure at 40 °C', () => {
+    const pressureOf = (fluid: string) => {
+      const { liquid, vapour } = saturationAtTemperature(refrigerant(fluid), 313.15);
+      return (liquid.pressure + vapour.pressure) / 2;
+    };
+    for (const application of applications) {
+      const own = genericRanges(application, 'R134a').frictionPressure;
+      for (const fluid of compressorFluids) {
+        const { low, likely, high } = genericRanges(application, fluid).frictionPressure;
+        const times = pressureOf(fluid) / pressureOf('R134a');
+        for (const [value, beside] of [
+          [low, own.low],
+          [likely, own.likely],
+          [high, own.high],
+        ] as const) {
+          expect(value / (beside * times), `${fluid}, ${application}`).toBeGreaterThan(0.92);
+          expect(value / (beside * times), `${fluid}, ${application}`).toBeLessThan(1.08);
+        }
+      }
+    }
+  });
+
+  test('machines of the same appliance are smaller for a fluid whose vapour carries more heat', () => {
+    const displacement = (fluid: string) => applianceRanges('roomAirConditioner', fluid).displacement.likely;
+    expect(displacement('R410A') / displacement('R22')).toBeLessThan(0.8);
+    expect(displacement('R32')).toBeLessThan(displacement('R410A'));
   });
 
   test('machines for R600a are larger than those for R134a in the same appliance: its vapour is thinner', () => {
