@@ -11,6 +11,8 @@ import { mixed, qualityOf } from './equation/relations.ts';
 import type { Refrigerant, State } from './types.ts';
 
 const STEPS = 100;
+/** The highest pressure of a mixture, relative: closer by, a bubble line that passes the critical pressure is met at its end. */
+const BELOW_CRITICAL = 1 - 1e-9;
 
 /**
  * The state of a blend at T and x: on the bubble line (x = 0) or the dew line (x = 1).
@@ -69,7 +71,7 @@ export function blendBetweenDensities(fluid: Refrigerant, onLines: Equilibrium, 
   const temperature = onLines.bubbleTemperature;
   const volume = 1 / density;
   const lowest = Math.max(onLines.dewPressure, triplePoint.pressure);
-  const highest = Math.min(onLines.bubblePressure, critical.pressure * (1 - 1e-9));
+  const highest = Math.min(onLines.bubblePressure, critical.pressure * BELOW_CRITICAL);
   const gapAt = (pressure: number) => volumeAt(equilibriumAtPressure(fluid, pressure), temperature) - volume;
   const lowGap = onLines.dewPressure < lowest ? gapAt(lowest) : 1 / onLines.vapourDensity - volume;
   const highGap = onLines.bubblePressure > highest ? gapAt(highest) : 1 / onLines.liquidDensity - volume;
@@ -97,7 +99,7 @@ export function blendBetweenEntropies(fluid: Refrigerant, onLines: Equilibrium, 
   const { critical, triplePoint } = fluid;
   const temperature = onLines.bubbleTemperature;
   const lowest = Math.max(onLines.dewPressure, triplePoint.pressure);
-  const highest = Math.min(onLines.bubblePressure, critical.pressure * (1 - Number.EPSILON));
+  const highest = Math.min(onLines.bubblePressure, critical.pressure * BELOW_CRITICAL);
   const gapAt = (pressure: number) => entropyAt(fluid, equilibriumAtPressure(fluid, pressure), temperature) - entropy;
   const [lowGap, highGap] = [gapAt(lowest), gapAt(highest)];
   if (lowGap < 0 || highGap > 0) {

@@ -184,7 +184,7 @@ function onePhase(
     const size = Math.max(Math.abs(temperatureStep), Math.abs(densityStep));
     if (!Number.isFinite(size)) return undefined;
     if (isLastStep(size, before)) {
-      temperature *= 1 + temperatureStep;
+      temperature = withoutRounding(fluid, temperature * (1 + temperatureStep));
       density *= 1 + densityStep;
       return isStable(fluid, temperature, density) ? singleState(fluid, temperature, density) : undefined;
     }
@@ -194,6 +194,12 @@ function onePhase(
     before = size;
   }
   return undefined;
+}
+
+/** A temperature found beyond a limit by rounding lies on it. */
+function withoutRounding({ limits }: Refrigerant, temperature: number): number {
+  const inside = Math.min(Math.max(temperature, limits.temperatureMin), limits.temperatureMax);
+  return Math.abs(temperature / inside - 1) <= ROUNDING_AT_LIMIT ? inside : temperature;
 }
 
 /** Whether T and ρ are a stable state of one phase within the limits. */
@@ -238,8 +244,12 @@ function searchAlongIsentrope(fluid: Refrigerant, enthalpy: number, entropy: num
   const stateAt = (logarithm: number) => caloricState(fluid, Math.exp(logarithm), 'entropy', entropy);
   const gapAt = (logarithm: number) => stateAt(logarithm).enthalpy - enthalpy;
   const options = { absoluteTolerance: 1e-15, relativeTolerance: 0, what: 'state from enthalpy and entropy' };
-  const ends = [first, last].map(({ pressure }) => Math.log(pressure)) as [number, number];
-  return stateAt(findRoot(gapAt, inwards(ends[0], 1), inwards(ends[1], -1), options).root);
+  const start = inwards(Math.log(first.pressure), 1);
+  const end = inwards(Math.log(last.pressure), -1);
+  // A value this close to an end is the end: the search could not tell them apart.
+  if (!(start < end) || gapAt(start) >= 0) return first;
+  if (gapAt(end) <= 0) return last;
+  return stateAt(findRoot(gapAt, start, end, options).root);
 }
 
 /** By rounding, a state at the very end of an isentrope lies beyond it. */
@@ -256,12 +266,20 @@ function endsOfIsentrope(fluid: Refrigerant, entropy: number): readonly [State, 
     throw new OutOfModelError('entropy', entropy, 'J/(kg K)', coldLow, hotHigh);
   }
   const first =
-    entropy <= coldHigh
-      ? everyStateAt(fluid, temperatureMin, entropy)[0]!
-      : caloricState(fluid, SMALLEST_PRESSURE, 'entropy', entropy);
+    entropy <= coldHigh ? coldestState(fluid, entropy) : caloricState(fluid, SMALLEST_PRESSURE, 'entropy', entropy);
   const last =
     entropy >= hotLow
       ? everyStateAt(fluid, temperatureMax, entropy)[0]!
       : caloricState(fluid, pressureMax, 'entropy', entropy);
   return [first, last];
+}
+
+/** The coldest state of an entropy: of a blend's mixtures that at the lowest pressure, since none has the lowest temperature. */
+function coldestState(fluid: Refrigerant, entropy: number): State {
+  const { limits, triplePoint, bubbleAndDew } = fluid;
+  if (bubbleAndDew !== undefined) {
+    const { aboveLiquid, aboveVapour } = mixtureAt(fluid, triplePoint.pressure, entropy);
+    if (aboveLiquid > 0 && aboveVapour < 0) return caloricState(fluid, triplePoint.pressure, 'entropy', entropy);
+  }
+  return everyStateAt(fluid, limits.temperatureMin, entropy)[0]!;
 }

@@ -33,6 +33,8 @@ interface Anchor extends Point {
 }
 
 export class IsentropeGuess {
+  /** Beside its logarithm: the first one is the end of the dome to the last digit. */
+  private readonly pressure = new Float64Array(NODES + 1);
   private readonly logPressure = new Float64Array(NODES + 1);
   private readonly liquidEnthalpy = new Float64Array(NODES + 1);
   private readonly liquidEntropy = new Float64Array(NODES + 1);
@@ -85,7 +87,7 @@ export class IsentropeGuess {
       if (!isInside(node) && !isInside(node + 1)) continue;
       const gap = this.gap(node, enthalpy, entropy);
       const next = this.gap(node + 1, enthalpy, entropy);
-      if (gap <= 0 !== next <= 0) brackets.push([this.pressureAt(node), this.pressureAt(node + 1)]);
+      if (gap <= 0 !== next <= 0) brackets.push([this.pressure[node]!, this.pressure[node + 1]!]);
       else if (node > 0 && gap <= 0) brackets.push(...this.bracketsAtTop(node, enthalpy, entropy));
     }
     return brackets;
@@ -109,13 +111,9 @@ export class IsentropeGuess {
     if (!(highest > -0.1 * (highest - Math.min(a, c)))) return [];
     const pressure = Math.exp(top);
     return [
-      [this.pressureAt(node - 1), pressure],
-      [pressure, this.pressureAt(node + 1)],
+      [this.pressure[node - 1]!, pressure],
+      [pressure, this.pressure[node + 1]!],
     ];
-  }
-
-  private pressureAt(node: number): number {
-    return Math.exp(this.logPressure[node]!);
   }
 
   /** Whether the point lies so far inside the dome that no state of one phase can be meant. */
@@ -233,6 +231,7 @@ export class IsentropeGuess {
     for (let k = 0; k <= NODES; k++) {
       const pressure = nodePressure(fluid, k);
       const sides = k === NODES ? criticalSides(fluid) : equilibriumAtPressure(fluid, pressure);
+      this.pressure[k] = pressure;
       this.logPressure[k] = Math.log(pressure);
       equation.at(sides.dewTemperature, sides.vapourDensity);
       this.vapourEnthalpy[k] = equation.enthalpy;
