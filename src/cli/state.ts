@@ -1,9 +1,9 @@
 // One line of JSON in, one line of JSON out: states of a refrigerant for programs, and one state in words for people.
 // No input or output happens here. SI, mass basis, full precision.
 
-import { refrigerant, type State, stateAt } from '../matter/refrigerants/index.ts';
+import { type Derived, refrigerant, type State, stateAt } from '../matter/refrigerants/index.ts';
 import { InputError } from '../numerics/index.ts';
-import { formatNumber, type QuantityName, sayQuantity, type UnitView } from '../quantities/index.ts';
+import { formatNumber, fromView, type QuantityName, sayQuantity, type UnitView } from '../quantities/index.ts';
 import { columns } from './report/text-table.ts';
 import { answerLine } from './request-line.ts';
 
@@ -16,8 +16,31 @@ import { answerLine } from './request-line.ts';
 export function answerStateLine(line: string): string {
   return answerLine(line, (request) => {
     const { name, given } = checkedRequest(request);
-    return JSON.stringify(stateAt(refrigerant(name), given));
+    const fluid = refrigerant(name);
+    return JSON.stringify(stateAnswer(stateAt(fluid, given)));
   });
+}
+
+/** A state with the keys of the contract, in its order, and nothing else. */
+export function stateAnswer(state: State) {
+  return {
+    temperature: state.temperature,
+    pressure: state.pressure,
+    density: state.density,
+    enthalpy: state.enthalpy,
+    entropy: state.entropy,
+    internalEnergy: state.internalEnergy,
+    cp: state.cp,
+    cv: state.cv,
+    soundSpeed: state.soundSpeed,
+    viscosity: null,
+    conductivity: null,
+    surfaceTension: state.surfaceTension,
+    quality: state.quality,
+    phase: state.phase,
+    // Left out of the text where undefined.
+    glideApproximation: state.glideApproximation,
+  };
 }
 
 function checkedRequest(record: unknown): { name: string; given: Parameters<typeof stateAt>[1] } {
@@ -41,10 +64,17 @@ function checkedRequest(record: unknown): { name: string; given: Parameters<type
  * answerStateLine. Properties that a state does not have are left out.
  * @param name        the refrigerant
  * @param state       from stateAt
+ * @param derived     from derivedAt
  * @param view        'metric' or 'us'
  * @param atmosphere  air pressure [Pa]; where given, the gauge pressure is said too
  */
-export function sayState(name: string, state: State, view: UnitView, atmosphere?: number): string {
+export function sayState(
+  name: string,
+  state: State,
+  derived: Derived | null,
+  view: UnitView,
+  atmosphere?: number,
+): string {
   const say = (value: number | null, quantity: QuantityName, digits: number) =>
     value === null ? undefined : sayQuantity(value, quantity, view, digits);
   const rows: readonly (readonly [string, string | undefined])[] = [
@@ -58,6 +88,7 @@ export function sayState(name: string, state: State, view: UnitView, atmosphere?
     ['heat capacity cp', say(state.cp, 'entropy', 5)],
     ['heat capacity cv', say(state.cv, 'entropy', 5)],
     ['speed of sound', say(state.soundSpeed, 'speed', 5)],
+    ...derivedRows(derived, view),
     [
       'surface tension',
       state.surfaceTension === null ? undefined : `${formatNumber(1e3 * state.surfaceTension, 4)} mN/m`,
@@ -65,11 +96,33 @@ export function sayState(name: string, state: State, view: UnitView, atmosphere?
     ['quality', say(state.quality, 'fraction', 6)],
   ];
   const said = rows.flatMap(([title, text]) => (text === undefined ? [] : [[title, text]]));
+  const notes = [
+    ...(state.glideApproximation === true
+      ? ['Between the lines of this blend, volume, enthalpy, entropy and temperature are taken as linear in quality.']
+      : []),
+    'Enthalpy and entropy count from 200 kJ/kg and 1 kJ/(kg K) in the saturated liquid at 0 °C.',
+  ];
+  return [`${name}, ${phaseWords(state)}`, columns(said), ...notes.map((note) => `  ${note}`)].join('\n');
+}
+
+/** 1 °F is 5/9 K. */
+const fahrenheitDegree = 5 / 9;
+
+function derivedRows(derived: Derived | null, view: UnitView): readonly (readonly [string, string])[] {
+  if (derived === null) return [];
+  const { jouleThomsonCoefficient, isentropicExponent, isobaricExpansion, isothermalCompressibility } = derived;
+  const degree = view === 'us' ? fahrenheitDegree : 1;
+  const [pressure, pressureUnit] = view === 'us' ? [fromView(1, 'pressureDifference', 'us'), 'psi'] : [1e5, 'bar'];
+  const degreeUnit = view === 'us' ? '°F' : 'K';
   return [
-    `${name}, ${phaseWords(state)}`,
-    columns(said),
-    '  Enthalpy and entropy count from 200 kJ/kg and 1 kJ/(kg K) in the saturated liquid at 0 °C.',
-  ].join('\n');
+    [
+      'Joule–Thomson coefficient',
+      `${formatNumber((jouleThomsonCoefficient * pressure) / degree, 5)} ${degreeUnit}/${pressureUnit}`,
+    ],
+    ['isentropic exponent', formatNumber(isentropicExponent, 5)],
+    ['expansion at constant pressure', `${formatNumber(isobaricExpansion * degree, 5)} /${degreeUnit}`],
+    ['compressibility', `${formatNumber(isothermalCompressibility * pressure, 5)} /${pressureUnit}`],
+  ];
 }
 
 function phaseWords({ phase, quality }: State): string {

@@ -35,12 +35,10 @@ export function sayQuantity(
   requireFinite(quantity, value);
   const record = quantityRecord(quantity);
   const unit = sayUnit(record, view, value, context);
-  return withUnit(
-    sayNumber(record, fromSi(value, unit, atmosphereUnder(record, unit, context)), digits ?? record.digits),
-    unit,
-    record,
-    context,
-  );
+  const number = fromSi(value, unit, atmosphereUnder(record, unit, context));
+  // Close to the largest number of double precision a smaller unit has no number any more.
+  if (!Number.isFinite(number)) return `${exponentForm(value, digits ?? record.digits)}${noBreakSpace}${record.unit}`;
+  return withUnit(sayNumber(record, number, digits ?? record.digits), unit, record, context);
 }
 
 /** "about 350 W (310 to 420)"; one value where the ends are not told apart at the digits shown. */
@@ -198,7 +196,10 @@ function withDecimals(value: number, decimals: number): string {
 }
 
 function exponentForm(value: number, digits: number): string {
-  return String(Number(value.toExponential(digits - 1)))
+  const written = value.toExponential(digits - 1);
+  // Rounded up, the largest numbers of double precision are numbers no more, and stay as they are written.
+  const shortest = Number(written);
+  return (Number.isFinite(shortest) ? String(shortest) : written)
     .replace('-', value < 0 ? '−' : '-')
     .replace('e+', 'e');
 }

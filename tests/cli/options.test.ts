@@ -6,7 +6,7 @@ import { refusalSchema } from '../../src/assess/assessment-schema.ts';
 import { caution } from '../../src/cautions/index.ts';
 import { main } from '../../src/cli/main.ts';
 import { textbookCycle } from '../../src/loop/index.ts';
-import { refrigerant, stateAt } from '../../src/matter/refrigerants/index.ts';
+import { derivedAt, refrigerant, stateAt } from '../../src/matter/refrigerants/index.ts';
 import { plain } from './process.ts';
 import { collected } from './streams.ts';
 
@@ -134,10 +134,31 @@ describe('state', () => {
     expect(output).toMatch(/BTU\/lb/);
   });
 
-  test('as JSON: the keys of a batch answer and the caution', async () => {
+  test('as JSON: the keys of a batch answer, what is derived, and the caution', async () => {
     const { output } = await state('--temperature', '293.15 K', '--quality', '1', '--json');
-    const expected = stateAt(refrigerant('R134a'), { temperature: 293.15, quality: 1 });
-    expect(JSON.parse(output)).toEqual({ caution, refrigerant: 'R134a', ...expected });
+    const fluid = refrigerant('R134a');
+    const expected = stateAt(fluid, { temperature: 293.15, quality: 1 });
+    const parsed = JSON.parse(output);
+    expect(parsed).toMatchObject({ caution, refrigerant: 'R134a', ...expected });
+    expect(parsed.derived).toEqual(derivedAt(fluid, expected));
+    expect(Object.keys(parsed).slice(0, 5)).toEqual(['caution', 'refrigerant', 'temperature', 'pressure', 'density']);
+  });
+
+  test('inside the dome nothing is derived', async () => {
+    const { output } = await state('--temperature', '293.15 K', '--quality', '0.5', '--json');
+    expect(JSON.parse(output).derived).toBeNull();
+    expect((await state('--temperature', '293.15 K', '--quality', '0.5')).output).not.toMatch(/Joule/);
+  });
+
+  test('derived properties for people, in the units of the view', async () => {
+    const options = ['--temperature', '20 °C', '--pressure', '2 bar'];
+    const metric = (await state(...options)).output;
+    const us = (await state(...options, '--units', 'us')).output;
+    const coefficient = (text: string, unit: string) =>
+      Number(new RegExp(`Joule–Thomson coefficient +(\\S+) ${unit}`).exec(text)?.[1]);
+    // 1 K/bar is 1.8 °F per 14.5038 psi.
+    expect(coefficient(us, '°F/psi') / coefficient(metric, 'K/bar')).toBeCloseTo(1.8 / 14.5038, 4);
+    expect(metric).toMatch(/isentropic exponent +1\.\d+\n/);
   });
 
   test.each([
@@ -147,7 +168,9 @@ describe('state', () => {
     [['--temperature', '20 °C'], 2, /do not make a pair: temperature/],
     [[], 2, /A pair of properties is missing/],
     [['--temperature', '20 °C', '--pressure', '1 bar', '--quality', '1'], 2, /do not make a pair/],
-    [['--enthalpy', '400 kJ/kg', '--entropy', '1.7 kJ/(kg K)'], 2, /do not make a pair/],
+    [['--enthalpy', '400 kJ/kg', '--quality', '1'], 2, /do not make a pair/],
+    [['--enthalpy', '400 kJ/kg', '--entropy', '0.1 kJ/(kg K)'], 3, /--entropy 0\.1 kJ\/\(kg K\) is outside/],
+    [['--temperature', '1.7e308 K', '--pressure', '1 bar'], 3, /--temperature 1\.7e308 (K|°C) is outside/],
     [['--pressure', '1 bar', '--quality', '120 %'], 2, /--quality: 120 % is not accepted/],
     [['--pressure', '-1 bar', '--quality', '1'], 2, /--pressure/],
     [['--temperature', '-300 °C', '--quality', '1'], 2, /above −273\.15 °C/],

@@ -162,3 +162,9 @@ describe('round trips', () => {
     return { chart: number, value: fromView(number, name, view) };
   }
 });
+
+// 1.797e308 K is the largest number of double precision: nine fifths of it are none.
+test('a number too large for the unit of the view is said in the SI unit', () => {
+  expect(plain(sayQuantity(Number.MAX_VALUE, 'temperature', 'us'))).toBe('1.80e308 K');
+  expect(plain(sayQuantity(-Number.MAX_VALUE, 'length', 'metric', 3))).toBe('−1.80e308 m');
+});

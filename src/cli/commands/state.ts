@@ -2,7 +2,7 @@
 
 import { sayStudyOnly } from '../../assess/index.ts';
 import { caution } from '../../cautions/index.ts';
-import { refrigerant, type StateInput, stateAt, supportedPairs } from '../../matter/refrigerants/index.ts';
+import { derivedAt, refrigerant, type StateInput, stateAt, supportedPairs } from '../../matter/refrigerants/index.ts';
 import { InputError, KettlefinError } from '../../numerics/index.ts';
 import { noPositionals, readArguments, refrigerantGiven, requireBatchAlone, unitView } from '../arguments.ts';
 import { answerLines } from '../batch.ts';
@@ -10,7 +10,7 @@ import { type Command, SaidError } from '../command.ts';
 import { exitCodes } from '../exit-codes.ts';
 import { airPressure, optionAt, type QuantityOption, quantitiesGiven, sayInOptionWords } from '../quantity-options.ts';
 import { paragraph } from '../report/text-table.ts';
-import { answerStateLine, sayState } from '../state.ts';
+import { answerStateLine, sayState, stateAnswer } from '../state.ts';
 
 const quantityOptions: readonly QuantityOption[] = [
   { option: 'temperature', key: 'temperature', quantity: 'temperature' },
@@ -44,10 +44,12 @@ kettlefin state --batch < requests > answers
 One state from one pair, quantities as people write them:
   --temperature and --pressure    --pressure and --enthalpy    --pressure and --entropy
   --temperature and --quality     --pressure and --quality     --density and --temperature
+  --enthalpy and --entropy        --temperature and --entropy
 Optional:
   --altitude z    lets a pressure be a gauge pressure ("13 psig"), and shows the state's own
   --units VIEW    metric (default) or us, for people
-  --json          SI units, full precision, keys as in a batch answer, with the caution
+  --json          SI units, full precision, keys as in a batch answer, with the caution; and "derived": Joule–Thomson
+                  coefficient, isentropic exponent, expansion, compressibility and partial derivatives of a single phase
 
 --batch: one JSON request a line in, one JSON answer a line out, SI units, mass basis:
   {"refrigerant":"R134a","given":{"temperature":300,"pressure":100000}}
@@ -71,13 +73,13 @@ Exit codes: 0 answered; 2 unusable input; 3 no solution. A batch that was read t
     if (Object.keys(given).length === 0) {
       throw new InputError('A pair of properties', 'nothing', supportedPairs.join('; '), 'missing');
     }
-    const { name, state } = answered(named, given as unknown as StateInput, view);
+    const { name, state, derived } = answered(named, given as unknown as StateInput, view);
     const studyOnly = sayStudyOnly(name);
     const study = studyOnly === undefined ? '' : `${paragraph(studyOnly)}\n`;
     output.write(
       flags.json
-        ? `${JSON.stringify({ caution, refrigerant: name, ...(studyOnly === undefined ? {} : { studyOnly }), ...state }, null, 2)}\n`
-        : `${sayState(name, state, view, atmosphere)}\n\n${study}${paragraph(caution)}\n`,
+        ? `${JSON.stringify({ caution, refrigerant: name, ...(studyOnly === undefined ? {} : { studyOnly }), ...stateAnswer(state), derived }, null, 2)}\n`
+        : `${sayState(name, state, derived, view, atmosphere)}\n\n${study}${paragraph(caution)}\n`,
     );
     return exitCodes.answered;
   },
@@ -86,7 +88,8 @@ Exit codes: 0 answered; 2 unusable input; 3 no solution. A batch that was read t
 function answered(named: string, given: StateInput, view: ReturnType<typeof unitView>) {
   try {
     const fluid = refrigerant(named);
-    return { name: fluid.name, state: stateAt(fluid, given) };
+    const state = stateAt(fluid, given);
+    return { name: fluid.name, state, derived: derivedAt(fluid, state) };
   } catch (error) {
     if (!(error instanceof KettlefinError)) throw error;
     throw new SaidError(error, sayInOptionWords(error, quantityOptions, view), optionAt(error, quantityOptions));

@@ -160,7 +160,8 @@ function fallingDensity(
   start: number,
 ): number | undefined {
   const { equation, gasConstant } = fluid;
-  let below = Math.max(low, SMALLEST_PRESSURE / (gasConstant * temperature));
+  const thinnest = Math.max(low, SMALLEST_PRESSURE / (gasConstant * temperature));
+  let below = thinnest;
   let above = high;
   let density = start > below && start < above ? start : Math.sqrt(below * above);
   let before = BEFORE_FIRST_STEP;
@@ -183,7 +184,7 @@ function fallingDensity(
     }
     // Neighbouring numbers: the root lies between them or beyond the wall of the bracket.
     if (above - below <= 4.5e-16 * above) {
-      const isWall = above === high || below === low;
+      const isWall = above === high || below === thinnest;
       return isWall && size > 1e-9 ? undefined : density;
     }
   }
