@@ -48,6 +48,7 @@ export {
 } from './loop/index.ts';
 export {
   catalogueEntry,
+  isStudyOnly,
   type Refrigerant,
   refrigerant,
   refrigerantNames,
@@ -56,6 +57,7 @@ export {
   saturationAtPressure,
   saturationAtTemperature,
   stateAt,
+  studyOnlyReasons,
   type Transport,
   transportAt,
 } from './matter/refrigerants/index.ts';
