@@ -1,7 +1,14 @@
 // One line of JSON in, one line of JSON out: states of a refrigerant for programs, and one state in words for people.
 // No input or output happens here. SI, mass basis, full precision.
 
-import { type Derived, refrigerant, type State, stateAt } from '../matter/refrigerants/index.ts';
+import {
+  type Derived,
+  type Refrigerant,
+  refrigerant,
+  type State,
+  stateAt,
+  transportAt,
+} from '../matter/refrigerants/index.ts';
 import { InputError } from '../numerics/index.ts';
 import { formatNumber, fromView, type QuantityName, sayQuantity, type UnitView } from '../quantities/index.ts';
 import { columns } from './report/text-table.ts';
@@ -17,12 +24,13 @@ export function answerStateLine(line: string): string {
   return answerLine(line, (request) => {
     const { name, given } = checkedRequest(request);
     const fluid = refrigerant(name);
-    return JSON.stringify(stateAnswer(stateAt(fluid, given)));
+    return JSON.stringify(stateAnswer(fluid, stateAt(fluid, given)));
   });
 }
 
 /** A state with the keys of the contract, in its order, and nothing else. */
-export function stateAnswer(state: State) {
+export function stateAnswer(fluid: Refrigerant, state: State) {
+  const { viscosity, conductivity } = transportAt(fluid, state);
   return {
     temperature: state.temperature,
     pressure: state.pressure,
@@ -33,8 +41,8 @@ export function stateAnswer(state: State) {
     cp: state.cp,
     cv: state.cv,
     soundSpeed: state.soundSpeed,
-    viscosity: null,
-    conductivity: null,
+    viscosity,
+    conductivity,
     surfaceTension: state.surfaceTension,
     quality: state.quality,
     phase: state.phase,

@@ -73,12 +73,12 @@ Exit codes: 0 answered; 2 unusable input; 3 no solution. A batch that was read t
     if (Object.keys(given).length === 0) {
       throw new InputError('A pair of properties', 'nothing', supportedPairs.join('; '), 'missing');
     }
-    const { name, state, derived } = answered(named, given as unknown as StateInput, view);
+    const { name, state, answer, derived } = answered(named, given as unknown as StateInput, view);
     const studyOnly = sayStudyOnly(name);
     const study = studyOnly === undefined ? '' : `${paragraph(studyOnly)}\n`;
     output.write(
       flags.json
-        ? `${JSON.stringify({ caution, refrigerant: name, ...(studyOnly === undefined ? {} : { studyOnly }), ...stateAnswer(state), derived }, null, 2)}\n`
+        ? `${JSON.stringify({ caution, refrigerant: name, ...(studyOnly === undefined ? {} : { studyOnly }), ...answer, derived }, null, 2)}\n`
         : `${sayState(name, state, derived, view, atmosphere)}\n\n${study}${paragraph(caution)}\n`,
     );
     return exitCodes.answered;
@@ -89,7 +89,7 @@ function answered(named: string, given: StateInput, view: ReturnType<typeof unit
   try {
     const fluid = refrigerant(named);
     const state = stateAt(fluid, given);
-    return { name: fluid.name, state, derived: derivedAt(fluid, state) };
+    return { name: fluid.name, state, answer: stateAnswer(fluid, state), derived: derivedAt(fluid, state) };
   } catch (error) {
     if (!(error instanceof KettlefinError)) throw error;
     throw new SaidError(error, sayInOptionWords(error, quantityOptions, view), optionAt(error, quantityOptions));
