@@ -29,9 +29,9 @@ const items: readonly FluidItem[] = (fieldRecord('machine.refrigerant')?.choices
 export const fluidNames: readonly string[] = items.map(({ name }) => name);
 
 const titles = [
-  'In household machines',
+  'In common machines',
   'In older machines',
-  'Blends',
+  'Other blends',
   'Other hydrocarbons',
   'Other fluorinated fluids',
   'Ammonia and carbon dioxide',
@@ -40,15 +40,15 @@ const titles = [
 type GroupTitle = (typeof titles)[number];
 
 /** Offered at once; the others are one step away. */
-const atOnce: readonly GroupTitle[] = ['In household machines', 'In older machines'];
+const atOnce: readonly GroupTitle[] = ['In common machines', 'In older machines'];
 
 /** The first that fits, so that each refrigerant stands once. */
 function titleOf(name: string): GroupTitle {
   const { composition, kind, ozoneDepletionPotential } = catalogueEntry(name);
   if (isStudyOnly(name)) return 'For study only';
   if ((ozoneDepletionPotential ?? 0) > 0) return 'In older machines';
-  if (applianceClasses.some(({ fluids }) => fluids.includes(name))) return 'In household machines';
-  if (composition !== null) return 'Blends';
+  if (applianceClasses.some(({ fluids }) => fluids.includes(name))) return 'In common machines';
+  if (composition !== null) return 'Other blends';
   if (kind === 'hydrocarbon') return 'Other hydrocarbons';
   return /fluoro/.test(kind) ? 'Other fluorinated fluids' : 'Ammonia and carbon dioxide';
 }

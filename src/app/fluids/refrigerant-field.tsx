@@ -1,10 +1,12 @@
 // The field that chooses one refrigerant: a short list of those that people meet, and all of them one step away. One that is
 // for study only says so beside it.
 
-import { type ReactNode, useId, useRef, useState } from 'react';
+import { lazy, type ReactNode, Suspense, useId, useRef, useState } from 'react';
 import { StateMark, StateShape } from '../ui/state-mark.tsx';
-import { FluidFinder } from './fluid-finder.tsx';
 import { shortGroups, studyOnlyWords } from './fluid-groups.ts';
+
+// Loaded when somebody first looks for another fluid than the usual ones.
+const FluidFinder = lazy(() => import('./fluid-finder.tsx').then((part) => ({ default: part.FluidFinder })));
 
 export interface RefrigerantFieldProps {
   readonly label: string;
@@ -96,21 +98,23 @@ export function RefrigerantField({ label, help, path, value, offered, commit }: 
             opener.current?.focus();
           }}
         >
-          <FluidFinder
-            offered={offered}
-            pick={take}
-            item={({ name, label: words, usedIn }) => (
-              <button
-                type="button"
-                className="fluid-item"
-                aria-current={name === value ? 'true' : undefined}
-                onClick={() => take(name)}
-              >
-                <span>{words}</span>
-                <span className="quiet">{usedIn}</span>
-              </button>
-            )}
-          />
+          <Suspense>
+            <FluidFinder
+              offered={offered}
+              pick={take}
+              item={({ name, label: words, usedIn }) => (
+                <button
+                  type="button"
+                  className="fluid-item"
+                  aria-current={name === value ? 'true' : undefined}
+                  onClick={() => take(name)}
+                >
+                  <span>{words}</span>
+                  <span className="quiet">{usedIn}</span>
+                </button>
+              )}
+            />
+          </Suspense>
         </div>
       )}
     </div>
