@@ -33,6 +33,7 @@ import { modelFindings } from './model-findings.ts';
 import { type StageCounts, StageRunner } from './stage.ts';
 import { stagedDesign } from './stages/engine-assumptions.ts';
 import { type StageResults, stages } from './stages/index.ts';
+import { exactStates, type StatesFrom } from './stages/states.ts';
 import { judge } from './verdict.ts';
 import { verdictSentence } from './wording/verdict.ts';
 import { workingsOf } from './workings.ts';
@@ -53,9 +54,19 @@ export type AssessOutcome =
   | { readonly ok: false; readonly kind: 'unusable'; readonly problems: readonly DesignProblem[] }
   | { readonly ok: false; readonly kind: 'noSolution'; readonly error: EngineError };
 
+export interface AssessOptions {
+  readonly states?: StatesFrom;
+}
+
 export class Assessor {
   readonly #runner = new StageRunner<StageResults>(stages);
+  readonly #states: StatesFrom;
   #last: { readonly doubt: Doubt; readonly bands: Bands } | undefined;
+
+  /** @param options.states  where the states of refrigerants come from: exactStates, the default, or tableStates */
+  constructor({ states = exactStates }: AssessOptions = {}) {
+    this.#states = states;
+  }
 
   /** @param design  the text of a design file, or a document that was parsed before */
   assess(design: string | DesignDocument, view: UnitView): AssessOutcome {
@@ -86,7 +97,7 @@ export class Assessor {
   #assessment(document: DesignDocument, view: UnitView): Assessment {
     const resolution = resolveDesign(document);
     const { design: resolved, assumptions } = resolution;
-    const design = stagedDesign(plainDesign(resolved));
+    const design = stagedDesign(plainDesign(resolved), this.#states);
     const results = this.#runner.run(design);
     const values = resultValues(results);
     const doubt = varied(this.#runner, { resolution, design }, values, results);
@@ -94,7 +105,7 @@ export class Assessor {
     this.#last = { doubt, bands };
     const facts = cautionFacts(design, results, resolved, doubt);
     const cautions = findCautions(facts);
-    const findings = worstFirst([...cautions, ...modelFindings(results, doubt.unanswered)]);
+    const findings = worstFirst([...cautions, ...modelFindings(results, doubt.unanswered, design.states.kind)]);
     const limits = limitMargins(results.operating, machineLimits(design));
     const influences = marginInfluences(doubt, doubtfulInputs(resolution, design));
     const against = loopAgainst(results, doubt, bands);
@@ -146,8 +157,12 @@ export function refusalOf(error: KettlefinError): Extract<AssessOutcome, { reado
 }
 
 /** Assesses once, remembering nothing. */
-export function assessDesign(design: string | DesignDocument, view: UnitView): AssessOutcome {
-  return new Assessor().assess(design, view);
+export function assessDesign(
+  design: string | DesignDocument,
+  view: UnitView,
+  options: AssessOptions = {},
+): AssessOutcome {
+  return new Assessor(options).assess(design, view);
 }
 
 function lifeCosts({ accounts }: StageResults) {

@@ -13,7 +13,7 @@ import {
 import type { PlainDesign, ResolvedDesign } from '../design/index.ts';
 import type { OperatingPoint } from '../loop/index.ts';
 import { dewPoint, saturationVapourPressure } from '../matter/air/index.ts';
-import { catalogueEntry, refrigerant, saturationAtTemperature, stateAt } from '../matter/refrigerants/index.ts';
+import { catalogueEntry, type Refrigerant, saturationAtTemperature, stateAt } from '../matter/refrigerants/index.ts';
 import { KettlefinError } from '../numerics/index.ts';
 import { applicationLimits, type CompressorPoint, compressorPoint, ratingPoint } from '../parts/compressor/index.ts';
 import { heatReachingWater } from '../plant/index.ts';
@@ -22,6 +22,7 @@ import { rangesAt, workingMonths } from './answers/moments.ts';
 import type { StagedDesign } from './stages/engine-assumptions.ts';
 import type { StageResults } from './stages/index.ts';
 import { plantHardware, sourceIsTankRoom } from './stages/plant.ts';
+import type { StatesFrom } from './stages/states.ts';
 import { stuckOn } from './stuck-on.ts';
 
 /** What was computed for a design. A comparison of fluids leaves the sizes out. */
@@ -90,20 +91,21 @@ function smallestSunkenPlace(place: ResolvedDesign['machine']['sunkenPlace']): C
  * Saturation pressures at the usual design temperatures, of the fluid and of the one the parts were built for. Of a blend
  * that of its liquid: where liquid stands, the bubble pressure is the higher one.
  */
-function pressureFacts({ machine }: StagedDesign, { room, source }: ResolvedDesign): PressureFacts {
-  const { refrigerant: fluid, compressor } = machine;
+function pressureFacts({ machine, states }: StagedDesign, { room, source }: ResolvedDesign): PressureFacts {
+  const fluid = states.fluid(machine.refrigerant);
+  const madeFor = states.fluid(machine.compressor.madeFor);
   const warmest = Math.max(room.warmest.high, source.kind === 'otherRoom' ? source.warmest.high : room.warmest.high);
   return {
     highSide: saturationPressureOrNull(fluid, highSideDesignTemperature),
-    builtHighSide: saturationPressureOrNull(compressor.madeFor, highSideDesignTemperature),
-    builtLowSide: saturationPressureOrNull(compressor.madeFor, lowSideDesignTemperature),
+    builtHighSide: saturationPressureOrNull(madeFor, highSideDesignTemperature),
+    builtLowSide: saturationPressureOrNull(madeFor, lowSideDesignTemperature),
     warmest,
     standing: saturationPressureOrNull(fluid, warmest),
   };
 }
 
-function saturationPressureOrNull(fluid: string, temperature: number): number | null {
-  return answerOrNull(() => saturationAtTemperature(refrigerant(fluid), temperature).liquid.pressure);
+function saturationPressureOrNull(fluid: Refrigerant, temperature: number): number | null {
+  return answerOrNull(() => saturationAtTemperature(fluid, temperature).liquid.pressure);
 }
 
 /** Temperature around the resting compressor in the coldest spell [K]; null outdoors, of which the design says nothing. */
@@ -127,7 +129,7 @@ function ratedMassFlow(design: StagedDesign, results: CautionResults): number | 
   const { evaporating, condensing, returnGas } = ratingPoint(usualRating[design.machine.application]);
   const fluid = design.machine.compressor.madeFor;
   const suctionTemperature = returnGas ?? evaporating + design.exchangers.superheat;
-  return pointAt(results, { fluid, evaporating, condensing, suctionTemperature })?.massFlow ?? null;
+  return pointAt(results, design.states, { fluid, evaporating, condensing, suctionTemperature })?.massFlow ?? null;
 }
 
 const usualRating: Readonly<Record<StagedDesign['machine']['application'], string>> = {
@@ -146,7 +148,7 @@ function coilSurface({ tank, exchangers }: StagedDesign, { sizing }: CautionResu
 function hardestAllowed(design: StagedDesign, results: CautionResults): CompressorPoint | null {
   const limits = machineLimits(design);
   const evaporating = limits.evaporating.highest;
-  return pointAt(results, {
+  return pointAt(results, design.states, {
     fluid: design.machine.refrigerant,
     evaporating,
     condensing: limits.condensing.continuous,
@@ -163,9 +165,9 @@ interface ModelledPoint {
 }
 
 /** The modelled compressor at such a point; null where it has no answer. */
-function pointAt({ compressor }: CautionResults, at: ModelledPoint): CompressorPoint | null {
+function pointAt({ compressor }: CautionResults, states: StatesFrom, at: ModelledPoint): CompressorPoint | null {
   return answerOrNull(() => {
-    const fluid = refrigerant(at.fluid);
+    const fluid = states.fluid(at.fluid);
     const low = saturationAtTemperature(fluid, at.evaporating);
     const superheated = { temperature: at.suctionTemperature, pressure: low.vapour.pressure };
     const suction = at.suctionTemperature > at.evaporating ? stateAt(fluid, superheated) : low.vapour;

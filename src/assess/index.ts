@@ -1,6 +1,6 @@
 // Public names of the assessment: design to verdict, its doubt, its words and its working.
 
-export { type AssessOutcome, Assessor, assessDesign, type EngineError } from './assess.ts';
+export { type AssessOptions, type AssessOutcome, Assessor, assessDesign, type EngineError } from './assess.ts';
 export type {
   Assessment,
   AssumptionLeft,
@@ -29,6 +29,8 @@ export { type DoubtfulInput, doubt, varianceShares } from './doubt/doubt.ts';
 export type { ResultRange } from './doubt/range.ts';
 export { allFormulas, formulaById } from './formulas.ts';
 export type { StageCounts } from './stage.ts';
+export { exactStates, type StatesFrom } from './stages/states.ts';
+export { tableStates } from './stages/table-states.ts';
 export { type CompareOutcome, compareRefrigerants } from './studies/compare.ts';
 export { compareTextbookCycles, type TextbookComparisonRequest } from './studies/compare-textbook.ts';
 export {
@@ -45,6 +47,7 @@ export {
 } from './studies/comparison/comparison.ts';
 export { fewestFluids, mostFluids } from './studies/comparison/fluids.ts';
 export type { ComparedLevels } from './studies/comparison/subject.ts';
+export { type StateDifference, stateDifferences } from './studies/state-differences.ts';
 export { assessTankLoad, type LoadInfluence, type TankLoadAnswer, type TankLoadOutcome } from './tank-load.ts';
 export { isCharge, withheldWord, withholdsCharge, withoutCharge } from './withheld.ts';
 export { pathLabel, scenarioLabel } from './wording/labels.ts';

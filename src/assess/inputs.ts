@@ -30,6 +30,9 @@ export function withInput(
   path: string,
   value: number,
 ): StagedDesign {
-  if (!path.startsWith(engine)) return { ...withFollowers(design, followers, path, value), engine: design.engine };
+  if (!path.startsWith(engine)) {
+    const { engine: values, states } = design;
+    return { ...withFollowers(design, followers, path, value), engine: values, states };
+  }
   return { ...design, engine: { ...design.engine, [path.slice(engine.length)]: value } };
 }

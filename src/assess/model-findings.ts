@@ -4,6 +4,7 @@
 import type { Fact, Finding, Severity } from '../quantities/index.ts';
 import type { UnansweredEnd } from './doubt/doubt.ts';
 import type { StageResults } from './stages/index.ts';
+import type { StatesFrom } from './stages/states.ts';
 
 /** Every code this file can report. */
 export const modelFindingCodes = [
@@ -22,13 +23,18 @@ export const modelFindingCodes = [
   'surplusHeatUnused',
   'monthsWithoutMachine',
   'accountsLeaveOut',
+  'statesFromTables',
   'rangeEndWithoutAnswer',
 ] as const;
 
 export type ModelFindingCode = (typeof modelFindingCodes)[number];
 
 /** Findings of the models from one run of the stages and from the variation of its inputs. */
-export function modelFindings(results: StageResults, unanswered: readonly UnansweredEnd[]): readonly Finding[] {
+export function modelFindings(
+  results: StageResults,
+  unanswered: readonly UnansweredEnd[],
+  states: StatesFrom['kind'],
+): readonly Finding[] {
   return [
     ...results.tank.warnings,
     ...ratingFindings(results),
@@ -39,6 +45,7 @@ export function modelFindings(results: StageResults, unanswered: readonly Unansw
     ...surroundingsFindings(results),
     ...yearFindings(results),
     accountsLeaveOut(),
+    ...(states === 'tables' ? [statesFromTables()] : []),
     ...unanswered.map(unansweredFinding),
   ];
 }
@@ -176,6 +183,16 @@ function surroundingsFindings({ plant, hardware }: StageResults): readonly Findi
   return [
     finding('surroundingsHeld', 'note', { heatTaken, place: { word: place } }, 'own simplification, no source', remedy),
   ];
+}
+
+function statesFromTables(): Finding {
+  return finding(
+    'statesFromTables',
+    'note',
+    {},
+    'interpolation in tables made from the equation of the fluid',
+    'Reckon the design without tables to have every state from the equation itself; no figure of the verdict moves by more than a ten thousandth.',
+  );
 }
 
 /** What stands in no account because it is the same in all of them. */

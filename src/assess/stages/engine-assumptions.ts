@@ -5,6 +5,7 @@
 import type { PlainDesign } from '../../design/index.ts';
 import { exchangerAssumptions, type TubeMaterial, tubeWall } from '../../parts/exchangers/index.ts';
 import type { Estimate } from '../../quantities/index.ts';
+import { exactStates, type StatesFrom } from './states.ts';
 import { standardTankFactors, type TankFactors, tankAssumptions } from './tank-assumptions.ts';
 
 /** Plain values behind the sizes of coil and face. */
@@ -28,6 +29,8 @@ export interface EngineValues extends SizingValues, TankFactors {
 /** A design as the stages read it: the person's, with the engine's own assumptions as one more part. */
 export interface StagedDesign extends PlainDesign {
   readonly engine: EngineValues;
+  /** Where the states of refrigerants come from. */
+  readonly states: StatesFrom;
 }
 
 export interface EngineAssumption {
@@ -103,9 +106,9 @@ function everyAssumption(design: PlainDesign): readonly EngineAssumption[] {
 }
 
 /** The design with the engine's own assumptions at their likely values; factors on parts it does not have are 1. */
-export function stagedDesign(design: PlainDesign): StagedDesign {
+export function stagedDesign(design: PlainDesign, states: StatesFrom = exactStates): StagedDesign {
   const values = everyAssumption(design).map(({ key, estimate }) => [key, estimate.likely]);
-  return { ...design, engine: { ...standardTankFactors, ...Object.fromEntries(values) } as EngineValues };
+  return { ...design, engine: { ...standardTankFactors, ...Object.fromEntries(values) } as EngineValues, states };
 }
 
 function fromRange(

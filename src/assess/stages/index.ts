@@ -86,16 +86,17 @@ const tank = stage('tank', tankSlice, ['surroundings'], (slice, { surroundings: 
 
 const compressor = stage(
   'compressor',
-  ({ machine }) => ({ compressor: machine.compressor }),
+  ({ machine, states }) => ({ compressor: machine.compressor, states }),
   [],
-  (slice) => compressorOf(slice.compressor),
+  ({ compressor: described, states }) => compressorOf(described, states),
 );
 
 /** What the loop reads of the design. */
-export function loopSlice({ machine, tank: { waterTemperature }, exchangers }: StagedDesign): LoopSlice {
+export function loopSlice({ machine, states, tank: { waterTemperature }, exchangers }: StagedDesign): LoopSlice {
   const { evaporatorApproach, condenserApproach, superheat, subcooling } = exchangers;
   return {
     refrigerant: machine.refrigerant,
+    states,
     waterTemperature,
     exchangers: { evaporatorApproach, condenserApproach, superheat, subcooling },
   };

@@ -2,10 +2,10 @@
 
 import type { PlainDesign } from '../../design/index.ts';
 import { type OperatingPoint, operatingPoint } from '../../loop/index.ts';
-import { refrigerant } from '../../matter/refrigerants/index.ts';
 import { NoSolutionError, OutOfModelError } from '../../numerics/index.ts';
 import { type CompressorModel, modelFromRating, type RatedMachine } from '../../parts/compressor/index.ts';
 import type { StagedDesign } from './engine-assumptions.ts';
+import type { StatesFrom } from './states.ts';
 
 type PlainCompressor = PlainDesign['machine']['compressor'];
 
@@ -16,13 +16,13 @@ export interface CompressorResult {
 }
 
 /** The compressor, whichever way it was described. A rating is identified on the fluid the machine was made for. */
-export function compressorOf(compressor: PlainCompressor): CompressorResult {
+export function compressorOf(compressor: PlainCompressor, states: StatesFrom): CompressorResult {
   const { speed, clearanceRatio, reexpansionExponent, fillingFactor, frictionPressure, shellHeatShare } = compressor;
   const assumed = { speed, clearanceRatio, reexpansionExponent, fillingFactor, frictionPressure, shellHeatShare };
   switch (compressor.kind) {
     case 'rating': {
       const rated = modelFromRating({
-        fluid: refrigerant(compressor.madeFor),
+        fluid: states.fluid(compressor.madeFor),
         capacity: compressor.capacity,
         power: compressor.power,
         ratingPoint: compressor.ratingPoint,
@@ -41,6 +41,7 @@ export function compressorOf(compressor: PlainCompressor): CompressorResult {
 /** What the loop needs of the design beside its compressor. */
 export interface LoopSlice {
   readonly refrigerant: StagedDesign['machine']['refrigerant'];
+  readonly states: StatesFrom;
   readonly waterTemperature: number;
   readonly exchangers: Pick<
     StagedDesign['exchangers'],
@@ -50,12 +51,12 @@ export interface LoopSlice {
 
 /** The loop at one source temperature. @throws what loop/ throws where it has no operating point. */
 export function operatingAt(
-  { refrigerant: fluid, waterTemperature, exchangers }: LoopSlice,
+  { refrigerant, states, waterTemperature, exchangers }: LoopSlice,
   compressor: CompressorModel,
   sourceTemperature: number,
 ): OperatingPoint {
   return operatingPoint({
-    fluid: refrigerant(fluid),
+    fluid: states.fluid(refrigerant),
     compressor,
     sourceTemperature,
     waterTemperature,

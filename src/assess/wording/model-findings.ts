@@ -112,6 +112,11 @@ const words: Readonly<Record<Code, { readonly title: string; readonly text: (tel
     text: (tell) =>
       `In the coldest spell the machine takes ${tell('heatTaken')} out of ${tell('place')}, its pauses included; that is taken not to cool it. Months without heating follow a smooth curve between the usual and the summer temperature.`,
   },
+  statesFromTables: {
+    title: 'States of the refrigerant were read from tables',
+    text: () =>
+      'Temperature, density and entropy are interpolated, and lie within a hundred thousandth of the equation’s own.',
+  },
   accountsLeaveOut: {
     title: 'What stands in none of the accounts',
     text: () =>

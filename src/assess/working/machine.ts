@@ -2,7 +2,6 @@
 // and tank, room and loop together.
 
 import { type OperatingPoint, operatingPointWorking } from '../../loop/index.ts';
-import { refrigerant } from '../../matter/refrigerants/index.ts';
 import { ratingWorking } from '../../parts/compressor/index.ts';
 import { condenserWorking, evaporatorWorking } from '../../parts/exchangers/index.ts';
 import { type PlantOrigins, plantWorking } from '../../plant/index.ts';
@@ -39,12 +38,12 @@ export function spellSource({ source }: StagedDesign, { surroundings }: StageRes
 }
 
 /** How a rating became a compressor; none where displacement was given or assumed. */
-export function ratingSteps({ machine }: StagedDesign, { compressor }: StageResults): readonly WorkingStep[] {
+export function ratingSteps({ machine, states }: StagedDesign, { compressor }: StageResults): readonly WorkingStep[] {
   const given = machine.compressor;
   if (compressor.rated === undefined || given.kind !== 'rating') return [];
   const { capacity, power, ratingPoint } = given;
   const { displacement: _V, compressionEfficiency: _eta, ...assumed } = compressor.model;
-  const request = { fluid: refrigerant(given.madeFor), capacity, power, ratingPoint, assumed };
+  const request = { fluid: states.fluid(given.madeFor), capacity, power, ratingPoint, assumed };
   return ratingWorking(
     request,
     compressor.rated,
@@ -66,9 +65,9 @@ export function operatingSteps(
   source: SourceTemperature,
   prefix: string,
 ): readonly WorkingStep[] {
-  const { exchangers, machine, tank } = design;
+  const { exchangers, machine, states, tank } = design;
   const input = {
-    fluid: refrigerant(machine.refrigerant),
+    fluid: states.fluid(machine.refrigerant),
     compressor: compressor.model,
     sourceTemperature: source.temperature,
     waterTemperature: tank.waterTemperature,

@@ -2,7 +2,6 @@
 // likely values and with each uncertain input at its ends.
 
 import { type OperatingPoint, operatingPoint } from '../../../loop/index.ts';
-import { refrigerant } from '../../../matter/refrigerants/index.ts';
 import { KettlefinError, NoSolutionError } from '../../../numerics/index.ts';
 import { bandWithUnit, loopPoints } from '../../answers/pieces.ts';
 import { refusalOf } from '../../assess.ts';
@@ -104,14 +103,14 @@ const stage = stageOf<StageResults>();
 function heldOperating({ evaporating, condensing }: ComparedLevels): Stage<StageResults, 'operating'> {
   return stage(
     'operating',
-    ({ machine, exchangers }) => {
+    ({ machine, exchangers, states }) => {
       const { evaporatorApproach, condenserApproach, superheat, subcooling } = exchangers;
-      return { fluid: machine.refrigerant, evaporatorApproach, condenserApproach, superheat, subcooling };
+      return { fluid: machine.refrigerant, states, evaporatorApproach, condenserApproach, superheat, subcooling };
     },
     ['compressor'],
-    ({ fluid, evaporatorApproach, condenserApproach, superheat, subcooling }, { compressor }) =>
+    ({ fluid, states, evaporatorApproach, condenserApproach, superheat, subcooling }, { compressor }) =>
       operatingPoint({
-        fluid: refrigerant(fluid),
+        fluid: states.fluid(fluid),
         compressor: compressor.model,
         sourceTemperature: evaporating + evaporatorApproach,
         waterTemperature: condensing - condenserApproach,
