@@ -133,7 +133,7 @@ export interface TextbookCycle {
   readonly heatTaken: number;
   readonly heatingCop: number;
   readonly coolingCop: number;
-  /** Of a reversible cycle between the two dew temperatures; no bound where much heat leaves subcooled liquid. */
+  /** Of a reversible cycle between the two dew temperatures; no bound where much heat leaves subcooled liquid or a gliding blend. */
   readonly carnotHeatingCop: number;
   /** q_H · ρ1 [J/m³]. */
   readonly volumetricHeatingCapacity: number;

@@ -5,11 +5,15 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type TextbookCycle, type TextbookCycleRequest, textbookCycle } from '../../src/loop/index.ts';
 import {
+  type ReferenceStateName,
+  referenceOffset,
   referenceStates,
   refrigerant,
   refrigerantNames,
   saturationAtPressure,
 } from '../../src/matter/refrigerants/index.ts';
+import { OutOfModelError } from '../../src/numerics/index.ts';
+import { levelsOf } from './levels-of.ts';
 
 interface Conditions {
   readonly refrigerant: string;
@@ -30,13 +34,46 @@ const anyCycle: fc.Arbitrary<Conditions> = fc
     subcooling: fc.double({ min: 0.01, max: 20, noNaN: true }),
     isentropicEfficiency: fc.double({ min: 0.3, max: 1, noNaN: true }),
   })
-  .map(({ lift, ...rest }) => ({ ...rest, condensing: rest.evaporating + lift }));
+  .map(({ lift, ...rest }) => {
+    const { at } = levelsOf(rest.refrigerant);
+    return { ...rest, evaporating: at(rest.evaporating), condensing: at(rest.evaporating + lift) };
+  })
+  .filter(isDescribed);
+
+/** Where the gas leaves the compressor hotter than the fluid's equation goes, there is no cycle to test. */
+function isDescribed(conditions: TextbookCycleRequest): boolean {
+  try {
+    textbookCycle(conditions);
+    return true;
+  } catch (error) {
+    if (error instanceof OutOfModelError && /^compressorOutlet/.test(error.quantity)) return false;
+    throw error;
+  }
+}
+
+/** Zeros of enthalpy and entropy that exist for a fluid: carbon dioxide does not boil at one atmosphere, cold water is ice. */
+function zerosOf(name: string): readonly ReferenceStateName[] {
+  return referenceStates.flatMap((state) => {
+    try {
+      referenceOffset(refrigerant(name), state.name);
+      return [state.name];
+    } catch (error) {
+      if (error instanceof OutOfModelError) return [];
+      throw error;
+    }
+  });
+}
 
 function relative(a: number, b: number): number {
   return Math.abs(a - b) / Math.max(Math.abs(a), Math.abs(b));
 }
 
 describe('laws of the textbook cycle', () => {
+  it('random cycles are of every fluid (seed 1100)', () => {
+    const seen = fc.sample(anyCycle, { seed: 1100, numRuns: 500 });
+    expect(new Set(seen.map((conditions) => conditions.refrigerant)).size).toBe(refrigerantNames.length);
+  });
+
   it('first law: heat delivered = heat taken + work; heating COP = cooling COP + 1 (seed 1101)', () => {
     fc.assert(
       fc.property(anyCycle, (conditions) => {
@@ -57,7 +94,7 @@ describe('laws of the textbook cycle', () => {
     const deadStates = fc.double({ min: 250, max: 320, noNaN: true });
     fc.assert(
       fc.property(anyCycle, bodies, deadStates, (conditions, { above, below }, deadState) => {
-        const sinkTemperature = conditions.condensing - conditions.subcooling - below;
+        const sinkTemperature = textbookCycle(conditions).points[3].temperature - below;
         const sourceTemperature = conditions.evaporating + above * conditions.superheat + 40;
         const cycle = textbookCycle({ ...conditions, deadState, sinkTemperature, sourceTemperature });
         const { compressor, condenser, expansion, evaporator, total } = cycle.exergyDestruction;
@@ -65,8 +102,11 @@ describe('laws of the textbook cycle', () => {
         const closure = cycle.specificWork - least - (compressor + condenser + expansion + evaporator);
         expect(Math.abs(closure)).toBeLessThan(1e-9 * cycle.specificWork);
         expect(total).toBeCloseTo(compressor + condenser + expansion + evaporator, 6);
-        // Rounding of entropies: about 1e-9 J/(kg K) times the dead state.
-        for (const part of [compressor, condenser, expansion, evaporator]) expect(part).toBeGreaterThan(-1e-5);
+        // Rounding of entropies: about 1e-9 J/(kg K) times the dead state. A blend's entropy is taken as linear in the quality,
+        // which at small qualities is too little by up to some tenths of a J/(kg K): R407C, 7 K of glide.
+        const lowest = cycle.condensing.glide === undefined ? -1e-5 : -1e-3 * cycle.heatTaken;
+        for (const part of [compressor, condenser, evaporator]) expect(part).toBeGreaterThan(-1e-5);
+        expect(expansion).toBeGreaterThan(lowest);
       }),
       { seed: 1102, numRuns: 300 },
     );
@@ -77,7 +117,11 @@ describe('laws of the textbook cycle', () => {
     fc.assert(
       fc.property(anyCycle, (conditions) => {
         const cycle = textbookCycle({ ...conditions, superheat: 0, subcooling: 0 });
-        expect(cycle.heatingCop).toBeLessThan(cycle.carnotHeatingCop);
+        // A blend gives heat down to its bubble temperature and takes it up to its dew temperature.
+        const { temperature, bubbleTemperature = temperature } = cycle.condensing;
+        const lift = bubbleTemperature - cycle.evaporating.temperature;
+        fc.pre(lift > 0);
+        expect(cycle.heatingCop).toBeLessThan(bubbleTemperature / lift);
       }),
       { seed: 1106, numRuns: 200 },
     );
@@ -115,9 +159,10 @@ describe('laws of the textbook cycle', () => {
     ];
     fc.assert(
       fc.property(anyCycle, (conditions) => {
-        const [first, ...others] = referenceStates.map(({ name: referenceState }) =>
-          textbookCycle({ ...conditions, referenceState, sinkTemperature: 200, sourceTemperature: 345 }),
+        const [first, ...others] = zerosOf(conditions.refrigerant).map((referenceState) =>
+          textbookCycle({ ...conditions, referenceState, sinkTemperature: 200, sourceTemperature: 400 }),
         );
+        expect(others.length).toBeGreaterThan(0);
         for (const other of others) {
           for (const [index, value] of numbers(other).entries()) {
             expect(relative(value, numbers(first!)[index]!)).toBeLessThan(1e-10);
@@ -177,7 +222,9 @@ describe('laws of the textbook cycle', () => {
             conditions.subcooling >
             conditions.evaporating + conditions.superheat + 0.1,
         );
-        const cycle = textbookCycle({ ...conditions, ...more, suctionPressure, liquidPressure });
+        const request = { ...conditions, ...more, suctionPressure, liquidPressure };
+        fc.pre(isDescribed(request));
+        const cycle = textbookCycle(request);
         answered += 1;
         const [inlet, , outlet, liquid, expanded, gas, feed] = cycle.points;
         expect([gas?.name, feed?.name]).toEqual(['evaporatorOutlet', 'expansionInlet']);
@@ -287,13 +334,13 @@ describe('laws of the textbook cycle', () => {
   });
 
   it.each(refrigerantNames)('%s: COP falls as the lift grows, and as the efficiency falls', (name) => {
-    const base = { refrigerant: name, superheat: 5, subcooling: 3 };
+    const { at } = levelsOf(name);
+    const base = { refrigerant: name, evaporating: at(270), superheat: 5, subcooling: 3 };
     const byLift = [300, 310, 320, 330, 340].map(
-      (condensing) => textbookCycle({ ...base, evaporating: 270, condensing, isentropicEfficiency: 0.7 }).heatingCop,
+      (condensing) => textbookCycle({ ...base, condensing: at(condensing), isentropicEfficiency: 0.7 }).heatingCop,
     );
     const byEfficiency = [1, 0.8, 0.6, 0.4].map(
-      (isentropicEfficiency) =>
-        textbookCycle({ ...base, evaporating: 270, condensing: 310, isentropicEfficiency }).heatingCop,
+      (isentropicEfficiency) => textbookCycle({ ...base, condensing: at(310), isentropicEfficiency }).heatingCop,
     );
     for (const cops of [byLift, byEfficiency]) {
       expect(cops).toEqual([...cops].sort((a, b) => b - a));
@@ -304,8 +351,8 @@ describe('laws of the textbook cycle', () => {
   it.each(refrigerantNames)('%s: no superheat and no subcooling are quality 1 and 0', (name) => {
     const cycle = textbookCycle({
       refrigerant: name,
-      evaporating: 273.15,
-      condensing: 303.15,
+      evaporating: levelsOf(name).at(273.15),
+      condensing: levelsOf(name).at(303.15),
       superheat: 0,
       subcooling: 0,
       isentropicEfficiency: 0.7,
@@ -334,10 +381,13 @@ describe('laws of the textbook cycle', () => {
   });
 
   it('works close to the critical point', () => {
-    for (const refrigerant of refrigerantNames) {
-      const cycle = textbookCycle(nearCritical(refrigerant));
+    // R236fa: its equation ends 2 K above its critical temperature.
+    const described = refrigerantNames.filter((name) => isDescribed(nearCritical(name)));
+    expect(refrigerantNames.filter((name) => !described.includes(name))).toEqual(['R236fa']);
+    for (const name of described) {
+      const cycle = textbookCycle(nearCritical(name));
       expect(cycle.heatingCop).toBeGreaterThan(1);
-      expect(cycle.heatingCop).toBeLessThan(cycle.carnotHeatingCop);
+      expect(cycle.heatingCop, name).toBeLessThan(cycle.carnotHeatingCop);
     }
   });
 
@@ -347,10 +397,10 @@ describe('laws of the textbook cycle', () => {
     );
   });
 
-  function nearCritical(refrigerant: string): TextbookCycleRequest {
-    const critical = { R134a: 374.21, R600a: 407.81, R290: 369.89, R12: 385.12, R22: 369.295 }[refrigerant] ?? 0;
-    const condensing = critical - 0.05;
-    return { refrigerant, evaporating: 280, condensing, superheat: 5, subcooling: 25, isentropicEfficiency: 0.7 };
+  function nearCritical(name: string): TextbookCycleRequest {
+    const condensing = refrigerant(name).critical.temperature - 0.05;
+    const evaporating = levelsOf(name).at(280);
+    return { refrigerant: name, evaporating, condensing, superheat: 5, subcooling: 25, isentropicEfficiency: 0.7 };
   }
 
   function isDry(cycle: TextbookCycle): boolean {

@@ -6,10 +6,12 @@ import { type OperatingPointInput, operatingPoint } from '../../src/loop/index.t
 import {
   refrigerant,
   refrigerantNames,
+  saturationAtPressure,
   saturationAtTemperature,
   stateAt,
 } from '../../src/matter/refrigerants/index.ts';
 import { KettlefinError } from '../../src/numerics/index.ts';
+import { levelsOf } from './levels-of.ts';
 
 const compressor = {
   displacement: 8e-6,
@@ -48,6 +50,8 @@ const anyInput: fc.Arbitrary<OperatingPointInput> = fc
   })
   .map(({ name, shellHeatShare, compressionEfficiency, frictionPressure, ...rest }) => ({
     ...rest,
+    sourceTemperature: levelsOf(name).at(rest.sourceTemperature),
+    waterTemperature: levelsOf(name).at(rest.waterTemperature),
     fluid: refrigerant(name),
     compressor: { ...compressor, shellHeatShare, compressionEfficiency, frictionPressure },
   }));
@@ -74,8 +78,9 @@ describe('energy account', () => {
     const [inlet, isentropic, outlet, liquid, expanded] = point.points;
     const low = saturationAtTemperature(base.fluid, 282.15);
     const high = saturationAtTemperature(base.fluid, 309.15);
-    expect(point.evaporating).toEqual({ temperature: 282.15, pressure: low.vapour.pressure, vapour: low.vapour });
-    expect(point.condensing).toEqual({ temperature: 309.15, pressure: high.vapour.pressure, vapour: high.vapour });
+    const pure = (temperature: number) => ({ temperature, bubbleTemperature: temperature, glide: 0 });
+    expect(point.evaporating).toEqual({ ...pure(282.15), pressure: low.vapour.pressure, vapour: low.vapour });
+    expect(point.condensing).toEqual({ ...pure(309.15), pressure: high.vapour.pressure, vapour: high.vapour });
     expect(point.lift).toBeCloseTo(27, 10);
     expect(inlet.temperature).toBeCloseTo(288.15, 9);
     expect(liquid.temperature).toBeCloseTo(306.15, 9);
@@ -88,6 +93,31 @@ describe('energy account', () => {
     expect(point.massFlow).toBeCloseTo(flow, 12);
     const isentropicPower = point.massFlow * (isentropic.enthalpy - inlet.enthalpy);
     expect(point.overallEfficiency).toBeCloseTo(isentropicPower / point.compressorPower, 12);
+  });
+});
+
+describe('a blend', () => {
+  const point = operatingPoint({ ...base, fluid: refrigerant('R407C') });
+
+  it('boils up to the evaporator’s approach and condenses down to the condenser’s', () => {
+    const low = saturationAtPressure(refrigerant('R407C'), point.evaporating.pressure);
+    const high = saturationAtPressure(refrigerant('R407C'), point.condensing.pressure);
+    expect(point.evaporating.temperature).toBeCloseTo(282.15, 9);
+    expect(point.condensing.bubbleTemperature).toBeCloseTo(309.15, 9);
+    expect(low.vapour.temperature).toBeCloseTo(282.15, 9);
+    expect(high.liquid.temperature).toBeCloseTo(309.15, 9);
+    expect(point.condensing.temperature).toBeCloseTo(high.vapour.temperature, 9);
+    expect(point.condensing.glide).toBeCloseTo(high.vapour.temperature - high.liquid.temperature, 9);
+    // Superheat counts from dew, subcooling from bubble.
+    expect(point.points[0].temperature).toBeCloseTo(288.15, 9);
+    expect(point.points[3].temperature).toBeCloseTo(306.15, 9);
+    expect(point.points[4]).toMatchObject({ glideApproximation: true, phase: 'twoPhase' });
+  });
+
+  it('stays warmer than the water and colder than the source on every way through the exchangers', () => {
+    expect(point.points[3].temperature).toBeGreaterThan(base.waterTemperature);
+    expect(point.points[0].temperature).toBeLessThan(base.sourceTemperature);
+    expect(point.points[4].temperature).toBeLessThan(point.evaporating.temperature);
   });
 });
 
@@ -129,10 +159,10 @@ describe('tendencies', () => {
     '%s: a warmer source gives more heat and a better COP; warmer water a worse COP',
     (name) => {
       const fluid = refrigerant(name);
-      const bySource = [275, 280, 285, 290].map((sourceTemperature) =>
-        operatingPoint({ ...base, fluid, sourceTemperature }),
-      );
-      const byWater = [294, 298, 302].map((waterTemperature) => operatingPoint({ ...base, fluid, waterTemperature }));
+      const { at } = levelsOf(name);
+      const own = { ...base, fluid, sourceTemperature: at(292.15), waterTemperature: at(299.15) };
+      const bySource = [275, 280, 285, 290].map((source) => operatingPoint({ ...own, sourceTemperature: at(source) }));
+      const byWater = [294, 298, 302].map((water) => operatingPoint({ ...own, waterTemperature: at(water) }));
       for (let index = 1; index < bySource.length; index++) {
         expect(bySource[index]!.heatDelivered).toBeGreaterThan(bySource[index - 1]!.heatDelivered);
         expect(bySource[index]!.compressorCop).toBeGreaterThan(bySource[index - 1]!.compressorCop);
@@ -154,9 +184,11 @@ describe('tendencies', () => {
     fc.assert(
       fc.property(anyInput, (input) => {
         const point = operatingPoint({ ...input, superheat: 0, subcooling: 0 });
-        const { evaporating, condensing, lift } = point;
+        const { evaporating, condensing } = point;
         expect(evaporating.temperature).toBeLessThan(condensing.temperature);
-        expect(point.compressorCop).toBeLessThan(condensing.temperature / lift);
+        // A blend gives heat down to its bubble temperature.
+        const { bubbleTemperature } = condensing;
+        expect(point.compressorCop).toBeLessThan(bubbleTemperature / (bubbleTemperature - evaporating.temperature));
       }),
       { seed: 3302, numRuns: 100 },
     );
