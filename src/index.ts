@@ -58,8 +58,12 @@ export {
   saturationAtTemperature,
   stateAt,
   studyOnlyReasons,
+  surfaceTensionAt,
   type Transport,
+  type TransportMethod,
+  type TransportMethods,
   transportAt,
+  transportMethods,
 } from './matter/refrigerants/index.ts';
 export {
   ConvergenceError,

@@ -5,13 +5,13 @@ Source: the open thermophysical library CoolProp 8.0.0 (MIT licence; its notice 
 Nothing else in the project needs Python; run this only to add a fluid or to move to another version of the library:
 
     python3 -m venv .venv && .venv/bin/pip install CoolProp==8.0.0 scipy
-    .venv/bin/python data/refrigerants/export.py [coefficients] [terms] [states]
+    .venv/bin/python data/refrigerants/export.py [coefficients] [terms] [states] [transport]
 
-What is exported, by file of exporting/: fluids.py, equation.py, terms.py, reference_states.py. The curves of a pure fluid's
-dome are first guesses only: the program solves the phase equilibrium itself. Those of a blend's bubble and dew pressure
-are part of its published equation. No offset of a reference state is exported; the program computes it, and every
-enthalpy and entropy of the reference states is written for 200 kJ/kg and 1 kJ/(kg K) in the saturated liquid at 0 degrees
-Celsius.
+What is exported, by file of exporting/: fluids.py, equation.py, transport.py, terms.py, reference_states.py,
+transport_states.py. The curves of a pure fluid's dome are first guesses only: the program solves the phase equilibrium
+itself. Those of a blend's bubble and dew pressure are part of its published equation. No offset of a reference state is
+exported; the program computes it, and every enthalpy and entropy of the reference states is written for 200 kJ/kg and
+1 kJ/(kg K) in the saturated liquid at 0 degrees Celsius.
 """
 
 import json
@@ -24,6 +24,8 @@ from exporting.equation import LIBRARY_VERSION, fluid_record
 from exporting.fluids import FLUIDS
 from exporting.reference_states import reference_text
 from exporting.terms import TERM_FLUIDS, term_record
+from exporting.transport import reference_fluids
+from exporting.transport_states import transport_text
 
 HERE = pathlib.Path(__file__).resolve().parent
 REFERENCE = HERE.parents[1] / "tests" / "reference" / "refrigerants"
@@ -41,18 +43,28 @@ def write_states(path, text):
     print(path.relative_to(HERE.parents[1]), text.count("\n"), "lines")
 
 
+def name_record(record):
+    """Entry of the list of names: what else a fluid is called, and whose files its models of transport reckon with."""
+    others = reference_fluids(record)
+    needs = {"needs": others} if others else {}
+    return {"name": record["name"], "aliases": record["aliases"], **needs}
+
+
 def main(wanted):
     if CoolProp.__version__ != LIBRARY_VERSION:
         raise SystemExit(f"CoolProp {LIBRARY_VERSION} wanted, {CoolProp.__version__} found")
     (REFERENCE / "states").mkdir(parents=True, exist_ok=True)
+    (REFERENCE / "transport" / "states").mkdir(parents=True, exist_ok=True)
+    records = [fluid_record(*fluid) for fluid in FLUIDS]
     if "coefficients" in wanted:
-        write(HERE / "names.json", [{"name": name, "aliases": aliases} for name, _, aliases, *_ in FLUIDS])
-    for fluid in FLUIDS:
-        record = fluid_record(*fluid)
+        write(HERE / "names.json", [name_record(record) for record in records])
+    for fluid, record in zip(FLUIDS, records):
         if "coefficients" in wanted:
             write(HERE / f"{record['name']}.json", record)
         if "states" in wanted:
             write_states(REFERENCE / "states" / f"{record['name']}.csv", reference_text(record, fluid[1]))
+        if "transport" in wanted:
+            write_states(REFERENCE / "transport" / "states" / f"{record['name']}.csv", transport_text(record, fluid[1]))
     if "terms" in wanted:
         write(REFERENCE / "terms.json", {
             "source": f"CoolProp {LIBRARY_VERSION}; residual: phi, phi_d, phi_t, phi_dd, phi_dt, phi_tt; ideal: phi, phi_t, phi_tt",
@@ -61,4 +73,4 @@ def main(wanted):
 
 
 if __name__ == "__main__":
-    main(sys.argv[1:] or ["coefficients", "terms", "states"])
+    main(sys.argv[1:] or ["coefficients", "terms", "states", "transport"])

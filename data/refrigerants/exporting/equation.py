@@ -177,5 +177,5 @@ def fluid_record(name, library_name, aliases, equation, tension):
         **dome,
         **melting,
         "surfaceTension": surface_tension(tension, curves["surface_tension"]),
-        "transport": transport_record(fluid),
+        "transport": transport_record(name, fluid),
     }

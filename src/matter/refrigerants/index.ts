@@ -23,7 +23,7 @@ export { saturationAtPressure, saturationAtTemperature, stateAt, supportedPairs 
 export { refrigerantFormulas } from './formulas.ts';
 export { addCoefficientFile, hasCoefficientFile, refrigerant } from './library.ts';
 export { meltingPressure, meltingTemperature } from './melting-line.ts';
-export { refrigerantAliases, refrigerantName, refrigerantNamed, refrigerantNames } from './names.ts';
+export { fluidsNeededBy, refrigerantAliases, refrigerantName, refrigerantNamed, refrigerantNames } from './names.ts';
 export { type ReferenceState, type ReferenceStateName, referenceOffset, referenceStates } from './reference-states.ts';
 export { isStudyOnly, type StudyOnlyReason, studyOnlyReasons, unconfirmedOf } from './study-only.ts';
 export { surfaceTensionAt } from './surface-tension.ts';
@@ -36,7 +36,14 @@ export {
   type TabulatedRefrigerant,
   tabulated,
 } from './tables/index.ts';
+export {
+  type TransportMethod,
+  type TransportMethodName,
+  type TransportMethods,
+  transportMethods,
+} from './transport/methods.ts';
 export { type Transport, transportAt } from './transport/transport.ts';
+export type { SourceRange } from './transport/transport-data.ts';
 export type { Phase, Refrigerant, Saturation, State, StateInput } from './types.ts';
 export {
   type CaloricShift,

@@ -8,6 +8,7 @@ import { editDistance } from '../../quantities/index.ts';
 interface NameEntry {
   readonly name: string;
   readonly aliases: readonly string[];
+  readonly needs?: readonly string[];
 }
 
 const known: readonly NameEntry[] = names;
@@ -31,6 +32,14 @@ const namesByText = new Map(
 /** Other names of a refrigerant (its own name): 'propane', 'HC-290'; none for a name that is not known. */
 export function refrigerantAliases(name: string): readonly string[] {
   return known.find((entry) => entry.name === name)?.aliases ?? [];
+}
+
+/**
+ * The other refrigerants (own names) whose coefficient files transportAt needs for one (its own name): the reference fluids of
+ * its corresponding states. States and everything else of a fluid need no other file.
+ */
+export function fluidsNeededBy(name: string): readonly string[] {
+  return known.find((entry) => entry.name === name)?.needs ?? [];
 }
 
 /**

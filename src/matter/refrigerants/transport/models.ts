@@ -50,16 +50,19 @@ export interface TransportModels {
   readonly conductivity: ConductivityModel;
   /** The other refrigerant that a model of this one reckons with, by its own name. */
   readonly referenceFluid: string | undefined;
+  /** What is known of how far values lie from the truth, in words. */
+  readonly truth: NonNullable<TransportData['truth']>;
 }
 
 /** @param molarMass  M [kg/mol] of the fluid's equation */
 export function transportModels(data: TransportData, molarMass: number): TransportModels {
-  const { lennardJones, viscosity, conductivity } = data;
+  const { lennardJones, viscosity, conductivity, truth = {} } = data;
   const named = [viscosity, conductivity].find((model) => model.type === 'correspondingStates');
   return {
     viscosity: viscosityModel(viscosity, lennardJones, molarMass),
     conductivity: conductivityModel(conductivity, lennardJones, molarMass),
     referenceFluid: named?.referenceFluid,
+    truth,
   };
 }
 

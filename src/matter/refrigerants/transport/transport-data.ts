@@ -177,6 +177,8 @@ export interface TransportData {
   readonly lennardJones?: LennardJonesData;
   readonly viscosity: ViscosityData;
   readonly conductivity: ConductivityData;
+  /** What is known of how far values lie from the truth, in words. */
+  readonly truth?: { readonly viscosity?: string; readonly conductivity?: string; readonly surfaceTension?: string };
 }
 
 const numbers = listOf(finite);
@@ -258,6 +260,9 @@ const block = shaped({
   lennardJones: { maybe: shaped({ diameter: positive, depth: positive, estimatedFrom: { maybe: words } }) },
   viscosity,
   conductivity,
+  truth: {
+    maybe: shaped({ viscosity: { maybe: words }, conductivity: { maybe: words }, surfaceTension: { maybe: words } }),
+  },
 });
 
 /** Models that reckon with molecules as Lennard and Jones describe them. */

@@ -33,9 +33,9 @@ export function transportAt(fluid: Refrigerant, state: State): Transport {
   const { transport } = fluid;
   const reference = transport.referenceFluid === undefined ? undefined : refrigerant(transport.referenceFluid);
   const point = pointOf(fluid, state);
-  const viscosity = transport.viscosity.at(point, fluid, reference);
-  const conductivity = transport.conductivity.at(point, viscosity, fluid, reference);
-  const values = { viscosity: given(viscosity), conductivity: given(conductivity) };
+  const viscosity = given(transport.viscosity.at(point, fluid, reference));
+  const conductivity = given(transport.conductivity.at(point, viscosity ?? Number.NaN, fluid, reference));
+  const values = { viscosity, conductivity };
   const viscosityBeyond = isBeyond(transport.viscosity.data.range, state);
   const conductivityBeyond = isBeyond(transport.conductivity.data.range, state);
   if (!viscosityBeyond && !conductivityBeyond) return values;
