@@ -2,7 +2,7 @@
 // h, s, u and 1/ρ are linear in the quality between bubble and dew line, and so is T: the named glide approximation. From it
 // follow the quality at (T,p), the pressure at (ρ,T) and (T,s), and what of (T,x) and (p,x) exists.
 
-import { ConvergenceError, InputError, OutOfModelError } from '../../numerics/index.ts';
+import { findRoot, InputError, OutOfModelError } from '../../numerics/index.ts';
 import { mixedState, saturatedState, singlePhaseState } from './assemble.ts';
 import { dewPointBelowBubbleLine } from './dome/bubble-and-dew.ts';
 import { equilibriumAtPressure, equilibriumAtTemperature } from './dome/dome.ts';
@@ -10,7 +10,6 @@ import type { Equilibrium } from './dome/equilibrium.ts';
 import { mixed, qualityOf } from './equation/relations.ts';
 import type { Refrigerant, State } from './types.ts';
 
-const STEPS = 100;
 /** The highest pressure of a mixture, relative: closer by, a bubble line that passes the critical pressure is met at its end. */
 const BELOW_CRITICAL = 1 - 1e-9;
 
@@ -127,7 +126,7 @@ function volumeAt(equilibrium: Equilibrium, temperature: number): number {
   return mixed(1 / equilibrium.liquidDensity, 1 / equilibrium.vapourDensity, shareOfGlide(equilibrium, temperature));
 }
 
-/** Pressure at which a falling gap passes 0, by regula falsi (Illinois): over pressure it is nearly straight. */
+/** Pressure at which a falling gap passes 0; at both ends the gap is known already. */
 function pressureBetween(
   gapAt: (pressure: number) => number,
   lowest: number,
@@ -135,24 +134,8 @@ function pressureBetween(
   lowestGap: number,
   highestGap: number,
 ): number {
-  let low = lowest;
-  let high = highest;
-  let lowGap = lowestGap;
-  let highGap = highestGap;
-  for (let step = 0; step < STEPS; step++) {
-    const pressure = step % 8 === 7 ? (low + high) / 2 : low + (lowGap * (high - low)) / (lowGap - highGap);
-    if (!(pressure > low && pressure < high) || high - low <= 2 * Number.EPSILON * high) return pressure;
-    const gap = gapAt(pressure);
-    if (gap === 0) return pressure;
-    if (gap > 0) {
-      low = pressure;
-      lowGap = gap;
-      highGap /= 2;
-    } else {
-      high = pressure;
-      highGap = gap;
-      lowGap /= 2;
-    }
-  }
-  throw new ConvergenceError('pressure of a mixture', STEPS, [lowest, highest], lowGap, [low, high]);
+  if (lowest === highest) return lowest;
+  const gap = (pressure: number) =>
+    pressure === lowest ? lowestGap : pressure === highest ? highestGap : gapAt(pressure);
+  return findRoot(gap, lowest, highest, { relativeTolerance: 0, what: 'pressure of a mixture' }).root;
 }

@@ -142,8 +142,10 @@ function mixtureBetween(
   high: number,
 ): State | undefined {
   const gapAt = (pressure: number) => mixtureAt(fluid, pressure, entropy).enthalpy - enthalpy;
-  if (gapAt(low) > 0 === gapAt(high) > 0) return undefined;
-  const { root } = findRoot(gapAt, low, high, { relativeTolerance: 1e-15, what: 'mixture of a blend' });
+  const [lowGap, highGap] = [gapAt(low), gapAt(high)];
+  if (lowGap > 0 === highGap > 0) return undefined;
+  const gap = (pressure: number) => (pressure === low ? lowGap : pressure === high ? highGap : gapAt(pressure));
+  const { root } = findRoot(gap, low, high, { relativeTolerance: 1e-15, what: 'mixture of a blend' });
   return stateOfMixture(fluid, mixtureAt(fluid, root, entropy));
 }
 
