@@ -15,19 +15,24 @@ export interface Exception {
   readonly cause: string;
 }
 
-const cancellation = (terms: string, library: string) =>
-  `Rounding in the reference. The terms of this equation sum up to ${terms} times the pressure of an ideal gas and cancel; of the ` +
-  `same sum, evaluated with 40 digits at the same coefficients, the library lies up to ${library} away, in units of the scale.`;
+const cancellation = (terms: string, rounding: string, library: string) =>
+  `The terms of this equation sum up to ${terms} times the pressure of an ideal gas and cancel: one rounding of a double among them ` +
+  `is ${rounding} of the scale. Of the same sum with 40 digits, at the same coefficients, the library lies up to ${library} away.`;
+
+const smallQuality =
+  'Rounding, enlarged by the request. In a mixture with little vapour enthalpy and entropy are nearly those of the liquid, whose ' +
+  'difference h − Ts hardly changes with pressure: a rounding of h is divided by x (s″ − s′) to give the temperature, and by x again to ' +
+  'give the density. The temperature itself agrees to 1e-10.';
 
 export const exceptions: readonly Exception[] = [
   {
     fluid: 'R22',
     region: 'liquid',
     subject: 'pressure from (ρ,T)',
-    where: 'below 160 K',
-    holds: ({ temperature }) => temperature < 160,
+    where: 'below 210 K',
+    holds: ({ temperature }) => temperature < 210,
     reached: 2e-8,
-    cause: cancellation('5.7e4', '1.6e-8'),
+    cause: cancellation('5.7e4', '6e-9', '1.6e-8'),
   },
   {
     fluid: 'R152a',
@@ -36,7 +41,7 @@ export const exceptions: readonly Exception[] = [
     where: 'below 180 K',
     holds: ({ temperature }) => temperature < 180,
     reached: 2e-9,
-    cause: cancellation('5.5e3', '1.7e-9'),
+    cause: cancellation('5.5e3', '6e-10', '1.7e-9'),
   },
   {
     fluid: 'R407C',
@@ -49,6 +54,34 @@ export const exceptions: readonly Exception[] = [
       'Refused here. The published bubble curve rises to 4.642 MPa just below the critical temperature: a pressure between has two ' +
       'temperatures on it and none on the dew curve. From temperature and quality these states are given.',
   },
+  {
+    fluid: 'R718',
+    region: 'liquid',
+    subject: 'all from (T,s)',
+    where: 'below the temperature of the greatest density, about 4 °C',
+    holds: ({ temperature }) => temperature < 277.2,
+    reached: Number.POSITIVE_INFINITY,
+    cause:
+      'Refused here. Water that expands when cooled has the same entropy at up to three pressures of one temperature; the refusal ' +
+      '(severalStates) names all of them. From any other pair these states are given.',
+  },
+  ...(
+    [
+      ['R22', 3e-9],
+      ['R245fa', 3e-9],
+      ['R718', 5e-8],
+    ] as const
+  ).map(
+    ([fluid, reached]): Exception => ({
+      fluid,
+      region: 'twoPhase',
+      subject: 'all from (h,s)',
+      where: 'a liquid with less than 0.2 % of vapour, by mass',
+      holds: (row) => 'quality' in row && row.quality < 0.002,
+      reached,
+      cause: smallQuality,
+    }),
+  ),
 ];
 
 /** The exception a deviation above its bound falls under, if there is one. */

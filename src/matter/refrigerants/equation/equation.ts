@@ -3,7 +3,7 @@
 // call it many times per state. One evaluation leaves its result in the fields of the equation until the next one; no
 // value depends on what was evaluated before.
 
-import type { FluidData, IdealTermData, ResidualTermData } from './fluid-data.ts';
+import type { FluidData, NonAnalyticTermData, ResidualTermData } from './fluid-data.ts';
 import {
   enthalpyOf,
   entropyOf,
@@ -14,59 +14,12 @@ import {
   stiffnessOf,
   thermalPushOf,
 } from './relations.ts';
-import { doubleExponentialTerms } from './terms/double-exponential.ts';
-import { GaussianTerms } from './terms/gaussian.ts';
-import {
-  idealPowerTerms,
-  linearTerms,
-  logTauTerms,
-  PlanckEinsteinTerms,
-  polynomialHeatCapacityTerms,
-} from './terms/ideal.ts';
-import { nonAnalyticTerms } from './terms/non-analytic.ts';
-import { PowerTerms } from './terms/power.ts';
-import { secondGaussianTerms } from './terms/second-gaussian.ts';
-import type { IdealTerms, ReducedState, ResidualTerms } from './terms/term.ts';
+import { IdealTerms } from './terms/ideal.ts';
+import { NonAnalyticTerms } from './terms/non-analytic.ts';
+import { type SeparableTermData, SeparableTerms } from './terms/separable.ts';
 
 /** The part of a coefficient file that makes an equation. */
 export type EquationData = Pick<FluidData, 'gasConstant' | 'molarMass' | 'reducing' | 'ideal' | 'residual'>;
-
-function residualTerms(data: ResidualTermData): ResidualTerms {
-  switch (data.type) {
-    case 'power':
-      return new PowerTerms(data);
-    case 'gaussian':
-      return new GaussianTerms(data);
-    case 'doubleExponential':
-      return doubleExponentialTerms(data);
-    case 'secondGaussian':
-      return secondGaussianTerms(data);
-    case 'nonAnalytic':
-      return nonAnalyticTerms(data);
-    default:
-      return data satisfies never;
-  }
-}
-
-function idealTerms(data: IdealTermData): IdealTerms {
-  switch (data.type) {
-    case 'lead':
-    case 'offset':
-      return linearTerms(data);
-    case 'logTau':
-      return logTauTerms(data);
-    case 'power':
-      return idealPowerTerms(data);
-    case 'planckEinstein':
-      return new PlanckEinsteinTerms(data);
-    case 'constantHeatCapacity':
-      return polynomialHeatCapacityTerms({ ...data, c: [data.heatCapacity], t: [0] });
-    case 'polynomialHeatCapacity':
-      return polynomialHeatCapacityTerms(data);
-    default:
-      return data satisfies never;
-  }
-}
 
 /**
  * One fluid's equation. `at(T, ρ)` evaluates it with all first and second derivatives; the getters then give properties
@@ -90,50 +43,37 @@ export class HelmholtzEquation {
   /** φ⁰ without ln δ, τφ⁰_τ, τ²φ⁰_ττ. */
   readonly ideal = new Float64Array(3);
 
-  private readonly reduced: ReducedState;
-  private readonly residualParts: readonly ResidualTerms[];
-  private readonly idealParts: readonly IdealTerms[];
-  private readonly highestPower: number;
-  private readonly highestDecay: number;
+  private readonly separable: SeparableTerms;
+  private readonly nonAnalytic: NonAnalyticTerms | undefined;
+  private readonly idealTerms: IdealTerms;
+  private tau = Number.NaN;
+  private lnTau = Number.NaN;
+  private reducedDensity = Number.NaN;
   private idealAt = Number.NaN;
 
   constructor(data: EquationData) {
     this.gasConstant = data.gasConstant / data.molarMass;
     this.reducingTemperature = data.reducing.temperature;
     this.reducingDensity = data.reducing.molarDensity * data.molarMass;
-    this.residualParts = data.residual.map(residualTerms);
-    this.idealParts = data.ideal.map(idealTerms);
-    this.highestPower = Math.max(...this.residualParts.map((part) => part.highestPower));
-    this.highestDecay = Math.max(...this.residualParts.map((part) => part.highestDecay));
-    this.reduced = {
-      tau: Number.NaN,
-      delta: Number.NaN,
-      lnTau: Number.NaN,
-      deltaPower: new Float64Array(this.highestPower + 1),
-      decay: new Float64Array(this.highestDecay + 1),
-    };
+    const nonAnalytic = data.residual.filter(isNonAnalytic);
+    this.separable = new SeparableTerms(data.residual.filter(isSeparable));
+    this.nonAnalytic = nonAnalytic.length > 0 ? new NonAnalyticTerms(nonAnalytic) : undefined;
+    this.idealTerms = new IdealTerms(data.ideal);
   }
 
   /** Evaluates the residual part only: enough for pressure and for the conditions of equilibrium. */
   residualAt(temperature: number, density: number): this {
-    const { reduced, residual } = this;
     if (temperature !== this.temperature) {
       this.temperature = temperature;
-      reduced.tau = this.reducingTemperature / temperature;
-      reduced.lnTau = Math.log(reduced.tau);
+      this.tau = this.reducingTemperature / temperature;
+      this.lnTau = Math.log(this.tau);
     }
-    this.density = density;
+    const { tau, lnTau, residual } = this;
     const delta = density / this.reducingDensity;
-    reduced.delta = delta;
-    const { deltaPower, decay } = reduced;
-    let power = 1;
-    for (let k = 0; k <= this.highestPower; k++) {
-      deltaPower[k] = power;
-      power *= delta;
-    }
-    for (let k = 1; k <= this.highestDecay; k++) decay[k] = Math.exp(-deltaPower[k]!);
-    residual.fill(0);
-    for (const part of this.residualParts) part.add(reduced, residual);
+    this.density = density;
+    this.reducedDensity = delta;
+    this.separable.sum(tau, lnTau, delta, residual);
+    if (this.nonAnalytic !== undefined) this.nonAnalytic.add(tau, delta, residual);
     return this;
   }
 
@@ -142,14 +82,13 @@ export class HelmholtzEquation {
     this.residualAt(temperature, density);
     if (temperature !== this.idealAt) {
       this.idealAt = temperature;
-      this.ideal.fill(0);
-      for (const part of this.idealParts) part.add(this.reduced.tau, this.reduced.lnTau, this.ideal);
+      this.idealTerms.sum(this.tau, this.lnTau, this.ideal);
     }
     return this;
   }
 
   get delta(): number {
-    return this.reduced.delta;
+    return this.reducedDensity;
   }
   /** p [Pa]. */
   get pressure(): number {
@@ -173,7 +112,7 @@ export class HelmholtzEquation {
   }
   /** The part of g/(R T) that differs between phases at one temperature: φʳ + δφʳ_δ + ln δ. */
   get chemicalPart(): number {
-    return this.residual[0]! + this.residual[1]! + Math.log(this.reduced.delta);
+    return this.residual[0]! + this.residual[1]! + Math.log(this.reducedDensity);
   }
   /** τ (φ⁰_τ + φʳ_τ) [-]. */
   get tauSlope(): number {
@@ -185,7 +124,7 @@ export class HelmholtzEquation {
   }
   /** φ⁰ + φʳ [-]. */
   get reducedEnergy(): number {
-    return this.ideal[0]! + Math.log(this.reduced.delta) + this.residual[0]!;
+    return this.ideal[0]! + Math.log(this.reducedDensity) + this.residual[0]!;
   }
   /** h [J/kg]. */
   get enthalpy(): number {
@@ -222,4 +161,12 @@ export class HelmholtzEquation {
   get entropyByDensity(): number {
     return (-this.gasConstant * this.thermalPush) / this.density;
   }
+}
+
+function isNonAnalytic(data: ResidualTermData): data is NonAnalyticTermData & { readonly type: 'nonAnalytic' } {
+  return data.type === 'nonAnalytic';
+}
+
+function isSeparable(data: ResidualTermData): data is SeparableTermData {
+  return data.type !== 'nonAnalytic';
 }
