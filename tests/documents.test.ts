@@ -5,6 +5,7 @@ import { dirname, join, sep } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, test } from 'vitest';
 import { theoryPages, theoryText } from '../docs/theory/gather.ts';
+import { validationPages } from '../docs/validation/pages.ts';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 
@@ -51,6 +52,19 @@ describe('documents', () => {
     expect(stale.map(({ name }) => name)).toEqual([]);
   });
 
+  // Rounding may differ between versions of the runtime: words must be the same, numbers close, and below 1e-11 all are equal.
+  test('the pages of validation are those of the present code ("npm run documents" writes them)', () => {
+    const pages = validationPages();
+    expect(pages.length).toBeGreaterThan(4);
+    const stale = pages.flatMap(({ name, text }) => {
+      const path = `docs/validation/${name}`;
+      return documents.includes(path) ? differences(name, read(path), text) : [`${name} is not there`];
+    });
+    expect(stale).toEqual([]);
+    const written = documents.filter((name) => name.startsWith('docs/validation/'));
+    expect(written.sort()).toEqual(pages.map(({ name }) => `docs/validation/${name}`).sort());
+  });
+
   test('npm scripts named in the documents exist', () => {
     const { scripts } = JSON.parse(read('package.json')) as { scripts: Record<string, string> };
     const named = documents.flatMap((name) =>
@@ -76,6 +90,29 @@ describe('documents', () => {
     expect(named.filter((path) => !existsSync(join(root, path)))).toEqual([]);
   });
 });
+
+const number = /[-−+]?\d+(?:\.\d+)?(?:e[-+]?\d+)?/g;
+
+/** Lines that are not the same but for rounding: exponents of deviations to half of themselves, other numbers to 1e-6. */
+function differences(name: string, present: string, wanted: string): string[] {
+  const lines = wanted.split('\n');
+  const old = present.split('\n');
+  if (old.length !== lines.length) return [`${name}: ${old.length} lines in place of ${lines.length}`];
+  return lines.flatMap((line, k) =>
+    isClose(old[k]!, line) ? [] : [`${name}:${k + 1}: ${old[k]} in place of ${line}`],
+  );
+}
+
+function isClose(present: string, wanted: string): boolean {
+  if (present === wanted) return true;
+  if (present.replaceAll(number, '#') !== wanted.replaceAll(number, '#')) return false;
+  const numbers = present.match(number)!;
+  return wanted.match(number)!.every((word, k) => {
+    const [a, b] = [word, numbers[k]!].map((text) => Number(text.replace('−', '-'))) as [number, number];
+    const share = word.includes('e') ? 0.5 : 1e-6;
+    return Math.abs(a - b) <= Math.max(1e-11, share * Math.abs(b));
+  });
+}
 
 function read(name: string): string {
   return readFileSync(join(root, name), 'utf8');
