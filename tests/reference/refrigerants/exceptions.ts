@@ -67,17 +67,17 @@ export const exceptions: readonly Exception[] = [
   },
   ...(
     [
-      ['R22', 3e-9],
-      ['R245fa', 3e-9],
-      ['R718', 5e-8],
+      ['R22', 0.02, 3e-9],
+      ['R245fa', 0.002, 3e-9],
+      ['R718', 0.002, 5e-8],
     ] as const
   ).map(
-    ([fluid, reached]): Exception => ({
+    ([fluid, quality, reached]): Exception => ({
       fluid,
       region: 'twoPhase',
       subject: 'all from (h,s)',
-      where: 'a liquid with less than 0.2 % of vapour, by mass',
-      holds: (row) => 'quality' in row && row.quality < 0.002,
+      where: `a liquid with less than ${100 * quality} % of vapour, by mass`,
+      holds: (row) => 'quality' in row && row.quality < quality,
       reached,
       cause: smallQuality,
     }),
