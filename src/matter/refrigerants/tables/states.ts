@@ -115,8 +115,13 @@ export class TableStates implements StateTable {
   private atTemperatureAndPressure(temperature: number, pressure: number): State | undefined {
     const band = this.bandBelow(pressure);
     if (band !== undefined) {
-      const onLine = (line: number) => Math.abs(temperature / line - 1) < UNSURE_TEMPERATURE;
-      if (onLine(band.value(below.bubbleTemperature)) || onLine(band.value(below.dewTemperature))) return undefined;
+      const bubble = band.value(below.bubbleTemperature);
+      const dew = band.value(below.dewTemperature);
+      if (isOnLine(temperature, bubble) || isOnLine(temperature, dew)) return undefined;
+      if (temperature > bubble && temperature < dew) {
+        // Only a blend glides.
+        return { ...this.mixture(band, pressure, qualityOf(temperature, bubble, dew)), temperature };
+      }
     }
     const place = this.table.placeOf('temperature', pressure, temperature);
     return place && this.singlePhase(place, pressure, 'temperature', temperature);
@@ -270,6 +275,11 @@ export class TableStates implements StateTable {
       ...(this.fluid.bubbleAndDew === undefined ? {} : { glideApproximation: true }),
     };
   }
+}
+
+/** Whether a temperature is so close to that of a line that the equation is to name the phase. */
+function isOnLine(temperature: number, line: number): boolean {
+  return Math.abs(temperature / line - 1) < UNSURE_TEMPERATURE;
 }
 
 /** Whether a distance from the line is so close to the one that counts as on it that the table cannot tell. */
