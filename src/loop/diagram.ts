@@ -81,7 +81,9 @@ export function propertyDiagram(
 ): PropertyDiagram {
   const cut = cutRegion(fluid, region);
   const saturations = domeSaturations(fluid, Math.max(cut.temperatureLow - belowRegion, lowestSaturation(fluid)));
-  const critical = stateAt(fluid, { density: fluid.critical.density, temperature: fluid.critical.temperature });
+  const { temperature, density, pressure } = fluid.critical;
+  // Of a blend the equation's own pressure there is a little beside the point where its lines meet.
+  const critical = { ...stateAt(fluid, { density, temperature }), pressure };
   const plane = planeOf(kind, referenceOffset(fluid, referenceState));
   const lines: DiagramLine[] = [...domeLines(plane, saturations, critical)];
   for (const quality of qualities) lines.push(qualityLine(plane, saturations, critical, quality));
@@ -291,11 +293,16 @@ function roundTemperatures(low: number, high: number): number[] {
   return multiples(low - 273.15, high - 273.15, step).map((celsius) => celsius + 273.15);
 }
 
-/** The series 1, 2, 5, 10 … */
+/** The series 1, 2, 5, 10 …; a closer one where that would give fewer than five. */
 function roundPressures(low: number, high: number): number[] {
+  const usual = pressuresOfSeries([1, 2, 5], low, high);
+  return usual.length < 5 ? pressuresOfSeries([1, 1.5, 2, 3, 5, 7], low, high) : usual;
+}
+
+function pressuresOfSeries(factors: readonly number[], low: number, high: number): number[] {
   const pressures: number[] = [];
   for (let decade = 10 ** Math.floor(Math.log10(low)); decade <= high; decade *= 10) {
-    for (const factor of [1, 2, 5]) {
+    for (const factor of factors) {
       if (factor * decade >= low && factor * decade <= high) pressures.push(factor * decade);
     }
   }

@@ -28,12 +28,13 @@ export function equilibriumAtDewTemperature(fluid: Refrigerant, temperature: num
   const { bubbleAndDew: lines, critical, triplePoint, limits } = fluid;
   if (lines === undefined) return maxwellAtTemperature(fluid, temperature);
   const pressure = lines.dewPressure(temperature);
-  if (!(temperature < critical.temperature && pressure >= triplePoint.pressure)) {
-    // The bubble line begins at a higher pressure than the dew line.
+  // The bubble line begins at a higher pressure than the dew line; the dew temperature there is still inside, within rounding.
+  if (!(temperature < critical.temperature && pressure >= triplePoint.pressure * (1 - 1e-12))) {
     const lowest = lines.dewTemperature(triplePoint.pressure, limits.temperatureMin);
     throw new OutOfModelError('temperature', temperature, 'K', lowest, critical.temperature, 'noSaturation');
   }
-  return { ...bubbleAndDewAtPressure(fluid, lines, pressure), dewTemperature: temperature };
+  const inside = Math.max(pressure, triplePoint.pressure);
+  return { ...bubbleAndDewAtPressure(fluid, lines, inside), dewTemperature: temperature };
 }
 
 /**
