@@ -56,6 +56,7 @@ export {
   basisTitles,
   type SaidColumn,
   type SaidComparison,
+  sayNoLoop,
   sayRefrigerants,
 } from './wording/refrigerant-comparison.ts';
 export type { SaidCell, SaidGroup, SaidRow } from './wording/refrigerant-table.ts';

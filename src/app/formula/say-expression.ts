@@ -19,6 +19,7 @@ const operators: Readonly<Record<string, string>> = {
 
 const functions: Readonly<Record<string, string>> = {
   abs: 'the size of',
+  atan: 'the arc tangent of',
   cbrt: 'the cube root of',
   exp: 'e to the power of',
   log: 'the natural logarithm of',

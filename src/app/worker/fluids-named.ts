@@ -32,7 +32,7 @@ function namesIn(body: EngineRequest): readonly unknown[] {
 }
 
 /** What the machine would run on, and what its compressor was made for; none of a text that is no design. */
-function fluidsOfDesign(text: string): readonly string[] {
+export function fluidsOfDesign(text: string): readonly string[] {
   const parsed = parseDesign(text);
   if (!parsed.ok) return [];
   const { refrigerant, compressor } = parsed.document.machine;

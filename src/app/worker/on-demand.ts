@@ -65,7 +65,7 @@ async function answering(body: RequestOnDemand): Promise<(id: number, refused: R
         const reply = answerCompare(body.form, body.view);
         return reply.ok
           ? { kind: 'compare', id, ok: true, answer: reply.answer }
-          : refused(...problemsOf(reply, body.view));
+          : refused(...problemsOf(reply, body.form.text, body.view));
       };
     }
     case 'brief': {

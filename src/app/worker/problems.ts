@@ -1,16 +1,24 @@
 // What the engine refused or threw, as problems in words of the view.
 
-import { type AssessOutcome, messageInView } from '../../assess/index.ts';
+import { type AssessOutcome, messageInView, sayNoLoop } from '../../assess/index.ts';
 import { sayProblem } from '../../design/index.ts';
 import { KettlefinError } from '../../numerics/index.ts';
 import { sentenceStart, type UnitView } from '../../quantities/index.ts';
+import { fluidsOfDesign } from './fluids-named.ts';
 import type { EngineProblem } from './messages.ts';
 
-/** What is wrong with a design, in words of the view. */
-export function problemsOf(outcome: Exclude<AssessOutcome, { ok: true }>, view: UnitView): readonly EngineProblem[] {
+/**
+ * What is wrong with a design, in words of the view.
+ * @param text  of the design, which names the fluid that has no loop in it
+ */
+export function problemsOf(
+  outcome: Exclude<AssessOutcome, { ok: true }>,
+  text: string,
+  view: UnitView,
+): readonly EngineProblem[] {
   if (outcome.kind === 'noSolution') {
-    const { code, message } = outcome.error;
-    return [{ code, path: undefined, message: sentence(messageInView(message, view)) }];
+    const [fluid = 'this fluid'] = fluidsOfDesign(text);
+    return [{ code: outcome.error.code, path: undefined, message: sayNoLoop(outcome.error, fluid, view) }];
   }
   return outcome.problems.map((problem) => ({ code: problem.code, path: problem.path, message: sayProblem(problem) }));
 }

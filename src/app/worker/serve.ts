@@ -50,7 +50,7 @@ type Assessed =
 
 function assess(assessor: Assessor, { text, view }: AssessRequest): Assessed {
   const outcome = assessor.assess(text, view);
-  if (!outcome.ok) return { ok: false, problems: problemsOf(outcome, view) };
+  if (!outcome.ok) return { ok: false, problems: problemsOf(outcome, text, view) };
   const { assessment } = outcome;
   const { findings, cautions } = withoutCharge(assessment);
   return {

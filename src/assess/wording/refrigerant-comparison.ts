@@ -146,6 +146,9 @@ export function sayNoLoop(error: EngineError, fluid: string, view: UnitView): st
   if (code === 'outOfModel' && facts.unit === 'K' && /^(evaporating|condensing)/.test(String(facts.quantity))) {
     return `${side} at ${level('value')} lies outside the equation of ${fluid}, which holds from ${level('low')} to ${level('high')}.`;
   }
+  if (code === 'dischargeTooHot') {
+    return `The gas out of the compressor would be hotter than the equation of ${fluid} reaches: the machine’s losses are too much for the little gas it would move.`;
+  }
   const words = messageInView(error.message, view);
   const sentence = sentenceStart(words);
   return sentence.endsWith('.') ? sentence : `${sentence}.`;
