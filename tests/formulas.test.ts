@@ -14,7 +14,20 @@ const root = fileURLToPath(new URL('..', import.meta.url));
 const relativeTolerance = 1e-9;
 const minimumExamples = 2;
 /** The only functions and constants an expression may use. */
-const knownFunctions = new Set(['abs', 'exp', 'log', 'log10', 'sqrt', 'cbrt', 'min', 'max', 'tanh', 'sin', 'cos']);
+const knownFunctions = new Set([
+  'abs',
+  'exp',
+  'log',
+  'log10',
+  'sqrt',
+  'cbrt',
+  'min',
+  'max',
+  'tanh',
+  'atan',
+  'sin',
+  'cos',
+]);
 const knownConstants = new Set(['pi']);
 
 /** Index files that could not be loaded, each with the reason. */

@@ -36,6 +36,7 @@ export type Expression =
 /** Every function an expression may call, with how many arguments it takes at least and at most. */
 const functions: Readonly<Record<string, readonly [least: number, most: number, (...of: number[]) => number]>> = {
   abs: [1, 1, Math.abs],
+  atan: [1, 1, Math.atan],
   cbrt: [1, 1, Math.cbrt],
   cos: [1, 1, Math.cos],
   exp: [1, 1, Math.exp],

@@ -21,7 +21,7 @@ export interface FormulaSymbol {
  *
  * `expression` is one assignment-free expression in plain algebra, evaluable by a general-purpose mathematics library:
  * ASCII identifiers, + - * / ^, parentheses, comparison with `? :`, and abs, exp, log (natural), sqrt, cbrt, min, max,
- * tanh, log10, pi. Example: `d / k`. Identifiers are exactly the keys of `symbols`.
+ * tanh, atan, log10, pi. Example: `d / k`. Identifiers are exactly the keys of `symbols`.
  * `compute` calls the very function the engine uses, so that a test can hold the two against each other on `examples`.
  */
 export interface Formula {

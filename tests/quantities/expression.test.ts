@@ -44,7 +44,7 @@ describe('against mathjs', () => {
     'a >= 1.5 ? (b <= 2.5 ? 7 : 8) : 9',
     'a == 1.5 ? c : b',
     'max(a, b, c) - min(a, b) + max(a)',
-    'sqrt(a) + cbrt(b) + exp(-c) + log(c) + log10(c) + tanh(a) + sin(b) + cos(pi / 4) + abs(-c)',
+    'sqrt(a) + cbrt(b) + exp(-c) + log(c) + log10(c) + tanh(a) + atan(c) + sin(b) + cos(pi / 4) + abs(-c)',
     '1e-3 * a + 2.5E+2 * b - .5 + 3. * c',
   ])('%s', (text) => {
     expectLikeMathjs(text, { a: 1.5, b: 2.25, c: 3.1 });

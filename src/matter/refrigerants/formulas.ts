@@ -21,6 +21,7 @@ import {
   thermalPushOf,
 } from './equation/relations.ts';
 import { surfaceTensionOf } from './surface-tension.ts';
+import { transportFormulas } from './transport/formulas.ts';
 
 const T: FormulaSymbol = { meaning: 'temperature', unit: 'K', quantity: 'temperature' };
 const rho: FormulaSymbol = { meaning: 'density', unit: 'kg/m³', quantity: 'density' };
@@ -258,7 +259,8 @@ export const refrigerantFormulas: readonly Formula[] = [
       n2: { meaning: 'second exponent', unit: '1' },
       n3: { meaning: 'third exponent', unit: '1' },
     },
-    source: 'A. Mulero, I. Cachadina, M. I. Parra (2012), J. Phys. Chem. Ref. Data 41, 043105',
+    source:
+      'A. Mulero, I. Cachadina, M. I. Parra (2012), J. Phys. Chem. Ref. Data 41, 043105; other sources of the same form by fluid',
     validity: 'triple point to critical point, on the saturation line',
     file: 'src/matter/refrigerants/surface-tension.ts',
     compute: (v) =>
@@ -270,4 +272,5 @@ export const refrigerantFormulas: readonly Formula[] = [
   },
   ...domeFormulas,
   ...derivedFormulas,
+  ...transportFormulas,
 ];
