@@ -80,8 +80,11 @@ class Source:
         return row | {"pressure": self.at(temperature, self.state.rhomass())["pressure"]}
 
     def outermost_density(self, temperature, pressure, quality):
-        """The largest (liquid) or smallest (vapour) density with a pressure: a walk inwards, then bisection's kin."""
-        step = self.critical_density / 200
+        """The largest (liquid) or smallest (vapour) density with a pressure: a walk inwards, then bisection's kin.
+
+        Close to the critical point two densities with the pressure may lie close together: there the steps are small.
+        """
+        step = self.critical_density / (200 if temperature < 0.998 * self.critical_temperature else 4000)
         gap = lambda density: self.at(temperature, density)["pressure"] - pressure
         density, step = (3.6 * self.critical_density, -step) if quality == 0 else (1e-3 * self.critical_density, step)
         while gap(density) * step < 0:

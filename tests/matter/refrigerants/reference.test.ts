@@ -43,8 +43,8 @@ describe.each(tables)('$refrigerant, seed "$seed"', (table) => {
   test.each(exceptions.filter((entry) => entry.fluid === name))('$subject, $region, $where: still needed', (entry) => {
     const above = checks.filter((check) => !(check.deviation <= check.bound) && exceptionFor(name, check) === entry);
     expect(above.length).toBeGreaterThan(0);
-    // As narrow as it is said to be: the worst is at least half of what is allowed.
-    expect(Math.max(...above.map(({ deviation }) => deviation))).toBeGreaterThanOrEqual(entry.reached / 2);
+    // As narrow as it is said to be: a fifth leaves room for another order of the same roundings.
+    expect(Math.max(...above.map(({ deviation }) => deviation))).toBeGreaterThanOrEqual(entry.reached / 5);
   });
 });
 
