@@ -261,7 +261,9 @@ describe.each(refrigerantNames)('%s, phases and borders', (name) => {
       [{ pressure, enthalpy: hot.enthalpy + 10 }, 'enthalpy', cold.enthalpy, hot.enthalpy],
       [{ pressure, entropy: cold.entropy - 100 }, 'entropy', cold.entropy, hot.entropy],
       [{ temperature: temperatureMax + 1, entropy: 2e3 }, 'temperature', temperatureMin, temperatureMax],
-      [{ temperature: middle, entropy: dense.entropy - 10 }, 'entropy', dense.entropy, thin.entropy],
+      largest < pressureMax
+        ? [{ temperature: middle, entropy: dense.entropy - 10 }, 'temperature', undefined, temperatureMax]
+        : [{ temperature: middle, entropy: dense.entropy - 10 }, 'entropy', dense.entropy, thin.entropy],
       [{ temperature: middle, entropy: thin.entropy + 10 }, 'entropy', dense.entropy, thin.entropy],
       [{ enthalpy: end.enthalpy + 100, entropy }, 'enthalpy', undefined, end.enthalpy],
     ];
