@@ -5,6 +5,7 @@
 import { describe, expect, it } from 'vitest';
 import { type TextbookCycle, type TextbookCycleRequest, textbookCycle } from '../../src/loop/index.ts';
 import { refrigerant, stateAt } from '../../src/matter/refrigerants/index.ts';
+import moreReference from '../reference/loop/more-textbook-cycles.json';
 import reference from '../reference/loop/textbook-cycles.json';
 
 const tonOfRefrigeration = 3516.853;
@@ -208,5 +209,42 @@ describe(`cycles computed with ${reference.provenance.source}`, () => {
     expect(reference.cycles).toHaveLength(20);
     expect(reference.exchangerCycles).toHaveLength(10);
     expect(new Set(reference.cycles.map((row) => row.request.refrigerant)).size).toBe(5);
+  });
+});
+
+describe.each(Object.entries(moreReference.cycles))('twenty cycles of %s by CoolProp 8.0.0', (refrigerant, rows) => {
+  const column = (row: readonly number[], name: string) => row[moreReference.columns.indexOf(name)]!;
+
+  it('states to 1e-8, coefficient of performance to 1e-7', () => {
+    expect(rows).toHaveLength(20);
+    for (const row of rows) {
+      const of = (name: string) => column(row, name);
+      const request = {
+        refrigerant,
+        evaporating: of('evaporating'),
+        condensing: of('condensing'),
+        superheat: of('superheat'),
+        subcooling: of('subcooling'),
+        isentropicEfficiency: of('isentropicEfficiency'),
+      };
+      const cycle = textbookCycle(request);
+      const [inlet, isentropic, outlet, liquid, expanded] = cycle.points;
+      const close = (what: string, computed: number, scale: number, tolerance = 1e-8) =>
+        expect(Math.abs(computed - of(what)) / scale, `${what} of ${JSON.stringify(request)}`).toBeLessThan(tolerance);
+      close('p_evaporating', cycle.evaporating.pressure, of('p_evaporating'));
+      close('p_condensing', cycle.condensing.pressure, of('p_condensing'));
+      for (const [name, state] of Object.entries({ h_1: inlet, h_2s: isentropic, h_2: outlet, h_3: liquid })) {
+        close(name, state.enthalpy, 200e3);
+      }
+      for (const [name, state] of Object.entries({ s_1: inlet, s_2: outlet, s_3: liquid, s_4: expanded })) {
+        close(name, state.entropy, 1e3);
+      }
+      for (const [name, state] of Object.entries({ T_2: outlet, T_3: liquid, T_4: expanded })) {
+        close(name, state.temperature, 300);
+      }
+      close('x_4', expanded.quality!, 1);
+      close('heatingCop', cycle.heatingCop, of('heatingCop'), 1e-7);
+      close('volumetricHeatingCapacity', cycle.volumetricHeatingCapacity, of('volumetricHeatingCapacity'), 1e-7);
+    }
   });
 });

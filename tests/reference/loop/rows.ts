@@ -3,10 +3,11 @@
 
 import { type TextbookCycle, type TextbookCycleRequest, textbookCycle } from '../../../src/loop/index.ts';
 import { deviationInPercent, type ValidationRow } from '../validation.ts';
+import moreLibrary from './more-textbook-cycles.json';
 import library from './textbook-cycles.json';
 
 export function validationRows(): readonly ValidationRow[] {
-  return [...printedRows(), ...referenceCycleRows(), ...exchangerCycleRows()];
+  return [...printedRows(), ...referenceCycleRows(), ...moreCycleRows(), ...exchangerCycleRows()];
 }
 
 function referenceCycleRows(): readonly ValidationRow[] {
@@ -36,6 +37,35 @@ function referenceCycleRows(): readonly ValidationRow[] {
         subject: `${fluid}, cycles of the library, worst of ${compared.length}`,
         quantity,
         source: library.provenance.source,
+        published,
+        ours,
+        deviation: deviationInPercent(ours, published),
+        status: 'reference',
+      };
+    });
+  });
+}
+
+/** Twenty seeded cycles each of the blends and of further fluids. */
+function moreCycleRows(): readonly ValidationRow[] {
+  const asked = ['evaporating', 'condensing', 'superheat', 'subcooling', 'isentropicEfficiency'] as const;
+  return Object.entries(moreLibrary.cycles).flatMap(([refrigerant, table]) => {
+    const compared = table.map((row) => {
+      const of = (name: string) => row[moreLibrary.columns.indexOf(name)]!;
+      const conditions = Object.fromEntries(asked.map((name) => [name, of(name)]));
+      return { of, cycle: textbookCycle({ refrigerant, ...conditions }) };
+    });
+    const quantities = [
+      ['heating COP', compared.map(({ of, cycle }) => [of('heatingCop'), cycle.heatingCop])],
+      ['discharge temperature [K]', compared.map(({ of, cycle }) => [of('T_2'), cycle.points[2].temperature])],
+      ['temperature behind the valve [K]', compared.map(({ of, cycle }) => [of('T_4'), cycle.points[4].temperature])],
+    ] as const;
+    return quantities.map(([quantity, pairs]): ValidationRow => {
+      const [published, ours] = worstOf(pairs);
+      return {
+        subject: `${refrigerant}, cycles of the library, worst of ${compared.length}`,
+        quantity,
+        source: moreLibrary.provenance.source,
         published,
         ours,
         deviation: deviationInPercent(ours, published),
