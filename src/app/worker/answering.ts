@@ -21,7 +21,7 @@ export function createAnswering(now: () => number, ensure: typeof ensureFluids =
     try {
       const missing = await ensure(fluidsNamed(body));
       if (missing.length > 0) return refused(missingFluids(missing));
-      return isOnDemand(body) ? await answerOnDemand({ id, body }) : serve({ id, body });
+      return isOnDemand(body) ? await answerOnDemand({ id, body }, now) : serve({ id, body });
     } catch (error) {
       return refused(problemOf(error, 'view' in body ? body.view : 'metric'));
     }

@@ -4,6 +4,7 @@
 import type { Assessment, LoopAgainstWords, ResultRange } from '../../assess/index.ts';
 import type { Diagram, DiagramRequest } from '../../charts/index.ts';
 import type { FormulaText, UnitView } from '../../quantities/index.ts';
+import type { BothWaysAnswer } from './both-ways.ts';
 import type { BriefAnswer, BriefForm } from './brief.ts';
 import type { CompareAnswer, CompareForm } from './compare.ts';
 import type { CycleAnswer, CycleForm } from './cycle.ts';
@@ -81,6 +82,14 @@ export interface FormulasRequest {
   readonly kind: 'formulas';
 }
 
+/** The design reckoned with states from the equation and with states from tables. */
+export interface BothWaysRequest {
+  readonly kind: 'bothWays';
+  /** The design's own text, as it would be saved. */
+  readonly text: string;
+  readonly view: UnitView;
+}
+
 export type EngineRequest =
   | AssessRequest
   | CycleRequest
@@ -89,7 +98,8 @@ export type EngineRequest =
   | RangeRequest
   | CompareRequest
   | BriefRequest
-  | FormulasRequest;
+  | FormulasRequest
+  | BothWaysRequest;
 
 /** What each kind of request is answered with. */
 export interface EngineAnswers {
@@ -102,6 +112,7 @@ export interface EngineAnswers {
   readonly compare: CompareAnswer;
   readonly brief: BriefAnswer;
   readonly formulas: FormulaTexts;
+  readonly bothWays: BothWaysAnswer;
 }
 
 /** One thing wrong, with the place in the design where there is one. */

@@ -1,8 +1,9 @@
 // Answers for which a part of the engine is loaded when it is first asked, so that a first visit does not wait for it: the
-// textbook cycle, the comparison of refrigerants, the brief, the formulas.
+// textbook cycle, the comparison of refrigerants, the brief, the formulas, the design reckoned with tables.
 
 import type { UnitView } from '../../quantities/index.ts';
 import type {
+  BothWaysRequest,
   BriefRequest,
   CompareRequest,
   CycleRequest,
@@ -14,7 +15,13 @@ import type {
 } from './messages.ts';
 import { problemOf, problemsOf } from './problems.ts';
 
-export type RequestOnDemand = CycleRequest | SecondCycleRequest | CompareRequest | BriefRequest | FormulasRequest;
+export type RequestOnDemand =
+  | CycleRequest
+  | SecondCycleRequest
+  | CompareRequest
+  | BriefRequest
+  | FormulasRequest
+  | BothWaysRequest;
 
 /** What each part is called when it could not be loaded. */
 const parts: Readonly<Record<RequestOnDemand['kind'], string>> = {
@@ -23,20 +30,22 @@ const parts: Readonly<Record<RequestOnDemand['kind'], string>> = {
   compare: 'The comparison',
   brief: 'The brief',
   formulas: 'The formulas',
+  bothWays: 'The tables',
 };
 
 export function isOnDemand(body: { readonly kind: string }): body is RequestOnDemand {
   return body.kind in parts;
 }
 
-export async function answerOnDemand({ id, body }: Numbered<RequestOnDemand>): Promise<EngineReply> {
+/** @param now  a clock in milliseconds, for an answer that tells times */
+export async function answerOnDemand({ id, body }: Numbered<RequestOnDemand>, now: () => number): Promise<EngineReply> {
   const refused = (...problems: readonly EngineProblem[]): EngineReply => ({
     kind: body.kind,
     id,
     ok: false,
     problems,
   });
-  const answer = await answering(body).catch(() => undefined);
+  const answer = await answering(body, now).catch(() => undefined);
   if (answer === undefined) {
     const message = `${parts[body.kind]} could not be loaded. Everything else works without it.`;
     return refused({ code: `${body.kind}Missing`, path: undefined, message });
@@ -52,7 +61,10 @@ export async function answerOnDemand({ id, body }: Numbered<RequestOnDemand>): P
 type Refused = (...problems: readonly EngineProblem[]) => EngineReply;
 
 /** Loads the part, and says how it then answers. */
-async function answering(body: RequestOnDemand): Promise<(id: number, refused: Refused) => EngineReply> {
+async function answering(
+  body: RequestOnDemand,
+  now: () => number,
+): Promise<(id: number, refused: Refused) => EngineReply> {
   switch (body.kind) {
     case 'cycle':
     case 'secondCycle': {
@@ -75,6 +87,15 @@ async function answering(body: RequestOnDemand): Promise<(id: number, refused: R
     case 'formulas': {
       const { formulaTexts } = await import('./formulas.ts');
       return (id) => ({ kind: 'formulas', id, ok: true, answer: formulaTexts() });
+    }
+    case 'bothWays': {
+      const { answerBothWays } = await import('./both-ways.ts');
+      return (id, refused) => {
+        const reply = answerBothWays(body.text, body.view, now);
+        return reply.ok
+          ? { kind: 'bothWays', id, ok: true, answer: reply.answer }
+          : refused(...problemsOf(reply, body.text, body.view));
+      };
     }
   }
 }

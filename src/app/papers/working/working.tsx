@@ -8,6 +8,7 @@ import { useFormulas } from '../../state/formulas.ts';
 import { type CyclePair, readKept, startTexts } from '../cycle-alone/cycle-texts.ts';
 import { useCycle } from '../cycle-alone/use-cycle.ts';
 import { Paper, type PaperProps } from '../paper.tsx';
+import { BothWays } from './both-ways.tsx';
 import { Chooser } from './chooser.tsx';
 import { CycleHandIn } from './cycle-hand-in.tsx';
 import { isOfCycle } from './parts.ts';
@@ -54,6 +55,7 @@ export function Working({ answer, view, part = '' }: PaperProps): ReactNode {
   return (
     <Paper name="working" answer={openingWords(part, workings, cycle?.problems)}>
       {chooser}
+      {part === '' && answer !== undefined && <BothWays answer={answer} view={view} />}
     </Paper>
   );
 }
