@@ -383,3 +383,16 @@ describe('on paper', () => {
     await workbench.close();
   });
 });
+
+test('the design reckoned both ways says that nothing changed, and how long each took', async () => {
+  const workbench = await openWorking('');
+  const { page } = workbench;
+  await page.getByRole('button', { name: 'Reckon it both ways' }).click();
+  const told = page.getByRole('status').filter({ hasText: 'The answer is the same' });
+  await told.waitFor();
+  expect(await told.textContent()).toMatch(
+    /moves most, by one part in [\d,]{6,}\..* takes [\d.]+ ms, from the table [\d.]+ ms;/,
+  );
+  expect(await accessibilityFaults(page)).toEqual([]);
+  workbench.expectNoComplaints();
+});
