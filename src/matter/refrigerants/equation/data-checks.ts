@@ -25,9 +25,6 @@ export const positive: Check = (value, path, file) => {
 export const words: Check = (value, path, file) => {
   if (typeof value !== 'string' || value.trim() === '') broken(file, path, 'must be a text that is not empty');
 };
-export const textMap: Check = (value, path, file) => {
-  for (const [key, entry] of Object.entries(asRecord(value, path, file))) words(entry, `${path}.${key}`, file);
-};
 
 export function oneOf(...accepted: readonly string[]): Check {
   return (value, path, file) => {

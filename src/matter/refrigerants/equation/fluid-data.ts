@@ -15,7 +15,6 @@ import {
   positive,
   type Shape,
   shaped,
-  textMap,
   wholeFrom,
   words,
 } from './data-checks.ts';
@@ -204,7 +203,7 @@ const bell: Shape = {
 const head: Shape = {
   name: words,
   aliases: listOf(words, 0),
-  source: textMap,
+  source: shaped({ library: words, version: words, licence: words, fluidName: words, sha256: words, script: words }),
   citations: shaped({ equation: words, surfaceTension: words }),
   molarMass: positive,
   gasConstant: positive,
