@@ -208,3 +208,27 @@ test('a design from a pipe is the same as from its file', async () => {
   const fromFile = await kettlefin(['check', `data/designs/${reef}`]);
   expect(await kettlefin(['check', '-'], demoTexts[reef])).toEqual(fromFile);
 });
+
+describe('--states', () => {
+  test.each(Object.keys(demoTexts))(
+    'tables: %s has the same exit code, and the report names the tables',
+    async (file) => {
+      const path = `${root}/data/designs/${file}`;
+      const exact = await answer(['check', path]);
+      const tables = await answer(['check', path, '--states', 'tables']);
+      expect(tables.code).toBe(exact.code);
+      expect(unwrapped(tables.output)).toContain('States of the refrigerant were read from tables');
+      expect(exact.output).not.toContain('read from tables');
+      const json = JSON.parse((await answer(['check', path, '--states=tables', '--json'])).output) as Assessment;
+      expect(json.findings.map(({ code }) => code)).toContain('statesFromTables');
+    },
+  );
+
+  test('exact is the default; another word is refused with both', async () => {
+    const path = `${root}/data/designs/${reef}`;
+    expect(await answer(['check', path, '--states', 'exact'])).toEqual(await answer(['check', path]));
+    const refused = await answer(['check', path, '--states', 'guessed']);
+    expect(refused.code).toBe(2);
+    expect(refused.errors).toContain('exact or tables');
+  });
+});
