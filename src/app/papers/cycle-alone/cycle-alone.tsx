@@ -76,7 +76,7 @@ export function CycleAlone({ view }: PaperProps): ReactNode {
     >
       {begins === undefined && <Problems label={pair.second && 'Cycle A'} {...states.first} take={takeFor('first')} />}
       {pair.second !== undefined && <Problems label="Cycle B" {...states.second} take={takeFor('second')} />}
-      <div role="status">
+      <div className="cycle-notes" role="status">
         {begun?.texts === texts && <p className="quiet">{begunWords(texts, begun.offer)}</p>}
         <StudyOnlyFluids names={answers.map(({ cycle }) => cycle.refrigerant)} />
       </div>
