@@ -17,7 +17,7 @@ const CRITICAL_TEMPERATURE = 304.1282;
  * @param temperature  T [K]
  * @returns            η₀ [Pa s]
  * Validity: 100 to 2000 K. Source: A. Laesecke, C. D. Muzny (2017), J. Phys. Chem. Ref. Data 46, 013107, equation 4.
- * Worked value: 300 K → 15.03e-6 Pa s.
+ * Worked value: 300 K → 14.99e-6 Pa s.
  */
 export function diluteViscosityLaesecke2017(temperature: number): number {
   const third = Math.cbrt(temperature);

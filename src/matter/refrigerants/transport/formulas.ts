@@ -67,7 +67,7 @@ export const transportFormulas: readonly Formula[] = [
     file: 'src/matter/refrigerants/transport/low-density.ts',
     compute: (v) => diluteGasViscosity(v.f!, v.M!, v.T!, v.sigma!, v.Omega!),
     examples: [
-      { f: 26.692e-9, M: 120.0214, T: 300, sigma: 0.5235, Omega: 1.4164 },
+      { f: 26.692e-9, M: 120.0214, T: 300, sigma: 0.5235, Omega: 1.4177 },
       { f: 21.357e-9, M: 102.031, T: 280, sigma: 0.468932, Omega: 1.47 },
     ],
   },

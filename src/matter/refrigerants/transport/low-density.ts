@@ -16,7 +16,7 @@ export type OfTemperature = (temperature: number) => number;
  * @param reducedTemperature  T* = T/(ε/k) [-]
  * Validity: T* 0.3 to 100 (from memory). Accuracy: about 0.1 % (from memory).
  * Source: P. D. Neufeld, A. R. Janzen, R. A. Aziz (1972), J. Chem. Phys. 57, 1100, without its sine term.
- * Worked value: T* = 1 → 1.5912.
+ * Worked value: T* = 1 → 1.5925.
  */
 export function collisionIntegralNeufeld1972(reducedTemperature: number): number {
   return (
@@ -37,7 +37,7 @@ export function collisionIntegralNeufeld1972(reducedTemperature: number): number
  * @returns                  η₀ [Pa s]
  * Validity: as of the parameters. Source: S. Chapman, D. Enskog, as in R. C. Reid, J. M. Prausnitz, B. E. Poling (1987), The
  * Properties of Gases and Liquids, chapter 9 (from memory).
- * Worked value: R125 at 300 K (M 120.0214, σ 0.5235, Ω 1.4164) → 13.05e-6 Pa s.
+ * Worked value: R125 at 300 K (M 120.0214, σ 0.5235, Ω 1.4177) → 13.04e-6 Pa s.
  */
 export function diluteGasViscosity(
   factor: number,
@@ -87,7 +87,7 @@ export function diluteViscosity(
  *     B = N_A σ³ Σ b (T*)^(−q/4)
  * Source: J. C. Rainwater, D. G. Friend (1987), Phys. Rev. A 36, 4062; the form as in E. Vogel and others (1998), J. Phys. Chem.
  * Ref. Data 27, 947; ammonia's as in A. Fenghour and others (1995).
- * Worked value: R290 at 300 K → −4.55e-5 m³/mol.
+ * Worked value: R290 at 300 K → −2.84e-5 m³/mol.
  */
 export function secondViscosityVirial(data: InitialDensityData, molecules: LennardJonesData): OfTemperature {
   const volume = AVOGADRO * molecules.diameter ** 3;

@@ -8,12 +8,14 @@ import {
   columns,
   finite,
   listOf,
+  oneOf,
   positive,
   type Shape,
   shaped,
   wholeFrom,
   words,
 } from '../equation/data-checks.ts';
+import { refrigerantNames } from '../names.ts';
 
 /** Where the source of a model says that it was made [K, Pa]. */
 export interface SourceRange {
@@ -181,6 +183,8 @@ export interface TransportData {
   readonly truth?: { readonly viscosity?: string; readonly conductivity?: string; readonly surfaceTension?: string };
 }
 
+/** A fluid the program knows. */
+const knownName = oneOf(...refrigerantNames);
 const numbers = listOf(finite);
 const powers = listOf(wholeFrom(0));
 const cubic = listOf(finite, 4);
@@ -221,7 +225,7 @@ const viscosity = byType({
     residual: residualViscosity,
   },
   residualEntropy: { ...sourced, factor: positive, criticalEntropyDensity: finite, liquid: cubic, vapour: cubic },
-  correspondingStates: { ...sourced, referenceFluid: words, densityFactor },
+  correspondingStates: { ...sourced, referenceFluid: knownName, densityFactor },
   water: sourced,
 });
 const criticalPart = byType({
@@ -249,7 +253,7 @@ const conductivity = byType({
   },
   correspondingStates: {
     ...sourced,
-    referenceFluid: words,
+    referenceFluid: knownName,
     densityFactor,
     internalFactor: numbers,
     critical: criticalPart,

@@ -6,8 +6,8 @@ import type { HelmholtzEquation } from '../../equation/equation.ts';
 
 /**
  * Weight of the distance from plain corresponding states against the misfit of both conditions as a share of what is to be
- * matched. So small that a dense state keeps its digits (3e-8); in a thin gas, where both conditions say nearly the same, it
- * decides.
+ * matched. So small that viscosity and conductivity of a dense state change by less than 5e-7; in a thin gas, where both
+ * conditions say nearly the same, it decides.
  */
 const HOLD = 4e-4;
 const HOLD_SQUARED = HOLD * HOLD;

@@ -25,8 +25,8 @@ export interface ConformalState {
  * @param reference  the reference fluid
  * Pitfall: published methods ask for both to be met exactly. Of cold thin vapours of R142b, R124, R227ea and R32 no state does,
  * and the reference library gives no answer. Here the mismatch and the distance from plain corresponding states, T0/T_c0 =
- * T/T_c and ρ0/ρ_c0 = ρ/ρ_c, are made small together: the same to 3e-8 in dense states, to some 1e-4 in most gases, and up to
- * 0.03 where the exact state is about to be lost.
+ * T/T_c and ρ0/ρ_c0 = ρ/ρ_c, are made small together: the same viscosity and conductivity to 5e-7 in dense states, to some
+ * 1e-4 in most gases, and to 0.03 where the exact state is about to be lost.
  * Source: the exact shape factors as in M. L. Huber, A. Laesecke, R. A. Perkins (2003), Ind. Eng. Chem. Res. 42, 3163; the hold
  * is this project's.
  */
