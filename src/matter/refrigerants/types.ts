@@ -28,6 +28,7 @@ export interface Refrigerant {
     readonly densityMax: number;
   };
   readonly surfaceTension: FluidData['surfaceTension'];
+  /** Models of viscosity and conductivity, which transportAt asks. */
   readonly transport: TransportModels;
   readonly meltingLine: FluidData['meltingLine'];
   readonly equation: HelmholtzEquation;
