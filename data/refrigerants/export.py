@@ -5,10 +5,10 @@ Source: the open thermophysical library CoolProp 8.0.0 (MIT licence; its notice 
 Nothing else in the project needs Python; run this only to add a fluid or to move to another version of the library:
 
     python3 -m venv .venv && .venv/bin/pip install CoolProp==8.0.0 scipy
-    .venv/bin/python data/refrigerants/export.py [coefficients] [terms] [states] [transport]
+    .venv/bin/python data/refrigerants/export.py [coefficients] [terms] [states] [transport] [derivatives]
 
 What is exported, by file of exporting/: fluids.py, equation.py, transport.py, terms.py, reference_states.py,
-transport_states.py. The curves of a pure fluid's dome are first guesses only: the program solves the phase equilibrium
+transport_states.py, derivatives.py. The curves of a pure fluid's dome are first guesses only: the program solves the phase equilibrium
 itself. Those of a blend's bubble and dew pressure are part of its published equation. No offset of a reference state is
 exported; the program computes it, and every enthalpy and entropy of the reference states is written for 200 kJ/kg and
 1 kJ/(kg K) in the saturated liquid at 0 degrees Celsius.
@@ -16,10 +16,12 @@ exported; the program computes it, and every enthalpy and entropy of the referen
 
 import json
 import pathlib
+import re
 import sys
 
 import CoolProp
 
+from exporting.derivatives import derivatives_record
 from exporting.equation import LIBRARY_VERSION, fluid_record
 from exporting.fluids import FLUIDS
 from exporting.reference_states import reference_text
@@ -33,6 +35,13 @@ REFERENCE = HERE.parents[1] / "tests" / "reference" / "refrigerants"
 
 def write(path, record):
     lines = json.dumps(record, indent=1)
+    path.write_text(lines + "\n", encoding="utf-8")
+    print(path.relative_to(HERE.parents[1]), len(lines))
+
+
+def write_table(path, record):
+    """A record whose innermost lists stand on one line each."""
+    lines = re.sub(r"\[\s+([^\[\]{}]*?)\s+\]", lambda match: "[" + re.sub(r"\s+", " ", match[1]) + "]", json.dumps(record, indent=1))
     path.write_text(lines + "\n", encoding="utf-8")
     print(path.relative_to(HERE.parents[1]), len(lines))
 
@@ -70,7 +79,10 @@ def main(wanted):
             "source": f"CoolProp {LIBRARY_VERSION}; residual: phi, phi_d, phi_t, phi_dd, phi_dt, phi_tt; ideal: phi, phi_t, phi_tt",
             "fluids": [term_record(library_name) for library_name in TERM_FLUIDS],
         })
+    if "derivatives" in wanted:
+        pairs = [(record, fluid[1]) for fluid, record in zip(FLUIDS, records)]
+        write_table(REFERENCE / "derivatives.json", derivatives_record(pairs))
 
 
 if __name__ == "__main__":
-    main(sys.argv[1:] or ["coefficients", "terms", "states", "transport"])
+    main(sys.argv[1:] or ["coefficients", "terms", "states", "transport", "derivatives"])
