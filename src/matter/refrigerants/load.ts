@@ -16,7 +16,6 @@ import {
   type PureFluidData,
 } from './equation/fluid-data.ts';
 import { checkMeltingLine } from './melting-line.ts';
-import { transportModels } from './transport/models.ts';
 import type { Refrigerant } from './types.ts';
 
 /** The zero inside the program: saturated liquid at 0 °C. */
@@ -58,7 +57,7 @@ function unfinished(data: FluidData, guess: Guess, bubbleAndDew: BubbleAndDew | 
     triplePoint: { ...triplePoint, pressure: 0 },
     limits: { ...limits, densityMax: Number.POSITIVE_INFINITY },
     surfaceTension,
-    transport: transportModels(data.transport, molarMass),
+    transport: data.transport,
     meltingLine,
     equation,
     guess,

@@ -5,7 +5,7 @@ import type { BubbleAndDew } from './dome/bubble-and-dew.ts';
 import type { Guess } from './dome/first-guess.ts';
 import type { HelmholtzEquation } from './equation/equation.ts';
 import type { FluidData } from './equation/fluid-data.ts';
-import type { TransportModels } from './transport/models.ts';
+import type { TransportData } from './transport/transport-data.ts';
 
 export interface Refrigerant {
   /** Name by ISO 817 / ASHRAE 34: 'R290'. */
@@ -28,8 +28,8 @@ export interface Refrigerant {
     readonly densityMax: number;
   };
   readonly surfaceTension: FluidData['surfaceTension'];
-  /** Models of viscosity and conductivity, which transportAt asks. */
-  readonly transport: TransportModels;
+  /** How viscosity and conductivity are come by, as its file has it; transportAt makes models of it. */
+  readonly transport: TransportData;
   readonly meltingLine: FluidData['meltingLine'];
   readonly equation: HelmholtzEquation;
   readonly guess: Guess;

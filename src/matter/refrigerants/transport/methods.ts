@@ -31,10 +31,10 @@ export interface TransportMethods {
 
 /** The methods behind transportAt and surfaceTensionAt of a fluid, from its coefficient file. */
 export function transportMethods(fluid: Refrigerant): TransportMethods {
-  const { viscosity, conductivity, truth } = fluid.transport;
+  const { viscosity, conductivity, truth = {} } = fluid.transport;
   return {
-    viscosity: { ...methodOf(viscosity.data), ...told(truth.viscosity) },
-    conductivity: { ...methodOf(conductivity.data), ...told(truth.conductivity) },
+    viscosity: { ...methodOf(viscosity), ...told(truth.viscosity) },
+    conductivity: { ...methodOf(conductivity), ...told(truth.conductivity) },
     surfaceTension: {
       method: 'ownCorrelation',
       source: fluid.citations.surfaceTension,

@@ -1,4 +1,5 @@
-// From the block `transport` of a coefficient file to models that answer: one for viscosity, one for conductivity.
+// From the block `transport` of a coefficient file to models that answer: one for viscosity, one for conductivity. They are
+// made when a fluid is first asked for either, so that whoever never asks need not load them.
 
 import type { Refrigerant } from '../types.ts';
 import { criticalConductivityTufeu1984 } from './ammonia.ts';
@@ -27,7 +28,7 @@ import { conductivityOfWater, viscosityOfWater } from './water.ts';
 export interface ViscosityModel {
   readonly data: ViscosityData;
   /** η [Pa s]; NaN where the model says nothing. `reference` is the fluid that the data name, if they name one. */
-  readonly at: (point: TransportPoint, fluid: Refrigerant, reference: Refrigerant | undefined) => number;
+  readonly at: (point: TransportPoint, fluid: Refrigerant, reference: ReferenceFluid | undefined) => number;
   /** What η gains over that of the dilute gas, by temperature [K] and density [mol/m³]; correlations alone have it. */
   readonly background?: OfTemperatureAndDensity;
 }
@@ -39,7 +40,7 @@ export interface ConductivityModel {
     point: TransportPoint,
     viscosity: number,
     fluid: Refrigerant,
-    reference: Refrigerant | undefined,
+    reference: ReferenceFluid | undefined,
   ) => number;
   /** What λ gains over that of the dilute gas away from the critical point, by temperature [K] and density [kg/m³]. */
   readonly background?: OfTemperatureAndDensity;
@@ -50,20 +51,30 @@ export interface TransportModels {
   readonly conductivity: ConductivityModel;
   /** The other refrigerant that a model of this one reckons with, by its own name. */
   readonly referenceFluid: string | undefined;
-  /** What is known of how far values lie from the truth, in words. */
-  readonly truth: NonNullable<TransportData['truth']>;
 }
 
-/** @param molarMass  M [kg/mol] of the fluid's equation */
-export function transportModels(data: TransportData, molarMass: number): TransportModels {
-  const { lennardJones, viscosity, conductivity, truth = {} } = data;
+/** The other refrigerant that corresponding states reckon with. */
+export interface ReferenceFluid {
+  readonly fluid: Refrigerant;
+  readonly models: TransportModels;
+}
+
+// Making the models is a pure function of the block: keeping its result changes no answer, only the time.
+const made = new WeakMap<TransportData, TransportModels>();
+
+/** The models of a fluid; the same object at each call. */
+export function transportModelsOf({ transport, molarMass }: Refrigerant): TransportModels {
+  const known = made.get(transport);
+  if (known !== undefined) return known;
+  const { lennardJones, viscosity, conductivity } = transport;
   const named = [viscosity, conductivity].find((model) => model.type === 'correspondingStates');
-  return {
+  const models = {
     viscosity: viscosityModel(viscosity, lennardJones, molarMass),
     conductivity: conductivityModel(conductivity, lennardJones, molarMass),
     referenceFluid: named?.referenceFluid,
-    truth,
   };
+  made.set(transport, models);
+  return models;
 }
 
 // That molecules are described where a model reckons with them, the check of the file has seen to.

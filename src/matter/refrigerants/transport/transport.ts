@@ -3,6 +3,7 @@
 
 import { refrigerant } from '../library.ts';
 import type { Refrigerant, State } from '../types.ts';
+import { type ReferenceFluid, transportModelsOf } from './models.ts';
 import { pointOf } from './point.ts';
 import type { SourceRange } from './transport-data.ts';
 
@@ -30,8 +31,8 @@ export interface Transport {
 export function transportAt(fluid: Refrigerant, state: State): Transport {
   const { quality } = state;
   if (quality !== null && quality > 0 && quality < 1) return { viscosity: null, conductivity: null };
-  const { transport } = fluid;
-  const reference = transport.referenceFluid === undefined ? undefined : refrigerant(transport.referenceFluid);
+  const transport = transportModelsOf(fluid);
+  const reference = transport.referenceFluid === undefined ? undefined : referenceFluid(transport.referenceFluid);
   const point = pointOf(fluid, state);
   const viscosity = given(transport.viscosity.at(point, fluid, reference));
   const conductivity = given(transport.conductivity.at(point, viscosity ?? Number.NaN, fluid, reference));
@@ -46,6 +47,11 @@ export function transportAt(fluid: Refrigerant, state: State): Transport {
       ...(conductivityBeyond ? (['conductivity'] as const) : []),
     ],
   };
+}
+
+function referenceFluid(name: string): ReferenceFluid {
+  const fluid = refrigerant(name);
+  return { fluid, models: transportModelsOf(fluid) };
 }
 
 /** A model that has left the ground gives NaN, something negative or without limit; none of that is an answer. */

@@ -53,9 +53,9 @@ export function viscosityByStates(
   return {
     data,
     at: (point, fluid, reference) => {
-      const own = reference!;
+      const { fluid: own, models } = reference!;
       const state = conformalState(point, fluid, own);
-      const { background } = own.transport.viscosity;
+      const { background } = models.viscosity;
       if (background === undefined) throw noCorrelation(fluid, 'viscosity');
       const density = state.molarDensity * densityFactor(data.densityFactor, point.molarDensity);
       return (
@@ -80,9 +80,9 @@ export function conductivityByStates(
   return {
     data,
     at: (point, viscosity, fluid, reference) => {
-      const own = reference!;
+      const { fluid: own, models } = reference!;
       const state = conformalState(point, fluid, own);
-      const { background } = own.transport.conductivity;
+      const { background } = models.conductivity;
       if (background === undefined) throw noCorrelation(fluid, 'conductivity');
       const { temperature } = point;
       const dilute = diluteConductivityOf(
