@@ -1,5 +1,5 @@
 // What make.mjs bundles and runs: the pages, with every fluid handed over.
 
-import '../../src/matter/refrigerants/every-fluid.ts';
+import '../../src/matter/every-refrigerant/index.ts';
 
 export { validationPages } from './pages.ts';

@@ -1,10 +1,11 @@
-// The pages of docs/validation as text: one for each folder of outside values, one of the refrigerants' reference states, one
-// of their property tables, and the list of all.
+// The pages of docs/validation as text: one for each folder of outside values; one each of the refrigerants' reference states,
+// property tables and transport properties; the list of all.
 
 import type { ValidationRow } from '../../tests/reference/validation.ts';
 import { gatherRows, type RowsFile } from './gather.ts';
 import { statesPage } from './states-page.ts';
 import { tablesPage } from './tables-page.ts';
+import { transportPage } from './transport-page.ts';
 
 export interface ValidationPage {
   /** 'tank.md'. */
@@ -20,7 +21,7 @@ const made = 'Made by `npm run documents`; do not edit.';
 export function validationPages(): readonly ValidationPage[] {
   const folders = byFolder(gatherRows());
   if (folders.size === 0) throw new Error('no rows were found in tests/reference/**/rows.ts');
-  const measured = [statesPage(), tablesPage()];
+  const measured = [statesPage(), tablesPage(), transportPage()];
   const pages = [...folders].map(([folder, files]) => ({
     name: `${folder}.md`,
     title: headline(folder),
