@@ -7,7 +7,7 @@ export default defineConfig({
     include: ['tests/**/*.test.ts', 'tests/**/*.test.tsx'],
     exclude: ['tests/browser/**', 'tests/bench/**'],
     environment: 'node',
-    setupFiles: ['src/matter/refrigerants/every-fluid.ts'],
+    setupFiles: ['src/matter/every-refrigerant/index.ts'],
     env: { TZ: 'UTC' },
     testTimeout: 60_000,
     hookTimeout: 60_000,

@@ -6,7 +6,7 @@
 //   comparison    compareRefrigerants, compareTextbookCycles
 //   brief         brief, briefHtml                         picture  chartSvg
 
-import './matter/refrigerants/every-fluid.ts';
+import './matter/every-refrigerant/index.ts';
 
 export {
   type Assessment,

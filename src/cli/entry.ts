@@ -1,6 +1,6 @@
 // Where Node.js enters the command line: real streams in, exit code out.
 
-import '../matter/refrigerants/every-fluid.ts';
+import '../matter/every-refrigerant/index.ts';
 import { isReaderGone, main } from './main.ts';
 import { printable } from './report/printable.ts';
 

@@ -2,7 +2,7 @@
 // remembered from the call before helps more than it does in real use. A part that does not exist is said to be missing.
 
 import demo from '../../data/designs/reef-in-the-study.json?raw';
-import '../../src/matter/refrigerants/every-fluid.ts';
+import '../../src/matter/every-refrigerant/index.ts';
 import { Assessor, assessDesign } from '../../src/assess/index.ts';
 import { type OperatingPointInput, operatingPoint, textbookCycle } from '../../src/loop/index.ts';
 import { refrigerant, saturationAtTemperature, stateAt, tabulated } from '../../src/matter/refrigerants/index.ts';

@@ -1,5 +1,5 @@
 // The refrigerants by name. Their names are always known (names.ts); a coefficient file is handed over before its fluid is
-// asked for, all of them at once (every-fluid.ts) or one by one where loading them all would cost too much (the workbench).
+// asked for, all of them at once (every-refrigerant/) or one by one where loading them all would cost too much (the workbench).
 // A file is checked and made into a fluid when the fluid is first asked for.
 
 import { DataError } from '../../numerics/index.ts';

@@ -26,7 +26,7 @@ import r744 from '../../../data/refrigerants/R744.json';
 import r1234yf from '../../../data/refrigerants/R1234yf.json';
 import r1234zee from '../../../data/refrigerants/R1234ze(E).json';
 import r1270 from '../../../data/refrigerants/R1270.json';
-import { addCoefficientFile } from './library.ts';
+import { addCoefficientFile } from '../refrigerants/index.ts';
 
 for (const file of [
   r134a,
