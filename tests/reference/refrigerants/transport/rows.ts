@@ -76,7 +76,7 @@ function furthestRows({ refrigerant: name, source, rows }: TransportTable): read
       }
     }
     const { factor, unit } = printedUnits[property];
-    const reason = truth[property];
+    const reason = truth?.[property];
     return {
       subject: `${name}, ${names[property]}`,
       quantity: `${names[property]}, ${methods[transportMethods(fluid)[property].method]}, worst of ${count} states, at ${worst.where} [${unit}]`,
