@@ -52,11 +52,11 @@ export { assessTankLoad, type LoadInfluence, type TankLoadAnswer, type TankLoadO
 export { isCharge, withheldWord, withholdsCharge, withoutCharge } from './withheld.ts';
 export { pathLabel, scenarioLabel } from './wording/labels.ts';
 export { type LoopAgainstWords, sayLoopAgainst } from './wording/loop-against.ts';
+export { sayNoLoop } from './wording/no-loop.ts';
 export {
   basisTitles,
   type SaidColumn,
   type SaidComparison,
-  sayNoLoop,
   sayRefrigerants,
 } from './wording/refrigerant-comparison.ts';
 export type { SaidCell, SaidGroup, SaidRow } from './wording/refrigerant-table.ts';

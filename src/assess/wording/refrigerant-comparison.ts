@@ -9,7 +9,6 @@ import {
   sentenceStart,
   type UnitView,
 } from '../../quantities/index.ts';
-import type { EngineError } from '../assess.ts';
 import type {
   ComparisonBasis,
   ComparisonColumn,
@@ -17,9 +16,9 @@ import type {
   RefrigerantComparison,
 } from '../studies/comparison/comparison.ts';
 import { inputPhrase } from './labels.ts';
+import { sayNoLoop } from './no-loop.ts';
 import { type SaidGroup, saidGroups, saidSources } from './refrigerant-table.ts';
 import { sayFinding } from './say-finding.ts';
-import { messageInView } from './si-text.ts';
 import { studyOnlySentence } from './study-only.ts';
 
 /** One column's head. */
@@ -132,28 +131,6 @@ function roleOf({ designFluid }: RefrigerantComparison, { fluid, standing }: Com
   return [standing === 'forThisMachine' ? 'this compressor was made for it' : 'for study only', ...runsOnIt].join('; ');
 }
 
-/** Why a fluid has no loop, in a sentence that says what would help. */
-export function sayNoLoop(error: EngineError, fluid: string, view: UnitView): string {
-  const { code, facts } = error;
-  const level = (name: string) => sayQuantity(Number(facts[name]), 'temperature', view);
-  const side = String(facts.quantity ?? '').startsWith('evaporating') ? 'Evaporating' : 'Condensing';
-  if (code === 'condensingAboveCritical' && facts.unit === 'K') {
-    return `Condensing at ${level('value')} is not below the critical point of ${fluid}, ${level('high')}: nothing condenses there, and cycles that work above it are not in this version. A lower condensing temperature has an answer.`;
-  }
-  if (code === 'noLift' || code === 'condensingBelowEvaporating') {
-    return 'Condensing is not above evaporating: there is nothing to pump. Give a higher condensing or a lower evaporating temperature.';
-  }
-  if (code === 'outOfModel' && facts.unit === 'K' && /^(evaporating|condensing)/.test(String(facts.quantity))) {
-    return `${side} at ${level('value')} lies outside the equation of ${fluid}, which holds from ${level('low')} to ${level('high')}.`;
-  }
-  if (code === 'dischargeTooHot') {
-    return `The gas out of the compressor would be hotter than the equation of ${fluid} reaches: the machine’s losses are too much for the little gas it would move.`;
-  }
-  const words = messageInView(error.message, view);
-  const sentence = sentenceStart(words);
-  return sentence.endsWith('.') ? sentence : `${sentence}.`;
-}
-
 /** Rows as they are called inside a sentence. */
 const rowWords: Readonly<Record<string, string>> = {
   evaporatingPressure: 'evaporating pressure',
@@ -199,13 +176,29 @@ function pairSentence({ fluid, beside, rows }: PairDifference): string {
   return `${pair}: ${listed(apart)} ${apart.length === 1 ? 'differs' : 'differ'} beyond the range of the difference${rest}.`;
 }
 
-function notesOn({ columns, madeFor, differences, basis }: RefrigerantComparison): readonly string[] {
+/** What is said of blends, whose boiling and condensing temperatures glide. */
+function glideNotes({ columns, conditions, basis }: RefrigerantComparison): readonly string[] {
+  const gliding = columns.filter(({ cycle }) => cycle.ok && cycle.values.condensingGlide!.likely > 0);
+  if (gliding.length === 0) return [];
+  const names = listed(gliding.map(({ fluid }) => fluid));
+  const isFromApproaches = basis !== 'textbook' && conditions.sourceTemperature !== null;
+  const meant = isFromApproaches
+    ? 'The stated condensing temperature is their bubble temperature, the nearest that condensing comes to the water; dew temperatures stand in the table.'
+    : 'The stated temperatures are dew temperatures; while they boil and condense, blends are colder by up to the glide.';
+  return [
+    `${names} ${gliding.length === 1 ? 'is a blend: its' : 'are blends: their'} temperature glides from bubble to dew while boiling and condensing. ${meant} Between the two, temperature, enthalpy and entropy are taken as linear in the share of vapour (glide approximation).`,
+  ];
+}
+
+function notesOn(comparison: RefrigerantComparison): readonly string[] {
+  const { columns, madeFor, differences, basis } = comparison;
   const isCarried = columns.some(({ standing }) => standing === 'notForThisMachine');
   const hasAmounts = columns.some(({ charge }) => charge.kind !== 'withheld' && charge.amounts !== null);
   const unanswered = columns.flatMap(({ fluid, cycle }) =>
     cycle.ok ? cycle.unanswered.map((end) => ({ fluid, ...end })) : [],
   );
   return [
+    ...glideNotes(comparison),
     ...(isCarried
       ? [
           `The compressor’s numbers are those found for ${madeFor}. They are carried over to the other fluids unchanged; what friction, valves and shell heat would do with another fluid is in no range.`,
