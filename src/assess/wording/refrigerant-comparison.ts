@@ -1,14 +1,7 @@
 // A comparison of refrigerants in words: the answer, the basis, why a fluid is not for this machine or has no loop, what
 // differs beyond its range, and what to bear in mind. The table of the same comparison is made in refrigerant-table.ts.
 
-import {
-  listed,
-  type QuantityName,
-  sayBand,
-  sayQuantity,
-  sentenceStart,
-  type UnitView,
-} from '../../quantities/index.ts';
+import { listed, type QuantityName, sayBand, sayQuantity, type UnitView } from '../../quantities/index.ts';
 import type {
   ComparisonBasis,
   ComparisonColumn,
