@@ -69,7 +69,13 @@ def curve_record(curve):
 MELTING_FORMS = {"Simon": "power", "polynomial_in_Tr": "powersOfRatio", "polynomial_in_Theta": "powersOfDistance"}
 
 
-def melting_line(curve):
+# Misprints of the library: (name there, first pressure there) -> as the source has it.
+# Water, ice VI begins at 632.4 MPa (IAPWS R14-08(2011), Table 1); its check value of 1356.76 MPa at 320 K decides it, and
+# so does ice V, which reaches 632.4 MPa at 273.31 K.
+MELTING_CORRECTIONS = {("Water", 623400000): 632400000}
+
+
+def melting_line(curve, library_name):
     """p0 + a ((T/T0)^c - 1); p0 (1 + sum a ((T/T0)^t - 1)); p0 (1 + sum a (T/T0 - 1)^t)."""
     form = MELTING_FORMS[curve["type"]]
     parts = []
@@ -79,7 +85,7 @@ def melting_line(curve):
             "from": min(part["T_min"], part["T_max"]),
             "to": max(part["T_min"], part["T_max"]),
             "startTemperature": part["T_0"],
-            "startPressure": part["p_0"],
+            "startPressure": MELTING_CORRECTIONS.get((library_name, part["p_0"]), part["p_0"]),
         }
         if form == "power":
             record |= {"a": [part["a"]], "t": [part["c"]]}
@@ -156,7 +162,7 @@ def fluid_record(name, library_name, aliases, equation, tension):
     curves = fluid["ANCILLARIES"]
     kind = "pseudoPure" if eos["pseudo_pure"] else "pure"
     dome = blend_dome(fluid, curves) if kind == "pseudoPure" else pure_dome(library_name, dense, curves)
-    melting = {"meltingLine": melting_line(curves["melting_line"])} if "melting_line" in curves else {}
+    melting = {"meltingLine": melting_line(curves["melting_line"], library_name)} if "melting_line" in curves else {}
     return {
         **head_record(name, library_name, aliases, equation, tension, fluid, kind),
         "molarMass": eos["molar_mass"],
