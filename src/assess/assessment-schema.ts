@@ -137,6 +137,15 @@ const operating = z
     atmosphericPressure: bandWithUnit('air pressure of the place, from which gauge pressures count [Pa]'),
     evaporatingTemperature: bandWithUnit('dew temperature [K]'),
     condensingTemperature: bandWithUnit('dew temperature [K]'),
+    blend: z
+      .strictObject({
+        evaporatingBubbleTemperature: bandWithUnit('[K]'),
+        evaporatingGlide: bandWithUnit('dew less bubble temperature [K]'),
+        condensingBubbleTemperature: bandWithUnit('[K]; the approach to the water counts from it'),
+        condensingGlide: bandWithUnit('dew less bubble temperature [K]'),
+      })
+      .nullable()
+      .describe('null for a single substance, which boils and condenses at one temperature'),
     evaporatingPressure: bandWithUnit('absolute [Pa]'),
     condensingPressure: bandWithUnit('absolute [Pa]'),
     dischargeTemperature: bandWithUnit('discharge gas, in the line behind the compressor [K]'),
@@ -168,14 +177,14 @@ const operatingMoment = z.strictObject({
 const sizing = z
   .strictObject({
     condenser: z.strictObject({
-      approach: si('condensing temperature less water temperature [K]'),
+      approach: si('condensing (bubble) temperature less water temperature [K]'),
       coilLength: bandWithUnit('of the tube in the tank [m]'),
       coilArea: bandWithUnit('outer [m²]'),
       tubeDiameter: si('outer [m]'),
       leavesOut: text('what the model leaves out'),
     }),
     evaporator: z.strictObject({
-      approach: si('source temperature less evaporating temperature [K]'),
+      approach: si('source temperature less evaporating (dew) temperature [K]'),
       faceArea: bandWithUnit('[m²]'),
       airFlow: bandWithUnit('[m³/s]'),
       leavesOut: text('what the model leaves out'),

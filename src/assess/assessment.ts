@@ -68,14 +68,25 @@ export interface LimitMargin {
   readonly passed: boolean;
 }
 
+/** Of a blend: bubble temperatures at the two pressures of the loop, and the glides up to the dew temperatures there. */
+export interface BlendAnswer {
+  readonly evaporatingBubbleTemperature: BandWithUnit;
+  readonly evaporatingGlide: BandWithUnit;
+  readonly condensingBubbleTemperature: BandWithUnit;
+  readonly condensingGlide: BandWithUnit;
+}
+
 export interface OperatingAnswer {
   readonly refrigerant: string;
   readonly sourceTemperature: number;
   readonly waterTemperature: number;
   /** Air pressure of the place, from which gauge pressures count. */
   readonly atmosphericPressure: BandWithUnit;
+  /** Dew temperatures. */
   readonly evaporatingTemperature: BandWithUnit;
   readonly condensingTemperature: BandWithUnit;
+  /** Null for a single substance, which boils and condenses at one temperature. */
+  readonly blend: BlendAnswer | null;
   readonly evaporatingPressure: BandWithUnit;
   readonly condensingPressure: BandWithUnit;
   readonly dischargeTemperature: BandWithUnit;

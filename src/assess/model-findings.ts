@@ -11,6 +11,7 @@ export const modelFindingCodes = [
   'wetDischarge',
   'littleFlow',
   'smallLift',
+  'glideApproximated',
   'loopVelocityHigh',
   'powerLawExtrapolated',
   'shellHeatLarge',
@@ -39,6 +40,7 @@ export function modelFindings(
     ...results.tank.warnings,
     ...ratingFindings(results),
     ...operatingFindings(results),
+    ...glideFindings(results),
     ...shellFindings(results),
     ...sizingFindings(results),
     ...runFindings(results),
@@ -79,6 +81,23 @@ function operatingFindings({ operating }: StageResults): readonly Finding[] {
     finding(code, 'look', facts[code], 'limits of the compressor model', remedies[code]),
   );
   return operating.pressureRatio < lowestCheckedPressureRatio ? [...warned, powerLawExtrapolated(operating)] : warned;
+}
+
+/** What is simplified of a blend. */
+function glideFindings({ operating: { evaporating, condensing } }: StageResults): readonly Finding[] {
+  if (condensing.glide === 0) return [];
+  return [
+    finding(
+      'glideApproximated',
+      'note',
+      {
+        evaporatingGlide: { value: evaporating.glide, quantity: 'temperatureDifference' },
+        condensingGlide: { value: condensing.glide, quantity: 'temperatureDifference' },
+      },
+      'published equation of the blend as one substance, with curves of bubble and dew pressure',
+      'Approaches count from dew in the evaporator and from bubble in the condenser, the nearest to source and water: pressures and exchangers are rather on the safe side. A leak changes the mixture; that is not followed.',
+    ),
+  ];
 }
 
 /** The compressor's power law was held against measured rows from this pressure ratio up (R600a, F. Fortkamp 2022). */

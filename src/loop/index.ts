@@ -17,6 +17,7 @@ export { cyclePath, type DiagramState, type PathPoint, type Process } from './cy
 export type { TextbookCycleRequest } from './cycle-request.ts';
 export { checkTextbookCycleRequest, usualDeadState } from './cycle-request.ts';
 export type {
+  CycleLevel,
   CyclePerSecond,
   CyclePoint,
   CyclePointName,

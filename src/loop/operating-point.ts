@@ -53,14 +53,13 @@ export type OperatingWarning = CompressorWarning | 'smallLift';
 /** Below this lift the point carries the warning `smallLift` [K]; common practice, no source. */
 export const smallLift = 15;
 
-/** Dew temperature [K], pressure [Pa] and the saturated vapour there; bubble temperature at that pressure and glide [K]. */
-export interface SaturationLevel {
+/** Dew temperature [K], pressure [Pa] and both sides of the dome at that pressure; bubble temperature and glide [K]. */
+export interface SaturationLevel extends Saturation {
   readonly temperature: number;
   /** Of a single substance the same as the dew temperature, and no glide. */
   readonly bubbleTemperature: number;
   readonly glide: number;
   readonly pressure: number;
-  readonly vapour: State;
 }
 
 export interface OperatingPoint {
@@ -222,7 +221,7 @@ function condenserLiquid(fluid: Refrigerant, condensing: Saturation, subcooling:
 function levelOf({ liquid, vapour }: Saturation): SaturationLevel {
   const { temperature, pressure } = vapour;
   const bubbleTemperature = liquid.temperature;
-  return { temperature, bubbleTemperature, glide: glideOf(temperature, bubbleTemperature), pressure, vapour };
+  return { temperature, bubbleTemperature, glide: glideOf(temperature, bubbleTemperature), pressure, liquid, vapour };
 }
 
 function named(name: CyclePointName, state: State): CyclePoint {

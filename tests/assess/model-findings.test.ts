@@ -2,7 +2,7 @@
 
 import { expect, test } from 'vitest';
 import { type Assessment, assessDesign } from '../../src/assess/index.ts';
-import { demoTexts } from '../designs.ts';
+import { changedDesign, demoTexts } from '../designs.ts';
 
 function assessed(demo: string): Assessment {
   const outcome = assessDesign(demoTexts[demo]!, 'metric');
@@ -23,4 +23,22 @@ test.each([
 
 test('that pumps and lights are in none of the accounts', () => {
   expect(assessed('reef-in-the-study.json').findings.map(({ code }) => code)).toContain('accountsLeaveOut');
+});
+
+test('that a blend glides, by how much, and from where its approaches count', () => {
+  const outcome = assessDesign(
+    changedDesign(demoTexts['reef-in-the-study.json']!, { 'machine.refrigerant': 'R407C' }),
+    'metric',
+  );
+  if (!outcome.ok) throw new Error(JSON.stringify(outcome));
+  const { findings, operating } = outcome.assessment;
+  const glide = findings.find(({ code }) => code === 'glideApproximated');
+  expect(glide?.facts.condensingGlide).toEqual({
+    value: operating.blend!.condensingGlide.likely,
+    quantity: 'temperatureDifference',
+  });
+  expect(glide?.remedy).toMatch(/from dew in the evaporator and from bubble in the condenser/);
+  const single = assessed('reef-in-the-study.json');
+  expect(single.findings.map(({ code }) => code)).not.toContain('glideApproximated');
+  expect(single.operating.blend).toBeNull();
 });

@@ -10,8 +10,8 @@ import {
   stateDifferences,
   tableStates,
 } from '../../src/assess/index.ts';
-import { demoTexts } from '../designs.ts';
 import { refrigerant, tabulated } from '../../src/matter/refrigerants/index.ts';
+import { demoTexts } from '../designs.ts';
 
 function assessed(text: string, options: AssessOptions = {}): Assessment {
   const outcome = assessDesign(text, 'metric', options);

@@ -14,6 +14,8 @@ const modelsOwn = ['COP', 'COP_cool', 'R_film', 'dT', 'epsilon', 'h_c', 'n', 's'
 const ofTheEquation = [
   ...['R', 'phi_d', 'phi_t', 'phi_s', 'rho_c', 'h_zero', 's_zero'],
   ...['phi_liquid', 'phi_vapour', 'rho_liquid', 'rho_vapour'],
+  // The published lines of a blend.
+  ...['theta', 'T_r', 'p_r', 'n1', 'n2', 'n3', 'n4', 't1', 't2', 't3', 't4'],
 ];
 
 const fields = new Set(fieldRecords.map((field) => field.path));
@@ -73,6 +75,28 @@ const variants: readonly (readonly [demo: string, changes: readonly Change[]])[]
     [
       ['machine.compressor.shellHeatShare', '90 %'],
       ['exchangers.superheat', '0 K'],
+    ],
+  ],
+  [
+    'frag-tank-cold-garage',
+    [
+      ['machine.compressor', { ...rated, madeFor: 'R404A' }],
+      ['machine.refrigerant', 'R404A'],
+    ],
+  ],
+  [
+    'reef-in-the-study',
+    [
+      ['machine.refrigerant', 'R407C'],
+      ['exchangers.superheat', '0 K'],
+      ['exchangers.subcooling', '0 K'],
+    ],
+  ],
+  [
+    'propane-in-the-cabinet',
+    [
+      ['machine.refrigerant', 'R507A'],
+      ['exchangers.condenserArrangement', 'coilInTank'],
     ],
   ],
   [

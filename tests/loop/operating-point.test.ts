@@ -79,8 +79,8 @@ describe('energy account', () => {
     const low = saturationAtTemperature(base.fluid, 282.15);
     const high = saturationAtTemperature(base.fluid, 309.15);
     const pure = (temperature: number) => ({ temperature, bubbleTemperature: temperature, glide: 0 });
-    expect(point.evaporating).toEqual({ ...pure(282.15), pressure: low.vapour.pressure, vapour: low.vapour });
-    expect(point.condensing).toEqual({ ...pure(309.15), pressure: high.vapour.pressure, vapour: high.vapour });
+    expect(point.evaporating).toEqual({ ...pure(282.15), pressure: low.vapour.pressure, ...low });
+    expect(point.condensing).toEqual({ ...pure(309.15), pressure: high.vapour.pressure, ...high });
     expect(point.lift).toBeCloseTo(27, 10);
     expect(inlet.temperature).toBeCloseTo(288.15, 9);
     expect(liquid.temperature).toBeCloseTo(306.15, 9);

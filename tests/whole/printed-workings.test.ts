@@ -15,7 +15,7 @@ import {
   type UnitView,
   type WorkingStep,
 } from '../../src/quantities/index.ts';
-import { demoTexts } from '../designs.ts';
+import { changedDesign, demoTexts } from '../designs.ts';
 
 const math = create(all!, {});
 const compiled = new Map<string, EvalFunction>();
@@ -61,9 +61,15 @@ function printedAll(steps: readonly WorkingStep[], view: UnitView): readonly Pri
   });
 }
 
-describe.each(Object.keys(demoTexts))('%s', (file) => {
+const reef = demoTexts['reef-in-the-study.json']!;
+const designs: Readonly<Record<string, string>> = {
+  ...demoTexts,
+  'a blend in place of its refrigerant': changedDesign(reef, { 'machine.refrigerant': 'R407C' }),
+};
+
+describe.each(Object.keys(designs))('%s', (file) => {
   test.each(['metric', 'us'] as const)('%s', (view) => {
-    const outcome = assessDesign(demoTexts[file]!, view);
+    const outcome = assessDesign(designs[file]!, view);
     if (!outcome.ok) throw new Error(JSON.stringify(outcome));
     const steps = printedAll(outcome.assessment.workings, view);
     expect(steps.length).toBeGreaterThan(500);

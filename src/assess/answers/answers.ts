@@ -5,6 +5,7 @@ import type { OperatingFacts } from '../../cautions/index.ts';
 import type { Band, QuantityName } from '../../quantities/index.ts';
 import type {
   BandWithUnit,
+  BlendAnswer,
   HeatFlows,
   LimitMargin,
   LossPath,
@@ -80,6 +81,7 @@ export function operatingAnswer(
     atmosphericPressure: bandOf(bands, 'surroundings.atmosphericPressure'),
     evaporatingTemperature: bandOf(bands, 'operating.evaporatingTemperature'),
     condensingTemperature: bandOf(bands, 'operating.condensingTemperature'),
+    blend: operating.condensing.glide === 0 ? null : blendAnswer(bands),
     evaporatingPressure: bandOf(bands, 'operating.evaporatingPressure'),
     condensingPressure: bandOf(bands, 'operating.condensingPressure'),
     dischargeTemperature: bandOf(bands, 'operating.dischargeTemperature'),
@@ -90,6 +92,15 @@ export function operatingAnswer(
     shellHeat: bandOf(bands, 'operating.compressor.shellHeat'),
     points: loopPoints(operating.points),
     limits,
+  };
+}
+
+function blendAnswer(bands: Bands): BlendAnswer {
+  return {
+    evaporatingBubbleTemperature: bandOf(bands, 'operating.evaporatingBubbleTemperature'),
+    evaporatingGlide: bandOf(bands, 'operating.evaporatingGlide'),
+    condensingBubbleTemperature: bandOf(bands, 'operating.condensingBubbleTemperature'),
+    condensingGlide: bandOf(bands, 'operating.condensingGlide'),
   };
 }
 

@@ -71,6 +71,23 @@ const machineValues: readonly ResultValue[] = [
   value('evaporator.volumeFlow', 'volumeFlow', ({ sizing }) => sizing.evaporator.volumeFlow),
 ];
 
+/** Of a blend: where it ends to condense and begins to boil, and its glides. A single substance has none. */
+function blendValues({ operating }: StageResults): readonly ResultValue[] {
+  if (operating.condensing.glide === 0) return [];
+  return (['evaporating', 'condensing'] as const).flatMap((level) => [
+    value<StageResults>(
+      `operating.${level}BubbleTemperature`,
+      'temperature',
+      (results) => results.operating[level].bubbleTemperature,
+    ),
+    value<StageResults>(
+      `operating.${level}Glide`,
+      'temperatureDifference',
+      (results) => results.operating[level].glide,
+    ),
+  ]);
+}
+
 /** Values that exist for the scenarios and months of these results. */
 function accountValues(results: StageResults): readonly ResultValue[] {
   const accounts = results.accounts.accounts.flatMap(({ scenario }) => {
@@ -187,7 +204,13 @@ function seasonCop({ year }: StageResults): number {
  * away counts as 0 and does not go missing.
  */
 export function resultValues(likely: StageResults): readonly ResultValue[] {
-  return [...tankValues(likely), ...machineValues, ...monthValues(likely), ...accountValues(likely)];
+  return [
+    ...tankValues(likely),
+    ...machineValues,
+    ...blendValues(likely),
+    ...monthValues(likely),
+    ...accountValues(likely),
+  ];
 }
 
 /** The numbers of one run, by name. */

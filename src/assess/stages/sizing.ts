@@ -37,7 +37,8 @@ export function sizingOf(
   const condenserRequest: CondenserRequest = {
     // The coil in the tank also passes on what the loop pump puts into its water.
     duty: heatReachingWater(operating.heatDelivered, loopPumpPower, loopPumpShareToWater),
-    condensingTemperature: operating.condensing.temperature,
+    // Of a blend the coldest that it condenses at: the coil is rather too long than too short.
+    condensingTemperature: operating.condensing.bubbleTemperature,
     waterTemperature: tank.waterTemperature,
     salinity: tank.salinity,
     arrangement: exchangers.condenserArrangement,

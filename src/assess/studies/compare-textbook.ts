@@ -47,16 +47,18 @@ interface TextbookContext {
 }
 
 const values: readonly TextbookValue[] = [
-  level('evaporating', 'temperature', 'evaporating'),
+  level('evaporating', 'temperature', 'evaporating, dew'),
   level('evaporating', 'pressure', 'evaporating pressure, absolute'),
   row('pressures', 'evaporatingGaugePressure', 'evaporating pressure, gauge', 'gaugePressure', (cycle, context) =>
     gaugePressureOf(cycle.evaporating.pressure, context.atmosphericPressure),
   ),
-  level('condensing', 'temperature', 'condensing'),
+  level('condensing', 'temperature', 'condensing, dew'),
   level('condensing', 'pressure', 'condensing pressure, absolute'),
   row('pressures', 'condensingGaugePressure', 'condensing pressure, gauge', 'gaugePressure', (cycle, context) =>
     gaugePressureOf(cycle.condensing.pressure, context.atmosphericPressure),
   ),
+  glide('evaporating', 'glide while boiling, dew less bubble'),
+  glide('condensing', 'glide while condensing, dew less bubble'),
   row('lift', 'temperatureLift', 'temperature lift', 'temperatureDifference', (cycle) =>
     temperatureLift(cycle.condensing.temperature, cycle.evaporating.temperature),
   ),
@@ -179,6 +181,7 @@ function stepsOf(
   const tracedLevel = (side: 'evaporating' | 'condensing'): TracedLevel => ({
     temperature: [cycle[side].temperature, `cycle.${side}.temperature`],
     pressure: [cycle[side].pressure, `cycle.${side}.pressure`],
+    noGlide: cycle[side].glide === undefined ? `cycle.${side}.glide` : undefined,
   });
   const atmosphere = [atmosphericPressure, 'surroundings.atmosphericPressure'] as const;
   return [
@@ -194,6 +197,15 @@ function stepsOf(
 function level(side: 'evaporating' | 'condensing', kind: 'temperature' | 'pressure', label: string): TextbookValue {
   const name = `${side}${kind === 'temperature' ? 'Temperature' : 'Pressure'}`;
   return { ...row('pressures', name, label, kind, (cycle) => cycle[side][kind]), result: `cycle.${side}.${kind}` };
+}
+
+/** How far a blend's dew lies above its bubble temperature at one pressure; 0 for a single substance. */
+function glide(side: 'evaporating' | 'condensing', label: string): TextbookValue {
+  const read: TextbookValue['read'] = (cycle) => cycle[side].glide ?? 0;
+  return {
+    ...row('pressures', `${side}Glide`, label, 'temperatureDifference', read),
+    result: `cycle.${side}.glide`,
+  };
 }
 
 function row(

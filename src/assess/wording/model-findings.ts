@@ -68,6 +68,11 @@ const words: Readonly<Record<Code, { readonly title: string; readonly text: (tel
     title: 'The lift is very small',
     text: (tell) => `Condensing is only ${tell('lift')} above evaporating.`,
   },
+  glideApproximated: {
+    title: 'The refrigerant is a blend',
+    text: (tell) =>
+      `Its temperature glides by ${tell('evaporatingGlide')} while it boils and by ${tell('condensingGlide')} while it condenses; between bubble and dew it is taken as linear in the share of vapour.`,
+  },
   loopVelocityHigh: {
     title: 'The loop water would rush',
     text: (tell) => `In one tube of this width the water would run at ${tell('velocity')}.`,

@@ -57,13 +57,14 @@ export function ratingSteps({ machine, states }: StagedDesign, { compressor }: S
   );
 }
 
-/** The loop at that source temperature. */
+/** The loop at that source temperature, or where its two dew temperatures were given. */
 export function operatingSteps(
   design: StagedDesign,
   { compressor }: StageResults,
   operating: OperatingPoint,
   source: SourceTemperature,
   prefix: string,
+  areLevelsGiven = false,
 ): readonly WorkingStep[] {
   const { exchangers, machine, states, tank } = design;
   const input = {
@@ -84,12 +85,13 @@ export function operatingSteps(
     superheat: 'exchangers.superheat',
     subcooling: 'exchangers.subcooling',
     model: modelOrigins,
+    areLevelsGiven,
   };
   return operatingPointWorking(input, operating, origins, prefix);
 }
 
 /** Sizes that the assumed approaches imply. */
-export function sizingSteps({ source }: StagedDesign, { sizing }: StageResults): readonly WorkingStep[] {
+export function sizingSteps({ source }: StagedDesign, { sizing, operating }: StageResults): readonly WorkingStep[] {
   const { condenserRequest, condenser, evaporatorRequest, evaporator } = sizing;
   return [
     ...condenserWorking(
@@ -97,7 +99,10 @@ export function sizingSteps({ source }: StagedDesign, { sizing }: StageResults):
       condenser,
       {
         duty: 'plant.heatReachingWater',
-        condensingTemperature: 'operating.condensingTemperature',
+        condensingTemperature:
+          operating.condensing.glide === 0
+            ? 'operating.condensingTemperature'
+            : 'operating.condensingBubbleTemperature',
         waterTemperature: 'tank.waterTemperature',
         salinity: 'tank.salinity',
         approach: 'exchangers.condenserApproach',

@@ -140,6 +140,7 @@ function operatingResults({ operating }: Assessment): readonly NamedResult[] {
   ] as const;
   return [
     ...numbers.map(([key, label, quantity]) => ranged('machine', of(key), label, quantity, operating[key])),
+    ...blendResults(operating.blend),
     ...points.flatMap((point) =>
       pointProperties.flatMap(([property, label, quantity]) => {
         const value = point[property];
@@ -149,6 +150,19 @@ function operatingResults({ operating }: Assessment): readonly NamedResult[] {
       }),
     ),
   ];
+}
+
+function blendResults(blend: Assessment['operating']['blend']): readonly NamedResult[] {
+  if (blend === null) return [];
+  const numbers = [
+    ['evaporatingBubbleTemperature', 'evaporating bubble temperature', 'temperature'],
+    ['evaporatingGlide', 'glide in the evaporator', 'temperatureDifference'],
+    ['condensingBubbleTemperature', 'condensing bubble temperature', 'temperature'],
+    ['condensingGlide', 'glide in the condenser', 'temperatureDifference'],
+  ] as const;
+  return numbers.map(([key, label, quantity]) =>
+    ranged('machine', `operating.blend.${key}`, label, quantity, blend[key]),
+  );
 }
 
 function limitResults({ operating }: Assessment): readonly NamedResult[] {

@@ -3,7 +3,7 @@
 
 import { sayStudyOnly } from '../../assess/index.ts';
 import { inOrderOfFlow, pointNumbers } from '../../charts/index.ts';
-import type { CyclePerSecond, CycleWarning, MassFlowKey, TextbookCycle } from '../../loop/index.ts';
+import type { CycleLevel, CyclePerSecond, CycleWarning, MassFlowKey, TextbookCycle } from '../../loop/index.ts';
 import { formatNumber, type QuantityName, sayQuantity, type UnitView } from '../../quantities/index.ts';
 import { columns, paragraph, section } from '../report/text-table.ts';
 
@@ -61,7 +61,9 @@ export function sayCycle(cycle: TextbookCycle, view: UnitView): string {
 
 function headline(cycle: TextbookCycle, view: UnitView): string {
   const { refrigerant, evaporating, condensing, superheat, subcooling, heatExchanger } = cycle;
-  const level = ({ temperature }: { temperature: number }) => sayQuantity(temperature, 'temperature', view, 3);
+  const say = (temperature: number) => sayQuantity(temperature, 'temperature', view, 3);
+  const level = ({ temperature, bubbleTemperature }: CycleLevel) =>
+    bubbleTemperature === undefined ? say(temperature) : `${say(temperature)} dew, ${say(bubbleTemperature)} bubble`;
   const difference = (kelvin: number) => sayQuantity(kelvin, 'temperatureDifference', view);
   const quality = cycle.points[0].quality;
   const isWet = quality !== null && quality < 1;
@@ -95,6 +97,7 @@ export function resultRows(cycle: TextbookCycle, view: UnitView): [label: string
     ...(exergyBasis.minimumWork === 0
       ? []
       : [['second-law efficiency', formatNumber(exergyBasis.secondLawEfficiency, 4)] as [string, string]]),
+    ...glideRows(cycle, view),
     ['pressure ratio', formatNumber(cycle.pressureRatio, 4)],
     ['isentropic efficiency', formatNumber(cycle.isentropicEfficiency, 4)],
     ['work on the gas', say(cycle.specificWork, 'enthalpy')],
@@ -114,6 +117,17 @@ export function resultRows(cycle: TextbookCycle, view: UnitView): [label: string
         ] as [string, string][])),
     ['heat delivered per volume of gas drawn in', say(cycle.volumetricHeatingCapacity, 'volumetricCapacity', 4)],
   ];
+}
+
+/** Of a blend: how far it glides at either pressure. */
+function glideRows({ evaporating, condensing }: TextbookCycle, view: UnitView): [label: string, value: string][] {
+  const rows = [
+    ['glide while boiling', evaporating.glide],
+    ['glide while condensing', condensing.glide],
+  ] as const;
+  return rows.flatMap(([label, glide]) =>
+    glide === undefined ? [] : [[label, sayQuantity(glide, 'temperatureDifference', view, 3)] as [string, string]],
+  );
 }
 
 function flowRows(rates: CyclePerSecond, view: UnitView): string[][] {
@@ -172,6 +186,11 @@ function notes(cycle: TextbookCycle, view: UnitView): string[] {
       ? []
       : [
           `What falling pressure costs is counted with the condenser and ${heatExchanger === undefined ? 'the evaporator' : 'the heat exchanger'}.`,
+        ]),
+    ...(cycle.condensing.glide === undefined
+      ? []
+      : [
+          `${cycle.refrigerant} is a blend: evaporating and condensing are dew temperatures, superheat counts from dew, subcooling from bubble. While it boils and condenses, temperature, enthalpy and entropy are taken as linear in the share of vapour (glide approximation); its error is in the work lost in expansion and evaporator.`,
         ]),
     `Enthalpy and entropy: ${cycle.referenceState}.`,
     ...cycle.warnings.map((warning) => warningSentences[warning.code](warning.part)),

@@ -58,6 +58,8 @@ function machineSection(assessment: Assessment, view: UnitView): string {
   const row = (label: string, band: Band, quantity: QuantityName) => [label, sayBand(band, quantity, view)];
   const source = sayQuantity(operating.sourceTemperature, 'temperature', view);
   const atmosphere = operating.atmosphericPressure;
+  const { blend } = operating;
+  const dew = blend === null ? '' : ' (dew)';
   return section(
     `${notForThisMachine(assessment) ? 'Not for this machine, for study only. ' : ''}The machine in the coldest spell (${operating.refrigerant}, source ${source})`,
     columns([
@@ -67,9 +69,21 @@ function machineSection(assessment: Assessment, view: UnitView): string {
       row('COP of the compressor', assessment.compressorCop, 'ratio'),
       row('COP of the system', assessment.systemCop, 'ratio'),
       ...(seasonCop === null ? [] : [row('COP over the year, heater included', seasonCop, 'ratio')]),
-      row('evaporating', operating.evaporatingTemperature, 'temperature'),
+      row(`evaporating${dew}`, operating.evaporatingTemperature, 'temperature'),
+      ...(blend === null
+        ? []
+        : [
+            row('  bubble', blend.evaporatingBubbleTemperature, 'temperature'),
+            row('  glide', blend.evaporatingGlide, 'temperatureDifference'),
+          ]),
       ...pressureRows(operating.evaporatingPressure, atmosphere.likely, view),
-      row('condensing', operating.condensingTemperature, 'temperature'),
+      row(`condensing${dew}`, operating.condensingTemperature, 'temperature'),
+      ...(blend === null
+        ? []
+        : [
+            row('  bubble', blend.condensingBubbleTemperature, 'temperature'),
+            row('  glide', blend.condensingGlide, 'temperatureDifference'),
+          ]),
       ...pressureRows(operating.condensingPressure, atmosphere.likely, view),
       row('air pressure of the place', atmosphere, 'pressure'),
       row('discharge gas', operating.dischargeTemperature, 'temperature'),

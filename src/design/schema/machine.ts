@@ -320,7 +320,7 @@ export const exchangersSchema = z.optional(
       quantityField({
         ...approach,
         label: 'Source air above evaporating temperature',
-        help: 'A larger cold exchanger needs less. Air temperature minus evaporating (dew) temperature.',
+        help: 'A larger cold exchanger needs less. Air temperature minus evaporating (dew) temperature: of a blend, the nearest that boiling comes to the air.',
         default: { text: '10 K (7 to 15)', source: practice },
       }),
     ),
@@ -328,7 +328,7 @@ export const exchangersSchema = z.optional(
       quantityField({
         ...approach,
         label: 'Condensing temperature above the water',
-        help: 'A larger warm exchanger needs less. Condensing (dew) temperature minus water temperature.',
+        help: 'A larger warm exchanger needs less. Condensing (bubble) temperature minus water temperature: of a blend, the nearest that condensing comes to the water.',
         default: {
           rule: '10 K (7 to 14) with a water loop between, 6 K (4 to 9) with a coil in the tank',
           source: practice,

@@ -7,7 +7,6 @@ import {
   type Refrigerant,
   type StateOrigins,
   saturatedSidesWorking,
-  saturationAtDewTemperature,
   saturationPressureWorking,
   saturationTemperatureWorking,
   stateWorking,
@@ -133,8 +132,7 @@ function domeOf(
   level: 'evaporating' | 'condensing',
   own: Naming,
 ): DomeOrigins {
-  const saturation = saturationAtDewTemperature(fluid, result[level].temperature);
-  const lines = { saturation, prefix: own(level), temperature: own(`${level}Temperature`) };
+  const lines = { saturation: result[level], prefix: own(level), temperature: own(`${level}Temperature`) };
   return fluid.bubbleAndDew === undefined ? lines : { ...lines, bubbleTemperature: own(`${level}BubbleTemperature`) };
 }
 

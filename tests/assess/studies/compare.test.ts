@@ -128,9 +128,11 @@ describe('order', () => {
       'evaporatingTemperature',
       'evaporatingPressure',
       'evaporatingGaugePressure',
+      'evaporatingGlide',
       'condensingTemperature',
       'condensingPressure',
       'condensingGaugePressure',
+      'condensingGlide',
       'temperatureLift',
       'pressureRatio',
       'dischargeTemperature',
@@ -391,6 +393,59 @@ describe('differences', () => {
   });
 });
 
+describe('a blend beside single substances', () => {
+  const names = ['R134a', 'R407C'];
+  const glides = ['evaporatingGlide', 'condensingGlide'];
+
+  test('its glides stand in its column with their steps; a single substance has none', () => {
+    for (const basis of ['sameDome', 'sameHeat', 'sameParts'] as const) {
+      const comparison = compared(reef, names, basis);
+      for (const fluid of names) {
+        const values = valuesOf(comparison, fluid);
+        const steps = new Map(columnOf(comparison, fluid).workings.map((step) => [step.result, step.value]));
+        for (const glide of glides) {
+          const { result, likely } = values[glide]!;
+          expect(steps.get(result), `${fluid} ${result}`).toBe(likely);
+          if (fluid === 'R134a') expect(likely).toBe(0);
+          else expect(likely).toBeGreaterThan(4);
+        }
+      }
+    }
+  });
+
+  test('with approaches held it condenses down to the temperature at which the other condenses', () => {
+    const comparison = compared(reef, names);
+    const [pure, blend] = names.map((fluid) => valuesOf(comparison, fluid));
+    expect(blend!.evaporatingTemperature!.likely).toBeCloseTo(pure!.evaporatingTemperature!.likely, 9);
+    const bubble = blend!.condensingTemperature!.likely - blend!.condensingGlide!.likely;
+    expect(bubble).toBeCloseTo(pure!.condensingTemperature!.likely, 9);
+    const { notes } = sayRefrigerants(comparison, 'metric');
+    expect(notes.filter((note) => note.includes('glide approximation'))).toEqual([
+      expect.stringContaining('R407C is a blend'),
+    ]);
+  });
+
+  test('dew temperatures that were asked for are its dew temperatures, and every step holds', () => {
+    const comparison = compared(reef, names, 'sameDome', { evaporating: 268.15, condensing: 315.15 });
+    const { cycle, workings } = columnOf(comparison, 'R407C');
+    if (!cycle.ok) throw new Error(cycle.error.message);
+    expect(cycle.values.evaporatingTemperature!.likely).toBeCloseTo(268.15, 9);
+    expect(cycle.values.condensingTemperature!.likely).toBeCloseTo(315.15, 9);
+    for (const { formula, inputs, value, result } of workings) {
+      const again = evaluate(formulaById(formula)!.expression, { ...inputs });
+      expect(Math.abs(again - value), `${result} by ${formula}`).toBeLessThan(1e-9 * Math.max(Math.abs(value), 1e-9));
+    }
+    const made = workings.map(({ formula }) => formula);
+    expect(made).not.toContain('loop.condensingTemperature');
+    expect(made).toContain('refrigerants.bubbleTemperature');
+  });
+
+  test('single substances alone have no word of a blend', () => {
+    const { notes } = sayRefrigerants(compared(reef), 'metric');
+    expect(notes.join(' ')).not.toContain('glide');
+  });
+});
+
 describe('textbook', () => {
   const request = {
     evaporating: 263.15,
@@ -402,7 +457,7 @@ describe('textbook', () => {
   };
 
   test('every step of the working gives its value, and every number has a step of its name', () => {
-    for (const { cycle, workings } of compareTextbookCycles(fluids, request).columns) {
+    for (const { cycle, workings } of compareTextbookCycles([...fluids, 'R404A', 'R407C'], request).columns) {
       const steps = new Map(workings.map((step) => [step.result, step.value]));
       for (const { formula, inputs, value, result } of workings) {
         const again = evaluate(formulaById(formula)!.expression, { ...inputs });

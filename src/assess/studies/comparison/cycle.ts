@@ -2,7 +2,8 @@
 // likely values and with each uncertain input at its ends.
 
 import { type OperatingPoint, operatingPoint } from '../../../loop/index.ts';
-import { KettlefinError, NoSolutionError } from '../../../numerics/index.ts';
+import { type Refrigerant, saturationAtDewTemperature } from '../../../matter/refrigerants/index.ts';
+import { KettlefinError, NoSolutionError, OutOfModelError } from '../../../numerics/index.ts';
 import { bandWithUnit, loopPoints } from '../../answers/pieces.ts';
 import { refusalOf } from '../../assess.ts';
 import { type Doubt, doubt, type ResultValues } from '../../doubt/doubt.ts';
@@ -108,16 +109,31 @@ function heldOperating({ evaporating, condensing }: ComparedLevels): Stage<Stage
       return { fluid: machine.refrigerant, states, evaporatorApproach, condenserApproach, superheat, subcooling };
     },
     ['compressor'],
-    ({ fluid, states, evaporatorApproach, condenserApproach, superheat, subcooling }, { compressor }) =>
-      operatingPoint({
-        fluid: states.fluid(fluid),
+    ({ fluid: name, states, evaporatorApproach, condenserApproach, superheat, subcooling }, { compressor }) => {
+      const fluid = states.fluid(name);
+      return operatingPoint({
+        fluid,
         compressor: compressor.model,
         sourceTemperature: evaporating + evaporatorApproach,
-        waterTemperature: condensing - condenserApproach,
+        waterTemperature: condensingBubbleTemperature(fluid, condensing) - condenserApproach,
         evaporatorApproach,
         condenserApproach,
         superheat,
         subcooling,
-      }),
+      });
+    },
   );
+}
+
+/**
+ * Bubble temperature at the pressure of a dew temperature: of a blend the approach to the water counts from it.
+ * @throws OutOfModelError 'condensingAboveCritical'
+ */
+function condensingBubbleTemperature(fluid: Refrigerant, dew: number): number {
+  const { critical, limits } = fluid;
+  if (!(dew < critical.temperature)) {
+    const code = 'condensingAboveCritical';
+    throw new OutOfModelError('condensing temperature', dew, 'K', limits.temperatureMin, critical.temperature, code);
+  }
+  return fluid.bubbleAndDew === undefined ? dew : saturationAtDewTemperature(fluid, dew).liquid.temperature;
 }

@@ -1,13 +1,16 @@
-// The steps of a comparison that any loop has, of real parts or of a textbook: the lift between its two levels, and each
-// pressure above the air of the place.
+// The steps of a comparison that any loop has, of real parts or of a textbook: the lift between its two levels, each pressure
+// above the air of the place, and that a single substance has no glide.
 
 import { gaugePressureOf, temperatureLift } from '../../../loop/index.ts';
+import { glideOf } from '../../../matter/refrigerants/index.ts';
 import { type StepInput, type WorkingStep, workingStep } from '../../../quantities/index.ts';
 
 /** A dew temperature [K] and its pressure [Pa], each with the step it came from. */
 export interface TracedLevel {
   readonly temperature: StepInput;
   readonly pressure: StepInput;
+  /** Name of the glide's step where the fluid has none; a blend's stands in the working of its loop. */
+  readonly noGlide: string | undefined;
 }
 
 /**
@@ -30,8 +33,16 @@ export function liftAndGaugeSteps(
       p_atm: atmosphere,
     });
   return [
+    ...noGlideSteps(evaporating),
+    ...noGlideSteps(condensing),
     workingStep(`${prefix}.temperatureLift`, 'loop.temperatureLift', temperatureLift(T_c[0], T_e[0]), { T_c, T_e }),
     gauge('evaporatingGaugePressure', evaporating.pressure),
     gauge('condensingGaugePressure', condensing.pressure),
   ];
+}
+
+/** A single substance boils and condenses at one temperature. */
+function noGlideSteps({ temperature: T, noGlide }: TracedLevel): readonly WorkingStep[] {
+  if (noGlide === undefined) return [];
+  return [workingStep(noGlide, 'refrigerants.glide', glideOf(T[0], T[0]), { T_dew: T, T_bubble: T })];
 }

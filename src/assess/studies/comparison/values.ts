@@ -37,7 +37,7 @@ export interface ComparedValue extends ComparisonRow {
 const atmosphere = 'surroundings.atmosphericPressure';
 
 const ofTheLoop: readonly ComparedValue[] = [
-  row('pressures', 'evaporatingTemperature', 'evaporating', 'temperature', ({ results }) => {
+  row('pressures', 'evaporatingTemperature', 'evaporating, dew', 'temperature', ({ results }) => {
     return results.operating.evaporating.temperature;
   }),
   row('pressures', 'evaporatingPressure', 'evaporating pressure, absolute', 'pressure', ({ results }) => {
@@ -46,7 +46,16 @@ const ofTheLoop: readonly ComparedValue[] = [
   row('pressures', 'evaporatingGaugePressure', 'evaporating pressure, gauge', 'gaugePressure', ({ results }) =>
     gaugePressureOf(results.operating.evaporating.pressure, results.surroundings.atmosphericPressure),
   ),
-  row('pressures', 'condensingTemperature', 'condensing', 'temperature', ({ results }) => {
+  row(
+    'pressures',
+    'evaporatingGlide',
+    'glide while boiling, dew less bubble',
+    'temperatureDifference',
+    ({ results }) => {
+      return results.operating.evaporating.glide;
+    },
+  ),
+  row('pressures', 'condensingTemperature', 'condensing, dew', 'temperature', ({ results }) => {
     return results.operating.condensing.temperature;
   }),
   row('pressures', 'condensingPressure', 'condensing pressure, absolute', 'pressure', ({ results }) => {
@@ -54,6 +63,15 @@ const ofTheLoop: readonly ComparedValue[] = [
   }),
   row('pressures', 'condensingGaugePressure', 'condensing pressure, gauge', 'gaugePressure', ({ results }) =>
     gaugePressureOf(results.operating.condensing.pressure, results.surroundings.atmosphericPressure),
+  ),
+  row(
+    'pressures',
+    'condensingGlide',
+    'glide while condensing, dew less bubble',
+    'temperatureDifference',
+    ({ results }) => {
+      return results.operating.condensing.glide;
+    },
   ),
   row('lift', 'temperatureLift', 'temperature lift', 'temperatureDifference', ({ results }) =>
     temperatureLift(results.operating.condensing.temperature, results.operating.evaporating.temperature),
@@ -169,6 +187,7 @@ export function comparedSteps(basis: MachineBasis, { results, own }: ComparedRun
   const level = (side: 'evaporating' | 'condensing'): TracedLevel => ({
     temperature: [operating[side].temperature, `operating.${side}Temperature`],
     pressure: [operating[side].pressure, `operating.${side}Pressure`],
+    noGlide: operating[side].glide === 0 ? `operating.${side}Glide` : undefined,
   });
   const steps = [
     ...liftAndGaugeSteps('operating', level('evaporating'), level('condensing'), [

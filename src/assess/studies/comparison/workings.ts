@@ -33,7 +33,7 @@ export function machineWorkings(
   const results = run.results as StageResults;
   const source = spellSource(design, results);
   const loop = (of: StagedDesign, point: OperatingPoint, prefix: string) =>
-    operatingSteps(of, results, point, source, prefix).filter(({ formula }) => !isGiven(formula, asked));
+    operatingSteps(of, results, point, source, prefix, asked.levels !== undefined);
   return [
     ...placeSteps(design, results),
     ...ratingSteps(design, results),
@@ -42,9 +42,4 @@ export function machineWorkings(
     ...(run.own === undefined ? [] : loop(ownDesign, run.own, 'own')),
     ...comparedSteps(asked.basis, run),
   ];
-}
-
-/** Dew temperatures that were given have no step: source, water and approaches did not make them. */
-function isGiven(formula: string, { levels }: Asked): boolean {
-  return levels !== undefined && ['loop.evaporatingTemperature', 'loop.condensingTemperature'].includes(formula);
 }
