@@ -12,11 +12,11 @@ import { Sheet, type SheetRows } from './sheet.ts';
 
 /** Cells along the pressure and along the enthalpy, and how much wider the last cell is than the first. */
 const cells = {
-  liquid: { columns: 60, rows: 40, growth: 1.8 },
-  vapour: { columns: 40, rows: 32, growth: 4 },
+  liquid: { columns: 76, rows: 44, growth: 2.4 },
+  vapour: { columns: 44, rows: 34, growth: 3.2 },
   coldSide: { columns: 14, rows: 40, growth: 0.6 },
   hotSide: { columns: 12, rows: 20, growth: 0.25 },
-  above: { columns: 64, rows: 90, growth: 1.3 },
+  above: { columns: 64, rows: 108, growth: 1.3 },
 };
 
 export interface Sheets {

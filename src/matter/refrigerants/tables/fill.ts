@@ -25,81 +25,89 @@ export interface Column {
 /** The form of the density that a patch holds: ρ of a liquid, p/ρ of a gas, which has a limit where the pressure vanishes. */
 export type VolumeForm = 'density' | 'pressureByDensity';
 
+/** Everything a table takes from the equation is taken here; columns and nodes are functions of their own, which run fast soon. */
 export function fill(
   equation: HelmholtzEquation,
   patch: Patch,
   form: VolumeForm,
   columnAt: (theta: number) => Column,
 ): void {
-  const { from, to, columns, rows } = patch.shape;
+  const { from, to, columns } = patch.shape;
   const isobar = new Isobar(equation);
   const width = (to - from) / columns;
   for (let i = 0; i <= columns; i++) {
-    const column = columnAt(i === columns ? to : from + i * width);
-    const { pressure, pressureSlope, startEnthalpy, endEnthalpy, startEnthalpySlope, endEnthalpySlope } = column;
-    const span = endEnthalpy - startEnthalpy;
-    isobar.start(pressure, startEnthalpy, column.startTemperature, column.startDensity);
-    for (let j = 0; j <= rows; j++) {
-      const share = patch.share(j / rows);
-      const enthalpy = startEnthalpy + share * span;
-      if (j > 0) isobar.go(enthalpy);
-      const alongY = (patch.shareSlope(j / rows) * span) / rows;
-      const alongX = width * (startEnthalpySlope + share * (endEnthalpySlope - startEnthalpySlope));
-      writeNode(patch, i * (rows + 1) + j, isobar, form, column, width * pressureSlope, alongX, alongY, width);
-    }
+    fillColumn(patch, i, isobar, form, columnAt(i === columns ? to : from + i * width), width);
   }
-  fillCrossDerivatives(patch);
+  for (let i = 0; i <= columns; i++) fillCrossDerivatives(patch, i);
 }
 
-/** Per cell: x carries the pressure by `pressureStep` and the enthalpy by `alongX`, y the enthalpy by `alongY`. */
+function fillColumn(patch: Patch, i: number, isobar: Isobar, form: VolumeForm, column: Column, width: number): void {
+  const { rows } = patch.shape;
+  const { pressure, startEnthalpy, startEnthalpySlope } = column;
+  const span = column.endEnthalpy - startEnthalpy;
+  const spanSlope = column.endEnthalpySlope - startEnthalpySlope;
+  isobar.start(pressure, startEnthalpy, column.startTemperature, column.startDensity);
+  for (let j = 0; j <= rows; j++) {
+    const share = patch.share(j / rows);
+    if (j > 0) isobar.go(startEnthalpy + share * span);
+    const alongY = (patch.shareSlope(j / rows) * span) / rows;
+    const alongX = width * (startEnthalpySlope + share * spanSlope);
+    writeNode(patch, i * (rows + 1) + j, isobar, form, column, width, alongX, alongY);
+  }
+}
+
+/** Per cell: x carries the pressure along its slope over `width` and the enthalpy by `alongX`, y the enthalpy by `alongY`. */
 function writeNode(
   patch: Patch,
   index: number,
   isobar: Isobar,
   form: VolumeForm,
-  { pressure, base, baseSlope }: Column,
-  pressureStep: number,
+  column: Column,
+  width: number,
   alongX: number,
   alongY: number,
-  width: number,
 ): void {
-  const { temperature, density, entropy } = isobar;
-  const { temperatureByPressure, temperatureByEnthalpy, densityByPressure, densityByEnthalpy } = isobar;
+  const { nodes, side } = patch;
+  const { temperature, density, temperatureByPressure, temperatureByEnthalpy } = isobar;
+  const { pressure, base, baseSlope } = column;
   const isDensity = form === 'density';
   const volume = isDensity ? density : pressure / density;
   const byDensity = isDensity ? 1 : -volume / density;
-  const volumeByPressure = byDensity * densityByPressure + (isDensity ? 0 : 1 / density);
-  const write = (which: 0 | 1 | 2, value: number, byPressure: number, byEnthalpy: number) => {
-    const at = index * PER_NODE + 4 * which;
-    patch.nodes[at] = value - base[which];
-    patch.nodes[at + 1] = byPressure * pressureStep + byEnthalpy * alongX - baseSlope[which] * width;
-    patch.nodes[at + 2] = byEnthalpy * alongY;
-  };
-  write(0, temperature, temperatureByPressure, temperatureByEnthalpy);
-  write(1, volume, volumeByPressure, byDensity * densityByEnthalpy);
+  const volumeByPressure = byDensity * isobar.densityByPressure + (isDensity ? 0 : 1 / density);
+  const volumeByEnthalpy = byDensity * isobar.densityByEnthalpy;
+  const pressureStep = width * column.pressureSlope;
+  const at = index * PER_NODE;
+  nodes[at] = temperature - base[0];
+  nodes[at + 1] = temperatureByPressure * pressureStep + temperatureByEnthalpy * alongX - baseSlope[0] * width;
+  nodes[at + 2] = temperatureByEnthalpy * alongY;
+  nodes[at + 4] = volume - base[1];
+  nodes[at + 5] = volumeByPressure * pressureStep + volumeByEnthalpy * alongX - baseSlope[1] * width;
+  nodes[at + 6] = volumeByEnthalpy * alongY;
   // ds = dh/T − dp/(ρ T).
-  write(2, entropy, -1 / (density * temperature), 1 / temperature);
-  patch.side[3 * index] = 1 / isobar.cp;
-  patch.side[3 * index + 1] = isobar.cv;
-  patch.side[3 * index + 2] = isobar.soundSpeed;
+  nodes[at + 8] = isobar.entropy - base[2];
+  nodes[at + 9] = (alongX - pressureStep / density) / temperature - baseSlope[2] * width;
+  nodes[at + 10] = alongY / temperature;
+  side[3 * index] = 1 / isobar.cp;
+  side[3 * index + 1] = isobar.cv;
+  side[3 * index + 2] = isobar.soundSpeed;
 }
 
 /** The slopes in y are exact; how they change along x is taken from five neighbours, to fourth order. */
-function fillCrossDerivatives(patch: Patch): void {
+function fillCrossDerivatives(patch: Patch, i: number): void {
   const { columns, rows } = patch.shape;
   const { nodes } = patch;
   const stride = (rows + 1) * PER_NODE;
-  for (let i = 0; i <= columns; i++) {
-    const first = Math.min(Math.max(i - 2, 0), columns - 4);
-    const weights = differences[i - first]!;
-    for (let j = 0; j <= rows; j++) {
-      for (let which = 0; which < 3; which++) {
-        const slope = first * stride + j * PER_NODE + 4 * which + 2;
-        let sum = 0;
-        for (let k = 0; k < 5; k++) sum += weights[k]! * nodes[slope + k * stride]!;
-        nodes[i * stride + j * PER_NODE + 4 * which + 3] = sum;
-      }
-    }
+  const first = Math.min(Math.max(i - 2, 0), columns - 4);
+  const [a, b, c, d, e] = differences[i - first]! as [number, number, number, number, number];
+  // A cross derivative stands behind its slope in y; three of each a node.
+  for (let slope = 2; slope < stride; slope += 4) {
+    const at = first * stride + slope;
+    nodes[i * stride + slope + 1] =
+      a * nodes[at]! +
+      b * nodes[at + stride]! +
+      c * nodes[at + 2 * stride]! +
+      d * nodes[at + 3 * stride]! +
+      e * nodes[at + 4 * stride]!;
   }
 }
 

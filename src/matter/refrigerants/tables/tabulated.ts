@@ -20,13 +20,13 @@ const built = new WeakMap<Refrigerant, TabulatedRefrigerant>();
  *                once a fluid
  * @returns       the same fluid with `table`: its look-up, region, memory and counts
  * Validity: inside the region, without the surroundings of the critical point; outside it the equation answers, and is
- * counted. Accuracy: T, ρ and s (of 1 kJ/(kg K)) within 1e-5; saturated values within 1e-9; c_p, c_v and w within 1 % where
- * they are worst, beside the critical point, and within 1e-4 away from it.
+ * counted. Accuracy: T, ρ and s (of 1 kJ/(kg K)) within 1e-5; saturated values within 1e-9; c_p, c_v and w within 1e-3 where
+ * they are worst, beside the critical point, and mostly within 1e-8.
  * Pitfall: building takes some tens of milliseconds; it pays from some thousands of states on.
  * @throws InputError naming what the region may be; ConvergenceError
  * Source: the fluid's own equation; bicubic Hermite interpolation, C. de Boor (1962), J. Math. Phys. 41, 212 (from memory of
  * the source).
- * Worked value: R134a at 0.2 MPa and 420 kJ/kg → 292.57 K from table and equation.
+ * Worked value: R134a at 0.2 MPa and 420 kJ/kg → 295.08 K from table and equation.
  */
 export function tabulated(fluid: Refrigerant, region?: TableRegion): TabulatedRefrigerant {
   if (region !== undefined) return withTable(fluid, checkedRegion(fluid, region));
