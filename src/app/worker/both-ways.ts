@@ -31,6 +31,7 @@ export type BothWaysOutcome =
 
 /**
  * @param text  of a design
+ * @param view  in whose units the words of a refusal are
  * @param now   a clock in milliseconds
  */
 export function answerBothWays(text: string, view: UnitView, now: () => number): BothWaysOutcome {

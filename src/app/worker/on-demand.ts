@@ -37,7 +37,7 @@ export function isOnDemand(body: { readonly kind: string }): body is RequestOnDe
   return body.kind in parts;
 }
 
-/** @param now  a clock in milliseconds, for an answer that tells times */
+/** Answers one request; `now` is a clock in milliseconds, for an answer that tells times. */
 export async function answerOnDemand({ id, body }: Numbered<RequestOnDemand>, now: () => number): Promise<EngineReply> {
   const refused = (...problems: readonly EngineProblem[]): EngineReply => ({
     kind: body.kind,
