@@ -1,5 +1,6 @@
-// States from pressure and enthalpy, or pressure and entropy. The values at saturation decide the phase; in a single phase
-// Newton's method on temperature and density together is started from the nearest known state, and its answer is accepted
+// States from pressure and enthalpy, or pressure and entropy. The values at saturation decide the phase: those of the
+// expansions of the line where the value is clear of both sides, the dome solved exactly where it is not. In a single phase
+// Newton's method on temperature and density together starts from a sheet of isobars (isobars/), and its answer is accepted
 // only on the stable side. Otherwise a bracketed search along the isobar, on which enthalpy and entropy rise with
 // temperature, finds the state or shows that the value lies outside the equation's range.
 
@@ -8,35 +9,35 @@ import { mixedState, saturatedState, singlePhaseState } from './assemble.ts';
 import { densityBesideDome, densityOnBranch } from './density.ts';
 import { dewPointBelowBubbleLine } from './dome/bubble-and-dew.ts';
 import { equilibriumAtPressure, equilibriumAtTemperature } from './dome/dome.ts';
-import type { HelmholtzEquation } from './equation/equation.ts';
 import { qualityOf } from './equation/relations.ts';
+import { type Caloric, caloricOf, newtonOnIsobar } from './isobars/newton.ts';
+import type { IsobarPoint } from './isobars/sheet.ts';
 import { meltingTemperature } from './melting-line.ts';
-import { BEFORE_FIRST_STEP, isLastStep } from './newton.ts';
 import type { Refrigerant, State } from './types.ts';
-
-export type Caloric = 'enthalpy' | 'entropy';
 
 /** A value this close to one side of the dome counts as on it: as a share of R T for enthalpy, of R for entropy. */
 const ON_THE_LINE = 1e-9;
-const NEWTON_STEPS = 20;
-const LARGEST_STEP = 0.25;
-
-interface Point {
-  readonly temperature: number;
-  readonly density: number;
-}
+/** This far from a side of the dome, on the same scale, its expansion tells the phase: a thousand times its error. */
+const CLEAR_OF_THE_LINE = 1e-6;
+/** Above this share of the critical pressure the sides are too close to one another: the dome is solved. */
+const CLOSE_TO_CRITICAL = 0.995;
+/** So far a point of the expansions may be from the exact one. */
+const LINE_ROUNDING = 1e-8;
+/** A liquid is a little denser than at the dome when colder: water, with its anomaly, by less than this margin thinner. */
+const NOT_THINNER = 0.999;
 
 /** Part of an isobar in one phase, from `cold` to `warm`; where it ends at the dome, with its point there. */
 interface IsobarPart {
   readonly cold: number;
   readonly warm: number;
   readonly side: 'liquid' | 'vapour' | 'any';
-  readonly edge: Point | undefined;
+  readonly edge: IsobarPoint | undefined;
 }
 
-/** By name rather than by key: a computed key costs as much as the evaluation of a short equation. */
-function caloricOf(equation: HelmholtzEquation, kind: Caloric): number {
-  return kind === 'enthalpy' ? equation.enthalpy : equation.entropy;
+/** A part that ends at the dome. */
+interface EdgedPart extends IsobarPart {
+  readonly side: 'liquid' | 'vapour';
+  readonly edge: IsobarPoint;
 }
 
 const units = { enthalpy: 'J/kg', entropy: 'J/(kg K)' } as const;
@@ -51,124 +52,105 @@ const units = { enthalpy: 'J/kg', entropy: 'J/(kg K)' } as const;
  * @throws OutOfModelError with the lowest and highest value the equation covers at this pressure
  */
 export function caloricState(fluid: Refrigerant, pressure: number, kind: Caloric, value: number): State {
-  const { limits, critical, triplePoint, equation, gasConstant } = fluid;
-  const whole = { cold: limits.temperatureMin, warm: limits.temperatureMax };
+  const { limits, critical, triplePoint, isobarStarts } = fluid;
+  const { temperatureMin: cold, temperatureMax: warm } = limits;
   if (pressure >= critical.pressure) {
-    return stateOnIsobar(fluid, pressure, kind, value, { ...whole, side: 'any', edge: undefined });
+    const start = isobarStarts.at(fluid, 'above', pressure, kind, value);
+    return stateOnIsobar(fluid, pressure, kind, value, { cold, warm, side: 'any', edge: undefined }, start);
   }
   if (pressure < triplePoint.pressure) {
     const edge = dewPointBelowBubbleLine(fluid, pressure);
-    const cold = edge?.temperature ?? whole.cold;
-    return stateOnIsobar(fluid, pressure, kind, value, { ...whole, cold, side: 'vapour', edge });
+    const part: IsobarPart = { cold: edge?.temperature ?? cold, warm, side: 'vapour', edge };
+    return stateOnIsobar(fluid, pressure, kind, value, part, isobarStarts.at(fluid, 'thin', pressure, kind, value));
   }
+  const part = clearPart(fluid, pressure, kind, value);
+  if (part !== undefined) {
+    const start = isobarStarts.at(fluid, part.side, pressure, kind, value);
+    const point = newtonOnIsobar(fluid.equation, pressure, kind, value, start);
+    if (point !== undefined && isStable(fluid, part, point)) {
+      return singlePhaseState(fluid, point.temperature, point.density, pressure);
+    }
+  }
+  return besideOrInDome(fluid, pressure, kind, value);
+}
+
+/** The part of the isobar a value lies in, from the expansions of the line; undefined where they leave it in doubt. */
+function clearPart(fluid: Refrigerant, pressure: number, kind: Caloric, value: number): EdgedPart | undefined {
+  const { critical, limits, overPressure, gasConstant } = fluid;
+  if (!(overPressure?.holds(pressure) && pressure < CLOSE_TO_CRITICAL * critical.pressure)) return undefined;
+  const line = overPressure.at(pressure);
+  const isEnthalpy = kind === 'enthalpy';
+  const clear = CLEAR_OF_THE_LINE * gasConstant * (isEnthalpy ? critical.temperature : 1);
+  if (value < (isEnthalpy ? line.liquidEnthalpy : line.liquidEntropy) - clear) {
+    const edge = { temperature: line.bubbleTemperature, density: line.liquidDensity };
+    return { cold: limits.temperatureMin, warm: edge.temperature, side: 'liquid', edge };
+  }
+  if (value > (isEnthalpy ? line.vapourEnthalpy : line.vapourEntropy) + clear) {
+    const edge = { temperature: line.dewTemperature, density: line.vapourDensity };
+    return { cold: edge.temperature, warm: limits.temperatureMax, side: 'vapour', edge };
+  }
+  return undefined;
+}
+
+/** The state at a pressure that the dome has, which is solved for. */
+function besideOrInDome(fluid: Refrigerant, pressure: number, kind: Caloric, value: number): State {
+  const { limits, equation, gasConstant } = fluid;
   const dome = equilibriumAtPressure(fluid, pressure);
   const liquid = caloricOf(equation.at(dome.bubbleTemperature, dome.liquidDensity), kind);
   const close = ON_THE_LINE * gasConstant * (kind === 'enthalpy' ? dome.bubbleTemperature : 1);
   if (Math.abs(value - liquid) <= close) return saturatedState(fluid, dome, 'liquid');
   if (value < liquid) {
     const edge = { temperature: dome.bubbleTemperature, density: dome.liquidDensity };
-    return stateOnIsobar(fluid, pressure, kind, value, { ...whole, warm: edge.temperature, side: 'liquid', edge });
+    const part: EdgedPart = { cold: limits.temperatureMin, warm: edge.temperature, side: 'liquid', edge };
+    return stateBesideDome(fluid, pressure, kind, value, part);
   }
   const vapour = caloricOf(equation.at(dome.dewTemperature, dome.vapourDensity), kind);
   if (Math.abs(value - vapour) <= close) return saturatedState(fluid, dome, 'vapour');
   if (value < vapour) return mixedState(fluid, dome, qualityOf(value, liquid, vapour));
   const edge = { temperature: dome.dewTemperature, density: dome.vapourDensity };
-  return stateOnIsobar(fluid, pressure, kind, value, { ...whole, cold: edge.temperature, side: 'vapour', edge });
+  const part: EdgedPart = { cold: edge.temperature, warm: limits.temperatureMax, side: 'vapour', edge };
+  return stateBesideDome(fluid, pressure, kind, value, part);
 }
 
-function stateOnIsobar(fluid: Refrigerant, pressure: number, kind: Caloric, value: number, part: IsobarPart): State {
-  const start = startPoint(fluid, pressure, kind, value, part);
-  const point =
-    newton(fluid, pressure, kind, value, part, start) ?? searchAlongIsobar(fluid, pressure, kind, value, part);
-  return singlePhaseState(fluid, point.temperature, point.density, pressure);
+function stateBesideDome(fluid: Refrigerant, pressure: number, kind: Caloric, value: number, part: EdgedPart): State {
+  const hasSheet = fluid.overPressure?.holds(pressure) === true;
+  const start = hasSheet ? fluid.isobarStarts.at(fluid, part.side, pressure, kind, value) : part.edge;
+  return stateOnIsobar(fluid, pressure, kind, value, part, start);
 }
 
-/** Where Newton's method starts: a liquid where the saturated liquid holds as much; else along the isobar from the dome. */
-function startPoint(fluid: Refrigerant, pressure: number, kind: Caloric, value: number, part: IsobarPart): Point {
-  const { equation, critical, gasConstant } = fluid;
-  const { edge, side, cold, warm } = part;
-  if (side !== 'vapour') {
-    const temperature = fluid.guess.liquidTemperature(kind, value);
-    if (temperature !== undefined) return { temperature, density: liquidDensityGuess(fluid, temperature, pressure) };
-  }
-  let temperature = edge?.temperature ?? cold;
-  let density = edge?.density ?? pressure / (gasConstant * temperature);
-  if (side === 'any') {
-    temperature = critical.temperature;
-    density = critical.density;
-  }
-  equation.at(temperature, density);
-  // At the critical point the heat capacity has no limit; a few times c_v leads to the right neighbourhood.
-  const heatCapacity = side === 'any' ? 3 * equation.cv : equation.cp;
-  const gap = value - caloricOf(equation, kind);
-  const warmed =
-    kind === 'enthalpy' ? temperature + gap / heatCapacity : temperature * Math.exp(Math.min(gap / heatCapacity, 2));
-  const bounded = Math.min(Math.max(warmed, cold), warm);
-  if (side === 'liquid') {
-    const expansion = equation.pressureByTemperature / (density * equation.pressureByDensity);
-    return { temperature: bounded, density: density * Math.exp(Math.min(expansion * (temperature - bounded), 0.5)) };
-  }
-  return { temperature: bounded, density: (density * temperature) / bounded };
-}
-
-/** Density of a compressed liquid from the saturated one, which stiffens about as a power law with this exponent. */
-function liquidDensityGuess(fluid: Refrigerant, temperature: number, pressure: number): number {
-  const { equation, guess } = fluid;
-  const density = guess.liquidDensity(temperature);
-  const stiffness = density * equation.residualAt(temperature, density).pressureByDensity;
-  const excess = Math.max(pressure - guess.saturationPressure(temperature), 0);
-  return stiffness > 0 ? density * (1 + (9 * excess) / stiffness) ** (1 / 9) : density;
-}
-
-function newton(
+function stateOnIsobar(
   fluid: Refrigerant,
   pressure: number,
   kind: Caloric,
   value: number,
   part: IsobarPart,
-  start: Point,
-): Point | undefined {
-  const { equation } = fluid;
-  let { temperature, density } = start;
-  let before = BEFORE_FIRST_STEP;
-  for (let step = 0; step < NEWTON_STEPS; step++) {
-    equation.at(temperature, density);
-    const a = density * equation.pressureByDensity;
-    const b = temperature * equation.pressureByTemperature;
-    const c = density * (kind === 'enthalpy' ? equation.enthalpyByDensity : equation.entropyByDensity);
-    const d = temperature * (kind === 'enthalpy' ? equation.enthalpyByTemperature : equation.cv / temperature);
-    const pressureGap = pressure - equation.pressure;
-    const valueGap = value - caloricOf(equation, kind);
-    const determinant = a * d - b * c;
-    const densityStep = (d * pressureGap - b * valueGap) / determinant;
-    const temperatureStep = (a * valueGap - c * pressureGap) / determinant;
-    const size = Math.max(Math.abs(densityStep), Math.abs(temperatureStep));
-    if (!Number.isFinite(size)) return undefined;
-    const share = size > LARGEST_STEP ? LARGEST_STEP / size : 1;
-    temperature *= 1 + share * temperatureStep;
-    density *= 1 + share * densityStep;
-    if (isLastStep(size, before)) {
-      const point = { temperature, density };
-      return isStable(fluid, part, point) ? point : undefined;
-    }
-    before = size;
-  }
-  return undefined;
+  start: IsobarPoint,
+): State {
+  const found = newtonOnIsobar(fluid.equation, pressure, kind, value, start);
+  const point =
+    found !== undefined && isStable(fluid, part, found) ? found : searchAlongIsobar(fluid, pressure, kind, value, part);
+  return singlePhaseState(fluid, point.temperature, point.density, pressure);
 }
 
-/** Whether a solution of both conditions lies in the phase asked for, on the side where it is stable. */
-function isStable(fluid: Refrigerant, part: IsobarPart, { temperature, density }: Point): boolean {
-  const { equation, critical, limits } = fluid;
-  if (!(temperature >= part.cold && temperature <= part.warm)) return false;
+/**
+ * Whether a solution of both conditions lies in the phase asked for, on the side where it is stable. The equation is still
+ * evaluated one step, less than any margin here, from the solution.
+ */
+function isStable(fluid: Refrigerant, part: IsobarPart, { temperature, density }: IsobarPoint): boolean {
+  const { equation, critical, limits, guess } = fluid;
+  const { temperatureMin, temperatureMax } = limits;
+  if (!(temperature >= temperatureMin && temperature <= temperatureMax)) return false;
+  if (!(temperature >= part.cold * (1 - LINE_ROUNDING) && temperature <= part.warm * (1 + LINE_ROUNDING))) return false;
   if (!(density > 0 && density <= limits.densityMax)) return false;
   if (!(equation.stiffness > 0)) return false;
-  // Above the critical pressure a cold state is a liquid; what lies far inside the dome's densities is no state at all.
+  // Above the critical pressure a cold state is a liquid; what lies inside the dome's densities is no state at all.
   if (part.side === 'any') {
-    return temperature >= critical.temperature || density > 0.95 * fluid.guess.liquidDensity(temperature);
+    return temperature >= critical.temperature || density > NOT_THINNER * guess.liquidDensity(temperature);
   }
-  if (part.edge === undefined) return density < fluid.guess.vapourDensity(limits.temperatureMin);
-  // A liquid is a little denser than at the dome when colder (water, with its anomaly, by less than this margin thinner).
-  return part.side === 'liquid' ? density >= 0.999 * part.edge.density : density <= part.edge.density;
+  if (part.edge === undefined) return density < guess.vapourDensity(limits.temperatureMin);
+  return part.side === 'liquid'
+    ? density >= NOT_THINNER * part.edge.density
+    : density <= part.edge.density * (1 + LINE_ROUNDING);
 }
 
 /** Density on the isobar at T, in the phase of the part. */
@@ -201,7 +183,7 @@ function searchAlongIsobar(
   kind: Caloric,
   value: number,
   part: IsobarPart,
-): Point {
+): IsobarPoint {
   const { equation } = fluid;
   const { cold, warm } = part;
   const coldDensity = densityAt(fluid, pressure, part, cold);

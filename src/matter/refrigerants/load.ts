@@ -2,12 +2,12 @@
 // the saturation line and the largest density, and sets the zero of enthalpy and entropy.
 
 import { DataError } from '../../numerics/index.ts';
-import { type BubbleAndDew, bubbleAndDewAtTemperature, bubbleAndDewOf, NEAR_CRITICAL } from './dome/bubble-and-dew.ts';
+import { type BubbleAndDew, bubbleAndDewOf, NEAR_CRITICAL } from './dome/bubble-and-dew.ts';
 import { equilibriumAtTemperature } from './dome/dome.ts';
-import type { Equilibrium } from './dome/equilibrium.ts';
-import { ancillaryGuess, type Guess, type GuessNode, tabulatedGuess } from './dome/first-guess.ts';
-import { maxwellAtTemperature } from './dome/maxwell.ts';
+import { ancillaryGuess, type Guess, lineGuess } from './dome/first-guess.ts';
+import { LAW_DISTANCE } from './dome/near-critical.ts';
 import { curveValue } from './dome/saturation-curve.ts';
+import { SaturationOverPressure, SaturationOverTemperature } from './dome/saturation-line.ts';
 import { HelmholtzEquation } from './equation/equation.ts';
 import {
   checkedFluidData,
@@ -15,6 +15,7 @@ import {
   type PseudoPureFluidData,
   type PureFluidData,
 } from './equation/fluid-data.ts';
+import { IsobarStarts } from './isobars/starts.ts';
 import { checkMeltingLine } from './melting-line.ts';
 import type { Refrigerant } from './types.ts';
 
@@ -61,25 +62,29 @@ function unfinished(data: FluidData, guess: Guess, bubbleAndDew: BubbleAndDew | 
     meltingLine,
     equation,
     guess,
+    overTemperature: undefined,
+    overPressure: undefined,
+    isobarStarts: new IsobarStarts(),
     bubbleAndDew,
   };
 }
 
-/** Solves the dome from the file's own curves once, and keeps guesses that are close enough for two steps from then on. */
 function pureFluid(data: PureFluidData, file: string): Refrigerant {
-  const rough = ancillaryGuess(data);
-  const fluid = unfinished(data, rough, undefined);
+  const fluid = unfinished(data, ancillaryGuess(data), undefined);
   checkCriticalPoint(fluid, file);
   setZero(fluid);
-  const { limits, critical } = fluid;
-  const solve = (temperature: number) => guessNode(fluid, maxwellAtTemperature(fluid, temperature));
-  const warmestNode = critical.temperature * (1 - data.firstGuess.nearCritical.distanceMax);
-  return { ...fluid, guess: tabulatedGuess(limits.temperatureMin, warmestNode, solve, rough) };
+  return withSaturationLine(fluid, fluid.critical.temperature * (1 - LAW_DISTANCE));
 }
 
-function guessNode({ equation }: Refrigerant, solved: Equilibrium): GuessNode {
-  equation.at(solved.bubbleTemperature, solved.liquidDensity);
-  return { ...solved, liquidEnthalpy: equation.enthalpy, liquidEntropy: equation.entropy };
+/** Solves the dome from the file's own curves once, and keeps its expansions, which are close enough for one step from then on. */
+function withSaturationLine(fluid: Refrigerant, warmest: number): Refrigerant {
+  const { guess } = fluid;
+  const overTemperature = new SaturationOverTemperature(fluid, warmest);
+  const started = { ...fluid, overTemperature, guess: lineGuess(overTemperature, undefined, guess) };
+  const lowest = equilibriumAtTemperature(started, fluid.limits.temperatureMin).bubblePressure;
+  const withEnds = { ...started, triplePoint: { ...fluid.triplePoint, pressure: lowest } };
+  const overPressure = new SaturationOverPressure(withEnds, overTemperature);
+  return { ...withEnds, overPressure, guess: lineGuess(overTemperature, overPressure, guess) };
 }
 
 function blend(data: PseudoPureFluidData): Refrigerant {
@@ -90,13 +95,10 @@ function blend(data: PseudoPureFluidData): Refrigerant {
     saturationTemperature: () => critical.temperature * (1 - NEAR_CRITICAL),
     liquidDensity: (temperature) => curveValue(curves.liquidMolarDensity, temperature) * molarMass,
     vapourDensity: (temperature) => curveValue(curves.vapourMolarDensity, temperature) * molarMass,
-    liquidTemperature: () => undefined,
   };
   const fluid = unfinished(data, rough, lines);
   setZero(fluid);
-  const solve = (temperature: number) => guessNode(fluid, bubbleAndDewAtTemperature(fluid, lines, temperature));
-  const warmestNode = critical.temperature * (1 - NEAR_CRITICAL);
-  return { ...fluid, guess: tabulatedGuess(limits.temperatureMin, warmestNode, solve, rough) };
+  return withSaturationLine(fluid, critical.temperature * (1 - NEAR_CRITICAL));
 }
 
 /** Enthalpy and entropy count from the saturated liquid at 0 °C; of a blend, the liquid on its bubble line. */

@@ -3,8 +3,10 @@
 
 import type { BubbleAndDew } from './dome/bubble-and-dew.ts';
 import type { Guess } from './dome/first-guess.ts';
+import type { SaturationOverPressure, SaturationOverTemperature } from './dome/saturation-line.ts';
 import type { HelmholtzEquation } from './equation/equation.ts';
 import type { FluidData } from './equation/fluid-data.ts';
+import type { IsobarStarts } from './isobars/starts.ts';
 import type { TransportData } from './transport/transport-data.ts';
 
 export interface Refrigerant {
@@ -33,6 +35,11 @@ export interface Refrigerant {
   readonly meltingLine: FluidData['meltingLine'];
   readonly equation: HelmholtzEquation;
   readonly guess: Guess;
+  /** Expansions of the dome; undefined only while they are being made. */
+  readonly overTemperature: SaturationOverTemperature | undefined;
+  readonly overPressure: SaturationOverPressure | undefined;
+  /** Where solvers along isobars start. */
+  readonly isobarStarts: IsobarStarts;
   /** Bubble and dew line of a blend under one equation; undefined for a pure fluid, whose dome follows from its equation. */
   readonly bubbleAndDew: BubbleAndDew | undefined;
   /** A table that is asked before the equation; only of a fluid from tabulated(). */

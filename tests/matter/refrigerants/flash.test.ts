@@ -160,10 +160,11 @@ describe.each(pureNames)('%s, dome, round trips with seed 4711', (name) => {
           expect(relative(state.cp!, side.cp!)).toBeLessThan(1e-8);
           expect(relative(state.soundSpeed!, side.soundSpeed!)).toBeLessThan(1e-8);
         }
-        // Enthalpy and entropy do not name the line: the state is found on it or within rounding beside it.
+        // Enthalpy and entropy do not name the line: the state is found on it or within rounding beside it. At a low pressure
+        // the enthalpy of a liquid hardly tells the temperature, and a trace of vapour takes much room.
         const beside = stateAt(fluid, { enthalpy, entropy });
-        expect(relative(beside.temperature, temperature)).toBeLessThan(1e-9);
-        expect(relative(beside.density, density)).toBeLessThan(1e-7);
+        expect(relative(beside.temperature, temperature)).toBeLessThan(1e-8);
+        expect(Math.abs(1 / beside.density - 1 / density) * vapour.density).toBeLessThan(1e-8);
       }
     }
   });

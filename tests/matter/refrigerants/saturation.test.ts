@@ -1,5 +1,6 @@
-// The phase equilibrium: Maxwell's conditions themselves, the fast and the sure method against each other, the inverse, the
-// Clausius-Clapeyron equation, and the way to the critical point.
+// The phase equilibrium of pure fluids: Maxwell's conditions themselves, the fast and the sure method against each other, the
+// inverse, the Clausius-Clapeyron equation, the way to the critical point; and of all fluids the expansions that solvers
+// start from. Blends have their own file.
 
 import { describe, expect, test } from 'vitest';
 import { equilibriumAtPressure, equilibriumAtTemperature } from '../../../src/matter/refrigerants/dome/dome.ts';
@@ -15,7 +16,9 @@ import { relative } from './deviation.ts';
 
 const fractions = [0, 0.01, 0.1, 0.2, 0.3, 0.4, 0.5, 0.6, 0.7, 0.8, 0.9, 0.95, 0.98, 0.99, 0.995, 0.999, 0.9995];
 
-describe.each(refrigerantNames)('%s', (name) => {
+const pureNames = refrigerantNames.filter((name) => refrigerant(name).bubbleAndDew === undefined);
+
+describe.each(pureNames)('%s', (name) => {
   const fluid = refrigerant(name);
   const { critical, limits, equation } = fluid;
   const temperatures = [
@@ -112,5 +115,55 @@ describe.each(refrigerantNames)('%s', (name) => {
     }
     // Some fits end at another critical temperature than the equation's (R245fa 0.15 K higher): there is no surface beyond it.
     for (const beyond of [0, 0.1]) expect(surfaceTensionAt(fluid, critical.temperature + beyond)).toBe(0);
+  });
+});
+
+// The expansions start solvers and decide phases clear of the line: they must be as good as they say. Law: the same values as
+// the solved dome, between the points they were made from.
+describe.each(refrigerantNames)('%s, expansions of the line', (name) => {
+  const fluid = refrigerant(name);
+  const { critical, limits, equation, gasConstant, overTemperature, overPressure } = fluid;
+  const energy = gasConstant * critical.temperature;
+  const shares = Array.from({ length: 401 }, (_, k) => k / 400);
+  const far = shares.map(
+    (share) => limits.temperatureMin + share * (0.999 * critical.temperature - limits.temperatureMin),
+  );
+  const near = shares.map((share) => critical.temperature * (1 - 1e-3 * 1e-2 ** share));
+  // Closer than 1e-3 to the critical temperature Maxwell's own densities lose digits as the distance shrinks.
+  const toleranceAt = (temperature: number) => Math.max(1e-9, 3e-12 / (1 - temperature / critical.temperature));
+
+  test('over temperature', () => {
+    for (const temperature of [...far, ...near].filter((candidate) => overTemperature!.holds(candidate))) {
+      const solved = equilibriumAtTemperature(fluid, temperature);
+      const line = overTemperature!.at(temperature);
+      const tolerance = toleranceAt(temperature);
+      expect(relative(line.bubblePressure, solved.bubblePressure), `${temperature} K`).toBeLessThan(1e-9);
+      expect(relative(line.dewPressure, solved.dewPressure), `${temperature} K`).toBeLessThan(1e-9);
+      expect(relative(line.liquidDensity, solved.liquidDensity), `${temperature} K`).toBeLessThan(tolerance);
+      expect(relative(line.vapourDensity, solved.vapourDensity), `${temperature} K`).toBeLessThan(tolerance);
+    }
+  });
+
+  test('over pressure, with enthalpy and entropy', () => {
+    const pressures = [...far, ...near].map((temperature) => fluid.guess.saturationPressure(temperature));
+    const held = pressures.filter(
+      (pressure) => overPressure!.holds(pressure) && pressure >= fluid.triplePoint.pressure,
+    );
+    expect(held.length).toBeGreaterThan(300);
+    for (const pressure of held) {
+      const solved = equilibriumAtPressure(fluid, pressure);
+      const line = overPressure!.at(pressure);
+      const tolerance = toleranceAt(solved.bubbleTemperature);
+      expect(relative(line.bubbleTemperature, solved.bubbleTemperature), `${pressure} Pa`).toBeLessThan(1e-9);
+      expect(relative(line.dewTemperature, solved.dewTemperature), `${pressure} Pa`).toBeLessThan(1e-9);
+      expect(relative(line.liquidDensity, solved.liquidDensity), `${pressure} Pa`).toBeLessThan(tolerance);
+      expect(relative(line.vapourDensity, solved.vapourDensity), `${pressure} Pa`).toBeLessThan(tolerance);
+      equation.at(solved.bubbleTemperature, solved.liquidDensity);
+      expect(Math.abs(line.liquidEnthalpy - equation.enthalpy) / energy, `${pressure} Pa`).toBeLessThan(tolerance);
+      expect(Math.abs(line.liquidEntropy - equation.entropy) / gasConstant, `${pressure} Pa`).toBeLessThan(tolerance);
+      equation.at(solved.dewTemperature, solved.vapourDensity);
+      expect(Math.abs(line.vapourEnthalpy - equation.enthalpy) / energy, `${pressure} Pa`).toBeLessThan(tolerance);
+      expect(Math.abs(line.vapourEntropy - equation.entropy) / gasConstant, `${pressure} Pa`).toBeLessThan(tolerance);
+    }
   });
 });

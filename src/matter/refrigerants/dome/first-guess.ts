@@ -1,25 +1,17 @@
 // First guesses for the phase equilibrium. The ancillary curves of the coefficient file are good to about a per cent; at
-// loading time the equilibrium is solved from them on a row of temperatures, and a cubic through those solutions gives the
+// loading time the equilibrium is solved from them, and the expansions through those solutions (saturation-line.ts) give the
 // guesses from then on. Every value that leaves the engine is solved for from such a guess, never taken from it.
 
 import type { PureFluidData } from '../equation/fluid-data.ts';
-import type { Equilibrium } from './equilibrium.ts';
 import { curveValue } from './saturation-curve.ts';
+import type { SaturationOverPressure, SaturationOverTemperature } from './saturation-line.ts';
 
-/** Guesses of saturation pressure [Pa] and densities [kg/m³] at T [K], and of the temperature at p. */
+/** Guesses of saturation pressure [Pa] and densities [kg/m³] at T [K], and of the temperature at p; of a blend, bubble values. */
 export interface Guess {
   saturationPressure(temperature: number): number;
   saturationTemperature(pressure: number): number;
   liquidDensity(temperature: number): number;
   vapourDensity(temperature: number): number;
-  /** Temperature at which the saturated liquid has this enthalpy or entropy; undefined beyond the table. */
-  liquidTemperature(kind: 'enthalpy' | 'entropy', value: number): number | undefined;
-}
-
-/** One solved equilibrium with what the liquid holds. */
-export interface GuessNode extends Equilibrium {
-  readonly liquidEnthalpy: number;
-  readonly liquidEntropy: number;
 }
 
 /** Guesses from the ancillary curves alone. */
@@ -60,98 +52,41 @@ export function ancillaryGuess(data: PureFluidData): Guess {
       if (near !== undefined) return (critical.molarDensity - near) * molarMass;
       return curveValue(vapourMolarDensity, temperature) * molarMass;
     },
-    liquidTemperature: () => undefined,
   };
 }
-
-const INTERVALS = 200;
 
 /**
- * Guesses by cubic interpolation between solved equilibria; beyond the warmest node, near the critical point, from the
- * ancillary curves.
- * @param coldest  the lowest temperature [K]
- * @param warmest  the highest temperature of the table [K], below the critical one
- * @param solve    the equilibrium at a temperature
- * @param rough    what serves beyond the table
+ * Guesses from the expansions of the line; beyond their ends, next to the critical point, from what served before.
+ * @param overTemperature  the line over temperature
+ * @param overPressure     the line over pressure; undefined until it is made
+ * @param rough            what serves beyond
  */
-export function tabulatedGuess(
-  coldest: number,
-  warmest: number,
-  solve: (temperature: number) => GuessNode,
+export function lineGuess(
+  overTemperature: SaturationOverTemperature,
+  overPressure: SaturationOverPressure | undefined,
   rough: Guess,
 ): Guess {
-  const start = 1 / coldest;
-  const width = (1 / warmest - start) / INTERVALS;
-  const nodes = Array.from({ length: INTERVALS + 1 }, (_, k) =>
-    solve(k === 0 ? coldest : k === INTERVALS ? warmest : 1 / (start + k * width)),
-  );
-  const logPressure = new CubicRow(nodes.map((node) => Math.log(node.bubblePressure)));
-  const logVapour = new CubicRow(nodes.map((node) => Math.log(node.vapourDensity)));
-  const liquid = new CubicRow(nodes.map((node) => node.liquidDensity));
-  const caloric = {
-    enthalpy: new CubicRow(nodes.map((node) => node.liquidEnthalpy)),
-    entropy: new CubicRow(nodes.map((node) => node.liquidEntropy)),
-  };
-  const place = (temperature: number): number => (1 / temperature - start) / width;
-  const highest = nodes[INTERVALS]!.bubblePressure;
   return {
     saturationPressure: (temperature) =>
-      temperature > warmest ? rough.saturationPressure(temperature) : Math.exp(logPressure.at(place(temperature))),
+      overTemperature.holds(temperature)
+        ? overTemperature.at(temperature).bubblePressure
+        : rough.saturationPressure(temperature),
     saturationTemperature(pressure) {
-      if (pressure > highest) return rough.saturationTemperature(pressure);
-      return 1 / (start + width * logPressure.inverse(Math.log(pressure)));
+      if (overPressure?.holds(pressure)) return overPressure.at(pressure).bubbleTemperature;
+      const { coldest, warmest } = overTemperature;
+      const lowest = overTemperature.at(coldest).bubblePressure;
+      const highest = overTemperature.at(warmest).bubblePressure;
+      return pressure >= lowest && pressure <= highest
+        ? overTemperature.temperatureAt(pressure)
+        : rough.saturationTemperature(pressure);
     },
     liquidDensity: (temperature) =>
-      temperature > warmest ? rough.liquidDensity(temperature) : liquid.at(place(temperature)),
+      overTemperature.holds(temperature)
+        ? overTemperature.at(temperature).liquidDensity
+        : rough.liquidDensity(temperature),
     vapourDensity: (temperature) =>
-      temperature > warmest ? rough.vapourDensity(temperature) : Math.exp(logVapour.at(place(temperature))),
-    liquidTemperature(kind, value) {
-      const row = caloric[kind];
-      return row.holds(value) ? 1 / (start + width * row.inverse(value)) : undefined;
-    },
+      overTemperature.holds(temperature)
+        ? overTemperature.at(temperature).vapourDensity
+        : rough.vapourDensity(temperature),
   };
-}
-
-/** Values at whole places 0, 1, 2 …, and between them the cubic through the four nearest. */
-class CubicRow {
-  private readonly values: Float64Array;
-  constructor(values: readonly number[]) {
-    this.values = Float64Array.from(values);
-  }
-
-  at(place: number): number {
-    const { values } = this;
-    const first = Math.min(Math.max(Math.floor(place) - 1, 0), values.length - 4);
-    const x = place - first;
-    const a = values[first]!;
-    const b = values[first + 1]!;
-    const c = values[first + 2]!;
-    const d = values[first + 3]!;
-    const u = x - 1;
-    const v = x - 2;
-    const w = x - 3;
-    return (x * (u * (v * d - 3 * w * c) + 3 * v * w * b) - u * v * w * a) / 6;
-  }
-
-  /** Whether a value lies between the first and the last. */
-  holds(value: number): boolean {
-    return value >= this.values[0]! && value <= this.values.at(-1)!;
-  }
-
-  /** Place of a value; the row must rise. */
-  inverse(value: number): number {
-    const { values } = this;
-    let low = 0;
-    let high = values.length - 1;
-    while (high - low > 1) {
-      const middle = (low + high) >> 1;
-      if (values[middle]! <= value) low = middle;
-      else high = middle;
-    }
-    // Secant steps on the cubic: the row is close to a straight line between two nodes.
-    const slope = values[high]! - values[low]!;
-    let place = low + (value - values[low]!) / slope;
-    for (let step = 0; step < 3; step++) place += (value - this.at(place)) / slope;
-    return place;
-  }
 }

@@ -36,9 +36,10 @@ export function maxwellAtTemperature(fluid: Refrigerant, temperature: number): E
 }
 
 function newtonAtTemperature(fluid: Refrigerant, temperature: number): Equilibrium | undefined {
-  const { equation, guess, critical } = fluid;
-  let liquid = guess.liquidDensity(temperature);
-  let vapour = guess.vapourDensity(temperature);
+  const { equation, guess, critical, overTemperature } = fluid;
+  const near = overTemperature?.holds(temperature) ? overTemperature.at(temperature) : undefined;
+  let liquid = near?.liquidDensity ?? guess.liquidDensity(temperature);
+  let vapour = near?.vapourDensity ?? guess.vapourDensity(temperature);
   let before = BEFORE_FIRST_STEP;
   for (let step = 0; step < STEPS; step++) {
     equation.residualAt(temperature, liquid);
@@ -63,7 +64,9 @@ function newtonAtTemperature(fluid: Refrigerant, temperature: number): Equilibri
     vapour *= 1 + share * vapourStep;
     if (!(liquid > critical.density && vapour < critical.density)) return undefined;
     if (isLastStep(size, before)) {
-      const pressure = equation.residualAt(temperature, vapour).pressure;
+      // The pressure to which the step leads: its own error is that of the step, squared.
+      const reduced = vapourDelta * vapourPush + share * b;
+      const pressure = reduced * equation.reducingDensity * equation.gasConstant * temperature;
       return pureEquilibrium(temperature, pressure, liquid, vapour);
     }
     before = size;
@@ -94,11 +97,12 @@ export function maxwellAtPressure(fluid: Refrigerant, pressure: number): Equilib
 }
 
 function newtonAtPressure(fluid: Refrigerant, pressure: number): Equilibrium | undefined {
-  const { equation, guess, critical } = fluid;
+  const { equation, guess, critical, overPressure } = fluid;
   const { gasConstant } = equation;
-  let temperature = guess.saturationTemperature(pressure);
-  let liquid = guess.liquidDensity(temperature);
-  let vapour = guess.vapourDensity(temperature);
+  const near = overPressure?.holds(pressure) ? overPressure.at(pressure) : undefined;
+  let temperature = near?.bubbleTemperature ?? guess.saturationTemperature(pressure);
+  let liquid = near?.liquidDensity ?? guess.liquidDensity(temperature);
+  let vapour = near?.vapourDensity ?? guess.vapourDensity(temperature);
   let before = BEFORE_FIRST_STEP;
   for (let step = 0; step < STEPS; step++) {
     const { residual } = equation;
