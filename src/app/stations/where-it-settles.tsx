@@ -32,7 +32,7 @@ export function WhereItSettles({ answer, view }: StationProps): ReactNode {
       numbers={
         <Numbers>
           <NumberItem
-            label="Evaporating"
+            label={operating.blend === null ? 'Evaporating' : 'Evaporating (dew)'}
             band={operating.evaporatingTemperature}
             quantity="temperature"
             view={view}
@@ -49,7 +49,7 @@ export function WhereItSettles({ answer, view }: StationProps): ReactNode {
             workings={assessment.workings}
           />
           <NumberItem
-            label="Condensing"
+            label={operating.blend === null ? 'Condensing' : 'Condensing (dew)'}
             band={operating.condensingTemperature}
             quantity="temperature"
             view={view}
@@ -65,6 +65,26 @@ export function WhereItSettles({ answer, view }: StationProps): ReactNode {
             }
             workings={assessment.workings}
           />
+          {operating.blend !== null && (
+            <>
+              <NumberItem
+                label="Glide while boiling"
+                band={operating.blend.evaporatingGlide}
+                quantity="temperatureDifference"
+                view={view}
+                note={`down to ${sayBand(operating.blend.evaporatingBubbleTemperature, 'temperature', view)} (bubble)`}
+                workings={assessment.workings}
+              />
+              <NumberItem
+                label="Glide while condensing"
+                band={operating.blend.condensingGlide}
+                quantity="temperatureDifference"
+                view={view}
+                note={`down to ${sayBand(operating.blend.condensingBubbleTemperature, 'temperature', view)} (bubble)`}
+                workings={assessment.workings}
+              />
+            </>
+          )}
           <NumberItem
             label="Discharge gas"
             band={operating.dischargeTemperature}

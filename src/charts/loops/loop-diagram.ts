@@ -17,6 +17,7 @@ import {
   saturationAtTemperature,
 } from '../../matter/refrigerants/index.ts';
 import { KettlefinError } from '../../numerics/index.ts';
+import { linesWithin } from './families.ts';
 
 /** A temperature outside the refrigerant that its pictures show as a level. */
 export interface LevelRequest {
@@ -74,14 +75,20 @@ export interface Diagram {
   readonly limits: readonly DiagramLimit[];
 }
 
+/** How far beside the region a line may still be seen in a corner of the picture: temperatures [K], pressures by this factor. */
+const besideRegion = 25;
+const timesRegion = 4;
+
 export function makeDiagram(request: DiagramRequest): Diagram {
   const fluid = refrigerant(request.refrigerant);
   const { referenceState = 'iir' } = request;
   const offset = referenceOffset(fluid, referenceState);
+  const around = diagramRegion(fluid, request.points as unknown as readonly State[]);
+  const { temperatureLow, temperatureHigh, pressureLow, pressureHigh } = around;
   const region = {
-    ...diagramRegion(fluid, request.points as unknown as readonly State[]),
-    isotherms: request.isotherms,
-    isobars: request.isobars,
+    ...around,
+    isotherms: linesWithin(request.isotherms, temperatureLow - besideRegion, temperatureHigh + besideRegion),
+    isobars: linesWithin(request.isobars, pressureLow / timesRegion, pressureHigh * timesRegion),
   };
   const withPressure = <Place extends { readonly temperature: number }>(place: Place, line: 'bubble' | 'dew') => ({
     ...place,

@@ -108,16 +108,18 @@ function limitsSection(limits: readonly LimitMargin[], view: UnitView): string {
   return section('Limits usual for such a machine, the nearest first, in the coldest spell', columns(rows));
 }
 
-function sizeSection({ sizing }: Assessment, view: UnitView): string {
+function sizeSection({ sizing, operating }: Assessment, view: UnitView): string {
+  // Of a blend the condenser's approach counts from its bubble temperature, the evaporator's from its dew temperature.
+  const [bubble, dew] = operating.blend === null ? ['', ''] : [' (bubble)', ' (dew)'];
   const { condenser, evaporator } = sizing;
   const approach = (kelvin: number) => sayQuantity(kelvin, 'temperatureDifference', view);
   const rows = columns([
     [
-      `coil in the tank, ${sayQuantity(condenser.tubeDiameter, 'length', view)} tube, ${approach(condenser.approach)} below condensing`,
+      `coil in the tank, ${sayQuantity(condenser.tubeDiameter, 'length', view)} tube, ${approach(condenser.approach)} below condensing${bubble}`,
       sayBand(condenser.coilLength, 'length', view),
     ],
     [
-      `evaporator face, evaporating ${approach(evaporator.approach)} below the source`,
+      `evaporator face, evaporating${dew} ${approach(evaporator.approach)} below the source`,
       sayBand(evaporator.faceArea, 'area', view),
     ],
     ['  air through it', sayBand(evaporator.airFlow, 'volumeFlow', view)],
