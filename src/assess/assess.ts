@@ -1,159 +1,46 @@
-// Design -> Assessment. Parses and resolves the document, runs the stages, varies every uncertain input alone, judges,
-// and gathers what people and programs read. An Assessor remembers its last run, so that an edit costs what depends on it.
+// Design -> Assessment: every answer (bare-assessor.ts), and how each of its numbers was computed.
 
-import { caution, findCautions, worstFirst } from '../cautions/index.ts';
-import { type DesignDocument, type DesignProblem, parseDesign, plainDesign, resolveDesign } from '../design/index.ts';
-import { KettlefinError } from '../numerics/index.ts';
-import type { Finding, UnitView } from '../quantities/index.ts';
-import { loopAgainst } from './against/loop-against.ts';
-import {
-  type Bands,
-  bandOf,
-  heatFlows,
-  monthAnswers,
-  operatingAnswer,
-  operatingRange,
-  scenarioAccounts,
-  sizingAnswer,
-  tankAnswer,
-} from './answers/answers.ts';
-import { chargeComparisonAnswers, spaceAnswers } from './answers/leak.ts';
-import { limitMargins } from './answers/limits.ts';
-import { quantitiesOf, resultValues } from './answers/values.ts';
+import type { DesignDocument } from '../design/index.ts';
+import type { UnitView, WorkingStep } from '../quantities/index.ts';
 import type { Assessment } from './assessment.ts';
-import { assumptionsLeft } from './assumptions.ts';
-import { cautionFacts, machineLimits } from './caution-facts.ts';
-import type { Doubt } from './doubt/doubt.ts';
-import { marginInfluences } from './doubt/margin.ts';
-import { measureNext } from './doubt/measure-next.ts';
-import { type ResultRange, rangeOfResult } from './doubt/range.ts';
-import { varied } from './doubt/vary.ts';
-import { doubtfulInputs } from './inputs.ts';
-import { modelFindings } from './model-findings.ts';
-import { type StageCounts, StageRunner } from './stage.ts';
-import { stagedDesign } from './stages/engine-assumptions.ts';
-import { type StageResults, stages } from './stages/index.ts';
-import { exactStates, type StatesFrom } from './stages/states.ts';
-import { judge } from './verdict.ts';
-import { verdictSentence } from './wording/verdict.ts';
-import { workingsOf } from './workings.ts';
+import { type AssessOptions, BareAssessor, type OutcomeOf } from './bare-assessor.ts';
+import type { ResultRange } from './doubt/range.ts';
+import type { StageCounts } from './stage.ts';
+import { workingsOf } from './working/workings.ts';
 
-/** What went wrong, as plain data that can be printed, serialised and posted. */
-export interface EngineError {
-  readonly code: string;
-  readonly message: string;
-  readonly facts: Readonly<Record<string, unknown>>;
-}
+export type AssessOutcome = OutcomeOf<Assessment>;
 
-/**
- * `unusable`: the document breaks its rules, each problem with its path.
- * `noSolution`: the document is understood, and physics or the models give no answer for it.
- */
-export type AssessOutcome =
-  | { readonly ok: true; readonly assessment: Assessment }
-  | { readonly ok: false; readonly kind: 'unusable'; readonly problems: readonly DesignProblem[] }
-  | { readonly ok: false; readonly kind: 'noSolution'; readonly error: EngineError };
-
-export interface AssessOptions {
-  readonly states?: StatesFrom;
-}
-
+/** Remembers its last run, so that an edit costs what depends on it. */
 export class Assessor {
-  readonly #runner = new StageRunner<StageResults>(stages);
-  readonly #states: StatesFrom;
-  #last: { readonly doubt: Doubt; readonly bands: Bands } | undefined;
+  readonly #bare: BareAssessor;
 
-  /** @param options.states  where the states of refrigerants come from: exactStates, the default, or tableStates */
-  constructor({ states = exactStates }: AssessOptions = {}) {
-    this.#states = states;
+  /** @param options  as of BareAssessor */
+  constructor(options: AssessOptions = {}) {
+    this.#bare = new BareAssessor(options);
   }
 
   /** @param design  the text of a design file, or a document that was parsed before */
   assess(design: string | DesignDocument, view: UnitView): AssessOutcome {
-    const parsed = typeof design === 'string' ? parseDesign(design) : { ok: true as const, document: design };
-    if (!parsed.ok) return { ok: false, kind: 'unusable', problems: parsed.problems };
-    try {
-      return { ok: true, assessment: this.#assessment(parsed.document, view) };
-    } catch (error) {
-      if (!(error instanceof KettlefinError)) throw error;
-      return refusalOf(error);
-    }
+    const outcome = this.#bare.assess(design, view);
+    if (!outcome.ok) return outcome;
+    return { ok: true, assessment: { ...outcome.assessment, workings: lastWorkings(this.#bare)! } };
   }
 
-  /**
-   * The range of one result of the last design that had an answer, and which inputs make it.
-   * @param result  name of the result: 'tank.load'
-   * @returns       undefined before the first answer, and for a result that has no band
-   */
+  /** As of BareAssessor. */
   rangeOf(result: string): ResultRange | undefined {
-    return this.#last && rangeOfResult(this.#last.doubt, this.#last.bands, result);
+    return this.#bare.rangeOf(result);
   }
 
-  /** How often each stage ran so far. */
+  /** As of BareAssessor. */
   stageCounts(): StageCounts {
-    return this.#runner.counts();
-  }
-
-  #assessment(document: DesignDocument, view: UnitView): Assessment {
-    const resolution = resolveDesign(document);
-    const { design: resolved, assumptions } = resolution;
-    const design = stagedDesign(plainDesign(resolved), this.#states);
-    const results = this.#runner.run(design);
-    const values = resultValues(results);
-    const doubt = varied(this.#runner, { resolution, design }, values, results);
-    const bands: Bands = { bands: doubt.bands, quantities: quantitiesOf(values) };
-    this.#last = { doubt, bands };
-    const facts = cautionFacts(design, results, resolved, doubt);
-    const cautions = findCautions(facts);
-    const findings = worstFirst([...cautions, ...modelFindings(results, doubt.unanswered, design.states.kind)]);
-    const limits = limitMargins(results.operating, machineLimits(design));
-    const influences = marginInfluences(doubt, doubtfulInputs(resolution, design));
-    const against = loopAgainst(results, doubt, bands);
-    const accounts = scenarioAccounts(results, bands);
-    const tankLoad = bandOf(bands, 'tank.load');
-    const heatDelivered = bandOf(bands, 'plant.heatReachingWater');
-    const standing = judge({ findings, heatDelivered, tankLoad, ...lifeCosts(results) });
-    const { currency } = design.prices;
-    const verdict = { standing, tankLoad, heatDelivered, findings, limits, influences, loopAgainst: against, currency };
-    return {
-      assessmentVersion: 1,
-      caution,
-      designName: document.name,
-      standing,
-      sentence: verdictSentence(verdict, view),
-      tankLoad,
-      heatDelivered,
-      compressorPower: bandOf(bands, 'operating.compressor.power'),
-      systemPower: bandOf(bands, 'plant.systemPower'),
-      compressorCop: bandOf(bands, 'operating.compressorCop'),
-      systemCop: bandOf(bands, 'plant.systemCop'),
-      seasonCop: results.year.seasonCop === null ? null : bandOf(bands, 'year.seasonCop'),
-      tank: tankAnswer(design, results, bands),
-      operating: operatingAnswer(design, results, limits, bands),
-      operatingRange: operatingRange(facts.operating),
-      sizing: sizingAnswer(design, results, bands),
-      flows: heatFlows(design, results, bands),
-      year: monthAnswers(results),
-      accounts,
-      loopAgainst: against,
-      currency,
-      margin: bandOf(bands, 'plant.margin'),
-      measureNext: measureNext(doubt, influences),
-      influences,
-      assumptions: assumptionsLeft(design, assumptions),
-      findings: findings.filter((finding) => !isForPeopleAndAnimals(finding)),
-      cautions: findings.filter(isForPeopleAndAnimals),
-      spaces: spaceAnswers(facts, resolved),
-      chargeComparisons: chargeComparisonAnswers(facts),
-      workings: workingsOf(design, results),
-    };
+    return this.#bare.stageCounts();
   }
 }
 
-/** What an error of the engine says about the design. */
-export function refusalOf(error: KettlefinError): Extract<AssessOutcome, { readonly kind: 'noSolution' }> {
-  const { code, message } = error;
-  return { ok: false, kind: 'noSolution', error: { code, message, facts: error.facts() } };
+/** How the numbers of the last design that had an answer were computed; undefined before the first. */
+export function lastWorkings(assessor: BareAssessor): readonly WorkingStep[] | undefined {
+  const run = assessor.lastRun();
+  return run && workingsOf(run.design, run.results);
 }
 
 /** Assesses once, remembering nothing. */
@@ -163,14 +50,4 @@ export function assessDesign(
   options: AssessOptions = {},
 ): AssessOutcome {
   return new Assessor(options).assess(design, view);
-}
-
-function lifeCosts({ accounts }: StageResults) {
-  const costOf = (scenario: string) => accounts.accounts.find((each) => each.scenario === scenario)!.annualCost;
-  const others = accounts.accounts.filter((each) => each.scenario !== 'thisLoop').map((each) => each.annualCost);
-  return { lifeCostThisLoop: costOf('thisLoop'), lifeCostCheapestOther: Math.min(...others) };
-}
-
-function isForPeopleAndAnimals({ subject }: Finding): boolean {
-  return subject !== 'machine' && subject !== 'model';
 }

@@ -1,6 +1,6 @@
 // Public names of the assessment: design to verdict, its doubt, its words and its working.
 
-export { type AssessOptions, type AssessOutcome, Assessor, assessDesign, type EngineError } from './assess.ts';
+export { type AssessOutcome, Assessor, assessDesign, lastWorkings } from './assess.ts';
 export type {
   Assessment,
   AssumptionLeft,
@@ -25,6 +25,13 @@ export type {
   Standing,
   TankAnswer,
 } from './assessment.ts';
+export {
+  type AssessOptions,
+  type BareAssessment,
+  BareAssessor,
+  type EngineError,
+  type OutcomeOf,
+} from './bare-assessor.ts';
 export { type DoubtfulInput, doubt, varianceShares } from './doubt/doubt.ts';
 export type { ResultRange } from './doubt/range.ts';
 export { allFormulas, formulaById } from './formulas.ts';

@@ -7,16 +7,17 @@ import { KettlefinError } from '../numerics/index.ts';
 import type { Finding, WorkingStep } from '../quantities/index.ts';
 import { type Bands, bandOf, tankAnswer } from './answers/answers.ts';
 import { quantitiesOf, tankValues } from './answers/values.ts';
-import { type AssessOutcome, refusalOf } from './assess.ts';
+import type { AssessOutcome } from './assess.ts';
 import type { AssumptionLeft, BandWithUnit, TankAnswer } from './assessment.ts';
 import { assumptionsLeft } from './assumptions.ts';
+import { refusalOf } from './bare-assessor.ts';
 import { influencesOn, varied } from './doubt/vary.ts';
 import { unansweredFinding } from './model-findings.ts';
 import { StageRunner } from './stage.ts';
 import { stagedDesign } from './stages/engine-assumptions.ts';
 import { type StageResults, stages } from './stages/index.ts';
 import { standardTankFactors } from './stages/tank-assumptions.ts';
-import { tankWorkings } from './workings.ts';
+import { tankWorkings } from './working/workings.ts';
 
 /** How far one uncertain input alone moves the load [W]. */
 export interface LoadInfluence {

@@ -2,7 +2,8 @@
 // nobody but the one who fills it. The concentration that a leak would make stays, since it is the reason to stop.
 
 import type { Fact, Finding } from '../quantities/index.ts';
-import type { Assessment, AssumptionLeft, Standing } from './assessment.ts';
+import type { AssumptionLeft, Standing } from './assessment.ts';
+import type { BareAssessment } from './bare-assessor.ts';
 
 /** Stands in place of an assumed charge. */
 export const withheldWord = 'withheld';
@@ -22,7 +23,7 @@ export function withholdsCharge(standing: Standing, path: string): boolean {
 }
 
 /** The assessment as it may be printed and exported: with standing doNotBuild without figures of the charge. */
-export function withoutCharge(assessment: Assessment): Assessment {
+export function withoutCharge<Answer extends BareAssessment>(assessment: Answer): Answer {
   if (assessment.standing !== 'doNotBuild') return assessment;
   return {
     ...assessment,

@@ -3,6 +3,7 @@
 import { readFileSync } from 'node:fs';
 import type { AssessAnswer, EngineReply } from '../../src/app/worker/messages.ts';
 import { createServe } from '../../src/app/worker/serve.ts';
+import { assessDesign } from '../../src/assess/index.ts';
 import { makeDiagram } from '../../src/charts/index.ts';
 import type { UnitView } from '../../src/quantities/index.ts';
 
@@ -27,8 +28,11 @@ export function replyTo(text: string, view: UnitView = 'metric'): EngineReply {
 
 export function answerTo(file: ExampleFile, view: UnitView = 'metric'): AssessAnswer {
   const reply = replyTo(exampleText(file), view);
-  if (reply.kind !== 'assess' || !reply.ok) throw new Error(`no answer to ${file}: ${JSON.stringify(reply)}`);
-  return reply.answer;
+  const whole = assessDesign(exampleText(file), view);
+  if (reply.kind !== 'assess' || !reply.ok || !whole.ok)
+    throw new Error(`no answer to ${file}: ${JSON.stringify(reply)}`);
+  const { workings } = whole.assessment;
+  return { ...reply.answer, assessment: { ...reply.answer.assessment, workings } };
 }
 
 export function diagramOf({ assessment: { operating } }: AssessAnswer) {

@@ -5,6 +5,7 @@ import { bothWaysWords } from '../../src/app/papers/working/both-ways-words.ts';
 import { answerBothWays, type BothWaysAnswer } from '../../src/app/worker/both-ways.ts';
 import { fluidsNamed } from '../../src/app/worker/fluids-named.ts';
 import { answerOnDemand } from '../../src/app/worker/on-demand.ts';
+import { BareAssessor } from '../../src/assess/index.ts';
 import { exampleFiles, exampleText } from './answers.ts';
 
 /** A clock that a second look moves by one millisecond. */
@@ -31,12 +32,16 @@ test.each(exampleFiles)('%s: same answer, differences below a ten thousandth, bo
 test('the worker answers it, after fetching the fluids of the design', async () => {
   const body = { kind: 'bothWays', text: exampleText('propane-in-the-cabinet.json'), view: 'us' } as const;
   expect(fluidsNamed(body)).toContain('R290');
-  const reply = await answerOnDemand({ id: 7, body }, ticking());
+  const reply = await answerOnDemand({ id: 7, body }, ticking(), new BareAssessor());
   expect(reply).toMatchObject({ kind: 'bothWays', id: 7, ok: true, answer: { refrigerant: 'R290' } });
 });
 
 test('a text that is no design is refused with its problems', async () => {
-  const reply = await answerOnDemand({ id: 8, body: { kind: 'bothWays', text: '{}', view: 'metric' } }, ticking());
+  const reply = await answerOnDemand(
+    { id: 8, body: { kind: 'bothWays', text: '{}', view: 'metric' } },
+    ticking(),
+    new BareAssessor(),
+  );
   if (reply.ok) throw new Error('answered');
   expect(reply.problems.length).toBeGreaterThan(0);
 });

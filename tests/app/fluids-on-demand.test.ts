@@ -42,6 +42,7 @@ describe('the fluids a request names', () => {
       { kind: 'compare', form: { text: reef, fluids: ['R32', 'CO2', 'R134a'], basis: 'sameDome' }, view: 'metric' },
       ['R134a', 'R32', 'R744'],
     ],
+    ['the steps of a design', { kind: 'workings', text: reef, view: 'metric' }, ['R134a']],
     ['the formulas', { kind: 'formulas' }, []],
     ['a range', { kind: 'range', result: 'tank.load' }, []],
   ];

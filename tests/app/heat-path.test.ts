@@ -4,6 +4,7 @@ import { describe, expect, test } from 'vitest';
 import { heatPathFlows, waysOut } from '../../src/app/heat-path/flows.ts';
 import { layHeatPath } from '../../src/app/heat-path/layout.ts';
 import { wordsOfNodes } from '../../src/app/heat-path/nodes.ts';
+import { withWorkingsToCome } from '../../src/app/state/workings.ts';
 import { answerTo, exampleFiles, exampleText, replyTo } from './answers.ts';
 
 const frame = { width: 1200, height: 420, nodeLength: 88, spacing: 52, before: 48, after: 96, above: 62 };
@@ -61,7 +62,8 @@ test('a room warmer than the water: what comes in by itself and is too much is d
   design.room = { temperature: '27 °C' };
   const reply = replyTo(JSON.stringify(design));
   if (reply.kind !== 'assess' || !reply.ok) throw new Error('no answer');
-  const path = heatPathFlows(reply.answer.assessment);
+  const { assessment } = withWorkingsToCome(reply.answer);
+  const path = heatPathFlows(assessment);
   const sum = (pick: (flow: (typeof path.flows)[number]) => boolean) =>
     path.flows.filter(pick).reduce((total, flow) => total + flow.watts, 0);
   expect(path.fromRoom).toBeGreaterThan(0);
@@ -70,7 +72,7 @@ test('a room warmer than the water: what comes in by itself and is too much is d
     sum((flow) => flow.from === 'water'),
     6,
   );
-  const words = wordsOfNodes(reply.answer.assessment, path, 'metric');
+  const words = wordsOfNodes(assessment, path, 'metric');
   expect(words.get('out.surplus')?.stateWord).toBe('warms the water');
 });
 

@@ -6,6 +6,7 @@ import { type DesignDocument, serialiseDesign } from '../../design/index.ts';
 import type { UnitView } from '../../quantities/index.ts';
 import type { EngineClient } from '../worker/client.ts';
 import type { WorkbenchAction } from './workbench.ts';
+import { withWorkingsToCome } from './workings.ts';
 
 /** Work that lasts longer than this is told [ms]. */
 const noticeable = 150;
@@ -37,7 +38,9 @@ export function useAssessment(
       clearTimeout(slow);
       if (dropped) return;
       setWorking(false);
-      if (outcome.outcome === 'answered') dispatch({ type: 'answered', document, answer: outcome.answer });
+      if (outcome.outcome === 'answered') {
+        dispatch({ type: 'answered', document, answer: withWorkingsToCome(outcome.answer) });
+      }
       if (outcome.outcome === 'refused') dispatch({ type: 'refused', document, problems: outcome.problems });
     });
     return () => {

@@ -2,7 +2,7 @@
 // last answer of the engine, what was refused, and how it is shown.
 
 import type { DesignDocument } from '../../design/index.ts';
-import type { UnitView } from '../../quantities/index.ts';
+import type { UnitView, WorkingStep } from '../../quantities/index.ts';
 import type { LightChoice } from '../ui/light.tsx';
 import type { AssessAnswer, EngineProblem } from '../worker/messages.ts';
 import { advance, endEdit, type History, redo, startHistory, undo } from './history.ts';
@@ -43,6 +43,12 @@ export type WorkbenchAction =
   | { readonly type: 'undone' }
   | { readonly type: 'redone' }
   | { readonly type: 'answered'; readonly document: DesignDocument; readonly answer: AssessAnswer }
+  | {
+      readonly type: 'workingsCame';
+      /** Those of the answer that they belong to. */
+      readonly inPlaceOf: readonly WorkingStep[];
+      readonly workings: readonly WorkingStep[];
+    }
   | { readonly type: 'refused'; readonly document: DesignDocument; readonly problems: readonly EngineProblem[] }
   | { readonly type: 'noticed'; readonly notice: Notice }
   | { readonly type: 'noticeClosed' }
@@ -94,6 +100,11 @@ export function reduce(state: WorkbenchState, action: WorkbenchAction): Workbenc
         answerIsOfAnother: false,
         refusal: undefined,
       };
+    case 'workingsCame': {
+      const { answer } = state;
+      if (answer?.assessment.workings !== action.inPlaceOf) return state;
+      return { ...state, answer: { ...answer, assessment: { ...answer.assessment, workings: action.workings } } };
+    }
     case 'refused':
       if (action.document !== state.designs.present) return state;
       // Results of an earlier state may stay beside the reason why there are none now; those of another design may not.

@@ -4,6 +4,7 @@
 import { type ReactNode, useState } from 'react';
 import type { WorkingStep } from '../../quantities/index.ts';
 import { useFormulas } from '../state/formulas.ts';
+import { useWorkings } from '../state/workings.ts';
 import type { FormulaTexts } from '../worker/messages.ts';
 import { FieldOrigin } from './field-origin.tsx';
 import { PageLink } from './page-link.tsx';
@@ -17,10 +18,12 @@ export interface OpenedWorkingProps {
   readonly isElsewhere?: boolean;
 }
 
-export function OpenedWorking({ workings, result, isElsewhere = false }: OpenedWorkingProps): ReactNode {
-  const { formulas, problem } = useFormulas(true);
+export function OpenedWorking({ workings: given, result, isElsewhere = false }: OpenedWorkingProps): ReactNode {
+  const { formulas, problem: formulasProblem } = useFormulas(true);
+  const { workings, problem: workingsProblem } = useWorkings(given);
+  const problem = formulasProblem ?? workingsProblem;
   if (problem !== undefined) return <p className="quiet">{problem}</p>;
-  if (formulas === undefined) return null;
+  if (formulas === undefined || workings === undefined) return null;
   return (
     <>
       <OpenedSteps result={result} known={{ workings, formulas }} above={[]} />

@@ -3,6 +3,7 @@
 
 import type { ReactNode } from 'react';
 import type { WorkingStep } from '../../quantities/index.ts';
+import { areToCome } from '../state/workings.ts';
 import { PageLink } from './page-link.tsx';
 
 export interface ResultLinkProps {
@@ -27,8 +28,12 @@ export function ResultLink({ workings, result, of, children }: ResultLinkProps):
 
 const names = new WeakMap<readonly WorkingStep[], ReadonlySet<string>>();
 
-/** Whether a result is among the steps; asked for every number of a table, so the names are gathered once. */
+/**
+ * Whether a result is among the steps, or will be once they have come; asked for every number of a table, so the names are
+ * gathered once.
+ */
 export function hasStep(workings: readonly WorkingStep[], result: string): boolean {
+  if (areToCome(workings)) return true;
   let known = names.get(workings);
   if (known === undefined) {
     known = new Set(workings.map((step) => step.result));

@@ -1,6 +1,7 @@
 // One message of the page after another: the coefficient files of the fluids it is about are fetched, then the engine
 // answers. Every request gets one reply, in the order they came, whatever fails on the way.
 
+import { BareAssessor } from '../../assess/index.ts';
 import { ensureFluids } from './fluids.ts';
 import { fluidsNamed } from './fluids-named.ts';
 import type { EngineProblem, EngineReply, EngineRequest, Numbered } from './messages.ts';
@@ -15,13 +16,14 @@ export type Answering = (message: Numbered<EngineRequest>) => Promise<EngineRepl
  * @param ensure  fetches coefficient files and answers the names of those that could not be fetched
  */
 export function createAnswering(now: () => number, ensure: typeof ensureFluids = ensureFluids): Answering {
-  const serve = createServe(now);
+  const assessor = new BareAssessor();
+  const serve = createServe(now, assessor);
   const answer = async ({ id, body }: Numbered<EngineRequest>): Promise<EngineReply> => {
     const refused = (problem: EngineProblem): EngineReply => ({ kind: body.kind, id, ok: false, problems: [problem] });
     try {
       const missing = await ensure(fluidsNamed(body));
       if (missing.length > 0) return refused(missingFluids(missing));
-      return isOnDemand(body) ? await answerOnDemand({ id, body }, now) : serve({ id, body });
+      return isOnDemand(body) ? await answerOnDemand({ id, body }, now, assessor) : serve({ id, body });
     } catch (error) {
       return refused(problemOf(error, 'view' in body ? body.view : 'metric'));
     }

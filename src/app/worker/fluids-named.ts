@@ -14,6 +14,7 @@ export function fluidsNamed(body: EngineRequest): readonly string[] {
 function namesIn(body: EngineRequest): readonly unknown[] {
   switch (body.kind) {
     case 'assess':
+    case 'workings':
     case 'bothWays':
       return fluidsOfDesign(body.text);
     case 'cycle':

@@ -1,9 +1,9 @@
 // What goes to and comes from the engine's worker: one typed union each way, every message with the id of its request.
 // Errors cross as data. Sentences of findings are made in the worker too, so that the page needs no engine for words.
 
-import type { Assessment, LoopAgainstWords, ResultRange } from '../../assess/index.ts';
+import type { Assessment, BareAssessment, LoopAgainstWords, ResultRange } from '../../assess/index.ts';
 import type { Diagram, DiagramRequest } from '../../charts/index.ts';
-import type { FormulaText, UnitView } from '../../quantities/index.ts';
+import type { FormulaText, UnitView, WorkingStep } from '../../quantities/index.ts';
 import type { BothWaysAnswer } from './both-ways.ts';
 import type { BriefAnswer, BriefForm } from './brief.ts';
 import type { CompareAnswer, CompareForm } from './compare.ts';
@@ -28,8 +28,9 @@ export interface WordsOfFinding {
   readonly source: string;
 }
 
-export interface AssessAnswer {
-  readonly assessment: Assessment;
+/** How the numbers were computed is asked for apart. */
+export interface BareAnswer {
+  readonly assessment: BareAssessment;
   /** Words per finding and per caution, in the order of the Assessment, in the view's units. */
   readonly findingWords: readonly WordsOfFinding[];
   readonly cautionWords: readonly WordsOfFinding[];
@@ -37,6 +38,19 @@ export interface AssessAnswer {
   readonly loopAgainstWords: readonly LoopAgainstWords[];
   /** How long the engine took [ms]. */
   readonly took: number;
+}
+
+/** The answer as the page holds it: its workings may still be to come, see state/workings.ts. */
+export interface AssessAnswer extends BareAnswer {
+  readonly assessment: Assessment;
+}
+
+/** How every number of a design was computed. */
+export interface WorkingsRequest {
+  readonly kind: 'workings';
+  /** The design's own text, as it would be saved. */
+  readonly text: string;
+  readonly view: UnitView;
 }
 
 export interface CycleRequest {
@@ -99,11 +113,12 @@ export type EngineRequest =
   | CompareRequest
   | BriefRequest
   | FormulasRequest
+  | WorkingsRequest
   | BothWaysRequest;
 
 /** What each kind of request is answered with. */
 export interface EngineAnswers {
-  readonly assess: AssessAnswer;
+  readonly assess: BareAnswer;
   readonly cycle: CycleAnswer;
   readonly secondCycle: CycleAnswer;
   readonly diagram: Diagram;
@@ -112,6 +127,7 @@ export interface EngineAnswers {
   readonly compare: CompareAnswer;
   readonly brief: BriefAnswer;
   readonly formulas: FormulaTexts;
+  readonly workings: readonly WorkingStep[];
   readonly bothWays: BothWaysAnswer;
 }
 

@@ -1,6 +1,8 @@
 // Answers for which a part of the engine is loaded when it is first asked, so that a first visit does not wait for it: the
-// textbook cycle, the comparison of refrigerants, the brief, the formulas, the design reckoned with tables.
+// textbook cycle, the comparison of refrigerants, the brief, the formulas, the steps behind every number, the design reckoned
+// with tables.
 
+import type { BareAssessor } from '../../assess/index.ts';
 import type { UnitView } from '../../quantities/index.ts';
 import type {
   BothWaysRequest,
@@ -12,6 +14,7 @@ import type {
   FormulasRequest,
   Numbered,
   SecondCycleRequest,
+  WorkingsRequest,
 } from './messages.ts';
 import { problemOf, problemsOf } from './problems.ts';
 
@@ -21,6 +24,7 @@ export type RequestOnDemand =
   | CompareRequest
   | BriefRequest
   | FormulasRequest
+  | WorkingsRequest
   | BothWaysRequest;
 
 /** What each part is called when it could not be loaded. */
@@ -30,6 +34,7 @@ const parts: Readonly<Record<RequestOnDemand['kind'], string>> = {
   compare: 'The comparison',
   brief: 'The brief',
   formulas: 'The formulas',
+  workings: 'The steps of the computing',
   bothWays: 'The tables',
 };
 
@@ -37,15 +42,25 @@ export function isOnDemand(body: { readonly kind: string }): body is RequestOnDe
   return body.kind in parts;
 }
 
-/** Answers one request; `now` is a clock in milliseconds, for an answer that tells times. */
-export async function answerOnDemand({ id, body }: Numbered<RequestOnDemand>, now: () => number): Promise<EngineReply> {
+/**
+ * Answers one request.
+ * @param message   the request
+ * @param now       a clock in milliseconds, for an answer that tells times
+ * @param assessor  has mostly assessed the open design last
+ */
+export async function answerOnDemand(
+  message: Numbered<RequestOnDemand>,
+  now: () => number,
+  assessor: BareAssessor,
+): Promise<EngineReply> {
+  const { id, body } = message;
   const refused = (...problems: readonly EngineProblem[]): EngineReply => ({
     kind: body.kind,
     id,
     ok: false,
     problems,
   });
-  const answer = await answering(body, now).catch(() => undefined);
+  const answer = await answering(body, now, assessor).catch(() => undefined);
   if (answer === undefined) {
     const message = `${parts[body.kind]} could not be loaded. Everything else works without it.`;
     return refused({ code: `${body.kind}Missing`, path: undefined, message });
@@ -64,6 +79,7 @@ type Refused = (...problems: readonly EngineProblem[]) => EngineReply;
 async function answering(
   body: RequestOnDemand,
   now: () => number,
+  assessor: BareAssessor,
 ): Promise<(id: number, refused: Refused) => EngineReply> {
   switch (body.kind) {
     case 'cycle':
@@ -87,6 +103,15 @@ async function answering(
     case 'formulas': {
       const { formulaTexts } = await import('./formulas.ts');
       return (id) => ({ kind: 'formulas', id, ok: true, answer: formulaTexts() });
+    }
+    case 'workings': {
+      const { answerWorkings } = await import('./workings.ts');
+      return (id, refused) => {
+        const reply = answerWorkings(assessor, body.text, body.view);
+        return reply.ok
+          ? { kind: 'workings', id, ok: true, answer: reply.workings }
+          : refused(...problemsOf(reply, body.text, body.view));
+      };
     }
     case 'bothWays': {
       const { answerBothWays } = await import('./both-ways.ts');

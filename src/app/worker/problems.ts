@@ -1,6 +1,6 @@
 // What the engine refused or threw, as problems in words of the view.
 
-import { type AssessOutcome, messageInView, sayNoLoop } from '../../assess/index.ts';
+import { messageInView, type OutcomeOf, sayNoLoop } from '../../assess/index.ts';
 import { sayProblem } from '../../design/index.ts';
 import { KettlefinError } from '../../numerics/index.ts';
 import { sentenceStart, type UnitView } from '../../quantities/index.ts';
@@ -12,7 +12,7 @@ import type { EngineProblem } from './messages.ts';
  * @param text  of the design, which names the fluid that has no loop in it
  */
 export function problemsOf(
-  outcome: Exclude<AssessOutcome, { ok: true }>,
+  outcome: Exclude<OutcomeOf<never>, { ok: true }>,
   text: string,
   view: UnitView,
 ): readonly EngineProblem[] {

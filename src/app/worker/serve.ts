@@ -1,12 +1,12 @@
-// Answers the page's requests with the engine. No worker in it: the tests call it directly, in Node. One Assessor is
+// Answers the page's requests with the engine. No worker in it: the tests call it directly, in Node. One assessor is
 // kept, so that an edit computes only what depends on it. Messages of the engine are said in the reader's units.
 
-import { Assessor, sayFinding, sayLoopAgainst, withoutCharge } from '../../assess/index.ts';
+import { BareAssessor, sayFinding, sayLoopAgainst, withoutCharge } from '../../assess/index.ts';
 import { makeDiagram } from '../../charts/index.ts';
 import type { Finding, UnitView } from '../../quantities/index.ts';
 import type {
-  AssessAnswer,
   AssessRequest,
+  BareAnswer,
   EngineProblem,
   EngineReply,
   EngineRequest,
@@ -21,9 +21,11 @@ export type ServedRequest = Exclude<EngineRequest, RequestOnDemand>;
 
 export type Serve = (message: Numbered<ServedRequest>) => EngineReply;
 
-/** @param now  a clock in milliseconds, for telling how long an answer took */
-export function createServe(now: () => number): Serve {
-  const assessor = new Assessor();
+/**
+ * @param now       a clock in milliseconds, for telling how long an answer took
+ * @param assessor  remembers the last design
+ */
+export function createServe(now: () => number, assessor = new BareAssessor()): Serve {
   return ({ id, body }) => {
     const since = now();
     try {
@@ -45,10 +47,10 @@ export function createServe(now: () => number): Serve {
 }
 
 type Assessed =
-  | { readonly ok: true; readonly answer: Omit<AssessAnswer, 'took'> }
+  | { readonly ok: true; readonly answer: Omit<BareAnswer, 'took'> }
   | { readonly ok: false; readonly problems: readonly EngineProblem[] };
 
-function assess(assessor: Assessor, { text, view }: AssessRequest): Assessed {
+function assess(assessor: BareAssessor, { text, view }: AssessRequest): Assessed {
   const outcome = assessor.assess(text, view);
   if (!outcome.ok) return { ok: false, problems: problemsOf(outcome, text, view) };
   const { assessment } = outcome;

@@ -16,7 +16,7 @@ import {
 import { KettlefinError } from '../../numerics/index.ts';
 import { type QuantityName, type WorkingStep, workingStep } from '../../quantities/index.ts';
 import { bandWithUnit, loopPoints } from '../answers/pieces.ts';
-import { refusalOf } from '../assess.ts';
+import { refusalOf } from '../bare-assessor.ts';
 import type { ComparisonColumn, ComparisonRow, RefrigerantComparison, RowGroup } from './comparison/comparison.ts';
 import { chargeFigures, comparedFacts } from './comparison/facts.ts';
 import { comparedFluids } from './comparison/fluids.ts';

@@ -5,6 +5,7 @@ import { type ReactNode, useMemo } from 'react';
 import { nearestWord, type UnitView, type WorkingStep } from '../../../quantities/index.ts';
 import { useWorkbench } from '../../state/context.tsx';
 import { useFormulas } from '../../state/formulas.ts';
+import { useWorkings } from '../../state/workings.ts';
 import { type CyclePair, readKept, startTexts } from '../cycle-alone/cycle-texts.ts';
 import { useCycle } from '../cycle-alone/use-cycle.ts';
 import { Paper, type PaperProps } from '../paper.tsx';
@@ -17,6 +18,7 @@ import { resultMeant } from './results.ts';
 
 export function Working({ answer, view, part = '' }: PaperProps): ReactNode {
   const { formulas, problem } = useFormulas(true);
+  const steps = useWorkings(answer?.assessment.workings);
   const pair = useKeptCycles(view);
   const first = useCycle('cycle', pair.first, view);
   const second = useCycle('secondCycle', pair.second, view);
@@ -28,6 +30,8 @@ export function Working({ answer, view, part = '' }: PaperProps): ReactNode {
   if (part === 'secondCycle' && pair.second !== undefined) {
     return <CycleHandIn name="secondCycle" state={second} pair={pair} formulas={formulas} view={view} />;
   }
+  if (steps.problem !== undefined) return <Message words={steps.problem} />;
+  if (answer !== undefined && steps.workings === undefined) return <Message words="The steps are being computed." />;
   const chooser = (
     <Chooser
       assessment={answer?.assessment}
@@ -37,7 +41,7 @@ export function Working({ answer, view, part = '' }: PaperProps): ReactNode {
     />
   );
   const cycle = isOfCycle(part) ? (part.startsWith('second') ? second : first) : undefined;
-  const workings = cycle === undefined ? answer?.assessment.workings : cycle.answer?.workings;
+  const workings = cycle === undefined ? steps.workings : cycle.answer?.workings;
   const result = answer === undefined ? part : resultMeant(part, answer.assessment);
   if (workings?.some((step) => step.result === result)) {
     return (

@@ -5,7 +5,7 @@ import { type OperatingPoint, operatingPoint } from '../../../loop/index.ts';
 import { type Refrigerant, saturationAtDewTemperature } from '../../../matter/refrigerants/index.ts';
 import { KettlefinError, NoSolutionError, OutOfModelError } from '../../../numerics/index.ts';
 import { bandWithUnit, loopPoints } from '../../answers/pieces.ts';
-import { refusalOf } from '../../assess.ts';
+import { refusalOf } from '../../bare-assessor.ts';
 import { type Doubt, doubt, type ResultValues } from '../../doubt/doubt.ts';
 import { withInput } from '../../inputs.ts';
 import { type Stage, StageRunner, stageOf } from '../../stage.ts';

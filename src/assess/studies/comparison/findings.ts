@@ -14,7 +14,7 @@ import type { DesignDocument } from '../../../design/index.ts';
 import { catalogueEntry } from '../../../matter/refrigerants/index.ts';
 import { KettlefinError } from '../../../numerics/index.ts';
 import type { Finding } from '../../../quantities/index.ts';
-import { assessDesign } from '../../assess.ts';
+import { BareAssessor } from '../../bare-assessor.ts';
 import { cautionFacts } from '../../caution-facts.ts';
 import { StageRunner } from '../../stage.ts';
 import { type StageResults, stages } from '../../stages/index.ts';
@@ -35,7 +35,7 @@ function assessedFindings(subject: Subject, fluid: string): readonly Finding[] {
     ...document,
     machine: { ...document.machine, refrigerant: fluid },
   };
-  const outcome = assessDesign(onIt, 'metric');
+  const outcome = new BareAssessor().assess(onIt, 'metric');
   return outcome.ok
     ? [...outcome.assessment.findings, ...outcome.assessment.cautions]
     : findingsOfTheFluid(subject, fluid);

@@ -1,16 +1,16 @@
 // Every printed number's working: the steps of each part of the engine in the order of computing, linked to the design's
 // paths and to one another, and checked against the formula records by the tests.
 
-import type { WorkingStep } from '../quantities/index.ts';
-import { limitMargins, limitSteps } from './answers/limits.ts';
-import type { TankResults } from './answers/values.ts';
-import { machineLimits } from './caution-facts.ts';
-import type { StagedDesign } from './stages/engine-assumptions.ts';
-import type { StageResults } from './stages/index.ts';
-import { accountSteps } from './working/accounts.ts';
-import { operatingSteps, plantSteps, ratingSteps, sizingSteps, spellSource } from './working/machine.ts';
-import { gainSteps, placeSteps, tankSteps } from './working/tank.ts';
-import { yearSteps } from './working/year.ts';
+import type { WorkingStep } from '../../quantities/index.ts';
+import { limitMargins, limitSteps } from '../answers/limits.ts';
+import type { TankResults } from '../answers/values.ts';
+import { machineLimits } from '../caution-facts.ts';
+import type { StagedDesign } from '../stages/engine-assumptions.ts';
+import type { StageResults } from '../stages/index.ts';
+import { accountSteps } from './accounts.ts';
+import { operatingSteps, plantSteps, ratingSteps, sizingSteps, spellSource } from './machine.ts';
+import { gainSteps, placeSteps, tankSteps } from './tank.ts';
+import { yearSteps } from './year.ts';
 
 /** All steps behind one assessment, likely values: the coldest spell, then the months, then the accounts. */
 export function workingsOf(design: StagedDesign, results: StageResults): readonly WorkingStep[] {

@@ -1,0 +1,180 @@
+// Design -> every answer, but not yet how it was computed: whoever asks for that seldom need not load or make it
+// (assess.ts adds it). Parses and resolves the document, runs the stages, varies every uncertain input alone, judges, and
+// gathers what people and programs read. A BareAssessor remembers its last run, so that an edit costs what depends on it.
+
+import { caution, findCautions, worstFirst } from '../cautions/index.ts';
+import { type DesignDocument, type DesignProblem, parseDesign, plainDesign, resolveDesign } from '../design/index.ts';
+import { KettlefinError } from '../numerics/index.ts';
+import type { Finding, UnitView } from '../quantities/index.ts';
+import { loopAgainst } from './against/loop-against.ts';
+import {
+  type Bands,
+  bandOf,
+  heatFlows,
+  monthAnswers,
+  operatingAnswer,
+  operatingRange,
+  scenarioAccounts,
+  sizingAnswer,
+  tankAnswer,
+} from './answers/answers.ts';
+import { chargeComparisonAnswers, spaceAnswers } from './answers/leak.ts';
+import { limitMargins } from './answers/limits.ts';
+import { quantitiesOf, resultValues } from './answers/values.ts';
+import type { Assessment } from './assessment.ts';
+import { assumptionsLeft } from './assumptions.ts';
+import { cautionFacts, machineLimits } from './caution-facts.ts';
+import type { Doubt } from './doubt/doubt.ts';
+import { marginInfluences } from './doubt/margin.ts';
+import { measureNext } from './doubt/measure-next.ts';
+import { type ResultRange, rangeOfResult } from './doubt/range.ts';
+import { varied } from './doubt/vary.ts';
+import { doubtfulInputs } from './inputs.ts';
+import { modelFindings } from './model-findings.ts';
+import { type StageCounts, StageRunner } from './stage.ts';
+import { type StagedDesign, stagedDesign } from './stages/engine-assumptions.ts';
+import { type StageResults, stages } from './stages/index.ts';
+import { exactStates, type StatesFrom } from './stages/states.ts';
+import { judge } from './verdict.ts';
+import { verdictSentence } from './wording/verdict.ts';
+
+/** What went wrong, as plain data that can be printed, serialised and posted. */
+export interface EngineError {
+  readonly code: string;
+  readonly message: string;
+  readonly facts: Readonly<Record<string, unknown>>;
+}
+
+/** An Assessment without its workings. */
+export type BareAssessment = Omit<Assessment, 'workings'>;
+
+/**
+ * `unusable`: the document breaks its rules, each problem with its path.
+ * `noSolution`: the document is understood, and physics or the models give no answer for it.
+ */
+export type OutcomeOf<Answer> =
+  | { readonly ok: true; readonly assessment: Answer }
+  | { readonly ok: false; readonly kind: 'unusable'; readonly problems: readonly DesignProblem[] }
+  | { readonly ok: false; readonly kind: 'noSolution'; readonly error: EngineError };
+
+/** What an assessment was made from. */
+export interface AssessedRun {
+  readonly design: StagedDesign;
+  readonly results: StageResults;
+}
+
+export interface AssessOptions {
+  readonly states?: StatesFrom;
+}
+
+export class BareAssessor {
+  readonly #runner = new StageRunner<StageResults>(stages);
+  readonly #states: StatesFrom;
+  #last: (AssessedRun & { readonly doubt: Doubt; readonly bands: Bands }) | undefined;
+
+  /** @param options.states  where the states of refrigerants come from: exactStates, the default, or tableStates */
+  constructor({ states = exactStates }: AssessOptions = {}) {
+    this.#states = states;
+  }
+
+  /** @param design  the text of a design file, or a document that was parsed before */
+  assess(design: string | DesignDocument, view: UnitView): OutcomeOf<BareAssessment> {
+    const parsed = typeof design === 'string' ? parseDesign(design) : { ok: true as const, document: design };
+    if (!parsed.ok) return { ok: false, kind: 'unusable', problems: parsed.problems };
+    try {
+      return { ok: true, assessment: this.#assessment(parsed.document, view) };
+    } catch (error) {
+      if (!(error instanceof KettlefinError)) throw error;
+      return refusalOf(error);
+    }
+  }
+
+  /**
+   * The range of one result of the last design that had an answer, and which inputs make it.
+   * @param result  name of the result: 'tank.load'
+   * @returns       undefined before the first answer, and for a result that has no band
+   */
+  rangeOf(result: string): ResultRange | undefined {
+    return this.#last && rangeOfResult(this.#last.doubt, this.#last.bands, result);
+  }
+
+  /** What the last design that had an answer was assessed from; undefined before the first. */
+  lastRun(): AssessedRun | undefined {
+    return this.#last;
+  }
+
+  /** How often each stage ran so far. */
+  stageCounts(): StageCounts {
+    return this.#runner.counts();
+  }
+
+  #assessment(document: DesignDocument, view: UnitView): BareAssessment {
+    const resolution = resolveDesign(document);
+    const { design: resolved, assumptions } = resolution;
+    const design = stagedDesign(plainDesign(resolved), this.#states);
+    const results = this.#runner.run(design);
+    const values = resultValues(results);
+    const doubt = varied(this.#runner, { resolution, design }, values, results);
+    const bands: Bands = { bands: doubt.bands, quantities: quantitiesOf(values) };
+    this.#last = { design, results, doubt, bands };
+    const facts = cautionFacts(design, results, resolved, doubt);
+    const cautions = findCautions(facts);
+    const findings = worstFirst([...cautions, ...modelFindings(results, doubt.unanswered, design.states.kind)]);
+    const limits = limitMargins(results.operating, machineLimits(design));
+    const influences = marginInfluences(doubt, doubtfulInputs(resolution, design));
+    const against = loopAgainst(results, doubt, bands);
+    const accounts = scenarioAccounts(results, bands);
+    const tankLoad = bandOf(bands, 'tank.load');
+    const heatDelivered = bandOf(bands, 'plant.heatReachingWater');
+    const standing = judge({ findings, heatDelivered, tankLoad, ...lifeCosts(results) });
+    const { currency } = design.prices;
+    const verdict = { standing, tankLoad, heatDelivered, findings, limits, influences, loopAgainst: against, currency };
+    return {
+      assessmentVersion: 1,
+      caution,
+      designName: document.name,
+      standing,
+      sentence: verdictSentence(verdict, view),
+      tankLoad,
+      heatDelivered,
+      compressorPower: bandOf(bands, 'operating.compressor.power'),
+      systemPower: bandOf(bands, 'plant.systemPower'),
+      compressorCop: bandOf(bands, 'operating.compressorCop'),
+      systemCop: bandOf(bands, 'plant.systemCop'),
+      seasonCop: results.year.seasonCop === null ? null : bandOf(bands, 'year.seasonCop'),
+      tank: tankAnswer(design, results, bands),
+      operating: operatingAnswer(design, results, limits, bands),
+      operatingRange: operatingRange(facts.operating),
+      sizing: sizingAnswer(design, results, bands),
+      flows: heatFlows(design, results, bands),
+      year: monthAnswers(results),
+      accounts,
+      loopAgainst: against,
+      currency,
+      margin: bandOf(bands, 'plant.margin'),
+      measureNext: measureNext(doubt, influences),
+      influences,
+      assumptions: assumptionsLeft(design, assumptions),
+      findings: findings.filter((finding) => !isForPeopleAndAnimals(finding)),
+      cautions: findings.filter(isForPeopleAndAnimals),
+      spaces: spaceAnswers(facts, resolved),
+      chargeComparisons: chargeComparisonAnswers(facts),
+    };
+  }
+}
+
+/** What an error of the engine says about the design. */
+export function refusalOf(error: KettlefinError): Extract<OutcomeOf<never>, { readonly kind: 'noSolution' }> {
+  const { code, message } = error;
+  return { ok: false, kind: 'noSolution', error: { code, message, facts: error.facts() } };
+}
+
+function lifeCosts({ accounts }: StageResults) {
+  const costOf = (scenario: string) => accounts.accounts.find((each) => each.scenario === scenario)!.annualCost;
+  const others = accounts.accounts.filter((each) => each.scenario !== 'thisLoop').map((each) => each.annualCost);
+  return { lifeCostThisLoop: costOf('thisLoop'), lifeCostCheapestOther: Math.min(...others) };
+}
+
+function isForPeopleAndAnimals({ subject }: Finding): boolean {
+  return subject !== 'machine' && subject !== 'model';
+}
