@@ -3,6 +3,7 @@
 
 import { afterEach, describe, expect, test, vi } from 'vitest';
 import { assessDesign } from '../../src/assess/index.ts';
+import { refrigerant, saturationAtTemperature } from '../../src/matter/refrigerants/index.ts';
 import { demoTexts } from '../designs.ts';
 
 const known = vi.hoisted(() => ({ asInCatalogue: true }));
@@ -78,4 +79,18 @@ test('the flow a capillary was chosen for is that of the rating point, with the 
 test('a fluid whose effect on the ozone layer nobody knows is not cleared as harmless', () => {
   known.asInCatalogue = false;
   expect(codes('reef-in-the-study.json', {})).toContain('openingNeedsLicence');
+});
+
+// EN 378-2 takes the bubble point of a zeotropic blend (from memory of the standard).
+test('a blend stands in a warm room at the pressure of its liquid', () => {
+  const document = JSON.parse(demoTexts['reef-in-the-study.json']!);
+  document.machine.refrigerant = 'R407C';
+  document.room.warmest = '36 °C';
+  const outcome = assessDesign(JSON.stringify(document), 'metric');
+  if (!outcome.ok) throw new Error(JSON.stringify(outcome));
+  const standing = outcome.assessment.findings.find(({ code }) => code === 'standingPressureAboveLowSide')!;
+  const told = (fact: string) => (standing.facts[fact] as { readonly value: number }).value;
+  const { liquid, vapour } = saturationAtTemperature(refrigerant('R407C'), told('warmest'));
+  expect(told('standing')).toBe(liquid.pressure);
+  expect(liquid.pressure).toBeGreaterThan(1.1 * vapour.pressure);
 });
