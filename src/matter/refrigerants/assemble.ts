@@ -2,11 +2,9 @@
 
 import type { Equilibrium } from './dome/equilibrium.ts';
 import { mixed, mixedDensity } from './equation/relations.ts';
+import { SMALLEST_STIFFNESS } from './limits.ts';
 import { surfaceTensionAt } from './surface-tension.ts';
 import type { Phase, Refrigerant, Saturation, State } from './types.ts';
-
-/** At the critical point c_p grows without limit; below this stiffness its digits are rounding, and none are given. */
-const SMALLEST_STIFFNESS = 1e-11;
 
 /**
  * Name of a single phase. Above both critical values: supercritical; above the critical pressure only: liquid; above the

@@ -62,7 +62,9 @@ export function blendBetweenLines(fluid: Refrigerant, temperature: number, press
  *     T = T′(p) + x (T″(p) − T′(p)),  1/ρ = 1/ρ′(p) + x (1/ρ″(p) − 1/ρ′(p))
  * Just below the critical temperature the bubble pressure may pass the critical one, from which on there is no mixture: there
  * the equation itself gives the state, if its pressure is that high.
+ * @param fluid    the blend
  * @param onLines  both lines at T
+ * @param density  ρ [kg/m³], between those of the two lines
  * @throws OutOfModelError ('noSaturation') where no mixture of this temperature is as thin or as dense
  */
 export function blendBetweenDensities(fluid: Refrigerant, onLines: Equilibrium, density: number): State {
@@ -91,7 +93,9 @@ export function blendBetweenDensities(fluid: Refrigerant, onLines: Equilibrium, 
 /**
  * The mixture of a blend at T and an entropy between those on its two lines: at the pressure whose mixture has both.
  *     T = T′(p) + x (T″(p) − T′(p)),  s = s′(p) + x (s″(p) − s′(p))
+ * @param fluid    the blend
  * @param onLines  both lines at T
+ * @param entropy  s [J/(kg K)], between those of the two lines
  * @throws OutOfModelError ('noSaturation') where no mixture of this temperature has the entropy
  */
 export function blendBetweenEntropies(fluid: Refrigerant, onLines: Equilibrium, entropy: number): State {

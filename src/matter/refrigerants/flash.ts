@@ -3,7 +3,7 @@
 // Pairs: (T,p) (p,h) (p,s) (T,x) (p,x) (ρ,T) (h,s) (T,s). Those with p and a caloric property are solved in
 // caloric-flash.ts, the last two in entropy-pairs/. What the solvers find is refused where the fluid would be solid.
 
-import { InputError, OutOfModelError } from '../../numerics/index.ts';
+import { InputError, OutOfModelError, requirePositive } from '../../numerics/index.ts';
 import { mixedState, saturatedState, saturation, singlePhaseState } from './assemble.ts';
 import {
   blendAtPressureOnDewLine,
@@ -105,23 +105,23 @@ export function saturationAtPressure(fluid: Refrigerant, pressure: number): Satu
 }
 
 function saturatedAtTemperature(fluid: Refrigerant, temperature: number): Equilibrium {
-  requireFiniteAndPositive('given.temperature', temperature);
+  requirePositive('given.temperature', temperature);
   return equilibriumAtTemperature(fluid, temperature);
 }
 
 function saturatedAtPressure(fluid: Refrigerant, pressure: number): Equilibrium {
-  requireFiniteAndPositive('given.pressure', pressure);
+  requirePositive('given.pressure', pressure);
   return equilibriumAtPressure(fluid, pressure);
 }
 
 function stateAtTemperatureAndQuality(fluid: Refrigerant, temperature: number, quality: number): State {
-  requireFiniteAndPositive('given.temperature', temperature);
+  requirePositive('given.temperature', temperature);
   if (fluid.bubbleAndDew !== undefined) return blendAtTemperatureAndQuality(fluid, temperature, quality);
   return mixedState(fluid, equilibriumAtTemperature(fluid, temperature), quality);
 }
 
 function stateAtPressureAndQuality(fluid: Refrigerant, pressure: number, quality: number): State {
-  requireFiniteAndPositive('given.pressure', pressure);
+  requirePositive('given.pressure', pressure);
   if (fluid.bubbleAndDew !== undefined && quality === 1) return blendAtPressureOnDewLine(fluid, pressure);
   return mixedState(fluid, equilibriumAtPressure(fluid, pressure), quality);
 }
@@ -155,7 +155,7 @@ function stateAtTemperatureAndPressure(fluid: Refrigerant, temperature: number, 
 function stateAtDensity(fluid: Refrigerant, density: number, temperature: number): State {
   requireTemperature(fluid, temperature);
   const { limits, critical } = fluid;
-  if (!(density > 0)) throw new InputError('given.density', density, 'a finite number above 0');
+  requirePositive('given.density', density);
   if (density < SMALLEST_DENSITY || density > limits.densityMax * (1 + ON_THE_LINE)) {
     throw new OutOfModelError('density', density, 'kg/m³', SMALLEST_DENSITY, limits.densityMax);
   }
@@ -178,7 +178,7 @@ function stateAtDensity(fluid: Refrigerant, density: number, temperature: number
 }
 
 function requireTemperature(fluid: Refrigerant, temperature: number): void {
-  requireFiniteAndPositive('given.temperature', temperature);
+  requirePositive('given.temperature', temperature);
   const { temperatureMin, temperatureMax } = fluid.limits;
   if (temperature < temperatureMin || temperature > temperatureMax) {
     throw new OutOfModelError('temperature', temperature, 'K', temperatureMin, temperatureMax);
@@ -186,14 +186,10 @@ function requireTemperature(fluid: Refrigerant, temperature: number): void {
 }
 
 function requirePressure(fluid: Refrigerant, pressure: number): void {
-  requireFiniteAndPositive('given.pressure', pressure);
+  requirePositive('given.pressure', pressure);
   if (pressure < SMALLEST_PRESSURE || pressure > fluid.limits.pressureMax) {
     throw new OutOfModelError('pressure', pressure, 'Pa', SMALLEST_PRESSURE, fluid.limits.pressureMax);
   }
-}
-
-function requireFiniteAndPositive(path: string, value: number): void {
-  if (!(Number.isFinite(value) && value > 0)) throw new InputError(path, value, 'a finite number above 0');
 }
 
 /** The pair if it is a supported one and both values are finite. */

@@ -2,13 +2,11 @@
 // partial derivatives that solvers need. All from the derivatives of the fluid's equation, none by differences; apart from
 // State, so that whoever does not ask does not pay.
 
-import { InputError } from '../../../numerics/index.ts';
+import { InputError, requirePositive } from '../../../numerics/index.ts';
 import type { HelmholtzEquation } from '../equation/equation.ts';
+import { SMALLEST_STIFFNESS } from '../limits.ts';
 import type { Refrigerant, Saturation, State } from '../types.ts';
 import { clapeyronOf, compressibilityOf, expansionOf, isentropicExponentOf, jouleThomsonOf } from './relations.ts';
-
-/** Below this stiffness, within rounding of the critical point, c_p and what goes with it have no digits. */
-const SMALLEST_STIFFNESS = 1e-11;
 
 /** Partial derivatives at one state of one phase; what is held stands last in each name. */
 export interface Derivatives {
@@ -60,9 +58,8 @@ export interface Derived {
  * Worked value: R290, 300 K, 17.638 kg/m³ → (∂h/∂T)_p = 1944.7 J/(kg K).
  */
 export function derivativesAt(fluid: Refrigerant, temperature: number, density: number): Derivatives {
-  for (const [path, value] of Object.entries({ temperature, density })) {
-    if (!(Number.isFinite(value) && value > 0)) throw new InputError(path, value, 'a finite number above 0');
-  }
+  requirePositive('temperature', temperature);
+  requirePositive('density', density);
   const equation = fluid.equation.at(temperature, density);
   if (!(equation.stiffness > SMALLEST_STIFFNESS)) {
     const received = `${temperature} K and ${density} kg/m³`;
@@ -102,7 +99,8 @@ export function derivedAt(fluid: Refrigerant, state: State): Derived | null {
  * @throws InputError 'noDerivative' if the two sides are not at one pressure and one temperature, as those of a blend
  * Worked value: water at 100 °C → 3619.3 Pa/K.
  */
-export function saturationPressureSlope({ liquid, vapour }: Saturation): number {
+export function saturationPressureSlope(saturation: Saturation): number {
+  const { liquid, vapour } = saturation;
   if (liquid.pressure !== vapour.pressure || liquid.temperature !== vapour.temperature) {
     throw new InputError('saturation', 'both sides of a blend', 'those of a pure fluid', 'noDerivative');
   }

@@ -1,7 +1,7 @@
 // Partial derivatives between any three of temperature, pressure, density, enthalpy, entropy and internal energy, in one
 // phase. Each property has its slopes over temperature and density from the equation; the rest is the chain rule.
 
-import { InputError } from '../../../numerics/index.ts';
+import { InputError, requirePositive } from '../../../numerics/index.ts';
 import type { HelmholtzEquation } from '../equation/equation.ts';
 import type { Refrigerant } from '../types.ts';
 
@@ -45,8 +45,8 @@ export function partialDerivative(
   held: StateVariable,
 ): number {
   const { temperature, density } = point;
-  requireAboveZero('temperature', temperature);
-  requireAboveZero('density', density);
+  requirePositive('temperature', temperature);
+  requirePositive('density', density);
   requireThree(of, over, held);
   const equation = fluid.equation.at(temperature, density);
   const a = slopesOf(equation, of);
@@ -98,8 +98,4 @@ function requireThree(of: StateVariable, over: StateVariable, held: StateVariabl
   if (of === over || of === held || over === held) {
     throw new InputError('held', `${of}, ${over}, ${held}`, 'three different properties');
   }
-}
-
-function requireAboveZero(path: string, value: number): void {
-  if (!(Number.isFinite(value) && value > 0)) throw new InputError(path, value, 'a finite number above 0');
 }

@@ -1,7 +1,7 @@
 // Both sides of the dome at one pressure, from a temperature on one of its lines: how evaporating and condensing levels are
 // given. Of a pure fluid all of it is saturationAtTemperature.
 
-import { InputError } from '../../../numerics/index.ts';
+import { requirePositive } from '../../../numerics/index.ts';
 import { saturation } from '../assemble.ts';
 import type { Refrigerant, Saturation } from '../types.ts';
 import { equilibriumAtBubbleTemperature, equilibriumAtDewTemperature } from './dome.ts';
@@ -15,20 +15,14 @@ import { equilibriumAtBubbleTemperature, equilibriumAtDewTemperature } from './d
  * Worked value: R407C, dew 45 °C → 1.7535 MPa, bubble 40.11 °C.
  */
 export function saturationAtDewTemperature(fluid: Refrigerant, temperature: number): Saturation {
-  requireTemperature(temperature);
+  requirePositive('given.temperature', temperature);
   const fromTable = fluid.table?.saturationAtDewTemperature(temperature);
   return fromTable ?? saturation(fluid, equilibriumAtDewTemperature(fluid, temperature));
 }
 
 /** The same at the pressure whose bubble temperature is T [K], of the saturated liquid. Errors as saturationAtDewTemperature. */
 export function saturationAtBubbleTemperature(fluid: Refrigerant, temperature: number): Saturation {
-  requireTemperature(temperature);
+  requirePositive('given.temperature', temperature);
   const fromTable = fluid.table?.saturationAtBubbleTemperature(temperature);
   return fromTable ?? saturation(fluid, equilibriumAtBubbleTemperature(fluid, temperature));
-}
-
-function requireTemperature(temperature: number): void {
-  if (!(Number.isFinite(temperature) && temperature > 0)) {
-    throw new InputError('given.temperature', temperature, 'a finite number above 0');
-  }
 }

@@ -9,15 +9,13 @@ import { caloricState } from '../caloric-flash.ts';
 import { equilibriumAtPressure, equilibriumAtTemperature } from '../dome/dome.ts';
 import type { Equilibrium } from '../dome/equilibrium.ts';
 import { mixed, mixedDensity, qualityOf } from '../equation/relations.ts';
-import { ROUNDING_AT_LIMIT, SMALLEST_PRESSURE } from '../limits.ts';
+import { ON_THE_LINE, ROUNDING_AT_LIMIT, SMALLEST_PRESSURE } from '../limits.ts';
 import { BEFORE_FIRST_STEP, isLastStep } from '../newton.ts';
 import type { Refrigerant, State } from '../types.ts';
 import { entropyRange, everyStateAt } from './entropy-at-temperature.ts';
 import { isentropeGuess } from './first-guess.ts';
 import { severalStates } from './several-states.ts';
 
-/** An entropy this close to one side of the dome counts as on it: as a share of R. */
-const ON_THE_LINE = 1e-9;
 const STEPS = 40;
 const LARGEST_STEP = 0.4;
 /** A pressure or density this little inside the lines of a blend, relative, is on them. */

@@ -3,6 +3,7 @@
 // the answer to the equation.
 
 import { mixed, mixedDensity, qualityOf } from '../equation/relations.ts';
+import { ON_THE_LINE } from '../limits.ts';
 import { surfaceTensionAt } from '../surface-tension.ts';
 import type { Phase, Refrigerant, Saturation, State, StateInput, StateTable } from '../types.ts';
 import { below } from './bands.ts';
@@ -11,9 +12,7 @@ import type { TableRegion } from './region.ts';
 import type { Sheet } from './sheet.ts';
 import { type Place, PropertyTable, saturatedRows } from './table.ts';
 
-/** The equation counts a value this close to one side of the dome as on it: a share of R T for enthalpy, of R for entropy. */
-const ON_THE_LINE = 1e-9;
-/** The saturated values of a table are closer to those of the equation than this share of that distance. */
+/** The saturated values of a table are closer to those of the equation than this share of ON_THE_LINE. */
 const UNSURE = 0.5;
 /** Relative distance from a saturation or critical temperature within which the equation names the phase. */
 const UNSURE_TEMPERATURE = 1e-7;

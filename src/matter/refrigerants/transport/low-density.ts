@@ -49,7 +49,7 @@ export function diluteGasViscosity(
   return (factor * Math.sqrt(molarMass * temperature)) / (diameter * diameter * collisionIntegral);
 }
 
-/** η₀ [Pa s] of a Lennard-Jones gas. @param molarMass  M [kg/mol] */
+/** η₀ [Pa s] of a Lennard-Jones gas of the molar mass M [kg/mol]. */
 export function lennardJonesViscosity({ diameter, depth }: LennardJonesData, molarMass: number): OfTemperature {
   return (temperature) =>
     diluteGasViscosity(
@@ -61,7 +61,7 @@ export function lennardJonesViscosity({ diameter, depth }: LennardJonesData, mol
     );
 }
 
-/** η₀ [Pa s] of a correlation that is given by numbers. @param molarMass  M [kg/mol] of the fluid */
+/** η₀ [Pa s] of a correlation that is given by numbers, of a fluid of the molar mass M [kg/mol]. */
 export function diluteViscosity(
   data: Exclude<DiluteViscosityData, { type: 'carbonDioxide' }>,
   molecules: LennardJonesData | undefined,

@@ -1,4 +1,4 @@
-// The part of the terms that depends on temperature alone: for every shape over density (shapes.ts) the sum of n Y(τ) over
+// The part of the terms that depends on temperature alone: for every shape over density (separable.ts) the sum of n Y(τ) over
 // its terms, and its slopes. Most terms have Y = τ^t, whose distinct exponents are taken once for all; some have a further
 // factor, which decays with τ^m or is a bell over τ.
 

@@ -21,7 +21,8 @@ export interface ConformalState {
 /**
  * The conformal state of a fluid's state in a reference fluid.
  *     φʳ(T, ρ) = φʳ_0(T0, ρ0),  Z(T, ρ) = Z_0(T0, ρ0)
- * @param point      the state, of `fluid`
+ * @param point      the state
+ * @param fluid      the fluid it is a state of
  * @param reference  the reference fluid
  * Pitfall: published methods ask for both to be met exactly. Of cold thin vapours of R142b, R124, R227ea and R32 no state does,
  * and the reference library gives no answer. Here the mismatch and the distance from plain corresponding states, T0/T_c0 =
