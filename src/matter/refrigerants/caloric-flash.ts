@@ -4,7 +4,7 @@
 // only on the stable side. Otherwise a bracketed search along the isobar, on which enthalpy and entropy rise with
 // temperature, finds the state or shows that the value lies outside the equation's range.
 
-import { ConvergenceError, OutOfModelError } from '../../numerics/index.ts';
+import { ConvergenceError, NoSolutionError, OutOfModelError } from '../../numerics/index.ts';
 import { mixedState, saturatedState, singlePhaseState } from './assemble.ts';
 import { densityBesideDome, densityOnBranch } from './density.ts';
 import { dewPointBelowBubbleLine } from './dome/bubble-and-dew.ts';
@@ -25,6 +25,10 @@ const CLOSE_TO_CRITICAL = 0.995;
 const LINE_ROUNDING = 1e-8;
 /** A liquid is a little denser than at the dome when colder: water, with its anomaly, by less than this margin thinner. */
 const NOT_THINNER = 0.999;
+/** What a pressure may be off by and still be the same, relative. */
+const SAME_PRESSURE = 1e-10;
+/** How far from its value a state may be for the last digit of its temperature, as a share of R T or R. */
+const LARGEST_MISS = 1e-4;
 
 /** Part of an isobar in one phase, from `cold` to `warm`; where it ends at the dome, with its point there. */
 interface IsobarPart {
@@ -209,8 +213,42 @@ function searchAlongIsobar(
     let next = temperature - gap / slope;
     if (!(next > below && next < above)) next = (below + above) / 2;
     const size = Math.abs(next - temperature);
-    if (gap === 0 || size <= 1e-15 * temperature || above - below <= 4.5e-16 * above) return { temperature, density };
+    if (gap === 0) return { temperature, density };
+    if (size <= 1e-15 * temperature || above - below <= 4.5e-16 * above) {
+      return atLastTemperature(fluid, pressure, kind, value, { temperature, density });
+    }
     temperature = next;
   }
   throw new ConvergenceError(`state from pressure and ${kind}`, 200, [pressure, value], above - below, [below, above]);
+}
+
+/**
+ * The state where the temperature cannot be told any closer. Next to the critical point its last digit is worth much of the
+ * enthalpy: there the density, which the pressure hardly feels, is moved until the value is met.
+ * @throws NoSolutionError ('noStableState') where the equation jumps over the value: those of blends do close to the point
+ *         where their lines meet, which is not the critical point of the equation; that of R245fa within 1e-6 of its own
+ */
+function atLastTemperature(
+  fluid: Refrigerant,
+  pressure: number,
+  kind: Caloric,
+  value: number,
+  { temperature, density }: IsobarPoint,
+): IsobarPoint {
+  const { equation, gasConstant } = fluid;
+  equation.at(temperature, density);
+  const gap = value - caloricOf(equation, kind);
+  const scale = gasConstant * (kind === 'enthalpy' ? temperature : 1);
+  if (Math.abs(gap) <= ON_THE_LINE * scale) return { temperature, density };
+  const moved = density + gap / (kind === 'enthalpy' ? equation.enthalpyByDensity : equation.entropyByDensity);
+  if (moved > 0 && Math.abs(equation.residualAt(temperature, moved).pressure / pressure - 1) <= SAME_PRESSURE) {
+    return { temperature, density: moved };
+  }
+  if (Math.abs(gap) <= LARGEST_MISS * scale) return { temperature, density };
+  const said = `${kind} ${value} ${units[kind]} at ${pressure} Pa`;
+  throw new NoSolutionError(
+    `${said}: no stable state has it; there the equation of ${fluid.name} jumps in density`,
+    `${temperature} K`,
+    'noStableState',
+  );
 }
