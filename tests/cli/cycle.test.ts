@@ -29,6 +29,17 @@ describe('sayCycle', () => {
     expect(text.match(/kJ/g)).toHaveLength(2); // the name of the reference state alone
   });
 
+  it('of a blend: dew and bubble temperatures, glides, and the glide approximation by its name', () => {
+    const blend = textbookCycle({ ...request, refrigerant: 'R404A', isentropicEfficiency: 0.6 });
+    const text = plain(sayCycle(blend, 'metric')).replaceAll(/\s+/g, ' ');
+    // Bubble temperatures at the dew pressures of −10 and 45 °C: CoolProp 8.0.0.
+    expect(text).toContain('evaporating at −10 °C dew, −10.6 °C bubble, condensing at 45 °C dew, 44.7 °C bubble');
+    expect(text).toContain('glide while boiling 0.562 K');
+    expect(text).toContain('glide while condensing 0.308 K');
+    expect(text).toContain('(glide approximation)');
+    expect(plain(sayCycle(cycle, 'metric'))).not.toContain('glide');
+  });
+
   it('puts warnings into sentences', () => {
     const wet = textbookCycle({ ...request, refrigerant: 'R600a', superheat: 0, isentropicEfficiency: 1 });
     expect(sayCycle(wet, 'metric')).toContain('compressed into the dome');
