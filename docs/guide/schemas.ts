@@ -1,7 +1,7 @@
 // The JSON Schemas in docs/guide: of what the program reads and of what it answers. Bundled and run by make.mjs; a test
 // calls it to see that the files are those of the present code.
 
-import { assessmentJsonSchema } from '../../src/assess/assessment-schema.ts';
+import { assessmentJsonSchema } from '../../src/assess/schema/assessment-schema.ts';
 import { designJsonSchema } from '../../src/design/index.ts';
 
 export interface SchemaFile {

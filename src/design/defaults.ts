@@ -15,6 +15,7 @@ import type { Band, Estimate } from '../quantities/index.ts';
 import { surfaceMethods } from '../tank/index.ts';
 import { type Following, followed } from './followers.ts';
 import type { ApplicationName } from './plain.ts';
+import { practice } from './schema/field.ts';
 
 /** An assumed estimate with the words of its source. */
 export interface SourcedDefault {
@@ -31,8 +32,6 @@ export interface Followed {
   readonly path: string;
   readonly estimate: Estimate;
 }
-
-const practice = 'common practice, no source';
 
 /** The followed estimate moved by a difference with its own range; both ranges add. */
 export function movedBy(field: Followed, own: Band, source: string): SourcedDefault {

@@ -31,8 +31,7 @@ import {
 } from './plain.ts';
 import { Resolver } from './resolver.ts';
 import type { DesignDocument } from './schema/design.ts';
-
-const practice = 'common practice, no source';
+import { practice } from './schema/field.ts';
 
 export interface Resolution {
   readonly design: ResolvedDesign;

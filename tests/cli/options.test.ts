@@ -2,7 +2,7 @@
 // wrong, told in one sentence with the names that were typed.
 
 import { describe, expect, test } from 'vitest';
-import { refusalSchema } from '../../src/assess/assessment-schema.ts';
+import { refusalSchema } from '../../src/assess/schema/assessment-schema.ts';
 import { caution } from '../../src/cautions/index.ts';
 import { main } from '../../src/cli/main.ts';
 import { textbookCycle } from '../../src/loop/index.ts';

@@ -2,7 +2,7 @@
 // is not a number, and the published schema holds. Numbers and choices from a seeded generator (seed 20).
 
 import { expect, test } from 'vitest';
-import { assessmentSchema } from '../../src/assess/assessment-schema.ts';
+import { assessmentSchema } from '../../src/assess/schema/assessment-schema.ts';
 import { assessDesign, assessTankLoad, withoutCharge } from '../../src/assess/index.ts';
 import { loadReport } from '../../src/cli/commands/load.ts';
 import { checkReport } from '../../src/cli/report/check-report.ts';

@@ -2,8 +2,10 @@
 // unit, as a person wrote it. Everything optional has a default that is shown as an assumption; unknown keys are refused.
 
 import * as z from 'zod/mini';
-import { exchangersSchema, machineSchema, powerSchema, safeguardsSchema } from './machine.ts';
+import { exchangersSchema } from './exchangers.ts';
+import { machineSchema, powerSchema } from './machine.ts';
 import { placeSchema, pricesSchema, roomSchema, sourceSchema } from './place.ts';
+import { safeguardsSchema } from './safeguards.ts';
 import { tankSchema } from './tank.ts';
 
 /** The version this program writes. A file of a higher one is refused, an older one is migrated. */

@@ -16,6 +16,9 @@ import {
 // No generated code: the workbench forbids it by its content security policy.
 z.config({ jitless: true });
 
+/** The source of a default that every practitioner would name and nobody has printed. */
+export const practice = 'common practice, no source';
+
 /** `first`: asked at the start. `more`: behind "I know more". `expert`: rarely known. */
 export type Level = 'first' | 'more' | 'expert';
 

@@ -3,9 +3,8 @@
 import * as z from 'zod/mini';
 import { secondsPerYear } from '../../quantities/index.ts';
 import { type MonthName, monthNames } from '../../surroundings/index.ts';
-import { choiceField, kindField, quantityField } from './field.ts';
+import { choiceField, kindField, practice, quantityField } from './field.ts';
 
-const practice = 'common practice, no source';
 const kilowattHour = 3.6e6;
 
 const monthLabels = Object.fromEntries(

@@ -3,9 +3,8 @@
 import * as z from 'zod/mini';
 import { insulationNames, lidMaterialNames, material, wallMaterialNames } from '../../matter/materials/index.ts';
 import { LOOSE_LID_OPEN_SHARE } from '../../tank/index.ts';
-import { choiceField, kindField, listedField, quantityField } from './field.ts';
+import { choiceField, kindField, listedField, practice, quantityField } from './field.ts';
 
-const practice = 'common practice, no source';
 const kilowattHour = 3.6e6;
 
 const side = { quantity: 'length', minimum: 0.05, maximum: 10, level: 'first' } as const;

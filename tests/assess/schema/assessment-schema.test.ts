@@ -4,11 +4,11 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, expectTypeOf, test } from 'vitest';
 import type { z } from 'zod';
-import { schemaFiles } from '../../docs/guide/schemas.ts';
-import { assessmentJsonSchema, assessmentSchema } from '../../src/assess/assessment-schema.ts';
-import { type Assessment, assessDesign, sayFinding, withoutCharge } from '../../src/assess/index.ts';
-import { parseDesign, setField, setKind } from '../../src/design/index.ts';
-import { demoTexts } from '../designs.ts';
+import { schemaFiles } from '../../../docs/guide/schemas.ts';
+import { type Assessment, assessDesign, sayFinding, withoutCharge } from '../../../src/assess/index.ts';
+import { assessmentJsonSchema, assessmentSchema } from '../../../src/assess/schema/assessment-schema.ts';
+import { parseDesign, setField, setKind } from '../../../src/design/index.ts';
+import { demoTexts } from '../../designs.ts';
 
 /** Without readonly, which a schema does not know. */
 type Plain<T> = T extends readonly (infer Item)[]
@@ -113,7 +113,7 @@ test('the files in docs/guide are those of the present code ("npm run documents"
   const files = schemaFiles();
   expect(files.map(({ name }) => name)).toEqual(['assessment.schema.json', 'design.schema.json']);
   for (const { name, text } of files) {
-    const written = readFileSync(new URL(`../../docs/guide/${name}`, import.meta.url), 'utf8');
+    const written = readFileSync(new URL(`../../../docs/guide/${name}`, import.meta.url), 'utf8');
     expect(JSON.parse(written), name).toEqual(JSON.parse(text));
   }
 });
