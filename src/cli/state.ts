@@ -3,15 +3,19 @@
 
 import {
   type Derived,
+  derivedAt,
   type Refrigerant,
   refrigerant,
   type State,
+  type StateInput,
   stateAt,
+  type TransportMethods,
   transportAt,
+  transportMethods,
 } from '../matter/refrigerants/index.ts';
 import { InputError } from '../numerics/index.ts';
 import { formatNumber, fromView, type QuantityName, sayQuantity, type UnitView } from '../quantities/index.ts';
-import { columns } from './report/text-table.ts';
+import { columns, paragraph } from './report/text-table.ts';
 import { answerLine } from './request-line.ts';
 
 /**
@@ -51,7 +55,7 @@ export function stateAnswer(fluid: Refrigerant, state: State) {
   };
 }
 
-function checkedRequest(record: unknown): { name: string; given: Parameters<typeof stateAt>[1] } {
+function checkedRequest(record: unknown): { name: string; given: StateInput } {
   const expected = 'an object with "refrigerant" (a name) and "given" (two properties)';
   if (typeof record !== 'object' || record === null || Array.isArray(record)) {
     throw new InputError('line', record, expected, 'badRequest');
@@ -64,25 +68,43 @@ function checkedRequest(record: unknown): { name: string; given: Parameters<type
   if (typeof given !== 'object' || given === null || Array.isArray(given)) {
     throw new InputError('given', given, 'an object of two properties', 'badRequest');
   }
-  return { name, given: given as Parameters<typeof stateAt>[1] };
+  return { name, given: given as StateInput };
+}
+
+/** A state with what a person is shown beside the answer of a batch. */
+export interface ToldState {
+  /** The refrigerant. */
+  readonly name: string;
+  readonly answer: ReturnType<typeof stateAnswer>;
+  readonly derived: Derived | null;
+  /** How viscosity, conductivity and surface tension were come by. */
+  readonly methods: TransportMethods;
+  /** Of viscosity and conductivity those beyond the range of their source. */
+  readonly extrapolated: readonly ('viscosity' | 'conductivity')[];
+}
+
+/** The state of a request, complete. @throws KettlefinError */
+export function toldState(named: string, given: StateInput): ToldState {
+  const fluid = refrigerant(named);
+  const state = stateAt(fluid, given);
+  return {
+    name: fluid.name,
+    answer: stateAnswer(fluid, state),
+    derived: derivedAt(fluid, state),
+    methods: transportMethods(fluid),
+    extrapolated: transportAt(fluid, state).extrapolated ?? [],
+  };
 }
 
 /**
  * One state in words: a line a property, in the units of a view, five or six digits. For people; programs read
  * answerStateLine. Properties that a state does not have are left out.
- * @param name        the refrigerant
- * @param state       from stateAt
- * @param derived     from derivedAt
+ * @param told        the state
  * @param view        'metric' or 'us'
  * @param atmosphere  air pressure [Pa]; where given, the gauge pressure is said too
  */
-export function sayState(
-  name: string,
-  state: State,
-  derived: Derived | null,
-  view: UnitView,
-  atmosphere?: number,
-): string {
+export function sayState(told: ToldState, view: UnitView, atmosphere?: number): string {
+  const { name, answer: state, derived } = told;
   const say = (value: number | null, quantity: QuantityName, digits: number) =>
     value === null ? undefined : sayQuantity(value, quantity, view, digits);
   const rows: readonly (readonly [string, string | undefined])[] = [
@@ -97,6 +119,8 @@ export function sayState(
     ['heat capacity cv', say(state.cv, 'entropy', 5)],
     ['speed of sound', say(state.soundSpeed, 'speed', 5)],
     ...derivedRows(derived, view),
+    ['viscosity', withDoubt(say(state.viscosity, 'viscosity', 4), 'viscosity', told)],
+    ['conductivity', withDoubt(say(state.conductivity, 'conductivity', 4), 'conductivity', told)],
     [
       'surface tension',
       state.surfaceTension === null ? undefined : `${formatNumber(1e3 * state.surfaceTension, 4)} mN/m`,
@@ -104,13 +128,34 @@ export function sayState(
     ['quality', say(state.quality, 'fraction', 6)],
   ];
   const said = rows.flatMap(([title, text]) => (text === undefined ? [] : [[title, text]]));
-  const notes = [
-    ...(state.glideApproximation === true
+  const lines = notes(told).map((note) => `  ${paragraph(note, '  ')}`.replace(/^ {4}/, '  '));
+  return [`${name}, ${phaseWords(state)}`, columns(said), ...lines].join('\n');
+}
+
+/** A value with what it is to be trusted for: "12.04 µPa s, estimate". */
+function withDoubt(
+  said: string | undefined,
+  property: 'viscosity' | 'conductivity',
+  { methods, extrapolated }: ToldState,
+): string | undefined {
+  if (said === undefined) return undefined;
+  const estimate = methods[property].isEstimate ? ', estimate' : '';
+  return `${said}${estimate}${extrapolated.includes(property) ? ', beyond the range of its source' : ''}`;
+}
+
+function notes({ answer, methods }: ToldState): readonly string[] {
+  const titles = { viscosity: 'Viscosity', conductivity: 'Conductivity', surfaceTension: 'Surface tension' } as const;
+  const truths = (['viscosity', 'conductivity', 'surfaceTension'] as const).flatMap((property) => {
+    const { truth } = methods[property];
+    return answer[property] === null || truth === undefined ? [] : [`${titles[property]}: ${truth}`];
+  });
+  return [
+    ...(answer.glideApproximation === true
       ? ['Between the lines of this blend, volume, enthalpy, entropy and temperature are taken as linear in quality.']
       : []),
+    ...truths,
     'Enthalpy and entropy count from 200 kJ/kg and 1 kJ/(kg K) in the saturated liquid at 0 °C.',
   ];
-  return [`${name}, ${phaseWords(state)}`, columns(said), ...notes.map((note) => `  ${note}`)].join('\n');
 }
 
 /** 1 °F is 5/9 K. */
@@ -133,7 +178,7 @@ function derivedRows(derived: Derived | null, view: UnitView): readonly (readonl
   ];
 }
 
-function phaseWords({ phase, quality }: State): string {
+function phaseWords({ phase, quality }: Pick<State, 'phase' | 'quality'>): string {
   if (phase !== 'twoPhase') return phase;
   if (quality === 0) return 'saturated liquid';
   return quality === 1 ? 'saturated vapour' : 'liquid and vapour';

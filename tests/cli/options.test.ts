@@ -144,6 +144,24 @@ describe('state', () => {
     expect(Object.keys(parsed).slice(0, 5)).toEqual(['caution', 'refrigerant', 'temperature', 'pressure', 'density']);
   });
 
+  test('viscosity and conductivity for people: what is an estimate, and what is known of its truth', async () => {
+    const { output } = await answer(
+      ...['state', '--refrigerant', 'R152a', '--temperature', '20 °C', '--pressure', '2 bar'],
+    );
+    expect(output).toMatch(/viscosity +\d+\.\d+ µPa s, estimate\n {2}conductivity +0\.01\d+ W\/\(m K\)\n/);
+    expect(output).toMatch(/ {2}Viscosity: .*9 %/s);
+    expect((await state('--temperature', '20 °C', '--pressure', '2 bar')).output).not.toMatch(/estimate/);
+  });
+
+  test('as JSON: the methods of transport properties', async () => {
+    const { output } = await state('--temperature', '293.15 K', '--pressure', '2 bar', '--json');
+    const { methods, extrapolated, viscosity, conductivity } = JSON.parse(output);
+    expect(methods.viscosity).toMatchObject({ method: 'ownCorrelation', isEstimate: false });
+    expect(extrapolated).toEqual([]);
+    expect(viscosity).toBeGreaterThan(1e-6);
+    expect(conductivity).toBeGreaterThan(1e-3);
+  });
+
   test('inside the dome nothing is derived', async () => {
     const { output } = await state('--temperature', '293.15 K', '--quality', '0.5', '--json');
     expect(JSON.parse(output).derived).toBeNull();

@@ -2,7 +2,7 @@
 
 import { sayStudyOnly } from '../../assess/index.ts';
 import { caution } from '../../cautions/index.ts';
-import { derivedAt, refrigerant, type StateInput, stateAt, supportedPairs } from '../../matter/refrigerants/index.ts';
+import { type StateInput, supportedPairs } from '../../matter/refrigerants/index.ts';
 import { InputError, KettlefinError } from '../../numerics/index.ts';
 import { noPositionals, readArguments, refrigerantGiven, requireBatchAlone, unitView } from '../arguments.ts';
 import { answerLines } from '../batch.ts';
@@ -10,7 +10,7 @@ import { type Command, SaidError } from '../command.ts';
 import { exitCodes } from '../exit-codes.ts';
 import { airPressure, optionAt, type QuantityOption, quantitiesGiven, sayInOptionWords } from '../quantity-options.ts';
 import { paragraph } from '../report/text-table.ts';
-import { answerStateLine, sayState, stateAnswer } from '../state.ts';
+import { answerStateLine, sayState, type ToldState, toldState } from '../state.ts';
 
 const quantityOptions: readonly QuantityOption[] = [
   { option: 'temperature', key: 'temperature', quantity: 'temperature' },
@@ -37,7 +37,7 @@ const options = {
 
 export const stateCommand: Command = {
   name: 'state',
-  summary: 'thermodynamic states of a refrigerant from any supported pair of properties',
+  summary: 'states of a refrigerant from any supported pair of properties',
   usage: `kettlefin state --refrigerant R134a --temperature "20 °C" --quality 1 [--json] [--units metric|us]
 kettlefin state --batch < requests > answers
 
@@ -49,13 +49,13 @@ Optional:
   --altitude z    lets a pressure be a gauge pressure ("13 psig"), and shows the state's own
   --units VIEW    metric (default) or us, for people
   --json          SI units, full precision, keys as in a batch answer, with the caution; and "derived": Joule–Thomson
-                  coefficient, isentropic exponent, expansion, compressibility and partial derivatives of a single phase
+                  coefficient, isentropic exponent, expansion, compressibility and partial derivatives of a single phase;
+                  and "methods": where viscosity, conductivity and surface tension come from, and what is an estimate
 
 --batch: one JSON request a line in, one JSON answer a line out, SI units, mass basis:
   {"refrigerant":"R134a","given":{"temperature":300,"pressure":100000}}
 "given" holds one of the pairs above. A request that cannot be met answers {"error":{"code":…,"message":…}}; the batch
-goes on. Enthalpy is 200 kJ/kg and entropy 1 kJ/(kg K) in saturated liquid at 0 °C. Viscosity and conductivity are null:
-this version does not compute them.
+goes on. Enthalpy is 200 kJ/kg and entropy 1 kJ/(kg K) in saturated liquid at 0 °C.
 
 Exit codes: 0 answered; 2 unusable input; 3 no solution. A batch that was read to its end exits with 0.`,
   async run(args, { input, output }) {
@@ -73,23 +73,25 @@ Exit codes: 0 answered; 2 unusable input; 3 no solution. A batch that was read t
     if (Object.keys(given).length === 0) {
       throw new InputError('A pair of properties', 'nothing', supportedPairs.join('; '), 'missing');
     }
-    const { name, state, answer, derived } = answered(named, given as unknown as StateInput, view);
-    const studyOnly = sayStudyOnly(name);
+    const told = answered(named, given as unknown as StateInput, view);
+    const studyOnly = sayStudyOnly(told.name);
     const study = studyOnly === undefined ? '' : `${paragraph(studyOnly)}\n`;
     output.write(
       flags.json
-        ? `${JSON.stringify({ caution, refrigerant: name, ...(studyOnly === undefined ? {} : { studyOnly }), ...answer, derived }, null, 2)}\n`
-        : `${sayState(name, state, derived, view, atmosphere)}\n\n${study}${paragraph(caution)}\n`,
+        ? `${JSON.stringify(jsonOf(told, studyOnly), null, 2)}\n`
+        : `${sayState(told, view, atmosphere)}\n\n${study}${paragraph(caution)}\n`,
     );
     return exitCodes.answered;
   },
 };
 
-function answered(named: string, given: StateInput, view: ReturnType<typeof unitView>) {
+function jsonOf({ name, answer, ...more }: ToldState, studyOnly: string | undefined) {
+  return { caution, refrigerant: name, ...(studyOnly === undefined ? {} : { studyOnly }), ...answer, ...more };
+}
+
+function answered(named: string, given: StateInput, view: ReturnType<typeof unitView>): ToldState {
   try {
-    const fluid = refrigerant(named);
-    const state = stateAt(fluid, given);
-    return { name: fluid.name, state, answer: stateAnswer(fluid, state), derived: derivedAt(fluid, state) };
+    return toldState(named, given);
   } catch (error) {
     if (!(error instanceof KettlefinError)) throw error;
     throw new SaidError(error, sayInOptionWords(error, quantityOptions, view), optionAt(error, quantityOptions));
