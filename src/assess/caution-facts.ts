@@ -13,7 +13,12 @@ import {
 import type { PlainDesign, ResolvedDesign } from '../design/index.ts';
 import type { OperatingPoint } from '../loop/index.ts';
 import { dewPoint, saturationVapourPressure } from '../matter/air/index.ts';
-import { catalogueEntry, type Refrigerant, saturationAtTemperature, stateAt } from '../matter/refrigerants/index.ts';
+import {
+  catalogueEntry,
+  type Refrigerant,
+  saturationAtTemperature,
+  stateInLoop,
+} from '../matter/refrigerants/index.ts';
 import { KettlefinError } from '../numerics/index.ts';
 import { applicationLimits, type CompressorPoint, compressorPoint, ratingPoint } from '../parts/compressor/index.ts';
 import { heatReachingWater } from '../plant/index.ts';
@@ -170,7 +175,7 @@ function pointAt({ compressor }: CautionResults, states: StatesFrom, at: Modelle
     const fluid = states.fluid(at.fluid);
     const low = saturationAtTemperature(fluid, at.evaporating);
     const superheated = { temperature: at.suctionTemperature, pressure: low.vapour.pressure };
-    const suction = at.suctionTemperature > at.evaporating ? stateAt(fluid, superheated) : low.vapour;
+    const suction = at.suctionTemperature > at.evaporating ? stateInLoop(fluid, superheated) : low.vapour;
     const dischargePressure = saturationAtTemperature(fluid, at.condensing).vapour.pressure;
     return compressorPoint(compressor.model, fluid, { suction, dischargePressure });
   });

@@ -8,7 +8,7 @@ import {
   referenceOffset,
   type State,
   saturationAtPressure,
-  stateAt,
+  stateInLoop,
 } from '../matter/refrigerants/index.ts';
 import { findRoot, InputError } from '../numerics/index.ts';
 
@@ -82,7 +82,7 @@ export function cyclePath(
 function compression(fluid: Refrigerant, inlet: DiagramState, outlet: DiagramState): DiagramState[] {
   const states = between(longStretch).map((share) => {
     const pressure = inlet.pressure * (outlet.pressure / inlet.pressure) ** share;
-    return stateAt(fluid, { pressure, entropy: inlet.entropy + share * (outlet.entropy - inlet.entropy) });
+    return stateInLoop(fluid, { pressure, entropy: inlet.entropy + share * (outlet.entropy - inlet.entropy) });
   });
   return [inlet, ...states, outlet];
 }
@@ -90,7 +90,7 @@ function compression(fluid: Refrigerant, inlet: DiagramState, outlet: DiagramSta
 function expansion(fluid: Refrigerant, liquid: DiagramState, expanded: DiagramState): DiagramState[] {
   const states = between(longStretch).map((share) => {
     const pressure = liquid.pressure * (expanded.pressure / liquid.pressure) ** share;
-    return stateAt(fluid, { pressure, enthalpy: liquid.enthalpy });
+    return stateInLoop(fluid, { pressure, enthalpy: liquid.enthalpy });
   });
   return [liquid, ...states, expanded];
 }
@@ -118,7 +118,7 @@ function isobar(fluid: Refrigerant, from: DiagramState, to: DiagramState): Diagr
     const isInside = middle > liquid.enthalpy && middle < vapour.enthalpy;
     for (const share of isInside ? [] : between(shortStretch)) {
       const enthalpy = start.enthalpy + share * (end.enthalpy - start.enthalpy);
-      states.push(stateAt(fluid, { pressure, enthalpy }));
+      states.push(stateInLoop(fluid, { pressure, enthalpy }));
     }
     states.push(end);
   }
@@ -134,7 +134,9 @@ function withFallingPressure(fluid: Refrigerant, from: DiagramState, to: Diagram
     return inside(0) * inside(1) < 0 ? [findRoot(inside, 0, 1, { absoluteTolerance: 1e-9 }).root] : [];
   };
   const shares = [...between(longStretch), ...crossing('liquid'), ...crossing('vapour')].sort((a, b) => a - b);
-  const states = shares.map((share) => stateAt(fluid, { pressure: pressureAt(share), enthalpy: enthalpyAt(share) }));
+  const states = shares.map((share) =>
+    stateInLoop(fluid, { pressure: pressureAt(share), enthalpy: enthalpyAt(share) }),
+  );
   return [from, ...states, to];
 }
 

@@ -7,7 +7,7 @@ import {
   type State,
   saturationAtDewTemperature,
   saturationAtPressure,
-  stateAt,
+  stateInLoop,
 } from '../matter/refrigerants/index.ts';
 import { InputError, OutOfModelError } from '../numerics/index.ts';
 import type { CheckedCycleRequest, ExchangerKey, GasKey, Given } from './cycle-request.ts';
@@ -130,11 +130,13 @@ export function cycleStates(fluid: Refrigerant, asked: CheckedCycleRequest, leve
   const exchange = exchanger && exchangeStates(fluid, exchanger, gas, liquid, levels);
   const inlet = exchange?.inlet ?? gas;
   const pressure = levels.condensing.vapour.pressure;
-  const isentropic = naming('compressorOutletIsentropic', () => stateAt(fluid, { pressure, entropy: inlet.entropy }));
+  const isentropic = naming('compressorOutletIsentropic', () =>
+    stateInLoop(fluid, { pressure, entropy: inlet.entropy }),
+  );
   const { outlet, efficiency } = compressorOutlet(fluid, asked, levels.condensing, inlet, isentropic);
   const enthalpy = (exchange?.expansionInlet ?? liquid).enthalpy;
   const expanded = naming('evaporatorInlet', () =>
-    stateAt(fluid, { pressure: levels.evaporating.vapour.pressure, enthalpy }),
+    stateInLoop(fluid, { pressure: levels.evaporating.vapour.pressure, enthalpy }),
   );
   return { inlet, isentropic, outlet, liquid, expanded, efficiency, exchange };
 }
@@ -143,7 +145,7 @@ export function cycleStates(fluid: Refrigerant, asked: CheckedCycleRequest, leve
 function gasGiven(fluid: Refrigerant, { key, value }: Given<GasKey>, { vapour }: Saturation): State {
   const { pressure } = vapour;
   if (key === 'suctionQuality') {
-    return value === 1 ? vapour : naming(key, () => stateAt(fluid, { pressure, quality: value }));
+    return value === 1 ? vapour : naming(key, () => stateInLoop(fluid, { pressure, quality: value }));
   }
   const dew = vapour.temperature;
   const temperature = key === 'superheat' ? dew + value : value;
@@ -152,7 +154,7 @@ function gasGiven(fluid: Refrigerant, { key, value }: Given<GasKey>, { vapour }:
     const expected = `at least the dew temperature there, ${dew} K`;
     throw new InputError(key, value, expected, 'suctionBelowEvaporating');
   }
-  return naming(key, () => stateAt(fluid, { temperature, pressure }));
+  return naming(key, () => stateInLoop(fluid, { temperature, pressure }));
 }
 
 function condenserOutlet(fluid: Refrigerant, { liquid }: CheckedCycleRequest, level: Saturation): State {
@@ -167,7 +169,7 @@ function condenserOutlet(fluid: Refrigerant, { liquid }: CheckedCycleRequest, le
     const { temperatureMin } = fluid.limits;
     throw new InputError(liquid.key, liquid.value, `a liquid of at least ${temperatureMin} K, here ${temperature} K`);
   }
-  return naming(liquid.key, () => stateAt(fluid, { temperature, pressure: level.vapour.pressure }));
+  return naming(liquid.key, () => stateInLoop(fluid, { temperature, pressure: level.vapour.pressure }));
 }
 
 /** The gas takes up what the liquid gives; what pressure is lost on the way to the compressor is lost by then. */
@@ -184,7 +186,7 @@ function exchangeStates(
     throw new InputError(key, value, expected, 'liquidColderThanSuction');
   }
   const warmestGiven = { pressure: levels.evaporating.vapour.pressure, temperature: liquid.temperature };
-  const warmestGas = naming(key, () => stateAt(fluid, warmestGiven));
+  const warmestGas = naming(key, () => stateInLoop(fluid, warmestGiven));
   const inlet =
     key === 'heatExchangerEffectiveness'
       ? withEnthalpy(
@@ -218,12 +220,12 @@ function exchangeStates(
 function gasAfterExchanger(fluid: Refrigerant, temperature: number, suction: Saturation): State | undefined {
   if (temperature <= suction.vapour.temperature + onTheLine) return undefined;
   const { pressure } = suction.vapour;
-  return naming('suctionTemperatureAfterExchanger', () => stateAt(fluid, { temperature, pressure }));
+  return naming('suctionTemperatureAfterExchanger', () => stateInLoop(fluid, { temperature, pressure }));
 }
 
 /** The enthalpy stands in the state as it was asked for, not as the flash gives it back: so that heats close. */
 function withEnthalpy(fluid: Refrigerant, step: string, pressure: number, enthalpy: number): State {
-  return { ...naming(step, () => stateAt(fluid, { pressure, enthalpy })), enthalpy };
+  return { ...naming(step, () => stateInLoop(fluid, { pressure, enthalpy })), enthalpy };
 }
 
 function compressorOutlet(
@@ -245,7 +247,7 @@ function compressorOutlet(
       );
     }
     const outlet =
-      efficiency === 1 ? isentropic : naming('compressorOutlet', () => stateAt(fluid, { pressure, enthalpy }));
+      efficiency === 1 ? isentropic : naming('compressorOutlet', () => stateInLoop(fluid, { pressure, enthalpy }));
     return { outlet, efficiency };
   }
   const outlet = outletFromTemperature(fluid, compression.value, condensing, isentropic);
@@ -267,7 +269,7 @@ function outletFromTemperature(
   }
   if (Math.abs(temperature - isentropic.temperature) <= onTheLine) return isentropic;
   const outlet = naming('dischargeTemperature', () =>
-    stateAt(fluid, { temperature, pressure: condensing.vapour.pressure }),
+    stateInLoop(fluid, { temperature, pressure: condensing.vapour.pressure }),
   );
   if (outlet.enthalpy < isentropic.enthalpy) throw refuse();
   return outlet;

@@ -3,16 +3,16 @@
 // Lines end where the equation of state ends; they are not clipped to the region.
 
 import {
+  type LoopPair,
   type ReferenceStateName,
   type Refrigerant,
   referenceOffset,
   type Saturation,
   type State,
-  type StateInput,
   saturationAtDewTemperature,
   saturationAtPressure,
   saturationAtTemperature,
-  stateAt,
+  stateInLoop,
 } from '../matter/refrigerants/index.ts';
 import { InputError, KettlefinError, requirePositive } from '../numerics/index.ts';
 import type { DiagramState } from './cycle-path.ts';
@@ -83,7 +83,7 @@ export function propertyDiagram(
   const saturations = domeSaturations(fluid, Math.max(cut.temperatureLow - belowRegion, lowestSaturation(fluid)));
   const { temperature, density, pressure } = fluid.critical;
   // Of a blend the equation's own pressure there is a little beside the point where its lines meet.
-  const critical = { ...stateAt(fluid, { density, temperature }), pressure };
+  const critical = { ...stateInLoop(fluid, { density, temperature }), pressure };
   const plane = planeOf(kind, referenceOffset(fluid, referenceState));
   const lines: DiagramLine[] = [...domeLines(plane, saturations, critical)];
   for (const quality of qualities) lines.push(qualityLine(plane, saturations, critical, quality));
@@ -275,11 +275,11 @@ function isentrope(fluid: Refrigerant, plane: Plane, cut: DiagramRegion, entropy
 }
 
 /** The states that the equation describes; others are left out of the line. */
-function existing(fluid: Refrigerant, inputs: readonly StateInput[]): State[] {
+function existing(fluid: Refrigerant, inputs: readonly LoopPair[]): State[] {
   const states: State[] = [];
   for (const input of inputs) {
     try {
-      states.push(stateAt(fluid, input));
+      states.push(stateInLoop(fluid, input));
     } catch (error) {
       if (!(error instanceof KettlefinError)) throw error;
     }

@@ -9,7 +9,7 @@ import {
   type State,
   saturationAtBubbleTemperature,
   saturationAtDewTemperature,
-  stateAt,
+  stateInLoop,
 } from '../matter/refrigerants/index.ts';
 import {
   ConvergenceError,
@@ -113,7 +113,7 @@ export function operatingPoint(input: OperatingPointInput): OperatingPoint {
   const dischargePressure = condensing.vapour.pressure;
   const compressor = compressorPoint(model, fluid, { suction, dischargePressure });
   const { massFlow, power, shellHeat, discharge } = compressor;
-  const expanded = stateAt(fluid, { pressure: evaporating.vapour.pressure, enthalpy: liquid.enthalpy });
+  const expanded = stateInLoop(fluid, { pressure: evaporating.vapour.pressure, enthalpy: liquid.enthalpy });
 
   if (!(discharge.enthalpy > liquid.enthalpy)) {
     const message = 'The shell loses so much heat that nothing is left for the condenser.';
@@ -126,7 +126,7 @@ export function operatingPoint(input: OperatingPointInput): OperatingPoint {
     throw new ConvergenceError('energy account of the operating point', 1, [heatTaken, power], residual);
   }
   const lift = condensing.vapour.temperature - evaporating.vapour.temperature;
-  const isentropic = stateAt(fluid, { pressure: dischargePressure, entropy: suction.entropy });
+  const isentropic = stateInLoop(fluid, { pressure: dischargePressure, entropy: suction.entropy });
   return {
     evaporating: levelOf(evaporating),
     condensing: levelOf(condensing),
@@ -205,7 +205,7 @@ function levelsFromApproaches(input: OperatingPointInput): { evaporating: Satura
 function suctionGas(fluid: Refrigerant, evaporating: Saturation, superheat: number): State {
   if (superheat <= onTheLine) return evaporating.vapour;
   const temperature = suctionTemperature(evaporating.vapour.temperature, superheat);
-  return stateAt(fluid, { temperature, pressure: evaporating.vapour.pressure });
+  return stateInLoop(fluid, { temperature, pressure: evaporating.vapour.pressure });
 }
 
 function condenserLiquid(fluid: Refrigerant, condensing: Saturation, subcooling: number): State {
@@ -215,7 +215,7 @@ function condenserLiquid(fluid: Refrigerant, condensing: Saturation, subcooling:
     const expected = `at most ${condensing.liquid.temperature - fluid.limits.temperatureMin} K here`;
     throw new InputError('subcooling', subcooling, expected);
   }
-  return stateAt(fluid, { temperature, pressure: condensing.vapour.pressure });
+  return stateInLoop(fluid, { temperature, pressure: condensing.vapour.pressure });
 }
 
 function levelOf({ liquid, vapour }: Saturation): SaturationLevel {

@@ -9,7 +9,9 @@ import type { EngineProblem } from './messages.ts';
 
 /**
  * What is wrong with a design, in words of the view.
- * @param text  of the design, which names the fluid that has no loop in it
+ * @param outcome  what the engine made of it
+ * @param text     of the design, which names the fluid that has no loop in it
+ * @param view     in whose units the words are
  */
 export function problemsOf(
   outcome: Exclude<OutcomeOf<never>, { ok: true }>,

@@ -11,6 +11,7 @@ export type WorkingsOutcome =
 /**
  * @param assessor  has mostly answered this design last, so that nothing is computed twice
  * @param text      of the design
+ * @param view      of the reader
  */
 export function answerWorkings(assessor: BareAssessor, text: string, view: UnitView): WorkingsOutcome {
   const outcome = assessor.assess(text, view);

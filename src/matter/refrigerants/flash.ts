@@ -1,7 +1,7 @@
-// From any supported pair of properties to the state: decides the phase from the saturation values at the given pressure
-// or temperature, then solves on that branch only, so that no metastable state is ever returned.
-// Pairs: (T,p) (p,h) (p,s) (T,x) (p,x) (ρ,T) (h,s) (T,s). Those with p and a caloric property are solved in
-// caloric-flash.ts, the last two in entropy-pairs/. What the solvers find is refused where the fluid would be solid.
+// From a pair of properties to the state: decides the phase from the saturation values at the given pressure or
+// temperature, then solves on that branch only, so that no metastable state is ever returned.
+// Pairs: (T,p) (p,h) (p,s) (T,x) (p,x) (ρ,T). Those with p and a caloric property are solved in caloric-flash.ts; (h,s) and
+// (T,s) join them in entropy-pairs/. What the solvers find is refused where the fluid would be solid.
 
 import { InputError, OutOfModelError, requirePositive } from '../../numerics/index.ts';
 import { mixedState, saturatedState, saturation, singlePhaseState } from './assemble.ts';
@@ -15,55 +15,46 @@ import { caloricState } from './caloric-flash.ts';
 import { densityBesideDome, densityOnBranch } from './density.ts';
 import { equilibriumAtPressure, equilibriumAtTemperature } from './dome/dome.ts';
 import type { Equilibrium } from './dome/equilibrium.ts';
-import { stateAtEnthalpyAndEntropy } from './entropy-pairs/enthalpy-and-entropy.ts';
-import { stateAtTemperatureAndEntropy } from './entropy-pairs/entropy-at-temperature.ts';
 import { qualityOf } from './equation/relations.ts';
 import { SMALLEST_DENSITY, SMALLEST_PRESSURE } from './limits.ts';
 import { requireMolten } from './melting-line.ts';
-import type { Refrigerant, Saturation, State, StateInput } from './types.ts';
+import type { LoopPair, Refrigerant, Saturation, State } from './types.ts';
 
 /** A pressure this close to saturation, relative, does not tell liquid from vapour: (T,p) is then no pair. */
 export const SATURATED_PAIR = 1e-8;
 /** A density this close to one side of the dome, relative, counts as on it. */
 const ON_THE_LINE = 1e-10;
 
-const pairs = [
+/** The pairs solved here. */
+export const pairs = [
   ['temperature', 'pressure'],
   ['pressure', 'enthalpy'],
   ['pressure', 'entropy'],
   ['temperature', 'quality'],
   ['pressure', 'quality'],
   ['density', 'temperature'],
-  ['enthalpy', 'entropy'],
-  ['temperature', 'entropy'],
 ] as const;
-/** The pairs in words, for messages. */
-export const supportedPairs: readonly string[] = pairs.map(([first, second]) => `${first} and ${second}`);
 
 /**
- * The state of a fluid from two properties.
+ * The state of a fluid from a pair of properties that loops are solved with: stateAt for a program that never asks for (h,s)
+ * or (T,s), whose solvers are as large as all others together and need not be loaded then.
  * @param fluid  the fluid, from refrigerant(name)
- * @param given  one supported pair, base SI: T [K], p [Pa], ρ [kg/m³], h [J/kg], s [J/(kg K)], x [-]; h and s count from
- *               200 kJ/kg and 1 kJ/(kg K) in the saturated liquid at 0 °C
- * @returns      the complete stable state
- * Validity: the limits of the fluid's equation. Accuracy: that of the equation; the solution is exact to rounding.
- * @throws InputError: not a supported pair ('unsupportedPair'), not finite, (T,p) on the saturation line
- *         ('saturatedPair'), (T,s) of cold water that belongs to several states ('severalStates'); OutOfModelError naming the
- *         limit passed: temperature, pressure, density, enthalpy, entropy, the ends of the dome ('noSaturation'), the melting
- *         temperature ('frozen')
- * Source: the equation in fluid.citations.
- * Worked value: R134a, 265 K and 0.2 MPa → 9.9171 kg/m³ (Tillner-Roth & Baehr 1994, Table 9).
+ * @param given  one such pair, as for stateAt
+ * @throws as stateAt
  */
-export function stateAt(fluid: Refrigerant, given: StateInput): State {
-  const fromTable = fluid.table?.stateAt(given);
-  if (fromTable !== undefined) return fromTable;
-  const state = stateOf(fluid, checkedPair(given));
+export function stateInLoop(fluid: Refrigerant, given: LoopPair): State {
+  return fluid.table?.stateAt(given) ?? stateOfPair(fluid, checkedPair(given, pairs));
+}
+
+/** The same by the equation alone, of a pair that was checked. */
+export function stateOfPair(fluid: Refrigerant, values: LoopPair): State {
+  const state = stateOf(fluid, values);
   if (state.quality === null) requireMolten(fluid, state.temperature, state.pressure);
   return state;
 }
 
 /** The stable state as fluid, of a pair that is one. */
-function stateOf(fluid: Refrigerant, values: StateInput): State {
+function stateOf(fluid: Refrigerant, values: LoopPair): State {
   if ('quality' in values) {
     if (!(values.quality >= 0 && values.quality <= 1)) {
       throw new InputError('given.quality', values.quality, 'a number from 0 to 1');
@@ -73,13 +64,6 @@ function stateOf(fluid: Refrigerant, values: StateInput): State {
       : stateAtPressureAndQuality(fluid, values.pressure, values.quality);
   }
   if ('density' in values) return stateAtDensity(fluid, values.density, values.temperature);
-  if ('entropy' in values && 'temperature' in values) {
-    requireTemperature(fluid, values.temperature);
-    return stateAtTemperatureAndEntropy(fluid, values.temperature, values.entropy);
-  }
-  if ('entropy' in values && 'enthalpy' in values) {
-    return stateAtEnthalpyAndEntropy(fluid, values.enthalpy, values.entropy);
-  }
   requirePressure(fluid, values.pressure);
   if ('enthalpy' in values) return caloricState(fluid, values.pressure, 'enthalpy', values.enthalpy);
   if ('entropy' in values) return caloricState(fluid, values.pressure, 'entropy', values.entropy);
@@ -177,7 +161,8 @@ function stateAtDensity(fluid: Refrigerant, density: number, temperature: number
   return singlePhaseState(fluid, temperature, density, pressure);
 }
 
-function requireTemperature(fluid: Refrigerant, temperature: number): void {
+/** @throws InputError, or OutOfModelError outside the range of the equation */
+export function requireTemperature(fluid: Refrigerant, temperature: number): void {
   requirePositive('given.temperature', temperature);
   const { temperatureMin, temperatureMax } = fluid.limits;
   if (temperature < temperatureMin || temperature > temperatureMax) {
@@ -192,12 +177,17 @@ function requirePressure(fluid: Refrigerant, pressure: number): void {
   }
 }
 
-/** The pair if it is a supported one and both values are finite. */
-function checkedPair(given: StateInput): StateInput {
+/**
+ * The pair if it is a supported one and both values are finite.
+ * @param given      what was given
+ * @param supported  the pairs that are
+ */
+export function checkedPair<Pair extends object>(given: Pair, supported: readonly (readonly [string, string])[]): Pair {
   const keys = typeof given === 'object' && given !== null ? Object.keys(given) : [];
-  const known = pairs.some((pair) => keys.length === 2 && pair.every((key) => keys.includes(key)));
+  const known = supported.some((pair) => keys.length === 2 && pair.every((key) => keys.includes(key)));
   if (!known) {
-    throw new InputError('given', keys.join(' and ') || given, supportedPairs.join('; '), 'unsupportedPair');
+    const words = supported.map(([first, second]) => `${first} and ${second}`).join('; ');
+    throw new InputError('given', keys.join(' and ') || given, words, 'unsupportedPair');
   }
   for (const [key, value] of Object.entries(given)) {
     if (typeof value !== 'number' || !Number.isFinite(value)) {

@@ -19,7 +19,8 @@ export { partialDerivative, type StateVariable } from './derivatives/partial.ts'
 export { saturationAtBubbleTemperature, saturationAtDewTemperature } from './dome/levels.ts';
 export { glideOf } from './dome/line-formulas.ts';
 export { glideWorking } from './dome/line-working.ts';
-export { saturationAtPressure, saturationAtTemperature, stateAt, supportedPairs } from './flash.ts';
+export { stateAt, supportedPairs } from './entropy-pairs/state-at.ts';
+export { saturationAtPressure, saturationAtTemperature, stateInLoop } from './flash.ts';
 export { refrigerantFormulas } from './formulas.ts';
 export { addCoefficientFile, hasCoefficientFile, refrigerant } from './library.ts';
 export { meltingPressure, meltingTemperature } from './melting-line.ts';
@@ -44,7 +45,7 @@ export {
 } from './transport/methods.ts';
 export { type Transport, transportAt } from './transport/transport.ts';
 export type { SourceRange } from './transport/transport-data.ts';
-export type { Phase, Refrigerant, Saturation, State, StateInput } from './types.ts';
+export type { LoopPair, Phase, Refrigerant, Saturation, State, StateInput } from './types.ts';
 export {
   type CaloricShift,
   type DomeOrigins,

@@ -58,14 +58,21 @@ export interface StateTable {
 
 export type Phase = 'liquid' | 'vapour' | 'twoPhase' | 'supercritical';
 
-/** A supported pair: temperature [K], pressure [Pa], density [kg/m³], enthalpy [J/kg], entropy [J/(kg K)], quality [-]. */
-export type StateInput =
+/**
+ * The pairs that loops are solved with: temperature [K], pressure [Pa], density [kg/m³], enthalpy [J/kg], entropy [J/(kg K)],
+ * quality [-].
+ */
+export type LoopPair =
   | { readonly temperature: number; readonly pressure: number }
   | { readonly pressure: number; readonly enthalpy: number }
   | { readonly pressure: number; readonly entropy: number }
   | { readonly temperature: number; readonly quality: number }
   | { readonly pressure: number; readonly quality: number }
-  | { readonly density: number; readonly temperature: number }
+  | { readonly density: number; readonly temperature: number };
+
+/** Every supported pair. */
+export type StateInput =
+  | LoopPair
   | { readonly enthalpy: number; readonly entropy: number }
   | { readonly temperature: number; readonly entropy: number };
 

@@ -3,7 +3,7 @@
 // Leaves out: valves and leakage as such, motor curve, oil in the flow, suction heating that varies with load.
 
 import type { Refrigerant, State } from '../../matter/refrigerants/index.ts';
-import { stateAt } from '../../matter/refrigerants/index.ts';
+import { stateInLoop } from '../../matter/refrigerants/index.ts';
 import { InputError, NoSolutionError, OutOfModelError, requirePositive } from '../../numerics/index.ts';
 import type { CompressorModel } from './model.ts';
 import { requireCompressorModel } from './model.ts';
@@ -205,13 +205,13 @@ export function compressorPoint(
 /** h_2s [J/kg]; at pressure ratio 1 the inlet enthalpy itself, where a flash would only add rounding. */
 function isentropicEnthalpy(fluid: Refrigerant, suction: State, dischargePressure: number): number {
   if (dischargePressure === suction.pressure) return suction.enthalpy;
-  return stateAt(fluid, { pressure: dischargePressure, entropy: suction.entropy }).enthalpy;
+  return stateInLoop(fluid, { pressure: dischargePressure, entropy: suction.entropy }).enthalpy;
 }
 
 /** @throws OutOfModelError 'dischargeTooHot' where the gas would be hotter than the equation of state describes. */
 function dischargeState(fluid: Refrigerant, pressure: number, enthalpy: number): State {
   try {
-    return stateAt(fluid, { pressure, enthalpy });
+    return stateInLoop(fluid, { pressure, enthalpy });
   } catch (error) {
     if (!(error instanceof OutOfModelError) || error.quantity !== 'enthalpy' || error.value < error.high) throw error;
     const { value, unit, low, high } = error;

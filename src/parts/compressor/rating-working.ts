@@ -4,7 +4,7 @@
 import {
   saturationAtTemperature,
   saturationPressureWorking,
-  stateAt,
+  stateInLoop,
   stateWorking,
 } from '../../matter/refrigerants/index.ts';
 import { type StepInput, type WorkingStep, workingStep } from '../../quantities/index.ts';
@@ -94,7 +94,7 @@ function stateSteps(
   const evaporating = saturationAtTemperature(fluid, conditions.evaporating);
   const condensing = saturationAtTemperature(fluid, conditions.condensing);
   const ofTheLiquid = saturationAtTemperature(fluid, conditions.liquid);
-  const isentropic = stateAt(fluid, { pressure: condensing.vapour.pressure, entropy: suction.entropy });
+  const isentropic = stateInLoop(fluid, { pressure: condensing.vapour.pressure, entropy: suction.entropy });
   const suctionFrom = { pressure: at('evaporatingPressure'), temperature: ratingPoint };
   const isentropicFrom = { pressure: at('condensingPressure'), entropy: at('suction.entropy') };
   const liquidFrom = { pressure: at('liquid.pressure'), temperature: ratingPoint };

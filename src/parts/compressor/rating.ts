@@ -2,7 +2,7 @@
 // four stated temperatures, the other six numbers being assumed. A rating that no machine can meet is refused with the limit.
 
 import type { Refrigerant, State } from '../../matter/refrigerants/index.ts';
-import { saturationAtTemperature, stateAt } from '../../matter/refrigerants/index.ts';
+import { saturationAtTemperature, stateInLoop } from '../../matter/refrigerants/index.ts';
 import { InputError, NoSolutionError, OutOfModelError, requireFinite, requirePositive } from '../../numerics/index.ts';
 import type { CompressorModel } from './model.ts';
 import { requireCompressorModel } from './model.ts';
@@ -89,7 +89,7 @@ export function modelFromRating(request: RatingRequest): RatedMachine {
   const { suction, liquidEnthalpy, dischargePressure } = ratingStates(fluid, conditions);
   const massFlow = massFlowFromCapacity(capacity, suction.enthalpy, liquidEnthalpy);
   const isentropicWork =
-    stateAt(fluid, { pressure: dischargePressure, entropy: suction.entropy }).enthalpy - suction.enthalpy;
+    stateInLoop(fluid, { pressure: dischargePressure, entropy: suction.entropy }).enthalpy - suction.enthalpy;
   const pressureRatio = dischargePressure / suction.pressure;
   const { fillingFactor, clearanceRatio, reexpansionExponent, speed, frictionPressure } = assumed;
   const flowEfficiency = volumetricEfficiency(fillingFactor, clearanceRatio, reexpansionExponent, pressureRatio);
@@ -133,7 +133,7 @@ function ratingStates(fluid: Refrigerant, conditions: RatingConditions) {
   }
   const evaporation = saturationAtTemperature(fluid, evaporating).vapour.pressure;
   return {
-    suction: stateAt(fluid, { temperature: returnGas, pressure: evaporation }),
+    suction: stateInLoop(fluid, { temperature: returnGas, pressure: evaporation }),
     liquidEnthalpy: saturationAtTemperature(fluid, liquid).liquid.enthalpy,
     dischargePressure: saturationAtTemperature(fluid, condensing).vapour.pressure,
   } satisfies { suction: State; liquidEnthalpy: number; dischargePressure: number };
