@@ -60,13 +60,18 @@ export function theoryPages(): readonly TheoryPage[] {
     if (formulas.length === 0) continue;
     const title = subjects[folder] ?? folder;
     pages.push({
-      name: `${folder.replace('/', '-')}.md`,
+      name: `${pageName(folder)}.md`,
       title,
       formulas: formulas.map(section).join('\n\n'),
       opening: `# ${title}\n\nEvery formula of [src/${folder}](../../src/${folder}), as the engine computes it. Base SI throughout.\n\n`,
     });
   }
   return pages;
+}
+
+/** What a kind of matter is called says enough; a part of the loop is named with its folder. */
+function pageName(folder: string): string {
+  return folder.replace('matter/', '').replace('/', '-');
 }
 
 /** One formula as a section. */
