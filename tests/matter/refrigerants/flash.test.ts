@@ -361,3 +361,12 @@ test('of a blend, a liquid comes before a mixture of the same enthalpy and entro
   expect(Math.abs(liquid.enthalpy - enthalpy)).toBeLessThan(1e-6);
   expect(Math.abs(liquid.entropy - entropy)).toBeLessThan(1e-9);
 });
+
+// Found by random requests: the liquid of R410A's equation ends at 364.3 kJ/kg here, its bubble line begins at 371.7.
+test('an enthalpy that the equation of a blend jumps over is refused', () => {
+  const blend = refrigerant('R410A');
+  const given = { pressure: 4893061.427312651, enthalpy: 368706.7870186231 };
+  expect(() => stateAt(blend, given)).toThrow(
+    expect.objectContaining({ name: 'NoSolutionError', code: 'noStableState' }),
+  );
+});
