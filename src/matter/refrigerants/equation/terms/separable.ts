@@ -32,7 +32,6 @@ export class SeparableTerms {
   private readonly decay: Int32Array;
   private readonly decayEnd: Int32Array;
   private readonly power: Int32Array;
-  private readonly d: Float64Array;
   /** The exponential of each l, then of each bell. */
   private readonly decayed: Float64Array;
   private readonly eta: Float64Array;
@@ -46,7 +45,6 @@ export class SeparableTerms {
     this.decay = Int32Array.from(decays);
     this.decayEnd = Int32Array.from(decays, (decay) => decaying.filter(({ l }) => l <= decay).length);
     this.power = Int32Array.from(shapes, ({ d }) => d);
-    this.d = Float64Array.from(shapes, ({ d }) => d);
     this.eta = Float64Array.from(shapes, ({ eta }) => eta);
     this.epsilon = Float64Array.from(shapes, ({ epsilon }) => epsilon);
     this.decayed = new Float64Array(decays.length + shapes.length - decaying.length);
@@ -65,8 +63,8 @@ export class SeparableTerms {
       this.factors.fill(tau, lnTau);
       this.factorsAt[0] = tau;
     }
-    const { highestPower, deltaPower, decay, decayEnd, power, d, eta, epsilon, decayed } = this;
-    const { value, slope, curvature } = this.factors;
+    const { highestPower, deltaPower, decay, decayEnd, power, eta, epsilon, decayed } = this;
+    const factors = this.factors.sums;
     let deltaToK = 1;
     for (let k = 1; k <= highestPower; k++) {
       deltaToK *= delta;
@@ -74,7 +72,7 @@ export class SeparableTerms {
     }
     const blocks = decay.length;
     // Bells stand behind the decays in both rows: this far apart.
-    const ahead = d.length - decayed.length;
+    const ahead = power.length - decayed.length;
     for (let block = 0; block < blocks; block++) decayed[block] = decay[block] === 0 ? 0 : -deltaPower[decay[block]!]!;
     for (let bell = blocks; bell < decayed.length; bell++) {
       const apart = delta - epsilon[bell + ahead]!;
@@ -97,17 +95,17 @@ export class SeparableTerms {
       let t1 = 0;
       let c0 = 0;
       for (const end = decayEnd[block]!; shape < end; shape++) {
-        const x = deltaPower[power[shape]!]!;
-        const exponent = d[shape]!;
-        const y = value[shape]! * x;
-        const yd = y * exponent;
-        const t = slope[shape]! * x;
+        const d = power[shape]!;
+        const x = deltaPower[d]!;
+        const y = factors[3 * shape]! * x;
+        const yd = y * d;
+        const t = factors[3 * shape + 1]! * x;
         y0 += y;
         y1 += yd;
-        y2 += yd * exponent;
+        y2 += yd * d;
         t0 += t;
-        t1 += t * exponent;
-        c0 += curvature[shape]! * x;
+        t1 += t * d;
+        c0 += factors[3 * shape + 2]! * x;
       }
       // With E = exp(−δ^l) and fall = l δ^l: δ X′ = X (d − fall), δ² X″ = X ((d − fall)² − (d − fall) − l fall).
       const l = decay[block]!;
@@ -120,19 +118,20 @@ export class SeparableTerms {
       phiDeltaTau += e * (t1 - fall * t0);
       phiTauTau += e * c0;
     }
-    for (; shape < d.length; shape++) {
+    for (; shape < power.length; shape++) {
       const apart = delta - epsilon[shape]!;
       const steep = 2 * eta[shape]! * delta;
-      const x = deltaPower[power[shape]!]! * decayed[shape - ahead]!;
-      const a = d[shape]! - steep * apart;
-      const y = value[shape]! * x;
-      const t = slope[shape]! * x;
+      const d = power[shape]!;
+      const x = deltaPower[d]! * decayed[shape - ahead]!;
+      const a = d - steep * apart;
+      const y = factors[3 * shape]! * x;
+      const t = factors[3 * shape + 1]! * x;
       phi += y;
       phiDelta += y * a;
       phiTau += t;
       phiDeltaDelta += y * (a * a - a - steep * (delta + apart));
       phiDeltaTau += t * a;
-      phiTauTau += curvature[shape]! * x;
+      phiTauTau += factors[3 * shape + 2]! * x;
     }
     sums[0] = phi;
     sums[1] = phiDelta;

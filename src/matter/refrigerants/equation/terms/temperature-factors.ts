@@ -1,8 +1,9 @@
-// The part of the terms that depends on temperature alone: for every shape over density (separable.ts) the sum of n Y(τ) over
-// its terms, and its slopes. Most terms have Y = τ^t, whose distinct exponents are taken once for all; some have a further
+// The part of the terms that depends on temperature alone: for every shape over density (shapes.ts) the sum of n Y(τ) over
+// its terms, and its slopes. Most terms have Y = τ^t, whose distinct exponents are taken once; some have a further
 // factor, which decays with τ^m or is a bell over τ.
 
 import { exponentials } from './exponential.ts';
+import { TauPowers } from './tau-powers.ts';
 
 /** A further factor of a term over τ: exp(−τ^m), exp(−β (τ − γ)²) or exp(1 / (β (τ − γ)² + b)). */
 export type FurtherFactor =
@@ -21,69 +22,62 @@ export interface TemperatureFactor {
 type WithFurther = TemperatureFactor & { readonly further: FurtherFactor };
 
 export class TemperatureFactors {
-  /** By shape: sums of Y, τ Y′ and τ² Y″. */
-  readonly value: Float64Array;
-  readonly slope: Float64Array;
-  readonly curvature: Float64Array;
+  /** Sums of n Y, n τ Y′ and n τ² Y″ of the first shape, then of the next. */
+  readonly sums: Float64Array;
 
-  private readonly exponents: Float64Array;
-  private readonly powers: Float64Array;
-  /** Powers of τ in order of shapes: where each shape ends, which exponent, and n, n t, n t (t − 1). */
+  private readonly tauPowers: TauPowers;
+  /**
+   * Powers of τ in order of shapes: where each shape ends, which power, and n, n t, n t (t − 1) of each term one behind the
+   * other: a row for each of the three took half as long again.
+   */
   private readonly end: Int32Array;
   private readonly which: Int32Array;
-  private readonly n: Float64Array;
-  private readonly nt: Float64Array;
-  private readonly ntt: Float64Array;
+  private readonly coefficients: Float64Array;
   private readonly bells: FurtherColumns;
   private readonly inverseBells: FurtherColumns;
   private readonly decays: FurtherColumns;
 
   constructor(factors: readonly TemperatureFactor[], shapes: number) {
     const plain = factors.filter(({ further }) => further === undefined).sort((a, b) => a.shape - b.shape);
-    const distinct = [...new Set(plain.map(({ t }) => t))];
-    this.exponents = Float64Array.from(distinct);
-    this.powers = new Float64Array(distinct.length);
+    this.tauPowers = new TauPowers(plain.map(({ t }) => t));
     this.end = Int32Array.from({ length: shapes }, (_, shape) => plain.filter((term) => term.shape <= shape).length);
-    this.which = Int32Array.from(plain, ({ t }) => distinct.indexOf(t));
-    this.n = Float64Array.from(plain, ({ n }) => n);
-    this.nt = Float64Array.from(plain, ({ n, t }) => n * t);
-    this.ntt = Float64Array.from(plain, ({ n, t }) => n * t * (t - 1));
+    this.which = Int32Array.from(plain, ({ t }) => this.tauPowers.placeOf(t));
+    this.coefficients = Float64Array.from(plain.flatMap(({ n, t }) => [n, n * t, n * t * (t - 1)]));
     const ofKind = (kind: FurtherFactor['kind']) =>
       new FurtherColumns(factors.filter((term): term is WithFurther => term.further?.kind === kind));
     this.bells = ofKind('bell');
     this.inverseBells = ofKind('inverseBell');
     this.decays = ofKind('decay');
-    this.value = new Float64Array(shapes);
-    this.slope = new Float64Array(shapes);
-    this.curvature = new Float64Array(shapes);
+    this.sums = new Float64Array(3 * shapes);
   }
 
   /** Fills the sums for τ. */
   fill(tau: number, lnTau: number): void {
-    this.fillPowers(lnTau);
+    this.fillPowers(tau, lnTau);
     if (this.bells.n.length > 0) this.addBells(tau, lnTau);
     if (this.inverseBells.n.length > 0) this.addInverseBells(tau, lnTau);
     if (this.decays.n.length > 0) this.addDecays(lnTau);
   }
 
-  private fillPowers(lnTau: number): void {
-    const { exponents, powers, end, which, n, nt, ntt, value, slope, curvature } = this;
-    for (let j = 0; j < exponents.length; j++) powers[j] = exponents[j]! * lnTau;
-    exponentials(powers);
-    let k = 0;
-    for (let shape = 0; shape < end.length; shape++) {
-      let sum = 0;
-      let sumTau = 0;
-      let sumTauTau = 0;
-      for (const stop = end[shape]!; k < stop; k++) {
-        const power = powers[which[k]!]!;
-        sum += n[k]! * power;
-        sumTau += nt[k]! * power;
-        sumTauTau += ntt[k]! * power;
+  private fillPowers(tau: number, lnTau: number): void {
+    const { end, which, coefficients, sums } = this;
+    this.tauPowers.fill(tau, lnTau);
+    const { powers } = this.tauPowers;
+    let term = 0;
+    for (let shape = 0, sum = 0; shape < end.length; shape++, sum += 3) {
+      let y = 0;
+      let yTau = 0;
+      let yTauTau = 0;
+      for (const stop = end[shape]!; term < stop; term++) {
+        const power = powers[which[term]!]!;
+        const first = 3 * term;
+        y += coefficients[first]! * power;
+        yTau += coefficients[first + 1]! * power;
+        yTauTau += coefficients[first + 2]! * power;
       }
-      value[shape] = sum;
-      slope[shape] = sumTau;
-      curvature[shape] = sumTauTau;
+      sums[sum] = y;
+      sums[sum + 1] = yTau;
+      sums[sum + 2] = yTauTau;
     }
   }
 
@@ -134,9 +128,10 @@ export class TemperatureFactors {
 
   /** Adds a term Y from A = τ Y′/Y and τ A′: τ Y′ = Y A, τ² Y″ = Y (A² − A + τ A′). */
   private add(shape: number, y: number, a: number, change: number): void {
-    this.value[shape]! += y;
-    this.slope[shape]! += y * a;
-    this.curvature[shape]! += y * (a * a - a + change);
+    const { sums } = this;
+    sums[3 * shape]! += y;
+    sums[3 * shape + 1]! += y * a;
+    sums[3 * shape + 2]! += y * (a * a - a + change);
   }
 }
 
