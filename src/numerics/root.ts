@@ -11,6 +11,9 @@ export interface RootOptions {
   readonly relativeTolerance?: number;
   /** Stop as soon as |f(x)| is at most this [unit of f]; default 0: only an exact zero. */
   readonly residualTolerance?: number;
+  /** f(low) and f(high) where they are known: not evaluated then, which the function need not bear. */
+  readonly valueAtLow?: number;
+  readonly valueAtHigh?: number;
   /** Default 200: a root of high multiplicity needs many; a simple one about 8. */
   readonly maxIterations?: number;
   /** What is searched for, for the error's message: 'condensing temperature'. */
@@ -19,7 +22,7 @@ export interface RootOptions {
 
 export interface Root {
   readonly root: number;
-  /** Evaluations of f after the two at the ends of the bracket. */
+  /** Evaluations of f after those at the ends of the bracket. */
   readonly iterations: number;
   /** f(root). */
   readonly residual: number;
@@ -56,8 +59,8 @@ export function findRoot(f: (x: number) => number, low: number, high: number, op
   // b is the best point, [b, c] always brackets the root, a is the previous best point.
   let a = low;
   let b = high;
-  let fa = evaluate(a, 0, low, high);
-  let fb = evaluate(b, 0, low, high);
+  let fa = options.valueAtLow ?? evaluate(a, 0, low, high);
+  let fb = options.valueAtHigh ?? evaluate(b, 0, low, high);
   if (Math.abs(fa) <= residualTolerance) return { root: a, iterations: 0, residual: fa };
   if (Math.abs(fb) <= residualTolerance) return { root: b, iterations: 0, residual: fb };
   if (fa > 0 === fb > 0) {

@@ -42,6 +42,18 @@ describe('findRoot against known roots', () => {
     expect(findRoot((x) => x - 1, 0, 1)).toEqual({ root: 1, iterations: 0, residual: 0 });
   });
 
+  it('takes known values at the ends for granted', () => {
+    const tried: number[] = [];
+    const f = (x: number) => {
+      tried.push(x);
+      return Math.log(x);
+    };
+    const { root } = findRoot(f, 0, 8, { valueAtLow: -1000, valueAtHigh: Math.log(8) });
+    expect(root).toBeCloseTo(1, 11);
+    expect(Math.min(...tried)).toBeGreaterThan(0);
+    expect(Math.max(...tried)).toBeLessThan(8);
+  });
+
   it('stops at the residual asked for', () => {
     const { residual } = findRoot((x) => x * x - 2, 0, 2, { residualTolerance: 0.01 });
     expect(Math.abs(residual)).toBeLessThanOrEqual(0.01);

@@ -139,7 +139,6 @@ function pressureBetween(
   highestGap: number,
 ): number {
   if (lowest === highest) return lowest;
-  const gap = (pressure: number) =>
-    pressure === lowest ? lowestGap : pressure === highest ? highestGap : gapAt(pressure);
-  return findRoot(gap, lowest, highest, { relativeTolerance: 0, what: 'pressure of a mixture' }).root;
+  const ends = { valueAtLow: lowestGap, valueAtHigh: highestGap };
+  return findRoot(gapAt, lowest, highest, { ...ends, relativeTolerance: 0, what: 'pressure of a mixture' }).root;
 }

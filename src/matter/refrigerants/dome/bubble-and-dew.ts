@@ -2,7 +2,7 @@
 // the densities on both lines follow from it. Inside the dome the equation itself means nothing: neither its spinodal nor
 // Maxwell's conditions are looked at, only the side of the lines.
 
-import { ConvergenceError, OutOfModelError } from '../../../numerics/index.ts';
+import { findRoot, OutOfModelError } from '../../../numerics/index.ts';
 import { densityOnBranch } from '../density.ts';
 import type { BubbleAndDewCurves, SaturationCurve } from '../equation/fluid-data.ts';
 import type { Refrigerant } from '../types.ts';
@@ -56,31 +56,17 @@ function temperatureOn(curve: SaturationCurve, pressure: number, start: number, 
   return temperatureBetween(curve, wanted, cold, 1 / curve.reducingTemperature);
 }
 
-/** The same by regula falsi (Illinois) over the whole curve: slower, and it cannot miss. */
-function temperatureBetween(curve: SaturationCurve, wanted: number, coldest: number, warmest: number): number {
+/** The same by Brent's method over the whole curve: slower, and it cannot miss. */
+function temperatureBetween(curve: SaturationCurve, wanted: number, cold: number, warm: number): number {
   const gapAt = (inverse: number) => Math.log(curveValue(curve, 1 / inverse)) - wanted;
-  let cold = coldest;
-  let warm = warmest;
-  let coldGap = gapAt(cold);
-  let warmGap = gapAt(warm);
-  for (let step = 0; step < 200; step++) {
-    // The first step and every fourth halve: at its critical end a curve may be steeper than any straight line, and a
-    // bubble curve may come back to the pressure there that it had before.
-    const inverse = step % 4 === 0 ? (cold + warm) / 2 : cold - (coldGap * (warm - cold)) / (warmGap - coldGap);
-    const gap = gapAt(inverse);
-    if (gap === 0 || inverse === cold || inverse === warm) return 1 / inverse;
-    if (gap > 0) {
-      warm = inverse;
-      warmGap = gap;
-      coldGap /= 2;
-    } else {
-      cold = inverse;
-      coldGap = gap;
-      warmGap /= 2;
-    }
-    if (Math.abs(1 - warm / cold) < 4e-16) return 1 / inverse;
-  }
-  throw new ConvergenceError('temperature on a saturation curve', 200, [wanted], coldGap, [1 / cold, 1 / warm]);
+  const [valueAtLow, valueAtHigh] = [gapAt(cold), gapAt(warm)];
+  // A pressure that passes an end of the curve by rounding belongs to that end.
+  if (valueAtLow >= 0) return 1 / cold;
+  if (valueAtHigh <= 0) return 1 / warm;
+  const ends = { valueAtLow, valueAtHigh };
+  return (
+    1 / findRoot(gapAt, cold, warm, { ...ends, relativeTolerance: 0, what: 'temperature on a saturation curve' }).root
+  );
 }
 
 /**

@@ -3,7 +3,7 @@
 // ancillary curves; where Newton leaves the physical side, a slower search that cannot miss: bisection of the pressure
 // between the two spinodals. Leaves out metastable states; nothing here is fitted.
 
-import { ConvergenceError, OutOfModelError } from '../../../numerics/index.ts';
+import { findRoot, OutOfModelError } from '../../../numerics/index.ts';
 import { BEFORE_FIRST_STEP, isLastStep } from '../newton.ts';
 import type { Refrigerant } from '../types.ts';
 import { type Equilibrium, pureEquilibrium } from './equilibrium.ts';
@@ -139,32 +139,19 @@ function newtonAtPressure(fluid: Refrigerant, pressure: number): Equilibrium | u
   return undefined;
 }
 
-/** Regula falsi (Illinois) in ln p over 1/T, on equilibria found at each temperature: for the few pressures where Newton fails. */
+/** Brent's method in ln p over 1/T, on equilibria found at each temperature: for the few pressures where Newton fails. */
 function searchAtPressure(fluid: Refrigerant, pressure: number): Equilibrium {
-  const wanted = Math.log(pressure);
-  let cold = 1 / fluid.limits.temperatureMin;
-  let warm = 1 / fluid.critical.temperature;
-  let coldGap = Math.log(fluid.triplePoint.pressure) - wanted;
-  let warmGap = Math.log(fluid.critical.pressure) - wanted;
-  let last: Equilibrium | undefined;
-  for (let step = 0; step < 100; step++) {
-    const inverse = cold - (coldGap * (warm - cold)) / (warmGap - coldGap);
-    if (last !== undefined && (inverse === cold || inverse === warm)) return atPressure(last, pressure);
-    last = maxwellAtTemperature(fluid, 1 / inverse);
-    const gap = Math.log(last.bubblePressure) - wanted;
-    if (Math.abs(gap) < 4e-15 || Math.abs(1 - warm / cold) < 4e-16) return atPressure(last, pressure);
-    if (gap > 0) {
-      warm = inverse;
-      warmGap = gap;
-      coldGap /= 2;
-    } else {
-      cold = inverse;
-      coldGap = gap;
-      warmGap /= 2;
-    }
-  }
-  const residual = last === undefined ? Number.NaN : last.bubblePressure - pressure;
-  throw new ConvergenceError('saturation at a pressure', 100, [pressure], residual, [1 / cold, 1 / warm]);
+  const { critical, limits, triplePoint } = fluid;
+  const at = (inverse: number) => maxwellAtTemperature(fluid, Math.max(1 / inverse, limits.temperatureMin));
+  const gapAt = (inverse: number) => Math.log(at(inverse).bubblePressure / pressure);
+  const { root } = findRoot(gapAt, 1 / limits.temperatureMin, 1 / critical.temperature, {
+    relativeTolerance: 0,
+    residualTolerance: 4e-15,
+    valueAtLow: Math.log(triplePoint.pressure / pressure),
+    valueAtHigh: Math.log(critical.pressure / pressure),
+    what: 'saturation at a pressure',
+  });
+  return atPressure(at(root), pressure);
 }
 
 /** The same equilibrium under the pressure asked for, which it meets to rounding. */

@@ -5,6 +5,7 @@
 // the critical one, where tests hold every fluid to it; from there on less, as the solutions themselves have fewer digits.
 // As an evaluation of the equation, `at` leaves its result in the fields until the next one.
 
+import { findRoot } from '../../../numerics/index.ts';
 import type { Refrigerant } from '../types.ts';
 import { equilibriumAtPressure, equilibriumAtTemperature } from './dome.ts';
 import { Expansion } from './expansion.ts';
@@ -14,7 +15,6 @@ const TOLERANCE = 3e-11;
 const CLOSE = 0.03;
 /** So far beyond its ends a line is still asked: what lies there is rounding. */
 const ROUNDING = 1e-9;
-const STEPS = 60;
 
 /** Over y = √(Tc/T − 1), in which the densities of both sides have no root and ln p is nearly a parabola. */
 export class SaturationOverTemperature {
@@ -72,30 +72,14 @@ export class SaturationOverTemperature {
     return this.dewPressure / (this.expansion.values[3]! * this.scales.gasConstant * this.temperature);
   }
 
-  /** Temperature on the bubble line at a pressure between its ends: regula falsi (Illinois) in √ln(pc/p), nearly straight over y. */
+  /** Temperature on the bubble line at a pressure between its ends: Brent's method in √ln(pc/p), which is nearly straight over y. */
   temperatureAt(pressure: number): number {
     const { expansion, scales } = this;
     const wanted = Math.sqrt(Math.log(scales.pressure / pressure));
     const gapAt = (y: number) => Math.sqrt(-expansion.fill(y)[0]!) - wanted;
-    let near = Math.sqrt(scales.temperature / this.warmest - 1);
-    let far = Math.sqrt(scales.temperature / this.coldest - 1);
-    let nearGap = gapAt(near);
-    let farGap = gapAt(far);
-    let y = near;
-    for (let step = 0; step < STEPS; step++) {
-      y = near - (nearGap * (far - near)) / (farGap - nearGap);
-      const gap = gapAt(y);
-      if (Math.abs(gap) < ROUNDING) break;
-      if (gap < 0) {
-        near = y;
-        nearGap = gap;
-        farGap /= 2;
-      } else {
-        far = y;
-        farGap = gap;
-        nearGap /= 2;
-      }
-    }
+    const near = Math.sqrt(scales.temperature / this.warmest - 1);
+    const far = Math.sqrt(scales.temperature / this.coldest - 1);
+    const y = findRoot(gapAt, near, far, { residualTolerance: ROUNDING, what: 'temperature on the bubble line' }).root;
     return scales.temperature / (1 + y * y);
   }
 }

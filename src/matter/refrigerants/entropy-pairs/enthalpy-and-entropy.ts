@@ -142,8 +142,8 @@ function mixtureBetween(
   const gapAt = (pressure: number) => mixtureAt(fluid, pressure, entropy).enthalpy - enthalpy;
   const [lowGap, highGap] = [gapAt(low), gapAt(high)];
   if (lowGap > 0 === highGap > 0) return undefined;
-  const gap = (pressure: number) => (pressure === low ? lowGap : pressure === high ? highGap : gapAt(pressure));
-  const { root } = findRoot(gap, low, high, { relativeTolerance: 1e-15, what: 'mixture of a blend' });
+  const ends = { valueAtLow: lowGap, valueAtHigh: highGap };
+  const { root } = findRoot(gapAt, low, high, { ...ends, relativeTolerance: 1e-15, what: 'mixture of a blend' });
   return stateOfMixture(fluid, mixtureAt(fluid, root, entropy));
 }
 
