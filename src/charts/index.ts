@@ -19,7 +19,7 @@ export { makeReducedLoops, type ReducedLoop, type ReducedLoopRequest } from './l
 export { reducedLoopsChart } from './loops/reduced-loops-chart.ts';
 export { sayReferenceState } from './loops/reference-state.ts';
 export { settledLoop } from './loops/settled-loop.ts';
-export { inOrderOfFlow, pointNumbers, stateTable } from './loops/state-table.ts';
+export { inOrderOfFlow, pointNumbers, stateTable, stateTitle } from './loops/state-table.ts';
 export { cyclesChart } from './loops/two-cycles.ts';
 export { monthsChart } from './months.ts';
 export type {

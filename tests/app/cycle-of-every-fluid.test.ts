@@ -1,5 +1,5 @@
 // The textbook cycle of the paper, of every refrigerant: where the temperatures of the start lie outside its dome it says so
-// and offers others, which it then has; of a blend it tells the glide; pictures and numbers are whole.
+// and offers others, which it then has; pictures and numbers are whole.
 
 import { describe, expect, test } from 'vitest';
 import {
@@ -11,9 +11,10 @@ import {
   withLevels,
   withNumber,
 } from '../../src/app/papers/cycle-alone/cycle-texts.ts';
+import { sourceLines, transportTable } from '../../src/app/papers/cycle-alone/transport.tsx';
 import { type CycleAnswer, replyToCycle } from '../../src/app/worker/cycle.ts';
 import { isobarsFor, isothermsFor, stateTable } from '../../src/charts/index.ts';
-import { catalogueEntry, refrigerantNames } from '../../src/matter/refrigerants/index.ts';
+import { refrigerant, refrigerantNames, transportMethods } from '../../src/matter/refrigerants/index.ts';
 import type { UnitView } from '../../src/quantities/index.ts';
 
 const views: readonly UnitView[] = ['metric', 'us'];
@@ -58,16 +59,24 @@ describe.each(refrigerantNames)('%s', (name) => {
     expect(table.rows.flat().join(' ')).not.toMatch(/NaN|undefined|Infinity/);
   });
 
-  test('a glide is told of a blend only, and is that of its dome', () => {
-    const { blend } = answerTo(startOn(name, 'metric'), 'metric');
-    const { composition, glide } = catalogueEntry(name);
-    expect(blend !== undefined).toBe(composition !== null);
-    if (blend === undefined || glide === null) return;
-    for (const { bubbleTemperature, dewTemperature } of [blend.evaporating, blend.condensing]) {
-      expect(dewTemperature).toBeGreaterThanOrEqual(bubbleTemperature - 1e-9);
-      // The catalogue's is at atmospheric pressure; nearer the critical point it shrinks.
-      expect(dewTemperature - bubbleTemperature).toBeLessThan(1.2 * glide + 0.1);
+  test('viscosity and conductivity of every state of one phase, estimates called so', () => {
+    const { transport, cycle } = answerTo(startOn(name, 'metric'), 'metric');
+    const methods = transportMethods(refrigerant(name));
+    for (const { name: point, viscosity, conductivity } of transport.points) {
+      const { quality } = cycle.points.find((each) => each.name === point)!;
+      const isMixture = quality !== null && quality > 0 && quality < 1;
+      expect([viscosity === null, conductivity === null], point).toEqual([isMixture, isMixture]);
     }
+    for (const view of views) {
+      const table = transportTable(transport, view);
+      expect(table.rows.flat().join(' ')).not.toMatch(/NaN|undefined|Infinity/);
+      expect(table.columns.map(({ label }) => /estimate/.test(label))).toEqual([
+        false,
+        methods.viscosity.isEstimate,
+        methods.conductivity.isEstimate,
+      ]);
+    }
+    for (const line of sourceLines(transport)) expect(line).toMatch(/^[VT].*: .*\d{4}.*\.$/);
   });
 });
 

@@ -39,6 +39,11 @@ describe('Cycle alone', () => {
     expect(await chosen(page).evaluate((select) => select === document.activeElement)).toBe(true);
     expect(await numberItem(page, 'Glide, evaporating')).toMatch(/6\.\d.K\s+bubble −6\.\d.°C, dew 0.°C/);
     expect(await numberItem(page, 'Glide, condensing')).toMatch(/\d\.\d.K\s+bubble 3\d(\.\d)?.°C, dew 40.°C/);
+    expect(await page.locator('.cycle-notes').textContent()).toContain('glide approximation');
+    await page.getByText('Viscosity and conductivity of these states').click();
+    const transport = page.locator('.cycle-transport');
+    expect(await transport.getByRole('columnheader', { name: 'Viscosity, estimate' }).count()).toBe(1);
+    expect(await transport.locator('tbody tr').last().textContent()).toMatch(/into the evaporator––$/);
     await choose(page, 'R410A');
     await expect.poll(() => answer(page)).toMatch(/^With R410A/);
     expect(await numberItem(page, 'Glide, evaporating')).toMatch(/0\.1.K/);
@@ -89,6 +94,24 @@ describe('Cycle alone', () => {
     await expect.poll(() => answer(page)).toMatch(/^With R290/);
     expect(await page.locator('.cycle-notes').textContent()).toBe('');
     expect(await page.locator('.fluid-study').count()).toBe(0);
+    expectNoComplaints();
+    await close();
+  });
+
+  test('what one fluid began with is not handed on to the next', async () => {
+    const { page, close, expectNoComplaints } = await openCycle();
+    const condensing = page.getByRole('textbox', { name: 'Condensing temperature', exact: true });
+    const evaporating = page.getByRole('textbox', { name: 'Evaporating temperature', exact: true });
+    await choose(page, 'CO2');
+    await expect.poll(() => answer(page)).toMatch(/^With R744/);
+    expect(await condensing.inputValue()).toBe('25 °C');
+    await choose(page, 'water');
+    await expect.poll(() => answer(page)).toMatch(/^With R718/);
+    expect(await condensing.inputValue()).toBe('40 °C');
+    expect(await evaporating.inputValue()).toBe('5 °C');
+    await choose(page, 'R134a');
+    await expect.poll(() => answer(page)).toMatch(/^With R134a/);
+    expect(await evaporating.inputValue()).toBe('0 °C');
     expectNoComplaints();
     await close();
   });

@@ -9,10 +9,11 @@ import {
   textbookCycle,
   textbookCycleWorking,
 } from '../../loop/index.ts';
-import { refrigerant, refrigerantNamed, saturationAtPressure } from '../../matter/refrigerants/index.ts';
+import { refrigerant, refrigerantNamed } from '../../matter/refrigerants/index.ts';
 import { InputError, type KettlefinError, OutOfModelError } from '../../numerics/index.ts';
 import { type QuantityName, sayQuantity, type UnitView, type WorkingStep } from '../../quantities/index.ts';
 import { type CycleOffer, cycleOffer } from './cycle-offer.ts';
+import { type CycleTransport, transportOf } from './cycle-transport.ts';
 import type { CycleRequest, EngineReply, Numbered, SecondCycleRequest } from './messages.ts';
 import { problemOf } from './problems.ts';
 
@@ -26,19 +27,12 @@ export interface CycleForm {
 /** The textbook cycle, and the one laid over it: so their results are named in the workings. */
 export type CycleName = 'cycle' | 'secondCycle';
 
-/** Where a blend begins to boil or ends to condense, and where it ends to boil or begins to condense, at one pressure [K]. */
-export interface BlendLevel {
-  readonly bubbleTemperature: number;
-  readonly dewTemperature: number;
-}
-
 export interface CycleAnswer {
   readonly name: CycleName;
   readonly cycle: TextbookCycle;
   readonly workings: readonly WorkingStep[];
   readonly diagram: Diagram;
-  /** Of a blend only: a single substance has no glide. */
-  readonly blend?: { readonly evaporating: BlendLevel; readonly condensing: BlendLevel };
+  readonly transport: CycleTransport;
 }
 
 export function answerCycle(name: CycleName, { request, isotherms, isobars }: CycleForm): CycleAnswer {
@@ -53,17 +47,8 @@ export function answerCycle(name: CycleName, { request, isotherms, isobars }: Cy
     isobars,
     referenceState,
   });
-  return { name, cycle, workings: textbookCycleWorking(request, cycle, name), diagram, ...blendLevels(cycle) };
-}
-
-function blendLevels({ refrigerant: name, evaporating, condensing }: TextbookCycle): Pick<CycleAnswer, 'blend'> {
-  const fluid = refrigerant(name);
-  if (fluid.bubbleAndDew === undefined) return {};
-  const level = (pressure: number): BlendLevel => {
-    const { liquid, vapour } = saturationAtPressure(fluid, pressure);
-    return { bubbleTemperature: liquid.temperature, dewTemperature: vapour.temperature };
-  };
-  return { blend: { evaporating: level(evaporating.pressure), condensing: level(condensing.pressure) } };
+  const workings = textbookCycleWorking(request, cycle, name);
+  return { name, cycle, workings, diagram, transport: transportOf(cycle) };
 }
 
 /** The reply to a request for a cycle; what is wrong with it is said in the names of its fields. */

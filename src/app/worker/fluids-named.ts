@@ -2,7 +2,7 @@
 // mean no refrigerant are left to the engine, which refuses them naming the nearest.
 
 import { parseDesign } from '../../design/index.ts';
-import { refrigerantNamed } from '../../matter/refrigerants/index.ts';
+import { fluidsNeededBy, refrigerantNamed } from '../../matter/refrigerants/index.ts';
 import type { EngineRequest } from './messages.ts';
 
 /** Own names of the refrigerants that a request needs, each once. */
@@ -19,7 +19,7 @@ function namesIn(body: EngineRequest): readonly unknown[] {
       return fluidsOfDesign(body.text);
     case 'cycle':
     case 'secondCycle':
-      return [body.form.request.refrigerant];
+      return withNeeded(body.form.request.refrigerant);
     case 'diagram':
       return [body.request.refrigerant];
     case 'compare':
@@ -31,6 +31,12 @@ function namesIn(body: EngineRequest): readonly unknown[] {
     case 'formulas':
       return [];
   }
+}
+
+/** With the fluids that its viscosity and conductivity are reckoned from. */
+function withNeeded(name: unknown): readonly unknown[] {
+  const own = typeof name === 'string' ? refrigerantNamed(name) : undefined;
+  return own === undefined ? [name] : [own, ...fluidsNeededBy(own)];
 }
 
 /** What the machine would run on, and what its compressor was made for; none of a text that is no design. */

@@ -92,7 +92,7 @@ export function stateTable(
 }
 
 /** By their numbers; states of other names last. */
-export function inOrderOfFlow<Point extends DiagramState>(points: readonly Point[]): readonly Point[] {
+export function inOrderOfFlow<Point extends { readonly name: string }>(points: readonly Point[]): readonly Point[] {
   const order = Object.keys(pointWords);
   const place = ({ name }: Point) => (order.includes(name) ? order.indexOf(name) : order.length);
   return [...points].sort((a, b) => place(a) - place(b));

@@ -29,6 +29,7 @@ import {
 } from './cycle-texts.ts';
 import { ExergyLost } from './exergy-lost.tsx';
 import { StatesFile } from './states-file.tsx';
+import { Transport } from './transport.tsx';
 import { TwoCycles } from './two-cycles.tsx';
 import { type CycleState, useCycle } from './use-cycle.ts';
 
@@ -56,6 +57,12 @@ export function CycleAlone({ view }: PaperProps): ReactNode {
   const { answer, offer } = states[which];
   const begins = isAsStarted(texts, view) ? offer : undefined;
   const begun = useBegun(texts, begins, (next) => setPair({ ...pair, [which]: next }));
+  // What a fluid began with was nobody's choice: the next fluid begins where all begin.
+  const isBegun = begun?.texts === texts;
+  const change = (next: CycleTexts) => {
+    const isOther = isBegun && next.refrigerant !== texts.refrigerant;
+    setPair({ ...pair, [which]: isOther ? { ...next, numbers: startTexts(view).numbers } : next });
+  };
   const answers = [states.first.answer, pair.second && states.second.answer].filter((each) => each !== undefined);
   return (
     <Paper
@@ -77,8 +84,9 @@ export function CycleAlone({ view }: PaperProps): ReactNode {
       {begins === undefined && <Problems label={pair.second && 'Cycle A'} {...states.first} take={takeFor('first')} />}
       {pair.second !== undefined && <Problems label="Cycle B" {...states.second} take={takeFor('second')} />}
       <div className="cycle-notes" role="status">
-        {begun?.texts === texts && <p className="quiet">{begunWords(texts, begun.offer)}</p>}
+        {isBegun && <p className="quiet">{begunWords(texts, begun.offer)}</p>}
         <StudyOnlyFluids names={answers.map(({ cycle }) => cycle.refrigerant)} />
+        {answers.some(({ cycle }) => cycle.condensing.glide !== undefined) && <p className="quiet">{blendWords}</p>}
       </div>
       {answer !== undefined && <Warnings warnings={answer.cycle.warnings} />}
       {answers.length === 2 && <TwoCycles answers={answers} view={view} />}
@@ -88,7 +96,7 @@ export function CycleAlone({ view }: PaperProps): ReactNode {
           key={which}
           head={<WhichCycle pair={pair} which={which} choose={setChosen} change={setPair} />}
           texts={texts}
-          change={(next: CycleTexts) => setPair({ ...pair, [which]: next })}
+          change={change}
           cycle={answer?.cycle}
           view={view}
         />
@@ -131,6 +139,9 @@ function useBegun(
 function begunWords({ refrigerant }: CycleTexts, offer: CycleOffer): string {
   return `${refrigerant} begins with ${sayOffer(offer)}: where the others begin it does not both boil and condense.`;
 }
+
+const blendWords =
+  'A blend: evaporating and condensing are dew temperatures; superheat counts from dew, subcooling from bubble. While it boils and condenses, temperature, enthalpy and entropy are taken as linear in the vapour share (glide approximation); the error is in the work lost in expansion and evaporator.';
 
 function StudyOnlyFluids({ names }: { names: readonly string[] }): ReactNode {
   return [...new Set(names)].map((name) => {
@@ -289,6 +300,7 @@ function Tables({ answer, name, view }: TablesProps): ReactNode {
           table={stateTable(answer.cycle.points, view, answer.diagram.referenceState, answer.name)}
           workings={answer.workings}
         />
+        <Transport transport={answer.transport} view={view} />
       </section>
       <ExergyLost answer={answer} view={view} />
     </>

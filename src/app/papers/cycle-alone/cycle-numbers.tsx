@@ -6,7 +6,7 @@ import { sayQuantity, type UnitView } from '../../../quantities/index.ts';
 import { HowComputed } from '../../ui/how-computed.tsx';
 import { Numbers } from '../../ui/number.tsx';
 import { say, sayFixed } from '../../ui/say.ts';
-import type { BlendLevel, CycleAnswer } from '../../worker/cycle.ts';
+import type { CycleAnswer } from '../../worker/cycle.ts';
 
 export function cycleSentence(cycle: TextbookCycle, view: UnitView): string {
   const lift = sayQuantity(
@@ -55,14 +55,14 @@ function rowsOf(cycle: TextbookCycle, view: UnitView): readonly ResultRow[] {
 }
 
 /** At one pressure a blend boils and condenses over a span of temperatures. */
-function blendRows({ blend }: CycleAnswer, view: UnitView): readonly ResultRow[] {
-  if (blend === undefined) return [];
-  const row = (label: string, { bubbleTemperature, dewTemperature }: BlendLevel): ResultRow => {
-    const glide = say(dewTemperature - bubbleTemperature, 'temperatureDifference', view, 2);
-    const [bubble, dew] = [bubbleTemperature, dewTemperature].map((value) => say(value, 'temperature', view, 3));
-    return [label, glide, `bubble ${bubble}, dew ${dew}`, ''];
-  };
-  return [row('Glide, evaporating', blend.evaporating), row('Glide, condensing', blend.condensing)];
+function blendRows({ cycle }: CycleAnswer, view: UnitView): readonly ResultRow[] {
+  return (['evaporating', 'condensing'] as const).flatMap((level) => {
+    const { temperature, bubbleTemperature, glide } = cycle[level];
+    if (glide === undefined || bubbleTemperature === undefined) return [];
+    const [bubble, dew] = [bubbleTemperature, temperature].map((value) => say(value, 'temperature', view, 3));
+    const said = say(glide, 'temperatureDifference', view, 2);
+    return [[`Glide, ${level}`, said, `bubble ${bubble}, dew ${dew}`, `${level}.glide`] as const];
+  });
 }
 
 /** Of efficiency and outlet temperature the one that was not given. */

@@ -35,7 +35,8 @@ export function BothWays({ answer, view }: BothWaysProps): ReactNode {
       <h3 id="both-ways-title">The same from tables</h3>
       <p className="quiet">
         Every state of the refrigerant is solved from its equation. Reading the states from a table made of that
-        equation is faster and a little less exact; this reckons the design both ways and compares.
+        equation is a little less exact, and faster where there are many; this reckons the design both ways and
+        compares.
       </p>
       <p>
         <button type="button" className="plain" disabled={isAsking} onClick={() => void ask()}>
