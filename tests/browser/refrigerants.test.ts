@@ -42,11 +42,15 @@ describe('Cycle alone', () => {
     expect(await page.locator('.cycle-notes').textContent()).toContain('glide approximation');
     await page.getByText('Viscosity and conductivity of these states').click();
     const transport = page.locator('.cycle-transport');
-    expect(await transport.getByRole('columnheader', { name: 'Viscosity, estimate' }).count()).toBe(1);
+    expect(await transport.getByRole('columnheader', { name: 'estimate' }).count()).toBe(0);
     expect(await transport.locator('tbody tr').last().textContent()).toMatch(/into the evaporator––$/);
     await choose(page, 'R410A');
     await expect.poll(() => answer(page)).toMatch(/^With R410A/);
     expect(await numberItem(page, 'Glide, evaporating')).toMatch(/0\.1.K/);
+    await choose(page, 'R32');
+    await expect.poll(() => answer(page)).toMatch(/^With R32/);
+    expect(await page.locator('.number-item', { hasText: 'Glide' }).count()).toBe(0);
+    expect(await transport.getByRole('columnheader', { name: 'Viscosity, estimate' }).count()).toBe(1);
     expectNoComplaints();
     await close();
   });
