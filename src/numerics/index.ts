@@ -1,5 +1,6 @@
-// Public names of the numerics: root finding, and the errors that everything throws.
+// Public names of the numerics: root finding, Chebyshev's polynomials, and the errors that everything throws.
 
+export { chebyshevInPowers } from './chebyshev.ts';
 export {
   ConvergenceError,
   DataError,

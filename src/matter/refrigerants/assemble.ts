@@ -28,6 +28,13 @@ export function singlePhaseState(fluid: Refrigerant, temperature: number, densit
   return evaluatedState(fluid, temperature, density, pressure, null, null, phase);
 }
 
+/** A state of one phase within the limits, whose pressure follows; one that passes the largest by rounding is the largest. */
+export function stateOfDensity(fluid: Refrigerant, temperature: number, density: number): State {
+  const { equation, limits } = fluid;
+  const pressure = Math.min(equation.residualAt(temperature, density).pressure, limits.pressureMax);
+  return singlePhaseState(fluid, temperature, density, pressure);
+}
+
 /** One side of the dome: counted as two-phase, with the values of that side. */
 export function saturatedState(fluid: Refrigerant, equilibrium: Equilibrium, side: 'liquid' | 'vapour'): State {
   const temperature = side === 'liquid' ? equilibrium.bubbleTemperature : equilibrium.dewTemperature;

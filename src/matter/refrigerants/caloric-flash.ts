@@ -12,11 +12,10 @@ import { equilibriumAtPressure, equilibriumAtTemperature } from './dome/dome.ts'
 import { qualityOf } from './equation/relations.ts';
 import { type Caloric, caloricOf, newtonOnIsobar } from './isobars/newton.ts';
 import type { IsobarPoint } from './isobars/sheet.ts';
+import { ON_THE_LINE } from './limits.ts';
 import { meltingTemperature } from './melting-line.ts';
 import type { Refrigerant, State } from './types.ts';
 
-/** A value this close to one side of the dome counts as on it: as a share of R T for enthalpy, of R for entropy. */
-const ON_THE_LINE = 1e-9;
 /** This far from a side of the dome, on the same scale, its expansion tells the phase: a thousand times its error. */
 const CLEAR_OF_THE_LINE = 1e-6;
 /** Above this share of the critical pressure the sides are too close to one another: the dome is solved. */
@@ -31,7 +30,7 @@ const SAME_PRESSURE = 1e-10;
 const LARGEST_MISS = 1e-4;
 
 /** Part of an isobar in one phase, from `cold` to `warm`; where it ends at the dome, with its point there. */
-interface IsobarPart {
+interface IsobarStretch {
   readonly cold: number;
   readonly warm: number;
   readonly side: 'liquid' | 'vapour' | 'any';
@@ -39,7 +38,7 @@ interface IsobarPart {
 }
 
 /** A part that ends at the dome. */
-interface EdgedPart extends IsobarPart {
+interface EdgedStretch extends IsobarStretch {
   readonly side: 'liquid' | 'vapour';
   readonly edge: IsobarPoint;
 }
@@ -64,7 +63,7 @@ export function caloricState(fluid: Refrigerant, pressure: number, kind: Caloric
   }
   if (pressure < triplePoint.pressure) {
     const edge = dewPointBelowBubbleLine(fluid, pressure);
-    const part: IsobarPart = { cold: edge?.temperature ?? cold, warm, side: 'vapour', edge };
+    const part: IsobarStretch = { cold: edge?.temperature ?? cold, warm, side: 'vapour', edge };
     return stateOnIsobar(fluid, pressure, kind, value, part, isobarStarts.at(fluid, 'thin', pressure, kind, value));
   }
   const part = clearPart(fluid, pressure, kind, value);
@@ -79,7 +78,7 @@ export function caloricState(fluid: Refrigerant, pressure: number, kind: Caloric
 }
 
 /** The part of the isobar a value lies in, from the expansions of the line; undefined where they leave it in doubt. */
-function clearPart(fluid: Refrigerant, pressure: number, kind: Caloric, value: number): EdgedPart | undefined {
+function clearPart(fluid: Refrigerant, pressure: number, kind: Caloric, value: number): EdgedStretch | undefined {
   const { critical, limits, overPressure, gasConstant } = fluid;
   if (!(overPressure?.holds(pressure) && pressure < CLOSE_TO_CRITICAL * critical.pressure)) return undefined;
   const line = overPressure.at(pressure);
@@ -105,18 +104,24 @@ function besideOrInDome(fluid: Refrigerant, pressure: number, kind: Caloric, val
   if (Math.abs(value - liquid) <= close) return saturatedState(fluid, dome, 'liquid');
   if (value < liquid) {
     const edge = { temperature: dome.bubbleTemperature, density: dome.liquidDensity };
-    const part: EdgedPart = { cold: limits.temperatureMin, warm: edge.temperature, side: 'liquid', edge };
+    const part: EdgedStretch = { cold: limits.temperatureMin, warm: edge.temperature, side: 'liquid', edge };
     return stateBesideDome(fluid, pressure, kind, value, part);
   }
   const vapour = caloricOf(equation.at(dome.dewTemperature, dome.vapourDensity), kind);
   if (Math.abs(value - vapour) <= close) return saturatedState(fluid, dome, 'vapour');
   if (value < vapour) return mixedState(fluid, dome, qualityOf(value, liquid, vapour));
   const edge = { temperature: dome.dewTemperature, density: dome.vapourDensity };
-  const part: EdgedPart = { cold: edge.temperature, warm: limits.temperatureMax, side: 'vapour', edge };
+  const part: EdgedStretch = { cold: edge.temperature, warm: limits.temperatureMax, side: 'vapour', edge };
   return stateBesideDome(fluid, pressure, kind, value, part);
 }
 
-function stateBesideDome(fluid: Refrigerant, pressure: number, kind: Caloric, value: number, part: EdgedPart): State {
+function stateBesideDome(
+  fluid: Refrigerant,
+  pressure: number,
+  kind: Caloric,
+  value: number,
+  part: EdgedStretch,
+): State {
   const hasSheet = fluid.overPressure?.holds(pressure) === true;
   const start = hasSheet ? fluid.isobarStarts.at(fluid, part.side, pressure, kind, value) : part.edge;
   return stateOnIsobar(fluid, pressure, kind, value, part, start);
@@ -127,7 +132,7 @@ function stateOnIsobar(
   pressure: number,
   kind: Caloric,
   value: number,
-  part: IsobarPart,
+  part: IsobarStretch,
   start: IsobarPoint,
 ): State {
   const found = newtonOnIsobar(fluid.equation, pressure, kind, value, start);
@@ -140,7 +145,7 @@ function stateOnIsobar(
  * Whether a solution of both conditions lies in the phase asked for, on the side where it is stable. The equation is still
  * evaluated one step, less than any margin here, from the solution.
  */
-function isStable(fluid: Refrigerant, part: IsobarPart, { temperature, density }: IsobarPoint): boolean {
+function isStable(fluid: Refrigerant, part: IsobarStretch, { temperature, density }: IsobarPoint): boolean {
   const { equation, critical, limits, guess } = fluid;
   const { temperatureMin, temperatureMax } = limits;
   if (!(temperature >= temperatureMin && temperature <= temperatureMax)) return false;
@@ -158,7 +163,7 @@ function isStable(fluid: Refrigerant, part: IsobarPart, { temperature, density }
 }
 
 /** Density on the isobar at T, in the phase of the part. */
-function densityAt(fluid: Refrigerant, pressure: number, part: IsobarPart, temperature: number): number {
+function densityAt(fluid: Refrigerant, pressure: number, part: IsobarStretch, temperature: number): number {
   const { critical, limits, gasConstant } = fluid;
   if (temperature === part.edge?.temperature) return part.edge.density;
   if (temperature >= critical.temperature) {
@@ -169,7 +174,7 @@ function densityAt(fluid: Refrigerant, pressure: number, part: IsobarPart, tempe
 }
 
 /** The lowest and highest value of the whole isobar, through the dome where it has one. */
-function isobarRange(fluid: Refrigerant, pressure: number, kind: Caloric, part: IsobarPart): [number, number] {
+function isobarRange(fluid: Refrigerant, pressure: number, kind: Caloric, part: IsobarStretch): [number, number] {
   const { equation, limits, triplePoint } = fluid;
   // Where a blend has a dew line only, its isobar begins there; elsewhere with the coldest liquid that is not frozen.
   const coldest = Math.max(limits.temperatureMin, meltingTemperature(fluid, pressure) ?? 0);
@@ -186,7 +191,7 @@ function searchAlongIsobar(
   pressure: number,
   kind: Caloric,
   value: number,
-  part: IsobarPart,
+  part: IsobarStretch,
 ): IsobarPoint {
   const { equation } = fluid;
   const { cold, warm } = part;

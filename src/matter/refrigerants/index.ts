@@ -29,8 +29,8 @@ export { type ReferenceState, type ReferenceStateName, referenceOffset, referenc
 export { isStudyOnly, type StudyOnlyReason, studyOnlyReasons, unconfirmedOf } from './study-only.ts';
 export { surfaceTensionAt } from './surface-tension.ts';
 export {
+  AROUND_CRITICAL,
   loopRegion,
-  NEAR_CRITICAL,
   type PropertyTable,
   type TableRegion,
   type TableStates,

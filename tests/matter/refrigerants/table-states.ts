@@ -1,7 +1,7 @@
 // Random states inside the region of a table, solved by the equation.
 
 import {
-  NEAR_CRITICAL,
+  AROUND_CRITICAL,
   type Refrigerant,
   type State,
   saturationAtPressure,
@@ -32,10 +32,10 @@ export function regionPressure(fluid: Refrigerant, region: TableRegion, share: n
  */
 export function statesInRegion(fluid: Refrigerant, region: TableRegion, count: number, seed: number): readonly State[] {
   const next = randomNumbers(seed);
-  const top = saturationAtPressure(fluid, NEAR_CRITICAL.below * fluid.critical.pressure);
+  const top = saturationAtPressure(fluid, AROUND_CRITICAL.below * fluid.critical.pressure);
   const states: State[] = [];
   for (let tries = 0; states.length < count && tries < 20 * count; tries++) {
-    const topShare = states.length % 4 === 3 ? NEAR_CRITICAL.below : region.pressureMax / fluid.critical.pressure;
+    const topShare = states.length % 4 === 3 ? AROUND_CRITICAL.below : region.pressureMax / fluid.critical.pressure;
     const pressure = regionPressure(fluid, region, next(), topShare * (1 - 1e-9));
     const share = next();
     const temperature = region.temperatureMin + share * (region.temperatureMax - region.temperatureMin);
@@ -52,7 +52,7 @@ export function statesInRegion(fluid: Refrigerant, region: TableRegion, count: n
 
 function isNearCritical({ critical, limits }: Refrigerant, state: State, top: ReturnType<typeof saturationAtPressure>) {
   const share = state.pressure / critical.pressure;
-  if (share <= NEAR_CRITICAL.below || share >= NEAR_CRITICAL.above) return false;
+  if (share <= AROUND_CRITICAL.below || share >= AROUND_CRITICAL.above) return false;
   // Where the equation ends close to its critical temperature, the hot side is left out too.
   const isHot = limits.temperatureMax - critical.temperature < 5 && state.enthalpy > top.liquid.enthalpy;
   return isHot || (state.enthalpy > top.liquid.enthalpy && state.enthalpy < top.vapour.enthalpy);

@@ -3,8 +3,8 @@
 
 import { describe, expect, test } from 'vitest';
 import {
+  AROUND_CRITICAL,
   loopRegion,
-  NEAR_CRITICAL,
   type Refrigerant,
   refrigerant,
   refrigerantNames,
@@ -79,7 +79,7 @@ describe.each(refrigerantNames)('%s', (name) => {
   test('60 random pressures, seed 2: both sides of the line and mixtures within 1e-9', () => {
     const next = randomNumbers(2);
     for (let k = 0; k < 60; k++) {
-      const pressure = regionPressure(fluid, table.region, next(), NEAR_CRITICAL.below);
+      const pressure = regionPressure(fluid, table.region, next(), AROUND_CRITICAL.below);
       const exact = saturationAtPressure(fluid, pressure);
       const sides = saturationAtPressure(fast, pressure);
       for (const side of ['liquid', 'vapour'] as const) {
@@ -97,7 +97,7 @@ describe.each(refrigerantNames)('%s', (name) => {
   test('30 random temperatures, seed 3: saturation pressures within 1e-9', () => {
     const next = randomNumbers(3);
     for (let k = 0; k < 30; k++) {
-      const pressure = regionPressure(fluid, table.region, next(), 0.98 * NEAR_CRITICAL.below);
+      const pressure = regionPressure(fluid, table.region, next(), 0.98 * AROUND_CRITICAL.below);
       const { liquid, vapour } = saturationAtPressure(fluid, pressure);
       const levels = [
         [saturationAtTemperature, vapour.temperature],
@@ -144,7 +144,7 @@ describe.each(['R134a', 'R600a', 'R290', 'R410A', 'R744', 'R717', 'R407C', 'R123
   test('close to both sides of the line, down to a billionth of the latent heat', () => {
     for (const share of [1e-9, 1e-7, 1e-5, 1e-3, 1e-2]) {
       for (let k = 1; k <= 12; k++) {
-        const pressure = regionPressure(fluid, region, k / 12.5, NEAR_CRITICAL.below);
+        const pressure = regionPressure(fluid, region, k / 12.5, AROUND_CRITICAL.below);
         const { liquid, vapour } = saturationAtPressure(fluid, pressure);
         const step = share * (vapour.enthalpy - liquid.enthalpy);
         for (const enthalpy of [
@@ -161,7 +161,7 @@ describe.each(['R134a', 'R600a', 'R290', 'R410A', 'R744', 'R717', 'R407C', 'R123
 
   test('on the very line the phase is that of the equation', () => {
     for (let k = 1; k <= 12; k++) {
-      const pressure = regionPressure(fluid, region, k / 12.5, NEAR_CRITICAL.below);
+      const pressure = regionPressure(fluid, region, k / 12.5, AROUND_CRITICAL.below);
       const { liquid, vapour } = saturationAtPressure(fluid, pressure);
       for (const { enthalpy, entropy, quality } of [liquid, vapour]) {
         expect(stateAt(fast, { pressure, enthalpy })).toMatchObject({ phase: 'twoPhase', quality });
@@ -175,7 +175,7 @@ describe.each(['R134a', 'R600a', 'R290', 'R410A', 'R744', 'R717', 'R407C', 'R123
     const { columns } = table.sheets.liquid.patch.shape;
     const lines = [1, 7, columns - 1].map((column) => band.from + (column * (band.to - band.from)) / columns);
     const atLines = lines.map((theta) => critical * Math.exp(-theta * theta));
-    const borders = [...atLines, critical * NEAR_CRITICAL.below, critical * NEAR_CRITICAL.above];
+    const borders = [...atLines, critical * AROUND_CRITICAL.below, critical * AROUND_CRITICAL.above];
     const pressures = borders.flatMap((border) => [border * (1 - 1e-9), border * (1 + 1e-9)]);
     const temperatures = [region.temperatureMin + 1e-4, region.temperatureMax - 1e-4, 300, 330.5];
     const edges = [table.pressureBelow(band.to) * (1 + 1e-9), region.pressureMax * (1 - 1e-9)];

@@ -2,11 +2,12 @@
 // the densities on both lines follow from it. Inside the dome the equation itself means nothing: neither its spinodal nor
 // Maxwell's conditions are looked at, only the side of the lines.
 
-import { findRoot, OutOfModelError } from '../../../numerics/index.ts';
+import { findRoot } from '../../../numerics/index.ts';
 import { densityOnBranch } from '../density.ts';
 import type { BubbleAndDewCurves, SaturationCurve } from '../equation/fluid-data.ts';
 import type { Refrigerant } from '../types.ts';
 import type { Equilibrium } from './equilibrium.ts';
+import { requireDomePressure, requireDomeTemperature } from './range.ts';
 import { curveValue, logarithmOfCurve } from './saturation-curve.ts';
 
 /** Bubble and dew line: pressure [Pa] over temperature [K]. */
@@ -75,11 +76,7 @@ function temperatureBetween(curve: SaturationCurve, wanted: number, cold: number
  * @throws OutOfModelError ('noSaturation') beyond the ends of the curves; ConvergenceError
  */
 export function bubbleAndDewAtTemperature(fluid: Refrigerant, lines: BubbleAndDew, temperature: number): Equilibrium {
-  const { critical, limits } = fluid;
-  if (!(temperature >= limits.temperatureMin && temperature < critical.temperature)) {
-    const { temperatureMin } = limits;
-    throw new OutOfModelError('temperature', temperature, 'K', temperatureMin, critical.temperature, 'noSaturation');
-  }
+  requireDomeTemperature(fluid, temperature);
   const bubblePressure = lines.bubblePressure(temperature);
   const dewPressure = lines.dewPressure(temperature);
   return {
@@ -98,10 +95,7 @@ export function bubbleAndDewAtTemperature(fluid: Refrigerant, lines: BubbleAndDe
  *         pressure on; ConvergenceError
  */
 export function bubbleAndDewAtPressure(fluid: Refrigerant, lines: BubbleAndDew, pressure: number): Equilibrium {
-  const { critical, triplePoint } = fluid;
-  if (!(pressure >= triplePoint.pressure && pressure < critical.pressure)) {
-    throw new OutOfModelError('pressure', pressure, 'Pa', triplePoint.pressure, critical.pressure, 'noSaturation');
-  }
+  requireDomePressure(fluid, pressure);
   const bubbleTemperature = lines.bubbleTemperature(pressure, fluid.guess.saturationTemperature(pressure));
   const dewTemperature = lines.dewTemperature(pressure, bubbleTemperature);
   return {

@@ -1,6 +1,8 @@
 // Several smooth functions of one variable as polynomials piece by piece: fitted once from exact values at Chebyshev's points,
 // a piece halved until its last coefficients are below a tolerance, then evaluated by Horner's rule all at once.
 
+import { chebyshevInPowers } from '../../../numerics/index.ts';
+
 /** Points of a piece, and coefficients of each of its polynomials. */
 const ORDER = 12;
 /** Pieces of the first division, and how often one may be halved. */
@@ -15,21 +17,7 @@ const toChebyshev = Float64Array.from({ length: ORDER * ORDER }, (_, index) => {
   const angle = (Math.PI * ((index % ORDER) + 0.5)) / ORDER;
   return ((k === 0 ? 1 : 2) / ORDER) * Math.cos(k * angle);
 });
-/** Chebyshev's polynomials as powers, by T_(k+1) = 2 u T_k − T_(k−1). */
-const chebyshevPowers = powersOfChebyshev();
-
-function powersOfChebyshev(): Float64Array {
-  const rows = new Float64Array(ORDER * ORDER);
-  rows[0] = 1;
-  rows[ORDER + 1] = 1;
-  for (let k = 2; k < ORDER; k++) {
-    for (let power = 0; power < ORDER; power++) {
-      const raised = power === 0 ? 0 : 2 * rows[(k - 1) * ORDER + power - 1]!;
-      rows[k * ORDER + power] = raised - rows[(k - 2) * ORDER + power]!;
-    }
-  }
-  return rows;
-}
+const chebyshevPowers = chebyshevInPowers(ORDER);
 
 interface Piece {
   readonly from: number;

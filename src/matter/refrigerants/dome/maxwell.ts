@@ -3,11 +3,12 @@
 // ancillary curves; where Newton leaves the physical side, a slower search that cannot miss: bisection of the pressure
 // between the two spinodals. Leaves out metastable states; nothing here is fitted.
 
-import { findRoot, OutOfModelError } from '../../../numerics/index.ts';
+import { findRoot } from '../../../numerics/index.ts';
 import { BEFORE_FIRST_STEP, isLastStep } from '../newton.ts';
 import type { Refrigerant } from '../types.ts';
 import { type Equilibrium, pureEquilibrium } from './equilibrium.ts';
 import { LAW_DISTANCE, limitingEquilibrium, limitingTemperature } from './near-critical.ts';
+import { requireDomePressure, requireDomeTemperature } from './range.ts';
 import { spinodalSearch } from './spinodal.ts';
 
 const STEPS = 30;
@@ -28,7 +29,7 @@ const LARGEST_STEP = 0.3;
  * Worked value: R290 at 273.15 K → 0.47446 MPa.
  */
 export function maxwellAtTemperature(fluid: Refrigerant, temperature: number): Equilibrium {
-  requireSaturationTemperature(fluid, temperature);
+  requireDomeTemperature(fluid, temperature);
   if (temperature > fluid.critical.temperature * (1 - LAW_DISTANCE)) {
     return limitingEquilibrium(fluid, temperature, (close) => maxwellAtTemperature(fluid, close));
   }
@@ -84,11 +85,8 @@ function newtonAtTemperature(fluid: Refrigerant, temperature: number): Equilibri
  * Worked value: R134a at 101 325 Pa → 247.08 K.
  */
 export function maxwellAtPressure(fluid: Refrigerant, pressure: number): Equilibrium {
-  const { critical, triplePoint } = fluid;
-  if (!(pressure >= triplePoint.pressure && pressure < critical.pressure)) {
-    const { pressure: low } = triplePoint;
-    throw new OutOfModelError('pressure', pressure, 'Pa', low, critical.pressure, 'noSaturation');
-  }
+  const { critical } = fluid;
+  requireDomePressure(fluid, pressure);
   const limiting = limitingTemperature(fluid, pressure);
   if (limiting > critical.temperature * (1 - LAW_DISTANCE)) {
     return atPressure(maxwellAtTemperature(fluid, Math.min(limiting, below(critical.temperature))), pressure);
@@ -162,12 +160,4 @@ function atPressure(found: Equilibrium, pressure: number): Equilibrium {
 /** The next smaller number of double precision, to within a factor of two. */
 function below(value: number): number {
   return value * (1 - Number.EPSILON);
-}
-
-function requireSaturationTemperature(fluid: Refrigerant, temperature: number): void {
-  const { critical, limits } = fluid;
-  if (!(temperature >= limits.temperatureMin && temperature < critical.temperature)) {
-    const { temperatureMin } = limits;
-    throw new OutOfModelError('temperature', temperature, 'K', temperatureMin, critical.temperature, 'noSaturation');
-  }
 }

@@ -4,7 +4,7 @@
 // along the isentrope between its two ends, by states of pressure and entropy, finds the state or the limit passed.
 
 import { findRoot, OutOfModelError } from '../../../numerics/index.ts';
-import { mixedState, saturatedState, singlePhaseState } from '../assemble.ts';
+import { mixedState, saturatedState, stateOfDensity } from '../assemble.ts';
 import { caloricState } from '../caloric-flash.ts';
 import { equilibriumAtPressure, equilibriumAtTemperature } from '../dome/dome.ts';
 import type { Equilibrium } from '../dome/equilibrium.ts';
@@ -186,7 +186,7 @@ function onePhase(
     if (isLastStep(size, before)) {
       temperature = withoutRounding(fluid, temperature * (1 + temperatureStep));
       density *= 1 + densityStep;
-      return isStable(fluid, temperature, density) ? singleState(fluid, temperature, density) : undefined;
+      return isStable(fluid, temperature, density) ? stateOfDensity(fluid, temperature, density) : undefined;
     }
     const share = size > LARGEST_STEP ? LARGEST_STEP / size : 1;
     temperature *= Math.exp(share * temperatureStep);
@@ -221,12 +221,6 @@ function isStable(fluid: Refrigerant, temperature: number, density: number): boo
   const more = 1 + SMALLEST_GAP;
   if (density * more >= liquidDensity) return pressure * more >= bubblePressure;
   return density <= vapourDensity * more && pressure <= dewPressure * more;
-}
-
-function singleState(fluid: Refrigerant, temperature: number, density: number): State {
-  const { equation, limits } = fluid;
-  const pressure = Math.min(equation.residualAt(temperature, density).pressure, limits.pressureMax);
-  return singlePhaseState(fluid, temperature, density, pressure);
 }
 
 /** The sure way: between the two ends of the isentrope, by states of pressure and entropy. */

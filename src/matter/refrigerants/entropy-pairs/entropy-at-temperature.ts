@@ -4,7 +4,7 @@
 // temperature, as water below about 4 °C: there a pair can belong to three states, and is refused with all of them named.
 
 import { findRoot, OutOfModelError } from '../../../numerics/index.ts';
-import { mixedState, saturatedState, singlePhaseState } from '../assemble.ts';
+import { mixedState, saturatedState, stateOfDensity } from '../assemble.ts';
 import { blendBetweenEntropies } from '../blend-flash.ts';
 import { densityOnBranch } from '../density.ts';
 import { equilibriumAtTemperature } from '../dome/dome.ts';
@@ -54,10 +54,10 @@ export function everyStateAt(fluid: Refrigerant, temperature: number, entropy: n
       limits.densityMax,
       thinStart(fluid, temperature, entropy),
     );
-    return [singleState(fluid, temperature, density)];
+    return [stateOfDensity(fluid, temperature, density)];
   }
   const clear = clearOfTheDome(fluid, temperature, entropy);
-  if (clear !== undefined) return [singleState(fluid, temperature, clear)];
+  if (clear !== undefined) return [stateOfDensity(fluid, temperature, clear)];
   return statesByTheDome(
     fluid,
     equilibriumAtTemperature(fluid, temperature),
@@ -100,7 +100,7 @@ function statesByTheDome(
   if (Math.abs(entropy - vapour) <= close) return [saturatedState(fluid, equilibrium, 'vapour')];
   if (entropy > vapour) {
     const density = fluidDensity(fluid, temperature, entropy, 0, vapourDensity, vapourDensity);
-    return [singleState(fluid, temperature, density)];
+    return [stateOfDensity(fluid, temperature, density)];
   }
   const liquid = equation.at(temperature, liquidDensity).entropy;
   // From the liquid line on the entropy falls, or in a liquid that expands when cooled rises up to a top first.
@@ -117,14 +117,14 @@ function statesByTheDome(
   }
   if (top > liquidDensity && entropy >= liquid - close && entropy <= highest) {
     if (entropy > liquid + close) {
-      states.push(singleState(fluid, temperature, risingDensity(fluid, temperature, entropy, liquidDensity, top)));
+      states.push(stateOfDensity(fluid, temperature, risingDensity(fluid, temperature, entropy, liquidDensity, top)));
     }
   }
   if (states.length === 0 || (top > liquidDensity && entropy < highest)) {
     const density = fluidDensity(fluid, temperature, entropy, top, limits.densityMax, top);
     // The second liquid may lie beyond the largest pressure, and is then none.
     if (states.length === 0 || isWithinPressure(fluid, temperature, density)) {
-      states.push(singleState(fluid, temperature, density));
+      states.push(stateOfDensity(fluid, temperature, density));
     }
   }
   return states;
@@ -208,13 +208,6 @@ function densestAt(fluid: Refrigerant, temperature: number, liquidDensity: numbe
   const { equation, limits } = fluid;
   const pushAt = (density: number) => equation.residualAt(temperature, density).thermalPush;
   return findRoot(pushAt, liquidDensity, limits.densityMax, { what: 'density of the greatest entropy' }).root;
-}
-
-function singleState(fluid: Refrigerant, temperature: number, density: number): State {
-  const { limits, equation } = fluid;
-  // What lies beyond a limit by rounding lies on it.
-  const pressure = Math.min(equation.residualAt(temperature, density).pressure, limits.pressureMax);
-  return singlePhaseState(fluid, temperature, density, pressure);
 }
 
 function isWithinPressure(fluid: Refrigerant, temperature: number, density: number): boolean {

@@ -10,7 +10,7 @@ import type { Equilibrium } from '../dome/equilibrium.ts';
 import type { HelmholtzEquation } from '../equation/equation.ts';
 import type { Refrigerant } from '../types.ts';
 import { Pieces } from './pieces.ts';
-import { NEAR_CRITICAL, type TableRegion } from './region.ts';
+import { AROUND_CRITICAL, type TableRegion } from './region.ts';
 
 /** Rows of the band below: both sides of the dome and both ends of the isobar. */
 export const below = {
@@ -80,8 +80,8 @@ export function bandsOf(fluid: Refrigerant, region: TableRegion, ends: Ends): Ba
   const { equation, critical } = fluid;
   const lowest = Math.sqrt(Math.log(critical.pressure / ends.pressureMin));
   const highest = Math.log(region.pressureMax / critical.pressure);
-  const belowTop = Math.sqrt(-Math.log(NEAR_CRITICAL.below));
-  const aroundTop = Math.log(NEAR_CRITICAL.above);
+  const belowTop = Math.sqrt(-Math.log(AROUND_CRITICAL.below));
+  const aroundTop = Math.log(AROUND_CRITICAL.above);
   const bandBelow = new Pieces(belowTop, lowest, PIECES.below, (theta) => {
     const pressure = Math.max(critical.pressure * Math.exp(-theta * theta), ends.pressureMin);
     const dome = equilibriumAtPressure(fluid, pressure);
@@ -104,7 +104,7 @@ export function bandsOf(fluid: Refrigerant, region: TableRegion, ends: Ends): Ba
   bandBelow.locate(belowTop);
   const top = [bandBelow.value(below.liquidEnthalpy), bandBelow.value(below.vapourEnthalpy)] as const;
   const isobarEnds = (pressure: number) => [ends.coldEnthalpy(pressure), ends.hotEnthalpy(pressure), ...top];
-  const around = new Pieces(Math.log(NEAR_CRITICAL.below), aroundTop, PIECES.around, (theta) =>
+  const around = new Pieces(Math.log(AROUND_CRITICAL.below), aroundTop, PIECES.around, (theta) =>
     isobarEnds(critical.pressure * Math.exp(theta)),
   );
   const above = new Pieces(Math.sqrt(aroundTop), Math.sqrt(highest), PIECES.above, (theta) =>

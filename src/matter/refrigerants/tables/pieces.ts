@@ -2,6 +2,8 @@
 // pressure, and the borders of a table. Fitted at the Chebyshev–Lobatto points of each piece, whose ends belong to both
 // neighbours, so that the functions have no jump.
 
+import { chebyshevInPowers } from '../../../numerics/index.ts';
+
 /** Degree on a piece (`value` is written out for it); with the piece widths in use the fit is as good as the values it is made from. */
 const DEGREE = 9;
 const COUNT = DEGREE + 1;
@@ -133,25 +135,14 @@ export class Pieces {
 
 /** Interpolation at the Lobatto points as a matrix: discrete cosine sum to Chebyshev form, then its recurrence to powers. */
 function inverseFit(): Float64Array {
-  const powers = chebyshevInPowers();
+  const powers = chebyshevInPowers(COUNT);
   const matrix = new Float64Array(COUNT * COUNT);
   for (let j = 0; j < COUNT; j++) {
     for (let n = 0; n < COUNT; n++) {
       const halves = (j === 0 || j === DEGREE ? 0.5 : 1) * (n === 0 || n === DEGREE ? 0.5 : 1);
       const share = ((2 * halves) / DEGREE) * Math.cos((Math.PI * j * n) / DEGREE);
-      for (let k = 0; k <= n; k++) matrix[k * COUNT + j]! += share * powers[n]![k]!;
+      for (let k = 0; k <= n; k++) matrix[k * COUNT + j]! += share * powers[n * COUNT + k]!;
     }
   }
   return matrix;
-}
-
-/** Coefficients of T₀ … T_DEGREE in powers of t: T₍ₙ₊₁₎ = 2 t Tₙ − T₍ₙ₋₁₎. */
-function chebyshevInPowers(): readonly (readonly number[])[] {
-  const rows: number[][] = [new Array<number>(COUNT).fill(0), new Array<number>(COUNT).fill(0)];
-  rows[0]![0] = 1;
-  rows[1]![1] = 1;
-  for (let n = 2; n < COUNT; n++) {
-    rows.push(Array.from({ length: COUNT }, (_, k) => (k === 0 ? 0 : 2 * rows[n - 1]![k - 1]!) - rows[n - 2]![k]!));
-  }
-  return rows;
 }

@@ -6,7 +6,7 @@ import type { Refrigerant } from '../types.ts';
 
 /**
  * Temperatures [K] and the highest pressure [Pa] of a table. Its lowest pressure is the (bubble) saturation pressure at the
- * lowest temperature. Left out are the surroundings of the critical point: from NEAR_CRITICAL.below to NEAR_CRITICAL.above
+ * lowest temperature. Left out are the surroundings of the critical point: from AROUND_CRITICAL.below to AROUND_CRITICAL.above
  * times the critical pressure, between the enthalpies of saturated liquid and vapour at the lower of these pressures.
  */
 export interface TableRegion {
@@ -16,7 +16,7 @@ export interface TableRegion {
 }
 
 /** Ends of the surroundings of the critical point, as shares of the critical pressure. */
-export const NEAR_CRITICAL = { below: 0.93, above: 1.15 } as const;
+export const AROUND_CRITICAL = { below: 0.93, above: 1.15 } as const;
 
 /** The loop's region [K]; the highest pressure as a share of the critical one. */
 const COLDEST = 200;

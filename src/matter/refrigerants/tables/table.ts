@@ -8,7 +8,7 @@ import { below } from './bands.ts';
 import { buildSheets, type Sheets } from './build.ts';
 import { ENTROPY, TEMPERATURE } from './patch.ts';
 import type { Pieces } from './pieces.ts';
-import { NEAR_CRITICAL, type TableRegion } from './region.ts';
+import { AROUND_CRITICAL, type TableRegion } from './region.ts';
 import type { Sheet } from './sheet.ts';
 
 export class PropertyTable {
@@ -21,8 +21,8 @@ export class PropertyTable {
   readonly sheets: Sheets;
   private readonly criticalPressure: number;
   private readonly lowest: number;
-  private readonly belowTop = Math.log(NEAR_CRITICAL.below);
-  private readonly aboveBottom = Math.log(NEAR_CRITICAL.above);
+  private readonly belowTop = Math.log(AROUND_CRITICAL.below);
+  private readonly aboveBottom = Math.log(AROUND_CRITICAL.above);
   private readonly highest: number;
   /** Coordinate of the pressure in its band. */
   private x = 0;
