@@ -54,6 +54,7 @@ export function cautionFacts(
   const operating = operatingFacts(design, results, bands);
   return {
     fluid: cautionFluid(catalogueEntry(machine.refrigerant)),
+    molarMass: design.states.fluid(machine.refrigerant).molarMass,
     madeFor: cautionFluid(catalogueEntry(machine.compressor.madeFor)),
     application: machine.application,
     limits: machineLimits(design),

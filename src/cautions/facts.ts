@@ -129,6 +129,8 @@ export type OverTemperatureCutOut = 'independent' | 'none' | 'unknown';
 export interface CautionFacts {
   /** The fluid it would run on. */
   readonly fluid: CautionFluid;
+  /** Molar mass of what the circuit holds [kg/mol]. */
+  readonly molarMass: number;
   /** The fluid its compressor was made for. */
   readonly madeFor: CautionFluid;
   readonly application: 'low' | 'medium' | 'high';
@@ -194,6 +196,14 @@ export function cautionFluid(entry: CatalogueEntry): CautionFluid {
     metalsAttacked: entry.metalsAttacked,
     unconfirmed: unconfirmedOf(entry),
   };
+}
+
+/** Molar mass of dry air [kg/mol], ISO 2533. */
+const dryAir = 0.028964;
+
+/** Whether the vapour, once as warm as the room, sinks in it; that of ammonia rises. */
+export function isHeavierThanAir({ molarMass }: Pick<CautionFacts, 'molarMass'>): boolean {
+  return molarMass > dryAir;
 }
 
 /** True for every class that ISO 817 calls flammable: 2L, 2 and 3. */

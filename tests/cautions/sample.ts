@@ -89,6 +89,7 @@ export const state: OperatingFacts = {
 
 export const quiet: CautionFacts = {
   fluid: r134a,
+  molarMass: 0.10203,
   madeFor: r134a,
   application: 'high',
   limits: {

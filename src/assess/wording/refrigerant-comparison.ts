@@ -176,7 +176,7 @@ function glideNotes({ columns, conditions, basis }: RefrigerantComparison): read
   const names = listed(gliding.map(({ fluid }) => fluid));
   const isFromApproaches = basis !== 'textbook' && conditions.sourceTemperature !== null;
   const meant = isFromApproaches
-    ? 'The stated condensing temperature is their bubble temperature, the nearest that condensing comes to the water; dew temperatures stand in the table.'
+    ? `The stated condensing temperature is ${gliding.length === 1 ? 'its' : 'their'} bubble temperature, the nearest that condensing comes to the water; dew temperatures stand in the table.`
     : 'The stated temperatures are dew temperatures; while they boil and condense, blends are colder by up to the glide.';
   return [
     `${names} ${gliding.length === 1 ? 'is a blend: its' : 'are blends: their'} temperature glides from bubble to dew while boiling and condensing. ${meant} Between the two, temperature, enthalpy and entropy are taken as linear in the share of vapour (glide approximation).`,

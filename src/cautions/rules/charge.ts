@@ -14,10 +14,13 @@ import {
 import type { CautionFinding } from '../fact.ts';
 import { area, mass, word } from '../fact.ts';
 import type { CautionFacts } from '../facts.ts';
-import { isFlammable } from '../facts.ts';
+import { isFlammable, isHeavierThanAir } from '../facts.ts';
 import { leakLimit } from './leak.ts';
 
-export type ChargeFacts = Pick<CautionFacts, 'fluid' | 'charge' | 'roomVolume' | 'otherRoomVolume' | 'floorArea'>;
+export type ChargeFacts = Pick<
+  CautionFacts,
+  'fluid' | 'molarMass' | 'charge' | 'roomVolume' | 'otherRoomVolume' | 'floorArea'
+>;
 
 /** Flammable charge of a household appliance's circuit [kg], IEC 60335-2-24, from memory. */
 const householdFlammableCharge = 0.15;
@@ -105,6 +108,7 @@ export function flammableChargeAboveFloorArea(facts: ChargeFacts): CautionFindin
   if (!isFlammable(fluid) || flammability === null) return undefined;
   const limit = floorCharge(facts, flammability);
   if (charge.high <= limit) return undefined;
+  const sinks = isHeavierThanAir(facts);
   return {
     code: 'flammableChargeAboveFloorArea',
     severity: 'look',
@@ -116,10 +120,9 @@ export function flammableChargeAboveFloorArea(facts: ChargeFacts): CautionFindin
       floorArea: area(floorArea),
       limit: mass(limit),
     },
-    source:
-      'IEC 60335-2-40, charge by floor area for a machine on the floor; the standard applies it to larger charges of products built to it and does not cover a home-made machine, but gas lies on the floor at any charge',
+    source: `IEC 60335-2-40, charge by floor area for a machine on the floor; the standard applies it to larger charges of products built to it and does not cover a home-made machine, ${sinks ? 'but gas lies on the floor at any charge' : 'and counts with gas that lies on the floor, while this one rises'}`,
     certainty: 'confirmed',
-    remedy: 'A larger room, a smaller charge or a fluid that does not burn; no flame or spark near the floor.',
+    remedy: `A larger room, a smaller charge or a fluid that does not burn; no flame or spark ${sinks ? 'near the floor' : 'in the room'}.`,
     needsLicensedPerson: true,
   };
 }

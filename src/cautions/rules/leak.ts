@@ -8,11 +8,11 @@ import type { Formula } from '../../quantities/index.ts';
 import type { CautionFinding, Grounds } from '../fact.ts';
 import { chargeDensity, mass, volume, word } from '../fact.ts';
 import type { CautionFacts, CautionFluid } from '../facts.ts';
-import { isFlammable } from '../facts.ts';
+import { isFlammable, isHeavierThanAir } from '../facts.ts';
 
 export type LeakFacts = Pick<
   CautionFacts,
-  'fluid' | 'charge' | 'enclosure' | 'roomVolume' | 'otherRoomVolume' | 'sunkenPlace'
+  'fluid' | 'molarMass' | 'charge' | 'enclosure' | 'roomVolume' | 'otherRoomVolume' | 'sunkenPlace'
 >;
 
 /** Share of the lower flammability limit that a leak should stay below: EN 378-1 takes 20 %. */
@@ -166,13 +166,12 @@ export function flammableFluidInOtherRoom(facts: LeakFacts): CautionFinding | un
     facts: { fluid: word(facts.fluid.name), chargeLow: mass(facts.charge.low), chargeHigh: mass(facts.charge.high) },
     source: 'EN 378-1:2016 Annex C treats each room, and rooms below ground with a lower limit (from memory)',
     certainty: 'memory',
-    remedy:
-      'A cellar holds a heavy gas like a basin, and boilers, dryers and switches light it: ask a licensed technician what stands there.',
+    remedy: `${isHeavierThanAir(facts) ? 'A cellar holds a heavy gas like a basin' : 'Its gas rises and gathers under the ceiling'}, and boilers, dryers and switches light it: ask a licensed technician what stands there.`,
     needsLicensedPerson: true,
   };
 }
 
-/** Heavy gas would gather below the floor: the whole charge there is above the concentration a leak should stay below. */
+/** A leak would gather below the floor, of a light gas as long as it is cold: the whole charge there is above the concentration a leak should stay below. */
 export function leakGathersInLowPlace(facts: LeakFacts): CautionFinding | undefined {
   if (facts.sunkenPlace.kind !== 'pit') return undefined;
   const { fluid, charge, sunkenPlace } = facts;
@@ -190,8 +189,9 @@ export function leakGathersInLowPlace(facts: LeakFacts): CautionFinding | undefi
       volume: volume(sunkenPlace.volume),
       concentration: chargeDensity(concentration),
       limit: chargeDensity(limit),
+      ...(isHeavierThanAir(facts) ? {} : { rises: word('yes') }),
     },
-    source: `physics: refrigerant vapour is heavier than air; ${limits.source}`,
+    source: `${weightGrounds(facts)}; ${limits.source}`,
     certainty: 'physics',
     remedy:
       'Stand the machine away from the low place, or close it off from the room. Nobody puts head or flame into it while the circuit holds refrigerant.',
@@ -200,19 +200,26 @@ export function leakGathersInLowPlace(facts: LeakFacts): CautionFinding | undefi
 }
 
 /** A fluid that burns, and nobody has said whether there is a low place. */
-export function lowPlaceUnknown({ fluid, sunkenPlace }: LeakFacts): CautionFinding | undefined {
+export function lowPlaceUnknown(facts: LeakFacts): CautionFinding | undefined {
+  const { fluid, sunkenPlace } = facts;
   if (sunkenPlace.kind !== 'unknown' || !isFlammable(fluid)) return undefined;
   return {
     code: 'lowPlaceUnknown',
     severity: 'note',
     subject: 'house',
-    facts: { fluid: word(fluid.name) },
-    source: 'physics: refrigerant vapour is heavier than air',
+    facts: { fluid: word(fluid.name), ...(isHeavierThanAir(facts) ? {} : { rises: word('yes') }) },
+    source: weightGrounds(facts),
     certainty: 'physics',
     remedy:
       'Look for a pit, a sunken stand, an open drain or a step down, and measure its length, width and depth below the floor with a tape.',
     needsLicensedPerson: false,
   };
+}
+
+function weightGrounds(facts: LeakFacts): string {
+  return isHeavierThanAir(facts)
+    ? 'physics: the vapour of this refrigerant is heavier than air'
+    : 'physics: the vapour of this refrigerant is lighter than air, the cold mist of a leak at first heavier';
 }
 
 /** Formula records of this file. */

@@ -4,10 +4,16 @@ import { describe, expect, it } from 'vitest';
 import { findingSentence, hasFindingWords } from '../../../src/assess/wording/findings.ts';
 import { sayFinding } from '../../../src/assess/wording/say-finding.ts';
 import { textInView } from '../../../src/assess/wording/text-in-view.ts';
-import { type CautionFacts, cautionCodes, cautionRules } from '../../../src/cautions/index.ts';
+import {
+  type CautionCode,
+  type CautionFacts,
+  type CautionFluid,
+  cautionCodes,
+  cautionRules,
+} from '../../../src/cautions/index.ts';
 import { InputError } from '../../../src/numerics/index.ts';
 import { isQuantityName } from '../../../src/quantities/index.ts';
-import { quiet, running } from '../../cautions/sample.ts';
+import { ammonia, quiet, r290, running } from '../../cautions/sample.ts';
 import { speaking } from '../../cautions/speaking.ts';
 
 describe.each(cautionCodes)('%s', (code) => {
@@ -28,6 +34,40 @@ describe.each(cautionCodes)('%s', (code) => {
 });
 
 describe('the words', () => {
+  // Molar masses: ammonia 17.03 g/mol, dry air 28.96 (ISO 2533), propane 44.10.
+  it('never let ammonia lie on the floor: its vapour is lighter than air', () => {
+    const circuit = {
+      ...quiet,
+      forFlammables: 'yes',
+      charge: { low: 0.3, likely: 0.4, high: 0.5 },
+      roomVolume: 8,
+      floorArea: 3,
+      otherRoomVolume: 8,
+    } as const;
+    const codes = [
+      'flammableFluidInOtherRoom',
+      'flammableChargeAboveFloorArea',
+      'leakGathersInLowPlace',
+      'lowPlaceUnknown',
+    ] as const;
+    const placeFor = (code: CautionCode): CautionFacts['sunkenPlace'] =>
+      code === 'lowPlaceUnknown' ? { kind: 'unknown' } : { kind: 'pit', volume: 0.5 };
+    const said = (fluid: CautionFluid, molarMass: number) =>
+      codes.map((code) => {
+        const finding = cautionRules[code]({ ...circuit, sunkenPlace: placeFor(code), fluid, molarMass })!;
+        const { text, remedy, source } = sayFinding(finding, 'metric');
+        return `${text} ${remedy} ${source}`;
+      });
+    for (const words of said(ammonia, 0.01703)) {
+      expect(words).toMatch(/rises|lighter than air/);
+      expect(words).not.toMatch(/is heavier than air|a heavy gas|near the floor/);
+    }
+    for (const words of said(r290, 0.0441)) {
+      expect(words).toMatch(/heavier than air|a heavy gas|near the floor/);
+      expect(words).not.toMatch(/rises|lighter than air/);
+    }
+  });
+
   it('put the numbers in as the view says them', () => {
     const finding = cautionRules.frostOnEvaporator(running({ evaporatingTemperature: 263.15 }))!;
     expect(findingSentence(finding, 'metric').text).toContain('-10 °C'.replace('-', '−').replace(' ', '\u00a0'));

@@ -22,7 +22,7 @@ export const leakPhrases = {
   leakNearFlammableInRoom: {
     title: (t) => `A leak could become flammable in ${t('room')}`,
     text: (t) =>
-      `${charge(t)} of ${t('fluid')} in ${t('volume')} makes up to ${t('concentration')} evenly mixed, above the ${t('limit')} that leaves room for gas lying on the floor.`,
+      `${charge(t)} of ${t('fluid')} in ${t('volume')} makes up to ${t('concentration')} evenly mixed, above the ${t('limit')} that a leak should stay below: it mixes unevenly.`,
   },
   leakAbovePracticalLimitInRoom: {
     title: (t) => `A leak would make the air hard to breathe in ${t('room')}`,
@@ -52,12 +52,14 @@ export const leakPhrases = {
   leakGathersInLowPlace: {
     title: 'A leak would gather in the low place',
     text: (t) =>
-      `${t('fluid')} is heavier than air and flows into whatever lies below the floor. ${charge(t)} in ${t('volume')} makes up to ${t('concentration')}, above the ${t('limit')} that a leak should stay below.`,
+      `${t.has('rises') ? `The cold mist of leaking ${t('fluid')} flows into whatever lies below the floor, before it warms and rises.` : `${t('fluid')} is heavier than air and flows into whatever lies below the floor.`} ${charge(t)} in ${t('volume')} makes up to ${t('concentration')}, above the ${t('limit')} that a leak should stay below.`,
   },
   lowPlaceUnknown: {
     title: 'Is there a place lower than the floor?',
     text: (t) =>
-      `Nobody has said so. ${t('fluid')} is heavier than air: it flows into a pit, a sunken stand or an open drain, and stays there.`,
+      t.has('rises')
+        ? `Nobody has said so. The cold mist of leaking ${t('fluid')} flows into a pit, a sunken stand or an open drain, before it warms and rises.`
+        : `Nobody has said so. ${t('fluid')} is heavier than air: it flows into a pit, a sunken stand or an open drain, and stays there.`,
   },
   airPumpDrawsLeak: {
     title: 'The air pump would blow a leak through the water',
