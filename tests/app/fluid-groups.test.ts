@@ -73,6 +73,15 @@ describe('what is typed', () => {
     ['1234', ['R1234yf', 'R1234ze(E)']],
     ['HFC-134a', ['R134a']],
     ['no such thing', []],
+    ['?!', []],
+    // What it is goes before what is made of it, and a whole word of a use beside names that begin with it.
+    ['blend', ['R404A', 'R407C', 'R410A', 'R507A']],
+    ['blends', ['R404A', 'R407C', 'R410A', 'R507A']],
+    ['component of blends', ['R124', 'R600', 'R152a', 'R125', 'R143a', 'R142b']],
+    ['car', ['R134a', 'R12', 'R1234yf', 'R744']],
+    ['hydrocarbon', ['R600a', 'R290', 'R1270', 'R600']],
+    ['C3H8', ['R290']],
+    ['toxic', ['R717', 'R245fa']],
   ] as const)('%s', (typed, names) => {
     expect(found(typed)).toEqual(names);
   });

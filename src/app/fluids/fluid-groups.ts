@@ -79,22 +79,42 @@ export function shortGroups(offered: readonly string[], chosen: readonly string[
 }
 
 /**
- * The refrigerants that a typed word means: those whose number, with its R or without, or other name begins with it; where there is none, those of
- * whose words each typed one is the beginning of one. All of them while nothing is typed.
+ * The refrigerants that typed words mean. Each step is taken where the ones before found nothing: one of that very name or
+ * formula; names, with or without the R, that begin so, and uses that have the word whole; what it is; what it is used in.
+ * All of them while nothing is typed.
  */
 export function groupsFor(typed: string, offered: readonly string[]): readonly FluidGroup[] {
   const all = only(fluidGroups, ({ name }) => offered.includes(name));
+  if (typed.trim() === '') return all;
   const whole = folded(typed);
-  if (whole === '') return all;
-  const byName = only(all, ({ name }) =>
-    [name, name.slice(1), ...refrigerantAliases(name)].some((own) => folded(own).startsWith(whole)),
-  );
-  if (byName.length > 0) return byName;
-  const words = wordsOf(typed);
-  return only(all, ({ label, usedIn }, { title }) => {
-    const known = wordsOf(`${label} ${usedIn} ${title}`);
-    return words.every((word) => known.some((other) => other.startsWith(word)));
-  });
+  const words = wordsOf(typed).map(singular);
+  const namesOf = ({ name }: FluidItem) => [name, name.slice(1), ...refrigerantAliases(name)].map(folded);
+  const beginSo = (fluid: FluidItem) => whole !== '' && namesOf(fluid).some((own) => own.startsWith(whole));
+  const named = refrigerantNamed(typed);
+  const steps: readonly ((fluid: FluidItem, group: FluidGroup) => boolean)[] = [
+    (fluid) =>
+      named === undefined ? folded(catalogueEntry(fluid.name).formula ?? '') === whole && whole !== '' : beginSo(fluid),
+    (fluid) => beginSo(fluid) || (words.length > 0 && words.every((word) => wordsOf(fluid.usedIn).includes(word))),
+    ({ name, label }, { title }) => areBeginnings(words, `${label} ${catalogueEntry(name).kind} ${title}`),
+    ({ name, label, usedIn }, { title }) =>
+      areBeginnings(words, `${label} ${catalogueEntry(name).kind} ${usedIn} ${title}`),
+  ];
+  for (const step of steps) {
+    const found = only(all, step);
+    if (found.length > 0) return found;
+  }
+  return [];
+}
+
+/** 'blends' means what 'blend' does. */
+function singular(word: string): string {
+  return word.length > 3 && word.endsWith('s') ? word.slice(0, -1) : word;
+}
+
+/** Whether each word is the beginning of one of the text. */
+function areBeginnings(words: readonly string[], text: string): boolean {
+  const known = wordsOf(text);
+  return words.length > 0 && words.every((word) => known.some((other) => other.startsWith(word)));
 }
 
 /** The one refrigerant that a typed word means: by one of its names, or the only one found; undefined for none or several. */

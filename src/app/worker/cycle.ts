@@ -9,7 +9,7 @@ import {
   textbookCycle,
   textbookCycleWorking,
 } from '../../loop/index.ts';
-import { refrigerant, refrigerantNamed } from '../../matter/refrigerants/index.ts';
+import { referenceOffset, refrigerant, refrigerantNamed } from '../../matter/refrigerants/index.ts';
 import { InputError, type KettlefinError, OutOfModelError } from '../../numerics/index.ts';
 import { type QuantityName, sayQuantity, type UnitView, type WorkingStep } from '../../quantities/index.ts';
 import { type CycleOffer, cycleOffer } from './cycle-offer.ts';
@@ -123,5 +123,18 @@ function sayCycleError(error: KettlefinError, { request }: CycleForm, view: Unit
       return `With this ${label} the refrigerant would be at ${said(error.value)}. The equation of ${request.refrigerant} covers ${said(error.low)} to ${said(error.high)}.`;
     }
   }
+  if (hasNoReference(request)) {
+    return `${request.refrigerant} has no boiling liquid to count from at the zero of enthalpy and entropy that is chosen. Choose another zero, under “I know more”.`;
+  }
   return messageInView(error.message, view);
+}
+
+/** Whether the fluid has no liquid where enthalpy and entropy are to count from: water at −40 °C, R744 at one atmosphere. */
+function hasNoReference({ refrigerant: name, referenceState = 'iir' }: TextbookCycleRequest): boolean {
+  try {
+    referenceOffset(refrigerant(name), referenceState);
+    return false;
+  } catch {
+    return true;
+  }
 }

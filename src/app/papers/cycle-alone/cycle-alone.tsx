@@ -58,7 +58,7 @@ export function CycleAlone({ view }: PaperProps): ReactNode {
   const begins = isAsStarted(texts, view) ? offer : undefined;
   const begun = useBegun(texts, begins, (next) => setPair({ ...pair, [which]: next }));
   // What a fluid began with was nobody's choice: the next fluid begins where all begin.
-  const isBegun = begun?.texts === texts;
+  const isBegun = begun?.texts.refrigerant === texts.refrigerant && begun.texts.numbers === texts.numbers;
   const change = (next: CycleTexts) => {
     const isOther = isBegun && next.refrigerant !== texts.refrigerant;
     setPair({ ...pair, [which]: isOther ? { ...next, numbers: startTexts(view).numbers } : next });
