@@ -35,10 +35,15 @@ export function inputSentence(path: string, received: string, expected: string, 
     case 'tooMany':
       return `${received} is more than this command takes. Expected ${expected}.`;
     case 'unsupportedPair':
+      if (path.endsWith('.quality')) return notAccepted(path, received, expected);
       return `These do not make a pair: ${received}. Expected one of: ${expected}.`;
     default:
-      return `${path}: ${received} is not accepted. Expected ${expected}${/[.?]$/.test(expected) ? '' : '.'}`;
+      return notAccepted(path, received, expected);
   }
+}
+
+function notAccepted(path: string, received: string, expected: string): string {
+  return `${path}: ${received} is not accepted. Expected ${expected}${/[.?]$/.test(expected) ? '' : '.'}`;
 }
 
 /** The sentence for any error of the engine, still in base SI where the engine made it. */

@@ -278,7 +278,7 @@ class Reader {
     if (likely < low || likely > high) this.#refuse('likelyOutsideRange', 'a value between the two ends in brackets');
     const { sign, family, description } = this.#record;
     if (family === 'temperature' && low <= 0) this.#refuse('belowAbsoluteZero', 'a temperature above −273.15 °C');
-    if (sign === 'positive' && low <= 0) this.#refuse('notPositive', `a ${description} above 0`);
+    if (sign === 'positive' && low <= 0) this.#refuse('notPositive', `${article(description)} ${description} above 0`);
     if (sign === 'nonNegative' && low < 0) this.#refuse('negative', `${description}: 0 or above`);
   }
 
@@ -320,6 +320,10 @@ export function acceptedWords(record: QuantityRecord): string {
       ? 'a number'
       : `a number${record.bare ? ', or one' : ''} with its unit (${units.slice(0, 8).join(', ')}${units.length > 8 ? ' …' : ''})`;
   return `${record.description}: ${withUnit}, such as ${first} or ${second}`;
+}
+
+function article(noun: string): string {
+  return /^[aeiou]/.test(noun) ? 'an' : 'a';
 }
 
 function splitRange(text: string): readonly [string, string] | undefined {

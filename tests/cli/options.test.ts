@@ -128,6 +128,27 @@ describe('state', () => {
     expect(unwrapped(output).endsWith(`${caution} `)).toBe(true);
   });
 
+  test('a quality inside the dome of a blend goes with a pressure', async () => {
+    const { code, errors } = await answer(
+      'state',
+      '--refrigerant',
+      'R407C',
+      '--temperature',
+      '20 °C',
+      '--quality',
+      '0.4',
+    );
+    expect(code).toBe(2);
+    expect(errors).toMatch(
+      /^--quality: 40 % is not accepted\. Expected 0 or 1 with a temperature, or pressure and quality/,
+    );
+  });
+
+  test('a temperature just beyond a limit does not read like the limit', async () => {
+    const { errors } = await answer('state', '--refrigerant', 'R744', '--temperature', '31 °C', '--quality', '1');
+    expect(errors).toMatch(/^--temperature 31 °C is outside −56\.56 °C to 30\.98 °C\./);
+  });
+
   test('in US units with gauge pressure and the air pressure used', async () => {
     const { output } = await state('--pressure', '13 psig', '--quality', '1', '--altitude', '0 m', '--units', 'us');
     expect(output).toMatch(/pressure\s+27\.69\d* psia\n\s+above the air’s\s+13 psig\n\s+air pressure\s+14\.696 psia/);

@@ -152,6 +152,10 @@ test('a missing unit names units and an example; a misspelt one names the neares
   expect(!far.ok && far.problem.nearest).toBe(undefined);
 });
 
+test('a quantity that has to be above 0 is named with its article', () => {
+  expect(readQuantity('0 bar', 'pressure')).toMatchObject({ problem: { expected: 'an absolute pressure above 0' } });
+});
+
 describe('any text', () => {
   const names = Object.keys(quantityRecords) as QuantityName[];
   const characters = [...'0123456789.,+-± /eE%°CFKWinmtRtoab()$€…½"\' '];

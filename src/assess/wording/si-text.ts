@@ -13,10 +13,11 @@ const quantitiesByUnit: Readonly<Record<string, QuantityName>> = {
 };
 
 const number = String.raw`-?\d+(?:\.\d+)?(?:e[+-]?\d+)?`;
-const withUnit = new RegExp(
-  String.raw`(?<![\w.])(?:(${number}) to )?(${number}) (kg/m³|J/\(kg K\)|J/kg|m³|Pa|K|W)(?![\w/(])`,
-  'g',
-);
+const units = String.raw`(kg/m³|J/\(kg K\)|J/kg|m³|Pa|K|W)(?![\w/(])`;
+const withUnit = new RegExp(String.raw`(?<![\w.])(?:(${number}) to )?(${number}) ${units}`, 'g');
+const outside = new RegExp(`(${number}) ${units} is outside (${number}) to (${number}) `);
+/** Double precision has about 16 digits; some are lost on the way to a view. */
+const mostDigitsMore = 9;
 
 /** Below this a number of kelvins in a message is a difference: no refrigerant of this project is liquid so cold [K]. */
 const coldestLevel = 80;
@@ -28,15 +29,30 @@ const names: readonly (readonly [string, string])[] = [['dischargeEnthalpy', 'en
 export function messageInView(message: string, view: UnitView): string {
   const areLevels = message.includes(' is outside ');
   const named = names.reduce((text, [name, word]) => text.replaceAll(name, word), message);
-  return named.replace(withUnit, (_, low: string | undefined, value: string, unit: string) => {
-    const last = said(Number(value), unit, view, areLevels);
-    return low === undefined ? last : `${said(Number(low), unit, view, areLevels)} to ${last}`;
-  });
+  const moreDigits = digitsToTellApart(message, view);
+  const say = (value: string, unit: string) => said(Number(value), unit, view, areLevels, moreDigits);
+  return named.replace(withUnit, (_, low: string | undefined, value: string, unit: string) =>
+    low === undefined ? say(value, unit) : `${say(low, unit)} to ${say(value, unit)}`,
+  );
 }
 
-function said(value: number, unit: string, view: UnitView, isLevel: boolean): string {
-  if (unit !== 'K') return sayQuantity(value, quantitiesByUnit[unit]!, view, 4);
+/**
+ * How many digits more than usual it takes that a value outside its limits does not read like one of them: 31 °C is outside
+ * what ends at 30.98 °C, not what ends at 31 °C. None where a view cannot tell them apart.
+ */
+function digitsToTellApart(message: string, view: UnitView): number {
+  const [, value, unit, low, high] = outside.exec(message) ?? [];
+  if (value === undefined || unit === undefined) return 0;
+  for (let more = 0; more <= mostDigitsMore; more++) {
+    const [inWords, ...limits] = [value, low, high].map((each) => said(Number(each), unit, view, true, more));
+    if (!limits.includes(inWords!)) return more;
+  }
+  return 0;
+}
+
+function said(value: number, unit: string, view: UnitView, isLevel: boolean, moreDigits: number): string {
+  if (unit !== 'K') return sayQuantity(value, quantitiesByUnit[unit]!, view, 4 + moreDigits);
   return Math.abs(value) < coldestLevel && !isLevel
-    ? sayQuantity(value, 'temperatureDifference', view, 3)
-    : sayQuantity(value, 'temperature', view, 3);
+    ? sayQuantity(value, 'temperatureDifference', view, 3 + moreDigits)
+    : sayQuantity(value, 'temperature', view, 3 + moreDigits);
 }

@@ -28,6 +28,18 @@ describe('numbers of a message', () => {
       'metric',
       'temperature −253.1 °C is outside −103.3 °C to 101.1 °C',
     ],
+    // A value just beyond a limit does not read like the limit.
+    [
+      'temperature 304.15 K is outside 216.592 to 304.1282 K',
+      'metric',
+      'temperature 31 °C is outside −56.56 °C to 30.98 °C',
+    ],
+    ['temperature 273.15 K is outside 273.16 to 647.096 K', 'us', 'temperature 32 °F is outside 32.02 °F to 705.1 °F'],
+    [
+      'pressure 7.00000001e7 Pa is outside 1e-30 to 7e7 Pa',
+      'metric',
+      'pressure 700.000001 bar abs is outside 1e-35 bar abs to 700 bar abs',
+    ],
     ['Loop water that changes by 4 K does not fit.', 'us', 'Loop water that changes by 7.2 °F does not fit.'],
     ['pressure 1e9 Pa is outside 0 to 7e7 Pa', 'metric', 'pressure 10 000 bar abs is outside 0 bar abs to 700 bar abs'],
     ['enthalpy 629300 J/kg is too high', 'us', 'enthalpy 270.6 BTU/lb is too high'],
