@@ -21,9 +21,9 @@ import { requireMolten } from './melting-line.ts';
 import type { LoopPair, Refrigerant, Saturation, State } from './types.ts';
 
 /** A pressure this close to saturation, relative, does not tell liquid from vapour: (T,p) is then no pair. */
-export const SATURATED_PAIR = 1e-8;
+const SATURATED_PAIR = 1e-8;
 /** A density this close to one side of the dome, relative, counts as on it. */
-const ON_THE_LINE = 1e-10;
+const DENSITY_ON_THE_LINE = 1e-10;
 
 /** The pairs solved here. */
 export const pairs = [
@@ -140,14 +140,16 @@ function stateAtDensity(fluid: Refrigerant, density: number, temperature: number
   requireTemperature(fluid, temperature);
   const { limits, critical } = fluid;
   requirePositive('given.density', density);
-  if (density < SMALLEST_DENSITY || density > limits.densityMax * (1 + ON_THE_LINE)) {
+  if (density < SMALLEST_DENSITY || density > limits.densityMax * (1 + DENSITY_ON_THE_LINE)) {
     throw new OutOfModelError('density', density, 'kg/m³', SMALLEST_DENSITY, limits.densityMax);
   }
   if (temperature < critical.temperature) {
     const equilibrium = equilibriumAtTemperature(fluid, temperature);
     const { liquidDensity, vapourDensity } = equilibrium;
-    if (Math.abs(density / liquidDensity - 1) <= ON_THE_LINE) return saturatedState(fluid, equilibrium, 'liquid');
-    if (Math.abs(density / vapourDensity - 1) <= ON_THE_LINE) return saturatedState(fluid, equilibrium, 'vapour');
+    if (Math.abs(density / liquidDensity - 1) <= DENSITY_ON_THE_LINE)
+      return saturatedState(fluid, equilibrium, 'liquid');
+    if (Math.abs(density / vapourDensity - 1) <= DENSITY_ON_THE_LINE)
+      return saturatedState(fluid, equilibrium, 'vapour');
     if (density < liquidDensity && density > vapourDensity) {
       if (fluid.bubbleAndDew !== undefined) return blendBetweenDensities(fluid, equilibrium, density);
       const quality = qualityOf(1 / density, 1 / liquidDensity, 1 / vapourDensity);
@@ -155,7 +157,7 @@ function stateAtDensity(fluid: Refrigerant, density: number, temperature: number
     }
   }
   const { pressure } = fluid.equation.residualAt(temperature, density);
-  if (!(pressure <= limits.pressureMax * (1 + ON_THE_LINE))) {
+  if (!(pressure <= limits.pressureMax * (1 + DENSITY_ON_THE_LINE))) {
     throw new OutOfModelError('pressure', pressure, 'Pa', SMALLEST_PRESSURE, limits.pressureMax);
   }
   return singlePhaseState(fluid, temperature, density, pressure);

@@ -1,6 +1,8 @@
-// Public names of the refrigerants: fluids, states, saturation, reference states and the catalogue.
+// Public names of the refrigerants: fluids, states, saturation, derivatives, viscosity and conductivity, tables, reference
+// states, what is known of a fluid besides, and how its numbers were computed.
 
 export {
+  type AttackedMetal,
   type CatalogueEntry,
   type CatalogueField,
   catalogueEntry,

@@ -24,7 +24,7 @@ const NARROWEST = 1e-15;
  * own paper; water: IAPWS R14-08(2011).
  * Worked value: water, ice VI, 320 K → 1356 MPa.
  */
-export function meltingPartPressure(part: MeltingLinePart, temperature: number): number {
+function meltingPartPressure(part: MeltingLinePart, temperature: number): number {
   const { form, startTemperature, startPressure, a, t } = part;
   const ratio = temperature / startTemperature;
   let sum = 0;

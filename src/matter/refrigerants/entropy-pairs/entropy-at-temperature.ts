@@ -20,7 +20,7 @@ import { severalStates } from './several-states.ts';
  * An entropy this close to one side of the dome counts as on it: as a share of R. Closer than with a pressure given: here the
  * pressure follows, and in a cold liquid it changes by ρ Δs/α, many times the saturation pressure.
  */
-const ON_THE_LINE = 1e-11;
+const ENTROPY_ON_THE_LINE = 1e-11;
 /** First guesses of the densities on the dome serve to tell the phase where the entropy is further from it: as a share of R. */
 const CLEAR_OF_THE_DOME = 0.05;
 /** Closer to the critical temperature than this share the guesses are not asked. */
@@ -63,7 +63,7 @@ export function everyStateAt(fluid: Refrigerant, temperature: number, entropy: n
     equilibriumAtTemperature(fluid, temperature),
     temperature,
     entropy,
-    ON_THE_LINE * gasConstant,
+    ENTROPY_ON_THE_LINE * gasConstant,
   );
 }
 

@@ -32,7 +32,7 @@ interface Anchor extends Point {
   readonly warming: number;
 }
 
-export class IsentropeGuess {
+class IsentropeGuess {
   /** Beside its logarithm: the first one is the end of the dome to the last digit. */
   private readonly pressure = new Float64Array(NODES + 1);
   private readonly logPressure = new Float64Array(NODES + 1);

@@ -10,7 +10,7 @@ import { type Caloric, caloricOf, newtonOnIsobar } from './newton.ts';
 import { type IsobarPoint, Sheet, type SheetRow } from './sheet.ts';
 
 /** Part of an isobar in one phase: beside the dome, thinner than its lowest pressure, or above the critical pressure. */
-export type IsobarPart = 'liquid' | 'vapour' | 'thin' | 'above';
+type IsobarPart = 'liquid' | 'vapour' | 'thin' | 'above';
 
 const parts: readonly IsobarPart[] = ['liquid', 'vapour', 'thin', 'above'];
 /** A node of a sheet is good to about the square of this. */
