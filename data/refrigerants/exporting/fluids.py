@@ -1,5 +1,5 @@
 """The fluids of the program: name here, name in the library, other names people write, sources of the equation and of
-the surface tension. A further fluid is one line here and one in src/matter/refrigerants/coefficient-files.ts."""
+the surface tension. A further fluid is one line here and one in src/matter/every-refrigerant/index.ts."""
 
 MULERO = "A. Mulero, I. Cachadina, M. I. Parra (2012), J. Phys. Chem. Ref. Data 41, 043105"
 MULERO_2014 = "A. Mulero, I. Cachadina (2014), J. Phys. Chem. Ref. Data 43, 023104"
