@@ -5,7 +5,7 @@ import { DataError } from '../../numerics/index.ts';
 import { type BubbleAndDew, bubbleAndDewOf, NEAR_CRITICAL } from './dome/bubble-and-dew.ts';
 import { equilibriumAtTemperature } from './dome/dome.ts';
 import { ancillaryGuess, type Guess, lineGuess } from './dome/first-guess.ts';
-import { LAW_DISTANCE } from './dome/near-critical.ts';
+import { lawTemperature } from './dome/near-critical.ts';
 import { curveValue } from './dome/saturation-curve.ts';
 import { SaturationOverPressure, SaturationOverTemperature } from './dome/saturation-line.ts';
 import { HelmholtzEquation } from './equation/equation.ts';
@@ -73,7 +73,7 @@ function pureFluid(data: PureFluidData, file: string): Refrigerant {
   const fluid = unfinished(data, ancillaryGuess(data), undefined);
   checkCriticalPoint(fluid, file);
   setZero(fluid);
-  return withSaturationLine(fluid, fluid.critical.temperature * (1 - LAW_DISTANCE));
+  return withSaturationLine(fluid, lawTemperature(fluid));
 }
 
 /** Solves the dome from the file's own curves once, and keeps its expansions, which are close enough for one step from then on. */

@@ -73,18 +73,41 @@ describe.each(pureNames)('%s', (name) => {
     }
   });
 
-  test('everything narrows towards the critical point and meets there', () => {
-    let before = Number.POSITIVE_INFINITY;
-    for (const distance of [1e-2, 1e-3, 1e-4, 1e-5, 1e-6, 1e-7, 1e-8]) {
-      const temperature = critical.temperature * (1 - distance);
+  // Law (Maxwell), also for equations with terms made for the critical point, which are not analytic there (R718, R744).
+  test('Maxwell’s conditions to a hundred-millionth below the critical temperature', () => {
+    for (let power = -4; power >= -8; power -= 0.05) {
+      const distance = 10 ** power;
+      const { bubbleTemperature, bubblePressure, liquidDensity, vapourDensity } = equilibriumAtTemperature(
+        fluid,
+        critical.temperature * (1 - distance),
+      );
+      equation.residualAt(bubbleTemperature, liquidDensity);
+      const { pressure, chemicalPart } = equation;
+      expect(relative(pressure, bubblePressure), `p at ${distance}`).toBeLessThan(1e-12);
+      equation.residualAt(bubbleTemperature, vapourDensity);
+      expect(relative(equation.pressure, bubblePressure), `p at ${distance}`).toBeLessThan(1e-12);
+      expect(Math.abs(equation.chemicalPart - chemicalPart), `g at ${distance}`).toBeLessThan(1e-12);
+    }
+  });
+
+  test('everything narrows towards the critical point without a step and meets there', () => {
+    let gapBefore = Number.POSITIVE_INFINITY;
+    let pressureBefore = 0;
+    for (let power = -2; power >= -13; power -= 0.02) {
+      const temperature = critical.temperature * (1 - 10 ** power);
       const { liquidDensity, vapourDensity, bubblePressure: pressure } = equilibriumAtTemperature(fluid, temperature);
       const gap = liquidDensity - vapourDensity;
-      expect(gap, `gap at ${distance}`).toBeGreaterThan(0);
-      expect(gap, `gap at ${distance}`).toBeLessThan(before);
+      expect(gap, `gap at ${power}`).toBeGreaterThan(0);
+      expect(gap, `gap at ${power}`).toBeLessThan(gapBefore);
+      // A step is a twentieth of the distance; the densities part by its square root or less.
+      if (power < -2) expect(gap / gapBefore, `gap at ${power}`).toBeGreaterThan(0.95);
       expect(pressure).toBeLessThan(critical.pressure);
-      before = gap;
+      expect(pressure).toBeGreaterThanOrEqual(pressureBefore);
+      expect(relative(equilibriumAtPressure(fluid, pressure).bubbleTemperature, temperature)).toBeLessThan(1e-11);
+      gapBefore = gap;
+      pressureBefore = pressure;
     }
-    expect(before / critical.density).toBeLessThan(0.02);
+    expect(gapBefore / critical.density).toBeLessThan(0.005);
   });
 
   test('the ends of the line', () => {

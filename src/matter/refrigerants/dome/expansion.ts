@@ -42,7 +42,7 @@ export class Expansion {
    * @param columns    how many functions
    * @param low        lower end of the variable
    * @param high       upper end
-   * @param tolerance  how small the last three coefficients of each function must be in a piece that begins at a place; a piece
+   * @param tolerance  how small the last three coefficients of each function must be in a piece around a place; a piece
    *                   of the smallest width is kept as it is
    * @param at         fills in all functions at a place
    */
@@ -102,7 +102,7 @@ function divided(
       for (let column = 0; column < columns; column++) values[column * ORDER + j] = row[column]!;
     }
     const chebyshev = product(values, toChebyshev);
-    if (depth < LARGEST_DEPTH && lastOf(chebyshev) > tolerance(from)) {
+    if (depth < LARGEST_DEPTH && lastOf(chebyshev) > tolerance(from + size / 2)) {
       divide(from, size / 2, depth + 1);
       divide(from + size / 2, size / 2, depth + 1);
     } else {

@@ -7,11 +7,13 @@ import { findRoot } from '../../../numerics/index.ts';
 import { BEFORE_FIRST_STEP, isLastStep } from '../newton.ts';
 import type { Refrigerant } from '../types.ts';
 import { type Equilibrium, pureEquilibrium } from './equilibrium.ts';
-import { LAW_DISTANCE, limitingEquilibrium, limitingTemperature } from './near-critical.ts';
+import { lawTemperature, limitingEquilibrium, limitingTemperature } from './near-critical.ts';
 import { requireDomePressure, requireDomeTemperature } from './range.ts';
 import { spinodalSearch } from './spinodal.ts';
 
 const STEPS = 30;
+/** Below this share of the critical pressure no fluid is as close to it as the limiting law. */
+const LAW_PRESSURE = 1 - 1e-6;
 /** Largest relative change of a density in one step. */
 const LARGEST_STEP = 0.3;
 
@@ -21,8 +23,8 @@ const LARGEST_STEP = 0.3;
  * @param fluid        the fluid
  * @param temperature  T [K], from the triple point to below the critical temperature
  * @returns            p [Pa], ρ′ and ρ″ [kg/m³]
- * Accuracy: rounding, except close to the critical temperature, where the densities are worth fewer digits: about 1e-9 at a
- * distance of 1e-4, 1e-6 from 3e-7 on, where the limiting law of near-critical.ts takes over.
+ * Accuracy: rounding, except close to the critical temperature, where the densities are worth fewer digits: about 1e-10 at a
+ * distance of 1e-4, 1e-6 at 1e-8, where the limiting law of near-critical.ts takes over.
  * @throws OutOfModelError outside the saturation line; ConvergenceError if neither method closes
  * Source: J. C. Maxwell's equal-area rule; Newton form after R. Akasaka (2008), J. Therm. Sci. Technol. 3, 442 (from
  * memory of the source).
@@ -30,7 +32,7 @@ const LARGEST_STEP = 0.3;
  */
 export function maxwellAtTemperature(fluid: Refrigerant, temperature: number): Equilibrium {
   requireDomeTemperature(fluid, temperature);
-  if (temperature > fluid.critical.temperature * (1 - LAW_DISTANCE)) {
+  if (temperature > lawTemperature(fluid)) {
     return limitingEquilibrium(fluid, temperature, (close) => maxwellAtTemperature(fluid, close));
   }
   return newtonAtTemperature(fluid, temperature) ?? spinodalSearch(fluid, temperature);
@@ -87,9 +89,12 @@ function newtonAtTemperature(fluid: Refrigerant, temperature: number): Equilibri
 export function maxwellAtPressure(fluid: Refrigerant, pressure: number): Equilibrium {
   const { critical } = fluid;
   requireDomePressure(fluid, pressure);
-  const limiting = limitingTemperature(fluid, pressure);
-  if (limiting > critical.temperature * (1 - LAW_DISTANCE)) {
-    return atPressure(maxwellAtTemperature(fluid, Math.min(limiting, below(critical.temperature))), pressure);
+  if (pressure > LAW_PRESSURE * critical.pressure) {
+    const beginning = maxwellAtTemperature(fluid, lawTemperature(fluid));
+    if (pressure > beginning.bubblePressure) {
+      const limiting = Math.min(limitingTemperature(fluid, pressure, beginning), below(critical.temperature));
+      return atPressure(maxwellAtTemperature(fluid, limiting), pressure);
+    }
   }
   return newtonAtPressure(fluid, pressure) ?? searchAtPressure(fluid, pressure);
 }
