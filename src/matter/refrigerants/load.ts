@@ -1,7 +1,7 @@
 // From a coefficient file to a fluid that can be asked for states: checks the file, builds the equation, finds the ends of
 // the saturation line and the largest density, and sets the zero of enthalpy and entropy.
 
-import { DataError } from '../../numerics/index.ts';
+import { DataError, KettlefinError } from '../../numerics/index.ts';
 import { type BubbleAndDew, bubbleAndDewOf, NEAR_CRITICAL } from './dome/bubble-and-dew.ts';
 import { equilibriumAtTemperature } from './dome/dome.ts';
 import { ancillaryGuess, type Guess, lineGuess } from './dome/first-guess.ts';
@@ -23,6 +23,8 @@ import type { Refrigerant } from './types.ts';
 const ZERO_TEMPERATURE = 273.15;
 const ZERO_ENTHALPY = 200e3;
 const ZERO_ENTROPY = 1e3;
+/** So thin, as a share of the critical density, that next to nothing but the ideal part is left of the equation. */
+const THIN = 1e-6;
 
 /**
  * @param data  the parsed JSON of a coefficient file
@@ -31,12 +33,23 @@ const ZERO_ENTROPY = 1e3;
  */
 export function loadRefrigerant(data: unknown, file: string): Refrigerant {
   const checked = checkedFluidData(data, file);
+  try {
+    return loaded(checked, file);
+  } catch (error) {
+    // Numbers that are sound one by one may have no saturation line, largest density or melting line together.
+    if (error instanceof DataError || !(error instanceof KettlefinError)) throw error;
+    throw new DataError(file, 'fluid', `must hold numbers that make a fluid together (${error.message})`);
+  }
+}
+
+function loaded(checked: FluidData, file: string): Refrigerant {
   const started = checked.kind === 'pure' ? pureFluid(checked, file) : blend(checked);
   // With the guesses in use from now on, so that the end of the line is the same number at each later call.
   const { limits, triplePoint } = started;
   const coldest = equilibriumAtTemperature(started, limits.temperatureMin);
   const densityMax = largestDensity(started, coldest.liquidDensity, file);
   checkMeltingLine(started, file);
+  checkIdealPart(started, file);
   return Object.freeze({
     ...started,
     triplePoint: { ...triplePoint, pressure: coldest.bubblePressure },
@@ -123,6 +136,21 @@ function checkCriticalPoint({ equation, critical }: Refrigerant, file: string): 
   }
   if (!(Math.abs(equation.stiffness) < 1e-6)) {
     throw new DataError(file, 'fluid.critical', 'must be where the equation has its critical point (∂p/∂ρ = 0)');
+  }
+}
+
+/** The ideal part has no bound of its own: it must give numbers at both ends of the range. */
+function checkIdealPart({ equation, limits, critical }: Refrigerant, file: string): void {
+  for (const temperature of [limits.temperatureMin, limits.temperatureMax]) {
+    equation.at(temperature, critical.density * THIN);
+    const { enthalpy, entropy, cp } = equation;
+    if (![enthalpy, entropy, cp].every(Number.isFinite)) {
+      throw new DataError(
+        file,
+        'fluid.ideal',
+        `must give finite enthalpy, entropy and heat capacity at ${temperature} K`,
+      );
+    }
   }
 }
 

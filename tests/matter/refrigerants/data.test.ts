@@ -3,7 +3,10 @@
 
 import { describe, expect, test } from 'vitest';
 import catalogue from '../../../data/refrigerants/catalogue.json';
+import r12 from '../../../data/refrigerants/R12.json';
 import r290 from '../../../data/refrigerants/R290.json';
+import r410a from '../../../data/refrigerants/R410A.json';
+import r507a from '../../../data/refrigerants/R507A.json';
 import { checkedEntry } from '../../../src/matter/refrigerants/catalogue.ts';
 import { checkedFluidData } from '../../../src/matter/refrigerants/equation/fluid-data.ts';
 import {
@@ -71,6 +74,20 @@ describe('coefficient files', () => {
     );
     const wrongDigit = broken((f) => (f.residual[0].n[3] *= 1 + 1e-6));
     expect(() => loadRefrigerant(wrongDigit, 'x.json')).toThrow(expect.objectContaining({ name: 'DataError' }));
+  });
+
+  // Each of these numbers passes the check of its own; with it the fluid has no saturation line, or no enthalpy.
+  test.each([
+    ['a first guess of the liquid', 'fluid', r12, (f: Loose) => (f.firstGuess.liquidMolarDensity.n[2] = 1e308)],
+    ['a power of temperature', 'fluid', r410a, (f: Loose) => (f.residual[0].t[3] = 1e308)],
+    ['a bubble line', 'fluid', r507a, (f: Loose) => (f.bubbleAndDew.bubblePressure.n[0] = 5e-324)],
+    ['a heat capacity', 'fluid.ideal', r12, (f: Loose) => (f.ideal[2].n[0] = 1e308)],
+  ])('%s that no fluid can have is refused when the fluid is made', (_, path, file, change) => {
+    const copy = structuredClone(file) as Loose;
+    change(copy);
+    expect(() => loadRefrigerant(copy, 'x.json')).toThrow(
+      expect.objectContaining({ name: 'DataError', file: 'x.json', path }),
+    );
   });
 
   // Molar mass, critical and triple point as the papers state them (see the citation in each file): printed digits.
