@@ -7,14 +7,21 @@ import { Assessor, assessDesign } from '../../src/assess/index.ts';
 import { type OperatingPointInput, operatingPoint, textbookCycle } from '../../src/loop/index.ts';
 import { refrigerant, saturationAtTemperature, stateAt, tabulated } from '../../src/matter/refrigerants/index.ts';
 import { type RectangularTank, tankLoad } from '../../src/tank/index.ts';
+import { refrigerantCases } from './refrigerants.ts';
 
 export interface BenchCase {
   readonly id: string;
   readonly title: string;
-  /** Seconds. */
+  /** Seconds, bytes, or how many in a second. */
   readonly budget: number | undefined;
   /** Which of the measured values is held against the budget. */
   readonly judged: 'median' | 'percentile95';
+  /** Measured only when its name was asked for. */
+  readonly isDetail?: true;
+  /** Told as how many of them in a second; so is the budget, which is then the least. */
+  readonly isRate?: true;
+  /** Memory in place of time [bytes]. */
+  readonly bytes?: () => number;
   /** Prepares and returns the work; undefined where the program has no such part yet. */
   readonly prepare: (() => (index: number) => number) | undefined;
 }
@@ -145,6 +152,7 @@ export const engineCases: readonly BenchCase[] = [
       });
     },
   },
+  ...refrigerantCases,
   {
     id: 'loop.textbookCycle',
     title: 'textbook cycle',
