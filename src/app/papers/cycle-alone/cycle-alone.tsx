@@ -5,7 +5,7 @@ import './cycle-alone.css';
 import { type ReactNode, useEffect, useMemo, useState } from 'react';
 import { cyclesChart, stateTable } from '../../../charts/index.ts';
 import type { CycleWarning, TextbookCycle } from '../../../loop/index.ts';
-import type { UnitView } from '../../../quantities/index.ts';
+import { listed, type UnitView } from '../../../quantities/index.ts';
 import { Chart } from '../../charts/chart.tsx';
 import { studyOnlyWords } from '../../fluids/fluid-groups.ts';
 import { useWorkbench } from '../../state/context.tsx';
@@ -86,7 +86,7 @@ export function CycleAlone({ view }: PaperProps): ReactNode {
       <div className="cycle-notes" role="status">
         {isBegun && <p className="quiet">{begunWords(texts, begun.offer)}</p>}
         <StudyOnlyFluids names={answers.map(({ cycle }) => cycle.refrigerant)} />
-        {answers.some(({ cycle }) => cycle.condensing.glide !== undefined) && <p className="quiet">{blendWords}</p>}
+        <BlendNote cycles={answers.map(({ cycle }) => cycle)} />
       </div>
       {answer !== undefined && <Warnings warnings={answer.cycle.warnings} />}
       {answers.length === 2 && <TwoCycles answers={answers} view={view} />}
@@ -140,8 +140,19 @@ function begunWords({ refrigerant }: CycleTexts, offer: CycleOffer): string {
   return `${refrigerant} begins with ${sayOffer(offer)}: where the others begin it does not both boil and condense.`;
 }
 
-const blendWords =
-  'A blend: evaporating and condensing are dew temperatures; superheat counts from dew, subcooling from bubble. While it boils and condenses, temperature, enthalpy and entropy are taken as linear in the vapour share (glide approximation); the error is in the work lost in expansion and evaporator.';
+function BlendNote({ cycles }: { cycles: readonly TextbookCycle[] }): ReactNode {
+  const gliding = cycles.filter(({ condensing }) => condensing.glide !== undefined);
+  const names = [...new Set(gliding.map(({ refrigerant }) => refrigerant))];
+  if (names.length === 0) return null;
+  const are = names.length === 1 ? 'is a blend: its' : 'are blends: their';
+  return (
+    <p className="quiet">
+      {listed(names)} {are} evaporating and condensing temperatures are dew temperatures; superheat counts from dew,
+      subcooling from bubble. Between bubble and dew, temperature, enthalpy and entropy are taken as linear in the
+      vapour share (glide approximation); what error that makes lies in the work lost in expansion and evaporator.
+    </p>
+  );
+}
 
 function StudyOnlyFluids({ names }: { names: readonly string[] }): ReactNode {
   return [...new Set(names)].map((name) => {
