@@ -2,8 +2,8 @@
 // is not a number, and the published schema holds. Numbers and choices from a seeded generator (seed 20).
 
 import { expect, test } from 'vitest';
-import { assessmentSchema } from '../../src/assess/schema/assessment-schema.ts';
 import { assessDesign, assessTankLoad, withoutCharge } from '../../src/assess/index.ts';
+import { assessmentSchema } from '../../src/assess/schema/assessment-schema.ts';
 import { loadReport } from '../../src/cli/commands/load.ts';
 import { checkReport } from '../../src/cli/report/check-report.ts';
 import { type FieldRecord, fieldRecords } from '../../src/design/index.ts';

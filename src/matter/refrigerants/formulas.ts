@@ -4,7 +4,7 @@
 
 import type { Formula, FormulaSymbol } from '../../quantities/index.ts';
 import { derivedFormulas } from './derivatives/formulas.ts';
-import { domeFormulas } from './dome-formulas.ts';
+import { domeFormulas } from './dome/mixture-formulas.ts';
 import {
   densityOf,
   densityOfEntropy,

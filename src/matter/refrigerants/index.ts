@@ -9,7 +9,8 @@ export {
   type FieldSource,
   type Oil,
   type SafetyClass,
-} from './catalogue.ts';
+} from './catalogue/catalogue.ts';
+export { isStudyOnly, type StudyOnlyReason, studyOnlyReasons, unconfirmedOf } from './catalogue/study-only.ts';
 export {
   type Derivatives,
   type Derived,
@@ -21,14 +22,13 @@ export { partialDerivative, type StateVariable } from './derivatives/partial.ts'
 export { saturationAtBubbleTemperature, saturationAtDewTemperature } from './dome/levels.ts';
 export { glideOf } from './dome/line-formulas.ts';
 export { glideWorking } from './dome/line-working.ts';
-export { stateAt, supportedPairs } from './entropy-pairs/state-at.ts';
-export { saturationAtPressure, saturationAtTemperature, stateInLoop } from './flash.ts';
+export { stateAt, supportedPairs } from './flash/entropy-pairs/state-at.ts';
+export { saturationAtPressure, saturationAtTemperature, stateInLoop } from './flash/flash.ts';
+export { meltingPressure, meltingTemperature } from './flash/melting-line.ts';
 export { refrigerantFormulas } from './formulas.ts';
 export { addCoefficientFile, hasCoefficientFile, refrigerant } from './library.ts';
-export { meltingPressure, meltingTemperature } from './melting-line.ts';
 export { fluidsNeededBy, refrigerantAliases, refrigerantName, refrigerantNamed, refrigerantNames } from './names.ts';
 export { type ReferenceState, type ReferenceStateName, referenceOffset, referenceStates } from './reference-states.ts';
-export { isStudyOnly, type StudyOnlyReason, studyOnlyReasons, unconfirmedOf } from './study-only.ts';
 export { surfaceTensionAt } from './surface-tension.ts';
 export {
   AROUND_CRITICAL,

@@ -15,8 +15,8 @@ import {
   type PseudoPureFluidData,
   type PureFluidData,
 } from './equation/fluid-data.ts';
+import { checkMeltingLine } from './flash/melting-line.ts';
 import { IsobarStarts } from './isobars/starts.ts';
-import { checkMeltingLine } from './melting-line.ts';
 import type { Refrigerant } from './types.ts';
 
 /** The zero inside the program: saturated liquid at 0 °C. */

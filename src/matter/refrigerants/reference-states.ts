@@ -2,7 +2,7 @@
 // constant in h and one in s per fluid, so that differences, work, heat and efficiency are the same under each.
 
 import { InputError } from '../../numerics/index.ts';
-import { saturationAtPressure, saturationAtTemperature } from './flash.ts';
+import { saturationAtPressure, saturationAtTemperature } from './flash/flash.ts';
 import type { Refrigerant } from './types.ts';
 
 export type ReferenceStateName = 'iir' | 'ashrae' | 'normalBoilingPoint';

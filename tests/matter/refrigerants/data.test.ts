@@ -7,7 +7,7 @@ import r12 from '../../../data/refrigerants/R12.json';
 import r290 from '../../../data/refrigerants/R290.json';
 import r410a from '../../../data/refrigerants/R410A.json';
 import r507a from '../../../data/refrigerants/R507A.json';
-import { checkedEntry } from '../../../src/matter/refrigerants/catalogue.ts';
+import { checkedEntry } from '../../../src/matter/refrigerants/catalogue/catalogue.ts';
 import { checkedFluidData } from '../../../src/matter/refrigerants/equation/fluid-data.ts';
 import {
   catalogueEntry,

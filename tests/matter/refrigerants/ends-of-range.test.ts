@@ -2,8 +2,8 @@
 // pair of its own properties. Law: the inverse returns the input.
 
 import { describe, expect, test } from 'vitest';
+import { meltingPressure } from '../../../src/matter/refrigerants/flash/melting-line.ts';
 import { refrigerant, refrigerantNames, type State, stateAt } from '../../../src/matter/refrigerants/index.ts';
-import { meltingPressure } from '../../../src/matter/refrigerants/melting-line.ts';
 import { relative } from './deviation.ts';
 
 describe.each(refrigerantNames)('%s', (name) => {

@@ -1,6 +1,7 @@
 // Melting lines: published pressures, the inverse, and states on both of their sides, from every pair.
 
 import { describe, expect, test } from 'vitest';
+import { MELTING_TOLERANCE } from '../../../src/matter/refrigerants/flash/melting-line.ts';
 import {
   meltingPressure,
   meltingTemperature,
@@ -9,7 +10,6 @@ import {
   saturationAtTemperature,
   stateAt,
 } from '../../../src/matter/refrigerants/index.ts';
-import { MELTING_TOLERANCE } from '../../../src/matter/refrigerants/melting-line.ts';
 import { relative } from './deviation.ts';
 
 const freezing = refrigerantNames.filter((name) => refrigerant(name).meltingLine !== undefined);

@@ -4,7 +4,7 @@
 
 import { InputError, requirePositive } from '../../../numerics/index.ts';
 import type { HelmholtzEquation } from '../equation/equation.ts';
-import { SMALLEST_STIFFNESS } from '../limits.ts';
+import { SMALLEST_STIFFNESS } from '../flash/limits.ts';
 import type { Refrigerant, Saturation, State } from '../types.ts';
 import { clapeyronOf, compressibilityOf, expansionOf, isentropicExponentOf, jouleThomsonOf } from './relations.ts';
 

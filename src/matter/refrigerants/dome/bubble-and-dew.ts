@@ -3,8 +3,8 @@
 // Maxwell's conditions are looked at, only the side of the lines.
 
 import { findRoot } from '../../../numerics/index.ts';
-import { densityOnBranch } from '../density.ts';
 import type { BubbleAndDewCurves, SaturationCurve } from '../equation/fluid-data.ts';
+import { densityOnBranch } from '../flash/density.ts';
 import type { Refrigerant } from '../types.ts';
 import type { Equilibrium } from './equilibrium.ts';
 import { requireDomePressure, requireDomeTemperature } from './range.ts';
@@ -97,7 +97,9 @@ export function bubbleAndDewAtTemperature(fluid: Refrigerant, lines: BubbleAndDe
 export function bubbleAndDewAtPressure(fluid: Refrigerant, lines: BubbleAndDew, pressure: number): Equilibrium {
   requireDomePressure(fluid, pressure);
   const bubbleTemperature = lines.bubbleTemperature(pressure, fluid.guess.saturationTemperature(pressure));
-  const dewTemperature = lines.dewTemperature(pressure, bubbleTemperature);
+  const { overPressure } = fluid;
+  const dewStart = overPressure?.holds(pressure) ? overPressure.at(pressure).dewTemperature : bubbleTemperature;
+  const dewTemperature = lines.dewTemperature(pressure, dewStart);
   return {
     bubbleTemperature,
     dewTemperature,

@@ -2,7 +2,7 @@
 // given. Of a pure fluid all of it is saturationAtTemperature.
 
 import { requirePositive } from '../../../numerics/index.ts';
-import { saturation } from '../assemble.ts';
+import { saturation } from '../flash/assemble.ts';
 import type { Refrigerant, Saturation } from '../types.ts';
 import { equilibriumAtBubbleTemperature, equilibriumAtDewTemperature } from './dome.ts';
 

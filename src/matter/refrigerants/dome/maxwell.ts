@@ -4,7 +4,7 @@
 // between the two spinodals. Leaves out metastable states; nothing here is fitted.
 
 import { findRoot } from '../../../numerics/index.ts';
-import { BEFORE_FIRST_STEP, isLastStep } from '../newton.ts';
+import { BEFORE_FIRST_STEP, isLastStep } from '../flash/newton.ts';
 import type { Refrigerant } from '../types.ts';
 import { type Equilibrium, pureEquilibrium } from './equilibrium.ts';
 import { lawTemperature, limitingEquilibrium, limitingTemperature } from './near-critical.ts';

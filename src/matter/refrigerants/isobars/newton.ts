@@ -1,7 +1,7 @@
 // Newton's method in temperature and density on pressure and enthalpy, or pressure and entropy.
 
 import type { HelmholtzEquation } from '../equation/equation.ts';
-import { BEFORE_FIRST_STEP, isLastStep } from '../newton.ts';
+import { BEFORE_FIRST_STEP, isLastStep } from '../flash/newton.ts';
 import type { IsobarPoint } from './sheet.ts';
 
 export type Caloric = 'enthalpy' | 'entropy';

@@ -3,8 +3,8 @@
 // when the first state in it is asked for, by a function of the fluid alone, so that no answer depends on the ones before.
 // They are good to 1e-4 or better over nearly all of the range, which leaves two steps of Newton's; they decide nothing.
 
-import { densityBesideDome, densityOnBranch } from '../density.ts';
 import { equilibriumAtTemperature } from '../dome/dome.ts';
+import { densityBesideDome, densityOnBranch } from '../flash/density.ts';
 import type { Refrigerant } from '../types.ts';
 import { type Caloric, caloricOf, newtonOnIsobar } from './newton.ts';
 import { type IsobarPoint, Sheet, type SheetRow } from './sheet.ts';

@@ -4,10 +4,10 @@
 //     above:  θ = √ln(p/pc)
 // In each band the borders of its patches, and what is needed along the saturation line, are functions of θ alone (Pieces).
 
-import { densityBesideDome, densityOnBranch } from '../density.ts';
 import { equilibriumAtPressure, equilibriumAtTemperature } from '../dome/dome.ts';
 import type { Equilibrium } from '../dome/equilibrium.ts';
 import type { HelmholtzEquation } from '../equation/equation.ts';
+import { densityBesideDome, densityOnBranch } from '../flash/density.ts';
 import type { Refrigerant } from '../types.ts';
 import { Pieces } from './pieces.ts';
 import { AROUND_CRITICAL, type TableRegion } from './region.ts';

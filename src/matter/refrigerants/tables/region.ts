@@ -1,7 +1,7 @@
 // Where a table answers. Everything else is answered by the equation itself.
 
 import { InputError } from '../../../numerics/index.ts';
-import { meltingTemperature } from '../melting-line.ts';
+import { meltingTemperature } from '../flash/melting-line.ts';
 import type { Refrigerant } from '../types.ts';
 
 /**

@@ -3,7 +3,7 @@
 // the answer to the equation.
 
 import { mixed, mixedDensity, qualityOf } from '../equation/relations.ts';
-import { ON_THE_LINE } from '../limits.ts';
+import { ON_THE_LINE } from '../flash/limits.ts';
 import { surfaceTensionAt } from '../surface-tension.ts';
 import type { Phase, Refrigerant, Saturation, State, StateInput, StateTable } from '../types.ts';
 import { below } from './bands.ts';

@@ -2,13 +2,13 @@
 // h, s, u and 1/ρ are linear in the quality between bubble and dew line, and so is T: the named glide approximation. From it
 // follow the quality at (T,p), the pressure at (ρ,T) and (T,s), and what of (T,x) and (p,x) exists.
 
-import { findRoot, InputError, OutOfModelError } from '../../numerics/index.ts';
+import { findRoot, InputError, OutOfModelError } from '../../../numerics/index.ts';
+import { dewPointBelowBubbleLine } from '../dome/bubble-and-dew.ts';
+import { equilibriumAtPressure, equilibriumAtTemperature } from '../dome/dome.ts';
+import type { Equilibrium } from '../dome/equilibrium.ts';
+import { mixed, qualityOf } from '../equation/relations.ts';
+import type { Refrigerant, State } from '../types.ts';
 import { mixedState, saturatedState, singlePhaseState } from './assemble.ts';
-import { dewPointBelowBubbleLine } from './dome/bubble-and-dew.ts';
-import { equilibriumAtPressure, equilibriumAtTemperature } from './dome/dome.ts';
-import type { Equilibrium } from './dome/equilibrium.ts';
-import { mixed, qualityOf } from './equation/relations.ts';
-import type { Refrigerant, State } from './types.ts';
 
 /** The highest pressure of a mixture, relative: closer by, a bubble line that passes the critical pressure is met at its end. */
 const BELOW_CRITICAL = 1 - 1e-9;

@@ -1,8 +1,8 @@
 // First guesses for states from enthalpy and entropy: a row of points along the dome and a row along one isotherm above it.
 // They decide which phase is tried first and where the solver starts, never what it answers.
 
-import { equilibriumAtPressure } from '../dome/dome.ts';
-import type { Refrigerant } from '../types.ts';
+import { equilibriumAtPressure } from '../../dome/dome.ts';
+import type { Refrigerant } from '../../types.ts';
 
 const NODES = 160;
 /** The nodes close to the critical pressure, where they stand evenly in the logarithm of the distance to it. */

@@ -3,17 +3,17 @@
 // ln ρ inside a bracket; inside the dome by the lever rule. The exception is a liquid that is densest above its lowest
 // temperature, as water below about 4 °C: there a pair can belong to three states, and is refused with all of them named.
 
-import { findRoot, OutOfModelError } from '../../../numerics/index.ts';
+import { findRoot, OutOfModelError } from '../../../../numerics/index.ts';
+import { equilibriumAtTemperature } from '../../dome/dome.ts';
+import type { Equilibrium } from '../../dome/equilibrium.ts';
+import { qualityOf } from '../../equation/relations.ts';
+import type { Refrigerant, State } from '../../types.ts';
 import { mixedState, saturatedState, stateOfDensity } from '../assemble.ts';
 import { blendBetweenEntropies } from '../blend-flash.ts';
 import { densityOnBranch } from '../density.ts';
-import { equilibriumAtTemperature } from '../dome/dome.ts';
-import type { Equilibrium } from '../dome/equilibrium.ts';
-import { qualityOf } from '../equation/relations.ts';
 import { ROUNDING_AT_LIMIT, SMALLEST_PRESSURE } from '../limits.ts';
 import { meltingPressure } from '../melting-line.ts';
 import { BEFORE_FIRST_STEP, isLastStep } from '../newton.ts';
-import type { Refrigerant, State } from '../types.ts';
 import { severalStates } from './several-states.ts';
 
 /**

@@ -1,10 +1,10 @@
 // Makes states out of densities and temperatures: one phase, one side of the dome, or a mixture of both sides.
 
-import type { Equilibrium } from './dome/equilibrium.ts';
-import { mixed, mixedDensity } from './equation/relations.ts';
+import type { Equilibrium } from '../dome/equilibrium.ts';
+import { mixed, mixedDensity } from '../equation/relations.ts';
+import { surfaceTensionAt } from '../surface-tension.ts';
+import type { Phase, Refrigerant, Saturation, State } from '../types.ts';
 import { SMALLEST_STIFFNESS } from './limits.ts';
-import { surfaceTensionAt } from './surface-tension.ts';
-import type { Phase, Refrigerant, Saturation, State } from './types.ts';
 
 /**
  * Name of a single phase. Above both critical values: supercritical; above the critical pressure only: liquid; above the

@@ -1,7 +1,7 @@
 // The error for a pair that belongs to more than one stable state: none of them is picked silently.
 
-import { InputError } from '../../../numerics/index.ts';
-import type { State } from '../types.ts';
+import { InputError } from '../../../../numerics/index.ts';
+import type { State } from '../../types.ts';
 
 /**
  * @param received  the pair, with units

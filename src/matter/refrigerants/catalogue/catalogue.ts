@@ -2,9 +2,9 @@
 // boiling and critical point, oils, use, law. Each field names its source; a source that was not read itself may warn, never
 // clear. The file holds a fact as [value, key of its source, note or nothing], so that a page can carry all fluids.
 
-import data from '../../../data/refrigerants/catalogue.json';
-import { DataError } from '../../numerics/index.ts';
-import { refrigerantName } from './names.ts';
+import data from '../../../../data/refrigerants/catalogue.json';
+import { DataError } from '../../../numerics/index.ts';
+import { refrigerantName } from '../names.ts';
 
 export type SafetyClass = 'A1' | 'A2' | 'A2L' | 'A3' | 'B1' | 'B2' | 'B2L' | 'B3';
 export type Oil = 'mineral' | 'alkylbenzene' | 'polyolester' | 'polyvinylether' | 'polyalkyleneglycol';

@@ -3,7 +3,11 @@
 // Pairs: (T,p) (p,h) (p,s) (T,x) (p,x) (ρ,T). Those with p and a caloric property are solved in caloric-flash.ts; (h,s) and
 // (T,s) join them in entropy-pairs/. What the solvers find is refused where the fluid would be solid.
 
-import { InputError, OutOfModelError, requirePositive } from '../../numerics/index.ts';
+import { InputError, OutOfModelError, requirePositive } from '../../../numerics/index.ts';
+import { equilibriumAtPressure, equilibriumAtTemperature } from '../dome/dome.ts';
+import type { Equilibrium } from '../dome/equilibrium.ts';
+import { qualityOf } from '../equation/relations.ts';
+import type { LoopPair, Refrigerant, Saturation, State } from '../types.ts';
 import { mixedState, saturatedState, saturation, singlePhaseState } from './assemble.ts';
 import {
   blendAtPressureOnDewLine,
@@ -13,12 +17,8 @@ import {
 } from './blend-flash.ts';
 import { caloricState } from './caloric-flash.ts';
 import { densityBesideDome, densityOnBranch } from './density.ts';
-import { equilibriumAtPressure, equilibriumAtTemperature } from './dome/dome.ts';
-import type { Equilibrium } from './dome/equilibrium.ts';
-import { qualityOf } from './equation/relations.ts';
 import { SMALLEST_DENSITY, SMALLEST_PRESSURE } from './limits.ts';
 import { requireMolten } from './melting-line.ts';
-import type { LoopPair, Refrigerant, Saturation, State } from './types.ts';
 
 /** A pressure this close to saturation, relative, does not tell liquid from vapour: (T,p) is then no pair. */
 const SATURATED_PAIR = 1e-8;

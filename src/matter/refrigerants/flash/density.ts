@@ -1,10 +1,10 @@
 // Density of a single phase from temperature and pressure, on a branch of the isotherm where pressure rises with density:
 // Newton's method inside a bracket that shrinks at each step, so that it ends on the branch asked for or says why not.
 
-import { ConvergenceError } from '../../numerics/index.ts';
-import type { Equilibrium } from './dome/equilibrium.ts';
+import { ConvergenceError } from '../../../numerics/index.ts';
+import type { Equilibrium } from '../dome/equilibrium.ts';
+import type { Refrigerant } from '../types.ts';
 import { BEFORE_FIRST_STEP, isLastStep } from './newton.ts';
-import type { Refrigerant } from './types.ts';
 
 const STEPS = 100;
 

@@ -2,9 +2,9 @@
 // kind of crystal), and the check that a state lies on the liquid side. The equations of state would describe a liquid
 // beyond it without complaint. Fluids without a published line have their lowest temperature as the only limit.
 
-import { DataError, OutOfModelError } from '../../numerics/index.ts';
-import type { MeltingLinePart } from './equation/fluid-data.ts';
-import type { Refrigerant } from './types.ts';
+import { DataError, OutOfModelError } from '../../../numerics/index.ts';
+import type { MeltingLinePart } from '../equation/fluid-data.ts';
+import type { Refrigerant } from '../types.ts';
 
 /** A liquid may be this much colder than the line before it is refused [K]; the published lines are not closer to the truth. */
 export const MELTING_TOLERANCE = 1e-3;

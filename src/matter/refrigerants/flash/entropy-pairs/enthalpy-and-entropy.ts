@@ -3,15 +3,15 @@
 // method may start from a guess and is believed only where its answer is stable and within the limits; otherwise a search
 // along the isentrope between its two ends, by states of pressure and entropy, finds the state or the limit passed.
 
-import { findRoot, OutOfModelError } from '../../../numerics/index.ts';
+import { findRoot, OutOfModelError } from '../../../../numerics/index.ts';
+import { equilibriumAtPressure, equilibriumAtTemperature } from '../../dome/dome.ts';
+import type { Equilibrium } from '../../dome/equilibrium.ts';
+import { mixed, mixedDensity, qualityOf } from '../../equation/relations.ts';
+import type { Refrigerant, State } from '../../types.ts';
 import { mixedState, saturatedState, stateOfDensity } from '../assemble.ts';
 import { caloricState } from '../caloric-flash.ts';
-import { equilibriumAtPressure, equilibriumAtTemperature } from '../dome/dome.ts';
-import type { Equilibrium } from '../dome/equilibrium.ts';
-import { mixed, mixedDensity, qualityOf } from '../equation/relations.ts';
 import { ON_THE_LINE, ROUNDING_AT_LIMIT, SMALLEST_PRESSURE } from '../limits.ts';
 import { BEFORE_FIRST_STEP, isLastStep } from '../newton.ts';
-import type { Refrigerant, State } from '../types.ts';
 import { entropyRange, everyStateAt } from './entropy-at-temperature.ts';
 import { isentropeGuess } from './first-guess.ts';
 import { severalStates } from './several-states.ts';

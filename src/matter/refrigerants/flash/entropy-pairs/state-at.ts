@@ -1,8 +1,8 @@
 // From any supported pair of properties to the state: (h,s) and (T,s) beside the pairs of flash.ts.
 
+import type { LoopPair, Refrigerant, State, StateInput } from '../../types.ts';
 import { checkedPair, pairs, requireTemperature, stateOfPair } from '../flash.ts';
 import { requireMolten } from '../melting-line.ts';
-import type { LoopPair, Refrigerant, State, StateInput } from '../types.ts';
 import { stateAtEnthalpyAndEntropy } from './enthalpy-and-entropy.ts';
 import { stateAtTemperatureAndEntropy } from './entropy-at-temperature.ts';
 

@@ -1,9 +1,15 @@
 // Formula records of the dome: the saturation line by Maxwell's conditions, and the rules for mixtures of saturated liquid
 // and vapour.
 
-import type { Formula, FormulaSymbol, FormulaValues } from '../../quantities/index.ts';
-import { lineFormulas } from './dome/line-formulas.ts';
-import { mixed, mixedDensity, qualityOf, saturationPressureOf, saturationTemperatureOf } from './equation/relations.ts';
+import type { Formula, FormulaSymbol, FormulaValues } from '../../../quantities/index.ts';
+import {
+  mixed,
+  mixedDensity,
+  qualityOf,
+  saturationPressureOf,
+  saturationTemperatureOf,
+} from '../equation/relations.ts';
+import { lineFormulas } from './line-formulas.ts';
 
 const file = 'src/matter/refrigerants/equation/relations.ts';
 const R: FormulaSymbol = { meaning: 'specific gas constant of the fluid', unit: 'J/(kg K)' };

@@ -4,17 +4,17 @@
 // only on the stable side. Otherwise a bracketed search along the isobar, on which enthalpy and entropy rise with
 // temperature, finds the state or shows that the value lies outside the equation's range.
 
-import { ConvergenceError, NoSolutionError, OutOfModelError } from '../../numerics/index.ts';
+import { ConvergenceError, NoSolutionError, OutOfModelError } from '../../../numerics/index.ts';
+import { dewPointBelowBubbleLine } from '../dome/bubble-and-dew.ts';
+import { equilibriumAtPressure, equilibriumAtTemperature } from '../dome/dome.ts';
+import { qualityOf } from '../equation/relations.ts';
+import { type Caloric, caloricOf, newtonOnIsobar } from '../isobars/newton.ts';
+import type { IsobarPoint } from '../isobars/sheet.ts';
+import type { Refrigerant, State } from '../types.ts';
 import { mixedState, saturatedState, singlePhaseState } from './assemble.ts';
 import { densityBesideDome, densityOnBranch } from './density.ts';
-import { dewPointBelowBubbleLine } from './dome/bubble-and-dew.ts';
-import { equilibriumAtPressure, equilibriumAtTemperature } from './dome/dome.ts';
-import { qualityOf } from './equation/relations.ts';
-import { type Caloric, caloricOf, newtonOnIsobar } from './isobars/newton.ts';
-import type { IsobarPoint } from './isobars/sheet.ts';
 import { ON_THE_LINE } from './limits.ts';
 import { meltingTemperature } from './melting-line.ts';
-import type { Refrigerant, State } from './types.ts';
 
 /** This far from a side of the dome, on the same scale, its expansion tells the phase: a thousand times its error. */
 const CLEAR_OF_THE_LINE = 1e-6;
