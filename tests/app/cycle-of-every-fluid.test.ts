@@ -128,6 +128,22 @@ describe('outside the dome', () => {
     expect(reply.ok || 'offer' in reply.problems[0]!).toBe(false);
   });
 
+  // Water freezes at 0 °C, and carbon dioxide has no liquid below 5.18 bar: neither has one where these zeros are.
+  test.each([
+    ['R718', 'ashrae', '5 °C', '40 °C'],
+    ['R744', 'normalBoilingPoint', '-10 °C', '20 °C'],
+  ] as const)(
+    '%s has no liquid at the zero chosen, and that is what is named',
+    (name, zero, evaporating, condensing) => {
+      const texts = withLevels(startOn(name, 'metric'), { evaporating, condensing });
+      const reply = replyTo({ ...texts, referenceState: zero }, 'metric');
+      expect(reply.ok ? [] : reply.problems.map(({ message }) => message)).toEqual([
+        expect.stringMatching(new RegExp(`^${name} has no boiling liquid to count from .* Choose another zero`)),
+      ]);
+      expect(replyTo(texts, 'metric').ok).toBe(true);
+    },
+  );
+
   test('an unknown refrigerant is refused by name, without an offer', () => {
     const reply = replyTo(startOn('R999', 'metric'), 'metric');
     expect(reply.ok ? undefined : reply.problems[0]?.code).toBe('unknownRefrigerant');

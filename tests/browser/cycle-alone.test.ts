@@ -119,6 +119,13 @@ describe('two cycles', () => {
       expect.stringMatching(/R134a.*R290/),
       expect.stringMatching(/R134a.*R290/),
     ]);
+    const compared = page.locator('table', { hasText: 'B by A' });
+    expect(await compared.textContent()).not.toMatch(/Glide|Second-law/);
+    await page.getByLabel('Refrigerant', { exact: true }).selectOption('R407C');
+    await expect.poll(() => compared.textContent()).toMatch(/Glide, evaporating–6\.\d+.K/);
+    expect(await page.locator('.cycle-notes').textContent()).toMatch(/^R407C is a blend/);
+    await page.getByLabel('Refrigerant', { exact: true }).selectOption('R290');
+    await expect.poll(() => compared.textContent()).not.toContain('Glide');
     await page.reload();
     await expect.poll(() => page.locator('.station-answer').textContent()).toContain('for B');
     await page.getByRole('button', { name: 'take cycle A away' }).click();
