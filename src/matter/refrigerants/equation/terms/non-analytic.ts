@@ -10,7 +10,7 @@ import type { ResidualSums } from './sums.ts';
 /** Smallest (δ − 1)² that is used: below it the derivatives of the powers overflow although the terms stay finite. */
 const SMALLEST_SQUARE = 1e-30;
 /** Where ψ is less than e to this the term is beyond all digits, as it is over most of the range. */
-const LOWEST_EXPONENT = -75;
+const LOWEST_EXPONENT = -50;
 
 export class NonAnalyticTerms {
   private readonly n: Float64Array;
