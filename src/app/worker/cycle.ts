@@ -134,7 +134,7 @@ function hasNoReference({ refrigerant: name, referenceState = 'iir' }: TextbookC
   try {
     referenceOffset(refrigerant(name), referenceState);
     return false;
-  } catch {
-    return true;
+  } catch (error) {
+    return error instanceof OutOfModelError;
   }
 }

@@ -21,7 +21,11 @@ const eta_0: FormulaSymbol = { meaning: 'viscosity of the dilute gas', unit: 'Pa
 const R: FormulaSymbol = { meaning: 'specific gas constant of the fluid', unit: 'J/(kg K)' };
 const cp: FormulaSymbol = { meaning: 'heat capacity at constant pressure', unit: 'J/(kg K)' };
 const delta: FormulaSymbol = { meaning: 'density over the reducing density', unit: '1' };
-const xi: FormulaSymbol = { meaning: 'correlation length, reach of fluctuations of density', unit: 'm' };
+const xi: FormulaSymbol = {
+  meaning: 'correlation length, reach of fluctuations of density',
+  unit: 'm',
+  quantity: 'length',
+};
 
 const near = {
   source: 'G. A. Olchowy, J. V. Sengers (1989), Int. J. Thermophys. 10, 417, simplified form; from memory of the paper',
@@ -234,7 +238,7 @@ export const transportFormulas: readonly Formula[] = [
     result: { symbol: 'xi', ...xi },
     expression: 'xi_0 * (chi / Gamma)^(0.63 / 1.239)',
     symbols: {
-      xi_0: { meaning: 'amplitude of the correlation length', unit: 'm' },
+      xi_0: { meaning: 'amplitude of the correlation length', unit: 'm', quantity: 'length' },
       chi: { meaning: 'excess of the reduced susceptibility', unit: '1' },
       Gamma: { meaning: 'amplitude of the susceptibility', unit: '1' },
     },
