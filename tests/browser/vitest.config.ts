@@ -1,6 +1,7 @@
 // Tests that drive the built workbench in a real browser: npx vitest run --config tests/browser/vitest.config.ts
 // The same files run twice: "served" against the page as a server hands it out, "one file" against the page opened from
-// the disk with the network cut. What only one of them can have stands in a folder of its own. One form alone:
+// the disk with the network cut. What cannot differ between the two runs once, in served/, beside what only a served page
+// has; what only the one file has stands in one-file/. One form alone:
 // --project served, --project 'one file'.
 
 import { fileURLToPath } from 'node:url';
@@ -15,7 +16,9 @@ const common = {
   testTimeout: 60_000,
   hookTimeout: 120_000,
   expect: { poll: { timeout: 5000 } },
-} as const;
+  // Some tests compare the page with what the engine answers in Node.
+  setupFiles: ['src/matter/every-refrigerant/index.ts'],
+};
 
 export default defineConfig({
   root,

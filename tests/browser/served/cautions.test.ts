@@ -2,12 +2,12 @@
 // settle it, no metric number in the US view, everything on paper, readable for everybody.
 
 import { describe, expect, test } from 'vitest';
-import { caution, notChecked } from '../../src/cautions/index.ts';
-import type { UnitView } from '../../src/quantities/index.ts';
-import { demoTexts } from '../designs.ts';
-import { accessibilityFaults } from './accessibility.ts';
-import { openWorkbench, screens, startBrowserForThisFile } from './harness.ts';
-import { pdfPages } from './pdf-text.ts';
+import { caution, notChecked } from '../../../src/cautions/index.ts';
+import type { UnitView } from '../../../src/quantities/index.ts';
+import { demoTexts } from '../../designs.ts';
+import { accessibilityFaults } from '../accessibility.ts';
+import { openWorkbench, screens, startBrowserForThisFile } from '../harness.ts';
+import { pdfPages } from '../pdf-text.ts';
 
 startBrowserForThisFile();
 

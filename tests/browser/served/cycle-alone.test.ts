@@ -4,7 +4,7 @@
 import { readFile } from 'node:fs/promises';
 import type { Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
-import { openWorkbench, startBrowserForThisFile } from './harness.ts';
+import { openWorkbench, startBrowserForThisFile } from '../harness.ts';
 
 startBrowserForThisFile();
 

@@ -2,7 +2,7 @@
 // open their explanation where they stand.
 
 import { describe, expect, test } from 'vitest';
-import { openWorkbench, screens, startBrowserForThisFile } from './harness.ts';
+import { openWorkbench, screens, startBrowserForThisFile } from '../harness.ts';
 
 startBrowserForThisFile();
 

@@ -4,8 +4,8 @@
 import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
-import { accessibilityFaults } from './accessibility.ts';
-import { type OpenWorkbench, openWorkbench, screens, startBrowserForThisFile } from './harness.ts';
+import { accessibilityFaults } from '../accessibility.ts';
+import { type OpenWorkbench, openWorkbench, screens, startBrowserForThisFile } from '../harness.ts';
 
 startBrowserForThisFile();
 
@@ -24,7 +24,7 @@ async function openExample(
   const workbench = await openWorkbench({ path, ...options });
   const { page } = workbench;
   await page.waitForSelector('.verdict-sentence');
-  const text = readFileSync(new URL(`../../data/designs/${example}.json`, import.meta.url), 'utf8');
+  const text = readFileSync(new URL(`../../../data/designs/${example}.json`, import.meta.url), 'utf8');
   const { name } = JSON.parse(text) as { name: string };
   await page
     .locator('input[type=file]')

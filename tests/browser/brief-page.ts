@@ -1,0 +1,55 @@
+// What tests of the brief do with its page: open it on a design, print it, hold the pages against the brief of that design.
+
+import type { Page } from 'playwright-core';
+import { expect } from 'vitest';
+import { caution } from '../../src/cautions/index.ts';
+import type { UnitView } from '../../src/quantities/index.ts';
+import { briefOf } from '../brief/briefs.ts';
+import { openWorkbench } from './harness.ts';
+import { pdfPages } from './pdf-text.ts';
+
+export const formats = ['A4', 'Letter'] as const;
+
+interface Opened {
+  readonly text?: string;
+  readonly view?: UnitView;
+  readonly colorScheme?: 'light' | 'dark';
+  readonly viewport?: { readonly width: number; readonly height: number };
+}
+
+/** The paper with its pages made, of a demo that was opened as a person's file would be. */
+export async function openBrief({ text, view, ...options }: Opened = {}) {
+  const workbench = await openWorkbench({ ...options, path: '#brief' });
+  const { page } = workbench;
+  if (text !== undefined) {
+    const file = { name: 'design.json', mimeType: 'application/json', buffer: Buffer.from(text) };
+    await page.locator('input[type=file]').setInputFiles(file);
+  }
+  if (view === 'us') {
+    await page.locator('summary', { hasText: 'View' }).click();
+    await page.getByRole('radio', { name: 'US' }).check({ force: true });
+    await page.keyboard.press('Escape');
+  }
+  const name = text === undefined ? 'Reef tank in the study' : String(JSON.parse(text).name);
+  await expect.poll(() => page.locator('.brief header h3').textContent()).toContain(name.slice(0, 20));
+  if (view === 'us') await expect.poll(() => page.locator('.brief table').first().textContent()).toContain('psi');
+  return workbench;
+}
+
+export async function printed(page: Page, format: (typeof formats)[number]): Promise<readonly string[]> {
+  return pdfPages(await page.pdf({ format, preferCSSPageSize: false }));
+}
+
+export function expectBriefPages(pages: readonly string[], text: string, view: UnitView): void {
+  expect(pages.length).toBeGreaterThanOrEqual(1);
+  expect(pages.length).toBeLessThanOrEqual(3);
+  for (const [index, words] of pages.entries()) {
+    expect(words, `page ${index + 1}`).toContain(caution);
+    expect(words).toContain(`${index + 1} / ${pages.length}`);
+  }
+  const all = pages.join(' ');
+  const document = briefOf(text, view);
+  expect(all).toContain(document.standingTitle);
+  for (const row of document.states.rows) expect(all).toContain(row.join(' '));
+  for (const question of document.asked.questions) expect(all).toContain(question.replace(/[\u00a0\u202f]/g, ' '));
+}

@@ -1,0 +1,188 @@
+// Every way from a number to its working and back into the inputs it began with. The one file has the same pages and links:
+// they are followed once, served; what is drawn, loaded or printed is looked at in both forms (../working.test.ts).
+
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { type OpenWorkbench, openWorkbench, startBrowserForThisFile } from '../harness.ts';
+import { answer, focusedField, openEveryStep, openWorking, stepsOnPage, title } from '../working-page.ts';
+
+startBrowserForThisFile();
+
+describe('from a number to its working', () => {
+  // One visitor follows them all.
+  let workbench: OpenWorkbench;
+  beforeAll(async () => {
+    workbench = await openWorkbench();
+  });
+  afterAll(() => workbench.close());
+
+  const numbers = [
+    ['what-leaves', '.bars .result-link', /^How heat that leaves, .* = about [\d.,]+\sW/],
+    ['what-leaves', '.heat-path-table .result-link', /^How .* = /],
+    ['the-machine', '.station table.data .result-link', /^How .*(temperature|pressure ratio).* = /],
+    ['where-it-settles', 'h3:text("States of the refrigerant") + section .result-link', /^How .* = .*°C/],
+    ['where-it-settles', '.number-range .result-link', /^How evaporating pressure = about .*\sbar/],
+    ['where-it-settles', '.sizes .result-link', /^How (surface of the coil|air through the coil).* = /],
+    ['two-bills', '.chart .result-link', /^How .* = /],
+    ['cycle-alone', 'table.data .result-link', /^How .* of the textbook cycle = /],
+    ['cycle-alone', '.bars .result-link', /^How .* of the textbook cycle = /],
+  ] as const;
+  test.each(numbers)('%s: %s', async (page_, selector, words) => {
+    const { page } = workbench;
+    await page.evaluate((name) => {
+      location.hash = name;
+    }, page_);
+    const link = page.locator(selector).first();
+    await link.waitFor({ state: 'attached' });
+    await link.evaluate((element) => {
+      for (let fold = element.closest('details'); fold; fold = fold.parentElement?.closest('details') ?? null)
+        fold.open = true;
+    });
+    // What is heard holds what is seen.
+    const heard = (await link.getAttribute('aria-label')) ?? '';
+    expect(heard).toMatch(/^how computed: .+, /);
+    expect(heard.endsWith(`, ${await link.textContent()}`)).toBe(true);
+    await link.click();
+    await page.waitForSelector('.chain-actions');
+    expect(await title(page)).toBe('Working');
+    expect(await answer(page)).toMatch(words);
+    await page.goBack();
+    await expect.poll(() => title(page)).not.toBe('Working');
+    workbench.expectNoComplaints();
+  });
+});
+
+describe('the chain of a result', () => {
+  test('a number from another step leads to its place in the chain', async () => {
+    const workbench = await openWorking('tank.load');
+    const { page } = workbench;
+    await page.locator('.chain .step a', { hasText: 'tank.loss' }).click();
+    const focused = () => page.evaluate(() => document.activeElement?.closest('li')?.id);
+    await expect.poll(focused).toBe('step:tank.loss');
+    expect(await page.locator('[id="step:tank.loss"] details').getAttribute('open')).not.toBeNull();
+    await workbench.close();
+  });
+
+  test('a chain of hundreds of steps is folded into named parts, and opens as a whole', async () => {
+    const workbench = await openWorking('accounts.thisLoop.annualCost');
+    const { page } = workbench;
+    expect(await page.locator('.step').count()).toBe(1);
+    const parts = await page.locator('.chain-part h4').allTextContents();
+    expect(parts).toContain('January');
+    expect(parts).not.toContain('Further steps');
+    await openEveryStep(page);
+    expect(await page.locator('.step').count()).toBeGreaterThan(200);
+    await page.getByRole('button', { name: 'Fold all' }).click();
+    await expect.poll(() => page.locator('.step').count()).toBe(0);
+    workbench.expectNoComplaints();
+    await workbench.close();
+  });
+
+  test('its range says which input moves it', async () => {
+    const workbench = await openWorking('tank.load');
+    const { page } = workbench;
+    await expect.poll(() => page.locator('#its-range-title').count()).toBe(1);
+    const block = page.locator('section[aria-labelledby="its-range-title"]');
+    expect(await block.locator('tbody tr').count()).toBeGreaterThan(1);
+    expect(await block.locator('tbody').textContent()).toMatch(/\d+\s%/);
+    await workbench.close();
+  });
+});
+
+describe('back to the inputs', () => {
+  // One visitor follows them all.
+  let workbench: OpenWorkbench;
+  beforeAll(async () => {
+    workbench = await openWorkbench();
+  });
+  afterAll(() => workbench.close());
+
+  test.each([
+    ['tank.load', 'tank.waterTemperature', 'What leaves'],
+    ['operating.compressor.power', 'machine.compressor.frictionPressure', 'The machine'],
+    ['operating.heatDelivered', 'exchangers.subcooling', 'Where it settles'],
+    ['accounts.thisLoop.annualCost', 'prices.electricity', 'Two bills'],
+  ])('%s began with %s: the link leads into that very field', async (result, path, station) => {
+    const { page } = workbench;
+    await page.evaluate((hash) => {
+      location.hash = hash;
+    }, `working/${result}`);
+    const input = page.locator(`.inputs-behind li[data-path="${path}"]`);
+    expect(await input.textContent()).toMatch(/typed|assumed/);
+    await input.getByRole('link').click();
+    await expect.poll(() => title(page)).toBe(station);
+    await expect.poll(() => focusedField(page)).toBe(path);
+    expect(await page.evaluate(() => document.activeElement?.checkVisibility())).toBe(true);
+    workbench.expectNoComplaints();
+  });
+});
+
+describe('inputs and addresses', () => {
+  test('from a step too; what is typed there changes the working', async () => {
+    const workbench = await openWorking('operating.condensingTemperature');
+    const { page } = workbench;
+    const before = await answer(page);
+    await page.locator('.step a', { hasText: 'Water temperature' }).click();
+    await expect.poll(() => focusedField(page)).toBe('tank.waterTemperature');
+    const field = page.locator('[data-field="tank.waterTemperature"]');
+    await field.fill('31 °C');
+    await field.blur();
+    await page.goBack();
+    await expect.poll(() => title(page)).toBe('Working');
+    await expect.poll(() => answer(page)).not.toBe(before);
+    expect(await page.locator('.step').last().textContent()).toMatch(/31\s°C/);
+    await workbench.close();
+  });
+
+  test('an address of a field opens with the focus in it', async () => {
+    const workbench = await openWorkbench({ path: '#the-machine/machine.compressor.fillingFactor' });
+    await expect.poll(() => focusedField(workbench.page)).toBe('machine.compressor.fillingFactor');
+    await workbench.close();
+  });
+
+  test('an address that names no number says so and offers others', async () => {
+    const workbench = await openWorking('tank.laod');
+    const { page } = workbench;
+    expect(await answer(page)).toContain('No number of this design is called “tank.laod”');
+    expect(await answer(page)).toContain('Perhaps “tank.load” is meant.');
+    await page.locator('.chooser').waitFor();
+    workbench.expectNoComplaints();
+    await workbench.close();
+  });
+
+  test('one result of it by its address, in the fields kept by the browser', async () => {
+    const workbench = await openWorkbench({ path: '#cycle-alone' });
+    const { page } = workbench;
+    const field = page.getByRole('textbox', { name: 'Condensing temperature' });
+    await field.fill('55 °C');
+    await field.blur();
+    const shown = page.locator('.number-item', { hasText: 'Pressure ratio' }).locator('.number-value');
+    await expect.poll(() => shown.textContent()).not.toBe('3.472');
+    const ratio = Number(await shown.textContent());
+    await page.evaluate(() => {
+      location.hash = 'working/cycle.pressureRatio';
+    });
+    await page.locator('.chain').first().waitFor();
+    await openEveryStep(page);
+    const steps = await stepsOnPage(page);
+    expect(Math.abs(Number(steps.at(-1)?.result) - ratio)).toBeLessThan(1e-3);
+    expect(await page.locator('.inputs-behind').textContent()).toContain('55 °C');
+    await workbench.close();
+  });
+});
+
+describe('in the US view', () => {
+  test('numbers put in stand in SI, and beside them as the page shows them', async () => {
+    const workbench = await openWorkbench({ path: '#working/operating.condensingTemperature' });
+    const { page } = workbench;
+    await page.locator('summary', { hasText: 'View' }).click();
+    await page.getByRole('radio', { name: 'US' }).check({ force: true });
+    await expect.poll(() => answer(page)).toMatch(/= about [\d.]+\s°F/);
+    const step = page.locator('.step').last();
+    expect(await step.locator('.step-result').textContent()).toMatch(/\sK, as shown: [\d.]+\s°F/);
+    const row = await step.locator('tr[data-symbol="dT_c"]').textContent();
+    expect(row).toMatch(/\d\sK/);
+    expect(row).toMatch(/°F/);
+    workbench.expectNoComplaints();
+    await workbench.close();
+  });
+});
