@@ -1,8 +1,14 @@
 // What the rules of caution look at: plain data, in base SI, gathered by whoever has assessed a design.
 // Words are the words of the design document.
 
-import { type CatalogueEntry, type StudyOnlyReason, unconfirmedOf } from '../matter/refrigerants/index.ts';
+import {
+  type CatalogueEntry,
+  type FieldSource,
+  type StudyOnlyReason,
+  unconfirmedOf,
+} from '../matter/refrigerants/index.ts';
 import type { Band } from '../quantities/index.ts';
+import type { Grounds } from './fact.ts';
 
 /** What the catalogue says of a fluid. */
 export interface CautionFluid {
@@ -13,12 +19,11 @@ export interface CautionFluid {
   readonly lowerFlammabilityLimit: number | null;
   /** Practical limit of EN 378 [kg/m³]; null where unknown. */
   readonly practicalLimit: number | null;
-  /** Where that limit was read, in words; some are from memory. */
-  readonly practicalLimitSource: string;
+  /** Where that limit was read; some are from memory. */
+  readonly practicalLimitGrounds: Grounds;
   /** Concentration that can be breathed for a while, ATEL/ODL of EN 378 [kg/m³]; null where unknown. */
   readonly toxicityLimit: number | null;
-  /** Where that limit was read, in words. */
-  readonly toxicityLimitSource: string;
+  readonly toxicityLimitGrounds: Grounds;
   /** R11 = 1; null where unknown. */
   readonly ozoneDepletionPotential: number | null;
   /** Relative to carbon dioxide over 100 years; null where unknown. */
@@ -187,15 +192,19 @@ export function cautionFluid(entry: CatalogueEntry): CautionFluid {
     safetyClass: entry.safetyClass,
     lowerFlammabilityLimit: entry.lowerFlammabilityLimit,
     practicalLimit: entry.practicalLimit,
-    practicalLimitSource: entry.sources.practicalLimit.source,
+    practicalLimitGrounds: groundsOf(entry.sources.practicalLimit),
     toxicityLimit: entry.toxicityLimit,
-    toxicityLimitSource: entry.sources.toxicityLimit.source,
+    toxicityLimitGrounds: groundsOf(entry.sources.toxicityLimit),
     ozoneDepletionPotential: entry.ozoneDepletionPotential,
     globalWarmingPotential: entry.globalWarmingPotential.value,
     usualOils: entry.usualOils,
     metalsAttacked: entry.metalsAttacked,
     unconfirmed: unconfirmedOf(entry),
   };
+}
+
+function groundsOf({ source, confirmed }: FieldSource): Grounds {
+  return { source, certainty: confirmed ? 'confirmed' : 'memory' };
 }
 
 /** Molar mass of dry air [kg/mol], ISO 2533. */

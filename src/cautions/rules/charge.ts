@@ -135,8 +135,8 @@ function floorCharge({ fluid, floorArea }: ChargeFacts, flammabilityLimit: numbe
 function limitCertainty({ fluid }: ChargeFacts): Certainty {
   const limit = leakLimit(fluid);
   const isFromMemory =
-    (limit === fluid.practicalLimit && /memory/.test(fluid.practicalLimitSource)) ||
-    (limit === fluid.toxicityLimit && /memory/.test(fluid.toxicityLimitSource)) ||
+    (limit === fluid.practicalLimit && fluid.practicalLimitGrounds.certainty === 'memory') ||
+    (limit === fluid.toxicityLimit && fluid.toxicityLimitGrounds.certainty === 'memory') ||
     fluid.unconfirmed.includes('flammability');
   return isFromMemory ? 'memory' : 'confirmed';
 }

@@ -140,17 +140,9 @@ export function leakAbovePracticalLimitInRoom(facts: LeakFacts): CautionFinding 
     code: 'leakAbovePracticalLimitInRoom',
     severity: 'look',
     subject: 'person',
-    facts: {
-      fluid: word(fluid.name),
-      chargeLow: mass(charge.low),
-      chargeHigh: mass(charge.high),
-      room: word(room.kind),
-      volume: volume(room.volume),
-      concentration: chargeDensity(concentration),
-      limit: chargeDensity(fluid.practicalLimit),
-    },
-    source: `practical limit: ${fluid.practicalLimitSource}`,
-    certainty: /memory/.test(fluid.practicalLimitSource) ? 'memory' : 'confirmed',
+    facts: { ...concentrationFacts(facts, room.volume, fluid.practicalLimit), room: word(room.kind) },
+    source: `practical limit: ${fluid.practicalLimitGrounds.source}`,
+    certainty: fluid.practicalLimitGrounds.certainty,
     remedy: 'A larger room or a smaller charge; a leak of this size takes the air one breathes.',
     needsLicensedPerson: true,
   };
@@ -183,12 +175,7 @@ export function leakGathersInLowPlace(facts: LeakFacts): CautionFinding | undefi
     severity: 'look',
     subject: isFlammable(fluid) ? 'house' : 'person',
     facts: {
-      fluid: word(fluid.name),
-      chargeLow: mass(charge.low),
-      chargeHigh: mass(charge.high),
-      volume: volume(sunkenPlace.volume),
-      concentration: chargeDensity(concentration),
-      limit: chargeDensity(limit),
+      ...concentrationFacts(facts, sunkenPlace.volume, limit),
       ...(isHeavierThanAir(facts) ? {} : { rises: word('yes') }),
     },
     source: `${weightGrounds(facts)}; ${limits.source}`,
@@ -274,6 +261,22 @@ export function smallestRoom({ roomVolume, otherRoomVolume }: LeakFacts): {
     : { kind: 'tankRoom', volume: roomVolume };
 }
 
+/** The whole charge in a space, upper end, held against a limit [kg/m³]. */
+export function concentrationFacts(
+  { fluid, charge }: LeakFacts,
+  space: number,
+  limit: number,
+): CautionFinding['facts'] {
+  return {
+    fluid: word(fluid.name),
+    chargeLow: mass(charge.low),
+    chargeHigh: mass(charge.high),
+    volume: volume(space),
+    concentration: chargeDensity(leakConcentration(charge.high, space)),
+    limit: chargeDensity(limit),
+  };
+}
+
 function flammableLeak(facts: LeakFacts, space: number): Leak | undefined {
   const { fluid, charge } = facts;
   if (!isFlammable(fluid)) return undefined;
@@ -291,12 +294,7 @@ function flammableLeak(facts: LeakFacts, space: number): Leak | undefined {
     limit,
     flammabilityLimit: fluid.lowerFlammabilityLimit,
     facts: {
-      fluid: word(fluid.name),
-      chargeLow: mass(charge.low),
-      chargeHigh: mass(charge.high),
-      volume: volume(space),
-      concentration: chargeDensity(concentration),
-      limit: chargeDensity(limit),
+      ...concentrationFacts(facts, space, limit),
       flammabilityLimit: chargeDensity(fluid.lowerFlammabilityLimit),
     },
   };

@@ -2,11 +2,11 @@
 // breathed for a while (ATEL/ODL), which for some fluids that burn lies far below what could catch fire. The whole charge,
 // upper end of its range, evenly mixed into the smallest room; heavy gas on the floor is thicker.
 
-import type { CautionFinding } from '../fact.ts';
-import { chargeDensity, mass, volume, word } from '../fact.ts';
+import type { CautionFinding, Grounds } from '../fact.ts';
+import { word } from '../fact.ts';
 import { isFlammable, isToxic } from '../facts.ts';
 import { classGrounds } from './fluid.ts';
-import { type LeakFacts, leakConcentration, smallestRoom } from './leak.ts';
+import { concentrationFacts, type LeakFacts, leakConcentration, smallestRoom } from './leak.ts';
 
 /** Any fluid of higher toxicity. */
 export function toxicFluid({ fluid }: Pick<LeakFacts, 'fluid'>): CautionFinding | undefined {
@@ -28,12 +28,12 @@ export function leakToxicInRoom(facts: LeakFacts): CautionFinding | undefined {
   const { fluid } = facts;
   if (!isToxic(fluid)) return undefined;
   const limits = [
-    ...(fluid.practicalLimit === null ? [] : [{ value: fluid.practicalLimit, source: fluid.practicalLimitSource }]),
-    ...(fluid.toxicityLimit === null ? [] : [{ value: fluid.toxicityLimit, source: fluid.toxicityLimitSource }]),
+    ...(fluid.practicalLimit === null ? [] : [{ value: fluid.practicalLimit, grounds: fluid.practicalLimitGrounds }]),
+    ...(fluid.toxicityLimit === null ? [] : [{ value: fluid.toxicityLimit, grounds: fluid.toxicityLimitGrounds }]),
   ].sort((left, right) => left.value - right.value);
   const lowest = limits[0];
   if (lowest === undefined) return undefined;
-  return breathedLeak(facts, 'leakToxicInRoom', lowest.value, lowest.source);
+  return breathedLeak(facts, 'leakToxicInRoom', lowest.value, lowest.grounds);
 }
 
 /**
@@ -45,35 +45,25 @@ export function leakAboveBreathingLimitInRoom(facts: LeakFacts): CautionFinding 
   if (isToxic(fluid) || fluid.toxicityLimit === null) return undefined;
   const concentration = leakConcentration(charge.high, smallestRoom(facts).volume);
   if (!isFlammable(fluid) && fluid.practicalLimit !== null && concentration > fluid.practicalLimit) return undefined;
-  return breathedLeak(facts, 'leakAboveBreathingLimitInRoom', fluid.toxicityLimit, fluid.toxicityLimitSource);
+  return breathedLeak(facts, 'leakAboveBreathingLimitInRoom', fluid.toxicityLimit, fluid.toxicityLimitGrounds);
 }
 
 function breathedLeak(
   facts: LeakFacts,
   code: 'leakToxicInRoom' | 'leakAboveBreathingLimitInRoom',
   limit: number,
-  source: string,
+  grounds: Grounds,
 ): CautionFinding | undefined {
-  const { fluid, charge } = facts;
   const room = smallestRoom(facts);
-  const concentration = leakConcentration(charge.high, room.volume);
-  if (concentration <= limit) return undefined;
+  if (leakConcentration(facts.charge.high, room.volume) <= limit) return undefined;
   const isStop = code === 'leakToxicInRoom';
   return {
     code,
     severity: isStop ? 'stop' : 'look',
     subject: 'person',
-    facts: {
-      fluid: word(fluid.name),
-      chargeLow: mass(charge.low),
-      chargeHigh: mass(charge.high),
-      room: word(room.kind),
-      volume: volume(room.volume),
-      concentration: chargeDensity(concentration),
-      limit: chargeDensity(limit),
-    },
-    source: `limit for breathing: ${source}`,
-    certainty: /memory/.test(source) ? 'memory' : 'confirmed',
+    facts: { ...concentrationFacts(facts, room.volume, limit), room: word(room.kind) },
+    source: `limit for breathing: ${grounds.source}`,
+    certainty: grounds.certainty,
     remedy: isStop
       ? 'This charge does not belong in a room of this size: choose a fluid of class A.'
       : 'A larger room or a smaller charge; a leak of this size is not fit to breathe.',
