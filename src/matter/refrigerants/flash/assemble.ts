@@ -7,15 +7,22 @@ import type { Phase, Refrigerant, Saturation, State } from '../types.ts';
 import { SMALLEST_STIFFNESS } from './limits.ts';
 
 /**
- * Name of a single phase. Above both critical values: supercritical; above the critical pressure only: liquid; above the
- * critical temperature only: vapour; below both: by the side of the dome; of a blend, by the pressure half way between its
- * lines, which no single phase comes near.
+ * Name of a single phase above a critical value: above both supercritical, above the pressure only liquid, above the
+ * temperature only vapour; undefined below both, where the side of the dome names it.
  */
-function phaseName(fluid: Refrigerant, temperature: number, pressure: number, density: number): Phase {
-  const { critical } = fluid;
-  if (pressure > critical.pressure) return temperature > critical.temperature ? 'supercritical' : 'liquid';
-  if (temperature > critical.temperature) return 'vapour';
-  const { bubbleAndDew } = fluid;
+export function phaseAboveCritical(
+  { critical }: Refrigerant,
+  temperature: number,
+  pressure: number,
+): Phase | undefined {
+  const isWarmer = temperature > critical.temperature;
+  if (pressure > critical.pressure) return isWarmer ? 'supercritical' : 'liquid';
+  return isWarmer ? 'vapour' : undefined;
+}
+
+/** By the side of the dome; of a blend, by the pressure half way between its lines, which no single phase comes near. */
+function phaseBesideDome(fluid: Refrigerant, temperature: number, pressure: number, density: number): Phase {
+  const { critical, bubbleAndDew } = fluid;
   // The critical density divides the phases of a pure fluid; a blend's equation has its own critical point elsewhere.
   if (bubbleAndDew === undefined) return density > critical.density ? 'liquid' : 'vapour';
   const middle = (bubbleAndDew.bubblePressure(temperature) + bubbleAndDew.dewPressure(temperature)) / 2;
@@ -24,7 +31,8 @@ function phaseName(fluid: Refrigerant, temperature: number, pressure: number, de
 
 /** A state of one phase; `pressure` is the one asked for, which the density meets to rounding. */
 export function singlePhaseState(fluid: Refrigerant, temperature: number, density: number, pressure: number): State {
-  const phase = phaseName(fluid, temperature, pressure, density);
+  const phase =
+    phaseAboveCritical(fluid, temperature, pressure) ?? phaseBesideDome(fluid, temperature, pressure, density);
   return evaluatedState(fluid, temperature, density, pressure, null, null, phase);
 }
 

@@ -3,6 +3,7 @@
 // the answer to the equation.
 
 import { mixed, mixedDensity, qualityOf } from '../equation/relations.ts';
+import { phaseAboveCritical } from '../flash/assemble.ts';
 import { ON_THE_LINE } from '../flash/limits.ts';
 import { surfaceTensionAt } from '../surface-tension.ts';
 import type { Phase, Refrigerant, Saturation, State, StateInput, StateTable } from '../types.ts';
@@ -221,10 +222,9 @@ export class TableStates implements StateTable {
 
   /** By the rules of the equation's states; below the critical pressure each sheet is one phase. */
   private phaseOf(sheet: Sheet, temperature: number, pressure: number): Phase {
-    const { critical } = this.fluid;
-    if (pressure > critical.pressure) return temperature > critical.temperature ? 'supercritical' : 'liquid';
     const { liquid, coldSide } = this.table.sheets;
-    return sheet === liquid || sheet === coldSide ? 'liquid' : 'vapour';
+    const side = sheet === liquid || sheet === coldSide ? 'liquid' : 'vapour';
+    return phaseAboveCritical(this.fluid, temperature, pressure) ?? side;
   }
 
   /** One side of the dome, in the band below where it was located. */
