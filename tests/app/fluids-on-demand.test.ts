@@ -59,10 +59,10 @@ describe('the fluids a request names', () => {
 // The fluids handed over to all tests are those of another copy of the library.
 async function freshly() {
   vi.resetModules();
-  const library = await import('../../src/matter/refrigerants/index.ts');
+  const refrigerants = await import('../../src/matter/refrigerants/index.ts');
   const fluids = await import('../../src/app/worker/fluids.ts');
   const { createAnswering } = await import('../../src/app/worker/answering.ts');
-  return { ...library, ...fluids, createAnswering };
+  return { ...refrigerants, ...fluids, createAnswering };
 }
 
 type Fresh = Awaited<ReturnType<typeof freshly>>;

@@ -11,15 +11,7 @@ import {
 } from '../../../src/matter/refrigerants/index.ts';
 import outside from '../../reference/refrigerants/blends/states.json' with { type: 'json' };
 import { relative, scales } from './deviation.ts';
-
-/** Numbers between 0 and 1 that are the same in each run (Park & Miller 1988, multiplier 48271). */
-function seeded(seed: number): () => number {
-  let state = seed;
-  return () => {
-    state = (state * 48271) % 2147483647;
-    return state / 2147483647;
-  };
-}
+import { seeded } from './seeded.ts';
 
 const blends = ['R404A', 'R407C', 'R410A', 'R507A'] as const;
 

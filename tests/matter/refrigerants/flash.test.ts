@@ -16,15 +16,7 @@ import {
   stateAt,
 } from '../../../src/matter/refrigerants/index.ts';
 import { relative, scales } from './deviation.ts';
-
-/** Numbers between 0 and 1 that are the same in each run (Park & Miller 1988, multiplier 48271). */
-function seeded(seed: number): () => number {
-  let state = seed;
-  return () => {
-    state = (state * 48271) % 2147483647;
-    return state / 2147483647;
-  };
-}
+import { seeded } from './seeded.ts';
 
 function expectSame(state: State, original: State, tolerance: number, where: string): void {
   expect(relative(state.temperature, original.temperature), `${where} T`).toBeLessThan(tolerance);

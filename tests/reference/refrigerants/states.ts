@@ -1,6 +1,8 @@
 // The reference states of every refrigerant, read from states/<name>.csv: what a general-purpose library says of seeded random
 // states (written by data/refrigerants/export.py; each file says in its head lines how).
 
+import { headWords } from './head-lines.ts';
+
 const texts = import.meta.glob<string>('./states/*.csv', { query: '?raw', import: 'default', eager: true });
 
 /** One phase: the library's equation at exactly this temperature and density [K, kg/m³, Pa, J/kg, J/(kg K), m/s]. */
@@ -55,14 +57,7 @@ export function referenceTables(): readonly ReferenceTable[] {
 
 function parsed(path: string, text: string): ReferenceTable {
   const lines = text.trimEnd().split('\n');
-  const head = new Map(
-    lines.filter((line) => line.startsWith('# ')).map((line) => line.slice(2).split(/: (.*)/, 2) as [string, string]),
-  );
-  const word = (key: string): string => {
-    const found = head.get(key);
-    if (found === undefined) throw new Error(`${path}: no head line "${key}"`);
-    return found;
-  };
+  const word = headWords(path, lines);
   return {
     refrigerant: word('refrigerant'),
     source: word('source'),

@@ -1,6 +1,8 @@
 // What a general-purpose library says of viscosity, conductivity and surface tension at seeded random states, read from
 // states/<name>.csv (written by data/refrigerants/export.py; each file says in its head lines how).
 
+import { headWords } from '../head-lines.ts';
+
 const texts = import.meta.glob<string>('./states/*.csv', { query: '?raw', import: 'default', eager: true });
 
 const columns = 'region,temperature,density,viscosity,conductivity,surfaceTension';
@@ -35,14 +37,7 @@ export function transportTables(): readonly TransportTable[] {
 
 function parsed(path: string, text: string): TransportTable {
   const lines = text.trimEnd().split('\n');
-  const head = new Map(
-    lines.filter((line) => line.startsWith('# ')).map((line) => line.slice(2).split(/: (.*)/, 2) as [string, string]),
-  );
-  const word = (key: string): string => {
-    const found = head.get(key);
-    if (found === undefined) throw new Error(`${path}: no head line "${key}"`);
-    return found;
-  };
+  const word = headWords(path, lines);
   const start = lines.indexOf(columns);
   if (start < 0) throw new Error(`${path}: no columns "${columns}"`);
   return {
