@@ -11,7 +11,6 @@ export type {
   TankDescription,
 } from './description.ts';
 export { tankValidity } from './description.ts';
-export { outerFilmRange } from './films.ts';
 export type { TankFindingCode } from './findings.ts';
 export { tankFindingCodes } from './findings.ts';
 export { tankFormulas } from './formulas/index.ts';
@@ -29,7 +28,8 @@ export type {
   TankLoad,
 } from './load.ts';
 export { LOOSE_LID_OPEN_SHARE, OUTER_EMISSIVITY } from './rectangular.ts';
-export { surfaceMethods } from './surface.ts';
+export { outerFilmRange } from './stack/films.ts';
 export { tankLoad } from './tank-load.ts';
+export { surfaceMethods } from './water-surface/surface.ts';
 export type { ConditionOrigins } from './working/index.ts';
 export { tankLoadWorking } from './working/index.ts';

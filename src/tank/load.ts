@@ -1,9 +1,9 @@
 // What the tank model answers: watts by path, the net load, water lost, what the room receives, and the numbers on the way.
 
 import type { Finding } from '../quantities/index.ts';
+import type { HeadspaceFlux } from './cover/headspace.ts';
 import type { RectangularTank } from './description.ts';
-import type { OuterSurface } from './films.ts';
-import type { HeadspaceFlux } from './headspace.ts';
+import type { OuterSurface } from './stack/films.ts';
 
 export type PathName =
   | 'evaporation'

@@ -18,7 +18,7 @@ import {
   sumOfPaths,
   type TankLoad,
 } from './load.ts';
-import { airState } from './vapour.ts';
+import { airState } from './water-surface/vapour.ts';
 
 /**
  * Heat of one share of a measured loss at other conditions.

@@ -6,19 +6,10 @@
 import { dryAirDensity, humidityRatio } from '../matter/air/index.ts';
 import { waterDensity, waterHeatCapacity } from '../matter/water/index.ts';
 import { findRoot } from '../numerics/index.ts';
+import { headspaceFlux, lidTemperature } from './cover/headspace.ts';
 import type { Layer, LidLayer, RectangularTank, TankConditions } from './description.ts';
 import { airStoneEvaporation, airStoneHeat, blownDryAir, evaporationHeat, makeUpHeat } from './exchange.ts';
-import {
-  type HeatFlow,
-  innerResistance,
-  layerResistance,
-  outerSurface,
-  paneHeat,
-  transmittance,
-  WATER_FILM_COEFFICIENT,
-} from './films.ts';
 import { rectangularFindings } from './findings.ts';
-import { headspaceFlux, lidTemperature } from './headspace.ts';
 import {
   type AirState,
   type DryFace,
@@ -45,6 +36,15 @@ import {
   waterVolume,
 } from './load.ts';
 import {
+  type HeatFlow,
+  innerResistance,
+  layerResistance,
+  outerSurface,
+  paneHeat,
+  transmittance,
+  WATER_FILM_COEFFICIENT,
+} from './stack/films.ts';
+import {
   activeCoefficientAshrae,
   evaporationRate,
   INDOOR_AIR_SPEED,
@@ -54,8 +54,8 @@ import {
   surfaceConvectionCoefficient,
   surfaceMethods,
   surfaceRadiation,
-} from './surface.ts';
-import { airState } from './vapour.ts';
+} from './water-surface/surface.ts';
+import { airState } from './water-surface/vapour.ts';
 
 /** Share of the surface that a loosely laid lid leaves open where nobody says better: own assumption, 0.05 to 0.3. */
 export const LOOSE_LID_OPEN_SHARE = 0.15;

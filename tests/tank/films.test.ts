@@ -14,7 +14,7 @@ import {
   radiativeCoefficient,
   surfaceResistance,
   WATER_FILM_COEFFICIENT,
-} from '../../src/tank/films.ts';
+} from '../../src/tank/stack/films.ts';
 import { deviation } from '../reference/tank/deviation.ts';
 import { airLayerTable, blackBodyTable, conventionalSurfaceResistance } from '../reference/tank/published.ts';
 

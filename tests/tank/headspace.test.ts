@@ -2,7 +2,7 @@
 
 import { describe, expect, test } from 'vitest';
 import { saturationVapourPressure } from '../../src/matter/air/index.ts';
-import { headspaceFlux, nusseltHollands1975, rayleighNumber } from '../../src/tank/headspace.ts';
+import { headspaceFlux, nusseltHollands1975, rayleighNumber } from '../../src/tank/cover/headspace.ts';
 import { deviation } from '../reference/tank/deviation.ts';
 
 const kelvin = (celsius: number) => celsius + 273.15;

@@ -19,7 +19,7 @@ import {
   surfaceConvectionCoefficient,
   surfaceMethods,
   surfaceRadiation,
-} from '../../src/tank/surface.ts';
+} from '../../src/tank/water-surface/surface.ts';
 import { deviation } from '../reference/tank/deviation.ts';
 import { shahTable } from '../reference/tank/published.ts';
 

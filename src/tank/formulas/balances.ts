@@ -2,9 +2,9 @@
 
 import type { Formula, FormulaSymbol, FormulaValues } from '../../quantities/index.ts';
 import { evaporationFromHeat } from '../exchange.ts';
-import { mean, transmittance } from '../films.ts';
 import { lightHeat, pumpHeat } from '../gains.ts';
 import { freeboardConductance, latentToRoom, sensibleToRoom, waterLost } from '../load.ts';
+import { mean, transmittance } from '../stack/films.ts';
 import { examplesOf, latentSymbols, pathsFromSymbols, sensibleSymbols, symbolsOf } from './paths.ts';
 
 const file = 'src/tank/load.ts';
@@ -128,7 +128,7 @@ export const balanceFormulas: readonly Formula[] = [
     },
     source: 'ISO 6946:2017',
     validity: 'steady state',
-    file: 'src/tank/films.ts',
+    file: 'src/tank/stack/films.ts',
     compute: (v) => transmittance(v.R_inner!, v.R_s!),
     examples: [
       { R_inner: 0.0153, R_s: 0.131 },
@@ -179,7 +179,7 @@ function meanOf(
     symbols: { x_1: { meaning: 'one of them', ...counted }, x_2: { meaning: 'the other', ...counted } },
     source: 'definition',
     validity: 'any',
-    file: 'src/tank/films.ts',
+    file: 'src/tank/stack/films.ts',
     compute: (v) => mean(v.x_1!, v.x_2!),
     examples,
   };

@@ -13,9 +13,9 @@ import {
   rayleighNumber,
   thermalDiffusivity,
   virtualDifference,
-} from '../headspace.ts';
+} from '../cover/headspace.ts';
 
-const file = 'src/tank/headspace.ts';
+const file = 'src/tank/cover/headspace.ts';
 const d: FormulaSymbol = { meaning: 'height of the trapped air', unit: 'm', quantity: 'length' };
 const Nu: FormulaSymbol = { meaning: 'Nusselt number', unit: '1' };
 const T_w: FormulaSymbol = { meaning: 'temperature of the water', unit: 'K', quantity: 'temperature' };

@@ -10,10 +10,10 @@ import {
   surfaceConvection,
   surfaceConvectionCoefficient,
   surfaceRadiation,
-} from '../surface.ts';
-import { waterVapourPressure } from '../vapour.ts';
+} from '../water-surface/surface.ts';
+import { waterVapourPressure } from '../water-surface/vapour.ts';
 
-const file = 'src/tank/surface.ts';
+const file = 'src/tank/water-surface/surface.ts';
 const exchangeFile = 'src/tank/exchange.ts';
 const T_w: FormulaSymbol = { meaning: 'temperature of the water', unit: 'K', quantity: 'temperature' };
 const T_r: FormulaSymbol = { meaning: 'temperature of the room', unit: 'K', quantity: 'temperature' };
@@ -43,7 +43,7 @@ export const surfaceFormulas: readonly Formula[] = [
     },
     source: 'definition of the activity of water',
     validity: 'surface as warm as the bulk',
-    file: 'src/tank/vapour.ts',
+    file: 'src/tank/water-surface/vapour.ts',
     compute: (v) => waterVapourPressure(v.a_w!, v.p_ws!),
     examples: [
       { a_w: 0.97962, p_ws: 3363.13 },

@@ -9,10 +9,10 @@ import {
   paneHeat,
   radiativeCoefficient,
   surfaceResistance,
-} from '../films.ts';
+} from '../stack/films.ts';
 
 const iso = 'ISO 6946:2017';
-const file = 'src/tank/films.ts';
+const file = 'src/tank/stack/films.ts';
 const T_i: FormulaSymbol = {
   meaning: 'temperature inside: water, or the damp inner face',
   unit: 'K',

@@ -2,8 +2,8 @@
 // The inner temperature depends on steps that depend on it: it was found by root search, and the steps show it settled.
 
 import { type StepInput, type WorkingStep, workingStep } from '../../quantities/index.ts';
+import type { HeadspaceFlux } from '../cover/headspace.ts';
 import type { RectangularTank } from '../description.ts';
-import type { HeadspaceFlux } from '../headspace.ts';
 import { type AirState, freeboardConductance, type LidState, type TankLoad } from '../load.ts';
 import { type FaceSource, layerSource, paneSteps, wallEmissivity, wallSource } from './panes.ts';
 import { type ConditionInputs, openShareOrigin } from './steps.ts';

@@ -5,7 +5,7 @@ import { type StepInput, type WorkingStep, workingStep } from '../../quantities/
 import type { MeasuredTank, TankConditions } from '../description.ts';
 import type { MeasuredIntermediates, TankLoad } from '../load.ts';
 import { difference } from '../measured.ts';
-import { airState } from '../vapour.ts';
+import { airState } from '../water-surface/vapour.ts';
 import { type ConditionInputs, type ConditionOrigins, conditionInputs } from './steps.ts';
 import { airSteps, heatCapacitySteps, heatOf, sumSteps } from './totals.ts';
 

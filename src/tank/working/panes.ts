@@ -2,8 +2,8 @@
 
 import { type StepInput, type WorkingStep, workingStep } from '../../quantities/index.ts';
 import type { RectangularTank } from '../description.ts';
-import { mean } from '../films.ts';
 import type { PaneState, RectangularIntermediates, WetFace } from '../load.ts';
+import { mean } from '../stack/films.ts';
 import type { ConditionInputs } from './steps.ts';
 
 /** Origins of a face's layers in the design. */

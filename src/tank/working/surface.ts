@@ -4,7 +4,7 @@ import { dryAirDensity, humidityRatio } from '../../matter/air/index.ts';
 import { type StepInput, type WorkingStep, workingStep } from '../../quantities/index.ts';
 import type { RectangularTank, TankConditions } from '../description.ts';
 import type { AirState, RectangularIntermediates, SurfaceState, TankLoad } from '../load.ts';
-import { INDOOR_AIR_SPEED } from '../surface.ts';
+import { INDOOR_AIR_SPEED } from '../water-surface/surface.ts';
 import { type ConditionInputs, openShareOrigin } from './steps.ts';
 import { heatOf } from './totals.ts';
 

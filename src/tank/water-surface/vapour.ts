@@ -1,9 +1,9 @@
 // Vapour over the water and in the room at the conditions: where the driving difference of evaporation comes from.
 
-import { saturationVapourPressure, vapourPressureFromSaturation } from '../matter/air/index.ts';
-import { latentHeat, vapourPressureFactor } from '../matter/water/index.ts';
-import type { TankConditions } from './description.ts';
-import type { AirState } from './load.ts';
+import { saturationVapourPressure, vapourPressureFromSaturation } from '../../matter/air/index.ts';
+import { latentHeat, vapourPressureFactor } from '../../matter/water/index.ts';
+import type { TankConditions } from '../description.ts';
+import type { AirState } from '../load.ts';
 
 /**
  * Vapour pressure p_w over fresh or salt water.

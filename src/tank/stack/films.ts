@@ -1,7 +1,7 @@
 // Films and panes by ISO 6946: the water film inside, solid layers, and the outer surface whose radiation follows from
 // its real temperature. Heat flows one way through a pane; edges, corners and the frame are left out.
 
-import { ConvergenceError } from '../numerics/index.ts';
+import { ConvergenceError } from '../../numerics/index.ts';
 
 /** Stefan-Boltzmann constant σ, W/(m² K⁴); the value ISO 6946 prints is 5.67e-8. */
 export const STEFAN_BOLTZMANN = 5.670374419e-8;

@@ -11,11 +11,11 @@ import {
   vapourDensity,
   vapourDiffusivity,
   virtualTemperature,
-} from '../matter/air/index.ts';
-import { latentHeat } from '../matter/water/index.ts';
-import { standardGravity } from '../quantities/index.ts';
-import { mean, STEFAN_BOLTZMANN } from './films.ts';
-import { WATER_EMISSIVITY } from './surface.ts';
+} from '../../matter/air/index.ts';
+import { latentHeat } from '../../matter/water/index.ts';
+import { standardGravity } from '../../quantities/index.ts';
+import { mean, STEFAN_BOLTZMANN } from '../stack/films.ts';
+import { WATER_EMISSIVITY } from '../water-surface/surface.ts';
 
 /** What crosses the trapped air, per m² of water, and the numbers on the way. */
 export interface HeadspaceFlux {
