@@ -1,0 +1,14 @@
+// Public names of the shapes.
+
+export { circleArea, faceArea, headspaceGap, waterVolume } from './measures.ts';
+export { type Outline, type OutlineFace, outline, type Point } from './outline.ts';
+export {
+  type CylindricalShape,
+  type Face,
+  type LShape,
+  measuresOf,
+  type PiecesShape,
+  type RectangularShape,
+  type Shape,
+  type ShapeMeasures,
+} from './shapes.ts';
