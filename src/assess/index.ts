@@ -55,6 +55,30 @@ export {
 export { fewestFluids, mostFluids } from './studies/comparison/fluids.ts';
 export type { ComparedLevels } from './studies/comparison/subject.ts';
 export { type StateDifference, stateDifferences } from './studies/state-differences.ts';
+export type {
+  BoardPoint,
+  HeatPumpStep,
+  LastInchCurve,
+  MeasureAlone,
+  MeasureChange,
+  MeasureCost,
+  MeasureKind,
+  MeasureNotApplied,
+  NotAppliedReason,
+  PathOfState,
+  PaybackRange,
+  PriceCell,
+  PriceTable,
+  WaterfallBar,
+  WithHeatPump,
+  WrappedState,
+  WrappingAnswer,
+  WrappingBasis,
+  WrappingGain,
+  WrappingMeasure,
+  WrappingOutcome,
+  WrappingStep,
+} from './studies/wrapping/answer.ts';
 export { assessTankLoad, type LoadInfluence, type TankLoadAnswer, type TankLoadOutcome } from './tank-load.ts';
 export { isCharge, withheldWord, withholdsCharge, withoutCharge } from './withheld.ts';
 export { pathLabel, scenarioLabel } from './wording/labels.ts';
