@@ -1,5 +1,6 @@
 // Public names of the tank: its description, its load by path, and its working.
 
+export { fallTimeLinear, meanLoss, timeConstant, timesAlong, timesToFall, timeToFall } from './cooling.ts';
 export type {
   Layer,
   Lid,

@@ -2,6 +2,7 @@
 
 import type { Formula } from '../../quantities/index.ts';
 import { balanceFormulas } from './balances.ts';
+import { coolingFormulas } from './cooling.ts';
 import { headspaceFormulas } from './headspace.ts';
 import { surfaceFormulas } from './surface.ts';
 import { totalFormulas } from './totals.ts';
@@ -13,4 +14,5 @@ export const tankFormulas: readonly Formula[] = [
   ...headspaceFormulas,
   ...balanceFormulas,
   ...totalFormulas,
+  ...coolingFormulas,
 ];
