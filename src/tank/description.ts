@@ -1,5 +1,5 @@
-// What a tank is told to be: by its geometry and layers, or by a measurement of what its heater used. Plain numbers in
-// base SI; this file also refuses what cannot be (water above the rim, a negative layer), naming the place.
+// What a tank is told to be: as it is built, or by a measurement of what its heater used, and the conditions around it. Plain
+// numbers in base SI; this file also refuses conditions and measurements that cannot be, naming the place.
 
 import {
   InputError,
@@ -9,6 +9,7 @@ import {
   requirePositive,
   requireWithin,
 } from '../numerics/index.ts';
+import type { BuiltTank } from './built-tank.ts';
 
 /** The water and the room around it. */
 export interface TankConditions {
@@ -20,51 +21,10 @@ export interface TankConditions {
   readonly roomRelativeHumidity: number;
   /** p [Pa], absolute, 50 to 110 kPa. */
   readonly atmosphericPressure: number;
-}
-
-/** A solid layer: conductivity k [W/(m K)] and thickness d [m]. */
-export interface Layer {
-  readonly conductivity: number;
-  readonly thickness: number;
-}
-
-/** The sheet of a lid: a solid layer, or its conductance without surface films [W/(m² K)]; ε 0.9 where absent. */
-export type LidLayer = (Layer | { readonly conductance: number }) & { readonly emissivity?: number };
-
-/** How the water surface looks: a mirror, ripples from a filter outlet, or broken by a strong pump or air stones. */
-export type Surface = 'still' | 'rippled' | 'rough';
-
-export type Lid = 'none' | 'tight' | 'loose';
-
-export interface RectangularTank {
-  readonly kind: 'rectangular';
-  /** Inner dimensions [m]; the front and the back are `length` wide, the two ends (sides) `width`. */
-  readonly length: number;
-  readonly width: number;
-  readonly height: number;
-  /** Water level above the bottom [m], at most `height`. */
-  readonly waterDepth: number;
-  /** S, kg salt per kg water; 0 for fresh water. */
-  readonly salinity: number;
-  /** Panes and bottom; ε is that of the bare outer face. */
-  readonly wall: Layer & { readonly emissivity: number };
-  /** Wrapped outside of the panes, over their full height; the front stays clear. Outer face ε 0.9. */
-  readonly insulation: { readonly sides?: Layer; readonly back?: Layer; readonly bottom?: Layer };
-  readonly surface: Surface;
-  /** Multiplies the evaporation that the surface's method gives, and its convection; 1 where absent. See `surfaceMethods`. */
-  readonly evaporationFactor?: number;
-  /** Multiplies the outer surface coefficient h_c + h_r of panes, bottom and lid; 1, the standard film, where absent. */
-  readonly outerFilmFactor?: number;
-  readonly lid: Lid;
-  /** Required unless `lid` is none. */
-  readonly lidLayer?: LidLayer;
-  /** Loose lid: share of the water surface that its gaps leave open; LOOSE_LID_OPEN_SHARE where absent. */
-  readonly lidOpenShare?: number;
-  /** Room air blown through the water by air stones and skimmers [m³/s at room state]; 0 where absent. */
-  readonly airFlow?: number;
-  /** Mean heat of the pumps and of the lights that stays in the water [W]. */
-  readonly pumpHeat: number;
-  readonly lightHeat: number;
+  /** [K], where a panel faces outdoors; limits as for the room. */
+  readonly outdoorTemperature?: number;
+  /** [K], where a panel lies on a slab; limits as for the room. */
+  readonly groundTemperature?: number;
 }
 
 export interface MeasuredTank {
@@ -85,7 +45,7 @@ export interface MeasuredTank {
   readonly lightHeat: number;
 }
 
-export type TankDescription = RectangularTank | MeasuredTank;
+export type TankDescription = BuiltTank | MeasuredTank;
 
 /** Where the tank model holds. */
 export const tankValidity = {
@@ -101,34 +61,9 @@ export function checkConditions(conditions: TankConditions): void {
   requireModel('room.temperature', conditions.roomTemperature, 'K', roomTemperature);
   requireWithin('room.relativeHumidity', conditions.roomRelativeHumidity, 0, 1);
   requireModel('atmosphericPressure', conditions.atmosphericPressure, 'Pa', pressure);
-}
-
-/** @throws InputError naming the first field that cannot be. */
-export function checkRectangular(tank: RectangularTank): void {
-  for (const side of ['length', 'width', 'height', 'waterDepth'] as const) {
-    requirePositive(`tank.load.${side}`, tank[side]);
-  }
-  if (tank.waterDepth > tank.height) {
-    throw new InputError(
-      'tank.load.waterDepth',
-      tank.waterDepth,
-      `at most the height, ${tank.height} m`,
-      'waterAboveRim',
-    );
-  }
-  requireWithin('tank.salinity', tank.salinity, 0, 0.12);
-  checkLayer('tank.load.wall', tank.wall);
-  checkEmissivity('tank.load.wall.emissivity', tank.wall.emissivity);
-  for (const face of ['sides', 'back', 'bottom'] as const) {
-    const layer = tank.insulation[face];
-    if (layer !== undefined) checkLayer(`tank.load.insulation.${face}`, layer);
-  }
-  requireNonNegative('tank.load.pumpPower', tank.pumpHeat);
-  requireNonNegative('tank.load.lightPower', tank.lightHeat);
-  if (tank.evaporationFactor !== undefined) requirePositive('tank.load.evaporationFactor', tank.evaporationFactor);
-  if (tank.outerFilmFactor !== undefined) requirePositive('outerFilmFactor', tank.outerFilmFactor);
-  if (tank.airFlow !== undefined) requireNonNegative('tank.load.airFlow', tank.airFlow);
-  checkLid(tank);
+  const { outdoorTemperature, groundTemperature } = conditions;
+  if (outdoorTemperature !== undefined) requireModel('outdoors.temperature', outdoorTemperature, 'K', roomTemperature);
+  if (groundTemperature !== undefined) requireModel('ground.temperature', groundTemperature, 'K', roomTemperature);
 }
 
 /** @throws InputError naming the first field that cannot be. */
@@ -151,27 +86,6 @@ export function checkMeasured(tank: MeasuredTank): void {
       'measuredRoomTooWarm',
     );
   }
-}
-
-function checkLid(tank: RectangularTank): void {
-  if (tank.lid === 'none') return;
-  const layer = tank.lidLayer;
-  if (layer === undefined) {
-    throw new InputError('tank.load.lidMaterial', layer, 'a material and thickness, as the tank has a lid', 'missing');
-  }
-  if ('conductance' in layer) requirePositive('tank.load.lidMaterial', layer.conductance);
-  else checkLayer('tank.load.lid', layer);
-  if (layer.emissivity !== undefined) checkEmissivity('tank.load.lidMaterial', layer.emissivity);
-  if (tank.lidOpenShare !== undefined) requireWithin('tank.load.lidOpenShare', tank.lidOpenShare, 0, 1);
-}
-
-function checkLayer(path: string, layer: Layer): void {
-  requirePositive(`${path}.thickness`, layer.thickness);
-  requireWithin(`${path}.conductivity`, layer.conductivity, 0.01, 450);
-}
-
-function checkEmissivity(path: string, emissivity: number): void {
-  requireWithin(path, emissivity, 0.01, 1);
 }
 
 function requireModel(path: string, value: number, unit: string, range: { min: number; max: number }): void {

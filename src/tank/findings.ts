@@ -1,8 +1,9 @@
 // What the tank model leaves out or doubts, as findings: every simplification is named where the result is seen.
 
 import type { Fact, Finding } from '../quantities/index.ts';
-import type { MeasuredTank, RectangularTank } from './description.ts';
-import type { RectangularIntermediates } from './load.ts';
+import type { BuiltTank } from './built-tank.ts';
+import type { MeasuredTank } from './description.ts';
+import type { BuiltIntermediates } from './load.ts';
 
 /** Every code this folder can report. */
 export const tankFindingCodes = [
@@ -22,14 +23,16 @@ export type TankFindingCode = (typeof tankFindingCodes)[number];
 /** Below this measured difference of temperature a few tenths of a kelvin spoil the scaling, K. */
 const SMALL_MEASURED_DIFFERENCE = 3;
 
-export function rectangularFindings(
-  tank: RectangularTank,
-  intermediates: RectangularIntermediates,
+export function builtFindings(
+  tank: BuiltTank,
+  intermediates: BuiltIntermediates,
   evaporation: number,
   range: { readonly low: number; readonly high: number },
   load: number,
 ): readonly Finding[] {
-  const { surface, lid } = intermediates;
+  const [display] = intermediates.vessels;
+  const surface = display?.surface;
+  const lid = display?.lid;
   const found = [
     note(
       'tankSimplifications',
@@ -37,16 +40,20 @@ export function rectangularFindings(
       'ISO 6946 surface resistances; own simplification',
       'Water surface as warm as the bulk, room surfaces as warm as the air, make-up water at room temperature, corners flat.',
     ),
-    note(
-      'tankBottomFacesRoomAir',
-      {},
-      'ISO 6946, heat flow downwards',
-      'The bottom is taken as open to room air; a closed stand or a solid top loses less.',
-    ),
   ];
+  if (tank.vessels[0]?.panels.some(({ facing, exposure }) => facing === 'bottom' && exposure.kind === 'roomAir')) {
+    found.push(
+      note(
+        'tankBottomFacesRoomAir',
+        {},
+        'ISO 6946, heat flow downwards',
+        'The bottom is taken as open to room air; a closed stand or a solid top loses less.',
+      ),
+    );
+  }
   if (surface !== undefined) {
     const facts = {
-      surface: word(tank.surface),
+      surface: word(surface.surface),
       low: value(range.low, 'massFlow'),
       likely: value(evaporation, 'massFlow'),
       high: value(range.high, 'massFlow'),
@@ -70,7 +77,7 @@ export function rectangularFindings(
       ),
     );
   }
-  if (tank.lid === 'loose' && surface !== undefined) {
+  if (lid !== undefined && surface !== undefined) {
     found.push(
       note(
         'looseLidAsOpenShare',

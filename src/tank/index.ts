@@ -1,35 +1,58 @@
 // Public names of the tank: its description, its load by path, and its working.
 
-export { fallTimeLinear, meanLoss, timeConstant, timesAlong, timesToFall, timeToFall } from './cooling.ts';
 export type {
-  Layer,
-  Lid,
-  LidLayer,
-  MeasuredTank,
-  RectangularTank,
+  BuiltTank,
+  Cover,
+  Exposure,
+  Facing,
+  Panel,
+  Pipe,
   Surface,
-  TankConditions,
-  TankDescription,
-} from './description.ts';
+  Vessel,
+  VesselName,
+  WaterExchange,
+} from './built-tank.ts';
+export { vesselNames } from './built-tank.ts';
+export { fallTimeLinear, meanLoss, timeConstant, timesAlong, timesToFall, timeToFall } from './cooling.ts';
+export type { MeasuredTank, TankConditions, TankDescription } from './description.ts';
 export { tankValidity } from './description.ts';
 export type { TankFindingCode } from './findings.ts';
 export { tankFindingCodes } from './findings.ts';
 export { tankFormulas } from './formulas/index.ts';
 export { lightHeat, pumpHeat } from './gains.ts';
 export type {
+  CylindricalShape,
+  Face,
+  Layer,
+  LidLayer,
+  LShape,
+  Outline,
+  OutlineFace,
+  PiecesShape,
+  Point,
+  RectangularShape,
+  RectangularTank,
+  Shape,
+  ShapeMeasures,
+} from './geometry/index.ts';
+export { LOOSE_LID_OPEN_SHARE, measuresOf, OUTER_EMISSIVITY, outline, rectangularTank } from './geometry/index.ts';
+export type {
+  AirDrawnState,
   AirState,
+  BuiltIntermediates,
   HeatPath,
+  HeatSink,
   LidState,
   MeasuredIntermediates,
-  PaneState,
-  PathName,
-  RectangularIntermediates,
   SurfaceState,
-  TankAreas,
+  TankGains,
   TankLoad,
+  VesselState,
 } from './load.ts';
-export { LOOSE_LID_OPEN_SHARE, OUTER_EMISSIVITY } from './rectangular.ts';
+export type { PipeState } from './pipes.ts';
 export { outerFilmRange } from './stack/films.ts';
+export type { ResistanceLayer, SealedGap, SolidLayer, Stack, StackLayer, WaterGap } from './stack/layers.ts';
+export type { LayerState, PanelState } from './stack/panel.ts';
 export { tankLoad } from './tank-load.ts';
 export { surfaceMethods } from './water-surface/surface.ts';
 export type { ConditionOrigins } from './working/index.ts';

@@ -8,16 +8,8 @@ import { InputError } from '../numerics/index.ts';
 import type { MeasuredTank, TankConditions } from './description.ts';
 import { evaporationFromHeat } from './exchange.ts';
 import { measuredFindings } from './findings.ts';
-import {
-  type HeatPath,
-  heatCapacity,
-  latentToRoom,
-  type MeasuredIntermediates,
-  netLoad,
-  sensibleToRoom,
-  sumOfPaths,
-  type TankLoad,
-} from './load.ts';
+import type { HeatPath, MeasuredIntermediates, TankLoad } from './load.ts';
+import { heatCapacity, latentToRoom, lostElsewhere, netLoad, sensibleToRoom, sumOfPaths } from './totals.ts';
 import { airState } from './water-surface/vapour.ts';
 
 /**
@@ -77,21 +69,21 @@ export function measuredLoad(tank: MeasuredTank, conditions: TankConditions): Ta
   const paths = measuredPaths(tank, conditions, intermediates);
   const latent = latentToRoom(paths);
   const loss = sumOfPaths(paths);
-  const load = netLoad(loss, tank.pumpHeat, tank.lightHeat);
+  const load = netLoad(loss, tank.pumpHeat, tank.lightHeat, 0);
   const evaporation = evaporationFromHeat(latent, intermediates.air.latentHeat);
   const specificHeat = waterHeatCapacity(conditions.waterTemperature, tank.salinity);
   const density = waterDensity(conditions.waterTemperature, tank.salinity);
   return {
     kind: 'measured',
     loss,
-    gains: { pump: tank.pumpHeat, light: tank.lightHeat },
+    gains: { pump: tank.pumpHeat, light: tank.lightHeat, ultraviolet: 0 },
     load,
     paths,
     evaporation,
     evaporationRange: { low: evaporation, high: evaporation },
     sensibleToRoom: sensibleToRoom(paths),
     latentToRoom: latent,
-    areas: undefined,
+    lostElsewhere: lostElsewhere(paths),
     waterVolume: tank.volume,
     waterMass: tank.volume * density,
     heatCapacity: heatCapacity(tank.volume, density, specificHeat),
@@ -133,11 +125,11 @@ function measuredIntermediates(tank: MeasuredTank, conditions: TankConditions): 
 function measuredPaths(tank: MeasuredTank, conditions: TankConditions, known: MeasuredIntermediates): HeatPath[] {
   const warmth = difference(conditions.waterTemperature, conditions.roomTemperature);
   const sensible = scaledHeat(known.measuredSensible, warmth, known.measuredTemperatureDifference);
-  const dry: HeatPath = { path: 'wallsAndSurface', heat: sensible, kind: 'sensible' };
+  const dry: HeatPath = { path: 'wallsAndSurface', heat: sensible, kind: 'sensible', to: 'room' };
   if (tank.evaporationShare === 0) return [dry];
   const vapour = difference(known.air.waterVapour, known.air.roomVapour);
   const latent = scaledHeat(known.measuredLatent, vapour, known.measuredVapourDifference);
-  return [{ path: 'evaporation', heat: latent, kind: 'latent' }, dry];
+  return [{ path: 'evaporation', heat: latent, kind: 'latent', to: 'room' }, dry];
 }
 
 function measuredConductance(tank: MeasuredTank, conditions: TankConditions): number {

@@ -1,21 +1,16 @@
 // The heat load of a tank: what leaves the water by each path, less what pumps and lights give it.
 
 import { InputError } from '../numerics/index.ts';
-import {
-  checkConditions,
-  checkMeasured,
-  checkRectangular,
-  type TankConditions,
-  type TankDescription,
-} from './description.ts';
+import { builtLoad } from './built/built-load.ts';
+import { checkBuilt } from './built/checks.ts';
+import { checkConditions, checkMeasured, type TankConditions, type TankDescription } from './description.ts';
 import type { TankLoad } from './load.ts';
 import { measuredLoad } from './measured.ts';
-import { rectangularLoad } from './rectangular.ts';
 
 /**
  * Net heating that a tank needs, with its paths.
- *     load = Σ paths − pump − light
- * @param description  the tank, by geometry or by measurement
+ *     load = Σ paths − pump − light − ultraviolet
+ * @param description  the tank, as it is built or by measurement
  * @param conditions   T_w, T_r [K], RH [-], p [Pa]
  * @returns            watts by path, load, evaporation, what the room receives; negative where the tank gains
  * @throws InputError naming the field that cannot be; OutOfModelError where a condition lies outside `tankValidity`.
@@ -25,15 +20,15 @@ import { rectangularLoad } from './rectangular.ts';
 export function tankLoad(description: TankDescription, conditions: TankConditions): TankLoad {
   checkConditions(conditions);
   switch (description.kind) {
-    case 'rectangular':
-      checkRectangular(description);
-      return rectangularLoad(description, conditions);
+    case 'built':
+      checkBuilt(description);
+      return builtLoad(description, conditions);
     case 'measured':
       checkMeasured(description);
       return measuredLoad(description, conditions);
     default: {
       const never: never = description;
-      throw new InputError('tank.load.kind', (never as { kind: unknown }).kind, 'rectangular or measured');
+      throw new InputError('tank.load.kind', (never as { kind: unknown }).kind, 'built or measured');
     }
   }
 }

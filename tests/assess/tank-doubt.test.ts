@@ -8,7 +8,7 @@ import { StageRunner } from '../../src/assess/stage.ts';
 import { engineAssumptions, stagedDesign } from '../../src/assess/stages/engine-assumptions.ts';
 import { type StageResults, stages } from '../../src/assess/stages/index.ts';
 import { plainDesign, resolveDesign } from '../../src/design/index.ts';
-import { type RectangularTank, type TankConditions, tankLoad } from '../../src/tank/index.ts';
+import { type RectangularTank, rectangularTank, type TankConditions, tankLoad } from '../../src/tank/index.ts';
 import { documentOf, type Loose, measuredDesign } from '../design/examples.ts';
 
 /** Every number typed in without doubt: what is left moves by the engine's own assumptions. */
@@ -81,7 +81,7 @@ const conditions: TankConditions = {
   atmosphericPressure: 101_325,
 };
 
-const load = (changed: Partial<RectangularTank>) => tankLoad({ ...tank, ...changed }, conditions).load;
+const load = (changed: Partial<RectangularTank>) => tankLoad(rectangularTank({ ...tank, ...changed }), conditions).load;
 const glass = (conductivity: number) => load({ wall: { ...tank.wall, conductivity } });
 const wrapped = (factor: number) =>
   load({

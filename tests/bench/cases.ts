@@ -6,7 +6,7 @@ import '../../src/matter/every-refrigerant/index.ts';
 import { Assessor, assessDesign } from '../../src/assess/index.ts';
 import { type OperatingPointInput, operatingPoint, textbookCycle } from '../../src/loop/index.ts';
 import { refrigerant, saturationAtTemperature, stateAt, tabulated } from '../../src/matter/refrigerants/index.ts';
-import { type RectangularTank, tankLoad } from '../../src/tank/index.ts';
+import { type RectangularTank, rectangularTank, tankLoad } from '../../src/tank/index.ts';
 import { refrigerantCases } from './refrigerants.ts';
 
 export interface BenchCase {
@@ -87,6 +87,7 @@ const tank: RectangularTank = {
   pumpHeat: 10,
   lightHeat: 5,
 };
+const built = rectangularTank(tank);
 
 function editedDemos(): readonly string[] {
   const design = JSON.parse(demo) as { tank: { waterTemperature: string } };
@@ -184,7 +185,7 @@ export const engineCases: readonly BenchCase[] = [
           roomRelativeHumidity: 0.5,
           atmosphericPressure: 101325,
         })),
-        (conditions) => tankLoad(tank, conditions).load,
+        (conditions) => tankLoad(built, conditions).load,
       ),
   },
   {

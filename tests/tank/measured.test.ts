@@ -40,7 +40,7 @@ test('dry losses follow the temperature difference, pumps and lights stay', () =
   const dry = { ...tank, evaporationShare: 0 };
   const colder = { ...then, roomTemperature: 288.65 };
   expect(tankLoad(dry, colder).loss / tankLoad(dry, then).loss).toBeCloseTo(10.5 / 7, 12);
-  expect(tankLoad(dry, colder).gains).toEqual({ pump: 9, light: 4 });
+  expect(tankLoad(dry, colder).gains).toEqual({ pump: 9, light: 4, ultraviolet: 0 });
   expect(tankLoad(dry, { ...then, roomTemperature: 299.15 }).load).toBeCloseTo(-13, 9);
 });
 

@@ -1,10 +1,9 @@
 // Plain names of loss paths, scenarios and inputs, as tables, pictures and running text show them.
 
 import { insideSentence } from '../../quantities/index.ts';
-import type { PathName } from '../../tank/index.ts';
 import type { ScenarioAccount } from '../assessment.ts';
 
-const pathLabels: Readonly<Record<PathName, string>> = {
+const pathLabels: Readonly<Record<string, string>> = {
   evaporation: 'evaporation',
   surfaceConvection: 'air over the water',
   surfaceRadiation: 'radiation from the water',
@@ -12,7 +11,8 @@ const pathLabels: Readonly<Record<PathName, string>> = {
   freeboard: 'panes above the water',
   front: 'front pane',
   back: 'back pane',
-  sides: 'the two ends',
+  left: 'left end',
+  right: 'right end',
   bottom: 'bottom',
   makeUpWater: 'warming make-up water',
   airStonesVapour: 'vapour in blown air',
@@ -20,8 +20,8 @@ const pathLabels: Readonly<Record<PathName, string>> = {
   wallsAndSurface: 'walls and surface',
 };
 
-export function pathLabel(path: PathName): string {
-  return pathLabels[path];
+export function pathLabel(path: string): string {
+  return pathLabels[path] ?? path;
 }
 
 const scenarioLabels: Readonly<Record<ScenarioAccount['scenario'], string>> = {

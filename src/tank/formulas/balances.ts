@@ -1,19 +1,16 @@
-// The formula records of gains, water lost, what the room receives, and the sums behind a lid's balance.
+// The formula records of gains, water lost, means, transmittance and conductance.
 
 import type { Formula, FormulaSymbol, FormulaValues } from '../../quantities/index.ts';
 import { evaporationFromHeat } from '../exchange.ts';
 import { lightHeat, pumpHeat } from '../gains.ts';
-import { freeboardConductance, latentToRoom, sensibleToRoom, waterLost } from '../load.ts';
 import { mean, transmittance } from '../stack/films.ts';
-import { examplesOf, latentSymbols, pathsFromSymbols, sensibleSymbols, symbolsOf } from './paths.ts';
+import { conductance, waterLost } from '../totals.ts';
 
-const file = 'src/tank/load.ts';
+const file = 'src/tank/totals.ts';
 const gainsFile = 'src/tank/gains.ts';
 const watts = (meaning: string): FormulaSymbol => ({ meaning, unit: 'W', quantity: 'power' });
 const electric = (meaning: string): FormulaSymbol => ({ meaning, unit: 'W', quantity: 'electricPower' });
 const flow = (meaning: string): FormulaSymbol => ({ meaning, unit: 'kg/s', quantity: 'evaporation' });
-const area = (meaning: string): FormulaSymbol => ({ meaning: `area, ${meaning}`, unit: 'm²' });
-const coefficient = (meaning: string): FormulaSymbol => ({ meaning: `transmittance, ${meaning}`, unit: 'W/(m² K)' });
 const resistance = (meaning: string): FormulaSymbol => ({ meaning, unit: 'm² K/W', quantity: 'thermalResistance' });
 const share: FormulaSymbol = { meaning: 'share that ends in the water', unit: '1' };
 
@@ -85,30 +82,6 @@ export const balanceFormulas: readonly Formula[] = [
       { Q_latent: 41.5, h_fg: 2.4441e6 },
     ],
   },
-  {
-    id: 'tank.sensibleToRoom',
-    title: 'Warmth the room receives from the tank',
-    result: { symbol: 'Q_tank', ...watts('sensible heat into the room') },
-    expression: sensibleSymbols.join(' + '),
-    symbols: symbolsOf(sensibleSymbols),
-    source: 'energy balance; what warms make-up water stays in the tank',
-    validity: 'steady state',
-    file,
-    compute: (v) => sensibleToRoom(pathsFromSymbols(v)),
-    examples: examplesOf(sensibleSymbols),
-  },
-  {
-    id: 'tank.latentToRoom',
-    title: 'Heat that leaves the tank as vapour',
-    result: { symbol: 'Q_latent', ...watts('heat that leaves as vapour') },
-    expression: latentSymbols.join(' + '),
-    symbols: symbolsOf(latentSymbols),
-    source: 'energy balance',
-    validity: 'warms a room only where the vapour condenses',
-    file,
-    compute: (v) => latentToRoom(pathsFromSymbols(v)),
-    examples: examplesOf(latentSymbols),
-  },
   meanOf('temperature', 'tank.meanTemperature', { unit: 'K', quantity: 'temperature' }, [
     { x_1: 298.78, x_2: 292.4 },
     { x_1: 286.15, x_2: 301.5 },
@@ -136,30 +109,21 @@ export const balanceFormulas: readonly Formula[] = [
     ],
   },
   {
-    id: 'tank.freeboardConductance',
-    title: 'Conductance of the panes above the water, under a lid',
-    result: { symbol: 'H_dry', meaning: 'area times transmittance of those panes', unit: 'W/K' },
-    expression: 'A_front * U_front + A_back * U_back + A_sides * U_sides',
+    id: 'tank.conductance',
+    title: 'Conductance of a panel',
+    result: { symbol: 'H', meaning: 'area times transmittance', unit: 'W/K' },
+    expression: 'A * U',
     symbols: {
-      A_front: area('front'),
-      U_front: coefficient('front'),
-      A_back: area('back'),
-      U_back: coefficient('back'),
-      A_sides: area('both ends'),
-      U_sides: coefficient('both ends'),
+      A: { meaning: 'area', unit: 'm²' },
+      U: { meaning: 'transmittance', unit: 'W/(m² K)' },
     },
     source: 'definition',
-    validity: 'one inner temperature for all of them',
+    validity: 'steady state',
     file,
-    compute: (v) =>
-      freeboardConductance({
-        front: { area: v.A_front!, transmittance: v.U_front! },
-        back: { area: v.A_back!, transmittance: v.U_back! },
-        sides: { area: v.A_sides!, transmittance: v.U_sides! },
-      }),
+    compute: (v) => conductance(v.A!, v.U!),
     examples: [
-      { A_front: 0.045, U_front: 6.1, A_back: 0.045, U_back: 1.9, A_sides: 0.03, U_sides: 6.2 },
-      { A_front: 0.024, U_front: 6.6, A_back: 0.024, U_back: 6.6, A_sides: 0.021, U_sides: 0.9 },
+      { A: 0.045, U: 6.1 },
+      { A: 0.75, U: 0.83 },
     ],
   },
 ];

@@ -4,6 +4,7 @@ import type { Formula } from '../../quantities/index.ts';
 import { balanceFormulas } from './balances.ts';
 import { coolingFormulas } from './cooling.ts';
 import { headspaceFormulas } from './headspace.ts';
+import { sumFormulas } from './sums.ts';
 import { surfaceFormulas } from './surface.ts';
 import { totalFormulas } from './totals.ts';
 import { wallFormulas } from './walls.ts';
@@ -14,5 +15,6 @@ export const tankFormulas: readonly Formula[] = [
   ...headspaceFormulas,
   ...balanceFormulas,
   ...totalFormulas,
+  ...sumFormulas,
   ...coolingFormulas,
 ];

@@ -1,20 +1,13 @@
 // The formula records of geometry, sums, the net load and a measured tank.
 
 import type { Formula, FormulaSymbol, FormulaValues } from '../../quantities/index.ts';
-import {
-  coolingTime,
-  faceArea,
-  freeboardHeat,
-  headspaceGap,
-  heatCapacity,
-  netLoad,
-  sumOfPaths,
-  waterVolume,
-} from '../load.ts';
+import { meanOverDay } from '../built/night.ts';
+import { circleArea, faceArea, headspaceGap, waterVolume } from '../geometry/measures.ts';
 import { difference, meanPower, scaledHeat, shareOfLoss } from '../measured.ts';
-import { allSymbols, examplesOf, pathsFromSymbols, symbolsOf } from './paths.ts';
+import { coolingTime, heatCapacity, netLoad } from '../totals.ts';
 
-const file = 'src/tank/load.ts';
+const geometryFile = 'src/tank/geometry/measures.ts';
+const file = 'src/tank/totals.ts';
 const measuredFile = 'src/tank/measured.ts';
 /** What a number is counted in, and of what. */
 type Counted = Pick<FormulaSymbol, 'unit' | 'quantity'>;
@@ -38,7 +31,7 @@ export const totalFormulas: readonly Formula[] = [
     },
     source: 'geometry',
     validity: 'inner dimensions, flat corners',
-    file,
+    file: geometryFile,
     compute: (v) => faceArea(v.n!, v.b!, v.h!),
     examples: [
       { n: 2, b: 0.5, h: 0.57 },
@@ -56,7 +49,7 @@ export const totalFormulas: readonly Formula[] = [
     },
     source: 'geometry',
     validity: 'lid at the rim',
-    file,
+    file: geometryFile,
     compute: (v) => headspaceGap(v.H!, v.D!),
     examples: [
       { H: 0.6, D: 0.57 },
@@ -64,41 +57,52 @@ export const totalFormulas: readonly Formula[] = [
     ],
   },
   {
-    id: 'tank.freeboardHeat',
-    title: 'Heat through the panes above the water, under a lid',
-    result: { symbol: 'Q_freeboard', ...watts('heat out of the tank') },
-    expression: 'Q_front + Q_back + Q_sides',
-    symbols: {
-      Q_front: watts('front pane above the water'),
-      Q_back: watts('back pane above the water'),
-      Q_sides: watts('both ends above the water'),
-    },
-    source: 'energy balance',
-    validity: 'under a lid; counted as room air without one',
-    file,
-    compute: (v) => freeboardHeat(v.Q_front!, v.Q_back!, v.Q_sides!),
-    examples: [
-      { Q_front: 1.2, Q_back: 0.4, Q_sides: 0.9 },
-      { Q_front: 2.1, Q_back: 2.1, Q_sides: 1.3 },
-    ],
+    id: 'tank.circleArea',
+    title: 'Area of a round bottom or water surface',
+    result: { symbol: 'A', meaning: 'area', unit: 'm²' },
+    expression: 'pi * D^2 / 4',
+    symbols: { D: { meaning: 'inner diameter', unit: 'm', quantity: 'length' } },
+    source: 'geometry',
+    validity: 'any',
+    file: geometryFile,
+    compute: (v) => circleArea(v.D!),
+    examples: [{ D: 0.8 }, { D: 1.15 }],
   },
   {
     id: 'tank.waterVolume',
-    title: 'Water in a rectangular tank',
+    title: 'Water above a bottom',
     result: { symbol: 'V', meaning: 'volume', unit: 'm³', quantity: 'volume' },
-    expression: 'L * B * D',
+    expression: 'A * D',
     symbols: {
-      L: { meaning: 'inner length', unit: 'm', quantity: 'length' },
-      B: { meaning: 'inner width', unit: 'm', quantity: 'length' },
+      A: { meaning: 'area of the bottom', unit: 'm²' },
       D: { meaning: 'depth of the water', unit: 'm', quantity: 'length' },
     },
     source: 'geometry',
-    validity: 'gravel and rock not taken off',
-    file,
-    compute: (v) => waterVolume(v.L!, v.B!, v.D!),
+    validity: 'upright walls; gravel and rock not taken off',
+    file: geometryFile,
+    compute: (v) => waterVolume(v.A!, v.D!),
     examples: [
-      { L: 1.5, B: 0.5, D: 0.57 },
-      { L: 0.8, B: 0.35, D: 0.36 },
+      { A: 0.75, D: 0.57 },
+      { A: 0.28, D: 0.36 },
+    ],
+  },
+  {
+    id: 'tank.meanOverDay',
+    title: 'Mean over day and night of a path under two covers',
+    result: { symbol: 'Q', ...watts('mean heat') },
+    expression: '(1 - s) * Q_day + s * Q_night',
+    symbols: {
+      s: { meaning: 'share of the day that counts as night', unit: '1', quantity: 'fraction' },
+      Q_day: watts('heat by day'),
+      Q_night: watts('heat by night'),
+    },
+    source: 'definition of a mean',
+    validity: 'water equally warm by day and night',
+    file: 'src/tank/built/night.ts',
+    compute: (v) => meanOverDay(v.Q_day!, v.Q_night!, v.s!),
+    examples: [
+      { s: 0.4, Q_day: 120, Q_night: 40 },
+      { s: 0.25, Q_day: -8, Q_night: 3 },
     ],
   },
   {
@@ -140,34 +144,23 @@ export const totalFormulas: readonly Formula[] = [
     ],
   },
   {
-    id: 'tank.loss',
-    title: 'Heat leaving the water by all paths',
-    result: { symbol: 'Q_loss', meaning: 'whole loss', unit: 'W', quantity: 'power' },
-    expression: allSymbols.join(' + '),
-    symbols: symbolsOf(allSymbols),
-    source: 'energy balance',
-    validity: 'steady state',
-    file,
-    compute: (v) => sumOfPaths(pathsFromSymbols(v)),
-    examples: examplesOf(allSymbols),
-  },
-  {
     id: 'tank.load',
     title: 'Net heating needed',
     result: { symbol: 'Q_load', meaning: 'heating needed', unit: 'W', quantity: 'power' },
-    expression: 'Q_loss - Q_pump - Q_light',
+    expression: 'Q_loss - Q_pump - Q_light - Q_ultraviolet',
     symbols: {
       Q_loss: watts('whole loss'),
       Q_pump: watts('heat of the pumps that stays in the water'),
       Q_light: watts('heat of the lights that stays in the water'),
+      Q_ultraviolet: watts('heat of the ultraviolet lamp that stays in the water'),
     },
     source: 'energy balance',
     validity: 'steady state, daily mean',
     file,
-    compute: (v) => netLoad(v.Q_loss!, v.Q_pump!, v.Q_light!),
+    compute: (v) => netLoad(v.Q_loss!, v.Q_pump!, v.Q_light!, v.Q_ultraviolet!),
     examples: [
-      { Q_loss: 334.2, Q_pump: 9, Q_light: 4.5 },
-      { Q_loss: -20.4, Q_pump: 12, Q_light: 3.2 },
+      { Q_loss: 334.2, Q_pump: 9, Q_light: 4.5, Q_ultraviolet: 6 },
+      { Q_loss: -20.4, Q_pump: 12, Q_light: 3.2, Q_ultraviolet: 0 },
     ],
   },
   {
@@ -195,6 +188,7 @@ export const totalFormulas: readonly Formula[] = [
       P: { meaning: 'mean power of the heater', unit: 'W', quantity: 'electricPower' },
       Q_pump: watts('heat of the pumps that stays in the water'),
       Q_light: watts('heat of the lights that stays in the water'),
+      Q_ultraviolet: watts('heat of the ultraviolet lamp that stays in the water'),
     },
     source: 'energy balance',
     validity: 'water temperature the same at the start and the end of the measurement',

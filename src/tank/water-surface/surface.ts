@@ -3,7 +3,7 @@
 // the pump) and the room's walls as warm as its air. Positive is out of the tank; a humid room can condense on cold water.
 
 import { DRY_AIR_HEAT_CAPACITY, dryAirDensity, MOLAR_MASS_RATIO } from '../../matter/air/index.ts';
-import type { Surface } from '../description.ts';
+import type { Surface } from '../built-tank.ts';
 import { STEFAN_BOLTZMANN } from '../stack/films.ts';
 
 /** Long-wave emissivity of water (handbooks 0.95 to 0.96, from memory). */

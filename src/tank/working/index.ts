@@ -5,7 +5,6 @@ import type { WorkingStep } from '../../quantities/index.ts';
 import type { TankConditions, TankDescription } from '../description.ts';
 import type { TankLoad } from '../load.ts';
 import { measuredWorking } from './measured.ts';
-import { rectangularWorking } from './rectangular.ts';
 import { type ConditionOrigins, usualOrigins } from './steps.ts';
 
 export type { ConditionOrigins } from './steps.ts';
@@ -25,9 +24,6 @@ export function tankLoadWorking(
   origins: ConditionOrigins = usualOrigins,
 ): readonly WorkingStep[] {
   const known = load.intermediates;
-  if (description.kind === 'rectangular' && known.kind === 'rectangular') {
-    return rectangularWorking(description, conditions, load, known, origins);
-  }
   if (description.kind === 'measured' && known.kind === 'measured') {
     return measuredWorking(description, conditions, load, known, origins);
   }

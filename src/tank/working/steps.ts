@@ -1,14 +1,19 @@
 // Where the numbers of the conditions come from in the design.
 
 import type { StepInput } from '../../quantities/index.ts';
-import type { RectangularTank, TankConditions } from '../description.ts';
+import type { TankConditions } from '../description.ts';
 
 /** For each condition, and for the heat of pumps and lights, the design path or the step that it came from. */
-export interface ConditionOrigins extends Readonly<Record<keyof TankConditions, string>> {
+export interface ConditionOrigins
+  extends Readonly<Record<Exclude<keyof TankConditions, 'outdoorTemperature' | 'groundTemperature'>, string>> {
+  readonly outdoorTemperature?: string;
+  readonly groundTemperature?: string;
   /** The design's power of the pumps where absent. */
   readonly pumpHeat?: string;
   /** The design's power of the lights where absent. */
   readonly lightHeat?: string;
+  /** The design's power of the ultraviolet lamp where absent. */
+  readonly ultravioletHeat?: string;
   /** The factor on the outer films is the tank's own where absent. */
   readonly outerFilmFactor?: string;
 }
@@ -30,6 +35,7 @@ export interface ConditionInputs {
   /** Where the heat of pumps and lights came from. */
   readonly pumpHeat: string;
   readonly lightHeat: string;
+  readonly ultravioletHeat: string;
   readonly filmFactor: string | undefined;
 }
 
@@ -42,11 +48,7 @@ export function conditionInputs(conditions: TankConditions, origins: ConditionOr
     humidity: [conditions.roomRelativeHumidity, origins.roomRelativeHumidity],
     pumpHeat: origins.pumpHeat ?? 'tank.load.pumpPower',
     lightHeat: origins.lightHeat ?? 'tank.load.lightPower',
+    ultravioletHeat: origins.ultravioletHeat ?? 'tank.load.ultravioletPower',
     filmFactor: origins.outerFilmFactor,
   };
-}
-
-/** Where the open and the covered share of the surface came from: the gaps of a loose lid, or the kind of lid alone. */
-export function openShareOrigin({ lid }: RectangularTank): string {
-  return lid === 'loose' ? 'tank.load.lidOpenShare' : 'tank.load.lid';
 }

@@ -1,9 +1,10 @@
-// The working of what a rectangular and a measured tank have in common: vapour, the sum of the paths, the net load, the
+// The working of what a built and a measured tank have in common: vapour, the sum of the paths, the net load, the
 // heat capacity of the water.
 
 import { type StepInput, type WorkingStep, workingStep } from '../../quantities/index.ts';
-import { latentSymbols, pathSymbols, sensibleSymbols } from '../formulas/paths.ts';
-import { type AirState, coolingTime, type PathName, type TankLoad } from '../load.ts';
+import { placeSymbols, placesOfSum } from '../formulas/sums.ts';
+import type { AirState, HeatPath, TankLoad } from '../load.ts';
+import { coolingTime, sumOfPaths } from '../totals.ts';
 import type { ConditionInputs } from './steps.ts';
 
 /** Vapour pressures and latent heat. */
@@ -28,23 +29,45 @@ export function airSteps(air: AirState, salinity: number, from: ConditionInputs)
 
 /** Loss, what of it the room receives, and load from the paths. */
 export function sumSteps(load: TankLoad, from: ConditionInputs): WorkingStep[] {
-  const inputs = Object.fromEntries(
-    Object.entries(pathSymbols).map(([path, [symbol]]): [string, StepInput] => {
-      const found = load.paths.find((entry) => entry.path === path);
-      return [symbol, found === undefined ? [0] : [found.heat, `tank.paths.${path}`]];
-    }),
-  );
-  const only = (symbols: readonly string[]) => Object.fromEntries(symbols.map((symbol) => [symbol, inputs[symbol]!]));
+  const toRoom = (kind: HeatPath['kind']) => load.paths.filter((path) => path.kind === kind && path.to === 'room');
   return [
-    workingStep('tank.loss', 'tank.loss', load.loss, inputs),
-    workingStep('tank.sensibleToRoom', 'tank.sensibleToRoom', load.sensibleToRoom, only(sensibleSymbols)),
-    workingStep('tank.latentToRoom', 'tank.latentToRoom', load.latentToRoom, only(latentSymbols)),
+    ...heatSum('tank.loss', load.paths),
+    ...heatSum('tank.sensibleToRoom', toRoom('sensible')),
+    ...heatSum('tank.latentToRoom', toRoom('latent')),
     workingStep('tank.load', 'tank.load', load.load, {
       Q_loss: [load.loss, 'tank.loss'],
       Q_pump: [load.gains.pump, from.pumpHeat],
       Q_light: [load.gains.light, from.lightHeat],
+      Q_ultraviolet: [load.gains.ultraviolet, from.ultravioletHeat],
     }),
   ];
+}
+
+/** The sum of these paths; more than a sum has places are gathered in sums first. */
+function heatSum(result: string, paths: readonly HeatPath[]): WorkingStep[] {
+  const parts = paths.map(({ path, heat }): StepInput => [heat, `tank.paths.${path}`]);
+  const gathered: WorkingStep[] = [];
+  let places = parts;
+  for (let part = 1; places.length > placesOfSum; part++) {
+    const name = `${result}.part${part}`;
+    const taken = places.slice(0, placesOfSum);
+    const step = sumStep(name, taken);
+    gathered.push(step);
+    places = [[taken.reduce((sum, [heat]) => sum + heat, 0), name], ...places.slice(placesOfSum)];
+  }
+  return [...gathered, { ...sumStep(result, places), value: sumOfPaths(paths) }];
+}
+
+function sumStep(result: string, parts: readonly StepInput[]): WorkingStep {
+  const inputs = Object.fromEntries(
+    placeSymbols('Q').map((symbol, index): [string, StepInput] => [symbol, parts[index] ?? [0]]),
+  );
+  return workingStep(
+    result,
+    'tank.sumOfHeat',
+    parts.reduce((sum, [heat]) => sum + heat, 0),
+    inputs,
+  );
 }
 
 /** [K] */
@@ -81,6 +104,6 @@ function coolingStep({ heatCapacity, load }: TankLoad): WorkingStep {
 }
 
 /** Heat of one path, 0 where the tank has none. */
-export function heatOf(load: TankLoad, path: PathName): number {
+export function heatOf(load: TankLoad, path: string): number {
   return load.paths.find((entry) => entry.path === path)?.heat ?? 0;
 }

@@ -1,0 +1,197 @@
+// A tank as it stands in the room: its vessels, its pipes, the air drawn through its water and the fresh water it is given.
+// Steady state. Named simplifications: inner dimensions, flat corners; the whole room is as warm as its air.
+
+import { dryAirDensity, humidityRatio } from '../../matter/air/index.ts';
+import { waterDensity, waterHeatCapacity } from '../../matter/water/index.ts';
+import type { BuiltTank } from '../built-tank.ts';
+import type { TankConditions } from '../description.ts';
+import { airStoneEvaporation, airStoneHeat, blownDryAir, evaporationHeat, makeUpHeat } from '../exchange.ts';
+import { builtFindings } from '../findings.ts';
+import type { AirDrawnState, AirState, BuiltIntermediates, HeatPath, TankLoad, VesselState } from '../load.ts';
+import { settlePipe } from '../pipes.ts';
+import {
+  heatCapacity,
+  latentToRoom,
+  lostElsewhere,
+  netLoad,
+  scaledRange,
+  sensibleToRoom,
+  sumOfPaths,
+  waterLost,
+} from '../totals.ts';
+import { surfaceMethods } from '../water-surface/surface.ts';
+import { airState } from '../water-surface/vapour.ts';
+import { mixedPaths } from './night.ts';
+import { settleVessel, vesselPlace } from './vessel.ts';
+
+/** Half the step of water temperature over which `conductance` is taken, K. */
+const CONDUCTANCE_STEP = 0.25;
+
+/** What leaves a tank, without what is only told beside it. */
+export interface TankLosses {
+  readonly paths: readonly HeatPath[];
+  /** [kg/s]. */
+  readonly evaporation: number;
+  readonly intermediates: BuiltIntermediates;
+}
+
+/** Load of a tank; input checked by the caller. */
+export function builtLoad(tank: BuiltTank, conditions: TankConditions): TankLoad {
+  const { paths, evaporation, intermediates } = builtLosses(tank, conditions);
+  const loss = sumOfPaths(paths);
+  const gains = { pump: tank.pumpHeat, light: tank.lightHeat, ultraviolet: tank.ultravioletHeat };
+  const load = netLoad(loss, gains.pump, gains.light, gains.ultraviolet);
+  const density = waterDensity(conditions.waterTemperature, tank.salinity);
+  const volume = tank.vessels.reduce((sum, { waterVolume }) => sum + waterVolume, 0);
+  const range = evaporationRange(evaporation, intermediates);
+  return {
+    kind: 'built',
+    loss,
+    gains,
+    load,
+    paths,
+    evaporation,
+    evaporationRange: range,
+    sensibleToRoom: sensibleToRoom(paths),
+    latentToRoom: latentToRoom(paths),
+    lostElsewhere: lostElsewhere(paths),
+    waterVolume: volume,
+    waterMass: volume * density,
+    heatCapacity: heatCapacity(volume, density, waterHeatCapacity(conditions.waterTemperature, tank.salinity)),
+    conductance: builtConductance(tank, conditions),
+    intermediates,
+    warnings: builtFindings(tank, intermediates, evaporation, range, load),
+  };
+}
+
+function builtConductance(tank: BuiltTank, conditions: TankConditions): number {
+  const high = conditions.waterTemperature + CONDUCTANCE_STEP;
+  const low = Math.max(273.15, conditions.waterTemperature - CONDUCTANCE_STEP);
+  const lossAt = (waterTemperature: number) => sumOfPaths(builtLosses(tank, { ...conditions, waterTemperature }).paths);
+  return (lossAt(high) - lossAt(low)) / (high - low);
+}
+
+/** Heat by path, vapour, and the numbers on the way. */
+export function builtLosses(tank: BuiltTank, conditions: TankConditions): TankLosses {
+  const air = airState(conditions, tank.salinity);
+  const place = vesselPlace(tank, conditions, air);
+  const vessels = tank.vessels.map((vessel) => settleVessel(vessel, vessel.cover, place));
+  const night =
+    tank.night === undefined
+      ? undefined
+      : { share: tank.night.share, vessel: settleVessel(tank.vessels[0]!, tank.night.cover, place) };
+  const pipes = tank.pipes.map((pipe) =>
+    settlePipe(pipe, conditions.waterTemperature, conditions.roomTemperature, place.outerFilmFactor),
+  );
+  const airDrawn = (['airStones', 'skimmer'] as const)
+    .filter((name) => tank.airFlow[name] > 0)
+    .map((name) => drawnAir(name, tank.airFlow[name], air, conditions));
+  const factor = tank.measuredOverModelled ?? 1;
+  const evaporated = vapourOf(vessels, night, airDrawn);
+  const makeUpTemperature = tank.exchange.makeUpTemperature ?? conditions.roomTemperature;
+  const makeUpHeatCapacity = waterHeatCapacity(conditions.waterTemperature, 0);
+  const paths = [
+    ...mixedPaths(vessels, night),
+    ...pipes.map(({ name, heat }): HeatPath => ({ path: `pipes.${name}`, heat, kind: 'sensible', to: 'room' })),
+    ...airDrawn.flatMap((drawn) => airPaths(drawn, air, conditions)),
+    ...freshWaterPaths(tank, conditions, evaporated, makeUpHeatCapacity, makeUpTemperature),
+  ];
+  const intermediates: BuiltIntermediates = {
+    kind: 'built',
+    air,
+    vessels,
+    night,
+    pipes,
+    airDrawn,
+    makeUpHeatCapacity,
+    makeUpTemperature,
+    measuredOverModelled: factor,
+  };
+  if (factor === 1) return { paths, evaporation: evaporated, intermediates };
+  const scaled = paths.map((path) => ({ ...path, heat: factor * path.heat }));
+  return { paths: scaled, evaporation: factor * evaporated, intermediates };
+}
+
+function vapourOf(
+  vessels: readonly VesselState[],
+  night: BuiltIntermediates['night'],
+  airDrawn: readonly AirDrawnState[],
+): number {
+  const [display, ...others] = vessels;
+  const share = night?.share ?? 0;
+  const surface =
+    (1 - share) * (display?.evaporation ?? 0) +
+    share * (night?.vessel.evaporation ?? 0) +
+    others.reduce((sum, { evaporation }) => sum + evaporation, 0);
+  return waterLost(
+    surface,
+    airDrawn.reduce((sum, { evaporation }) => sum + evaporation, 0),
+  );
+}
+
+/** Room air drawn through the water leaves as warm as the water, saturated. */
+function drawnAir(
+  name: AirDrawnState['name'],
+  flow: number,
+  air: AirState,
+  { roomTemperature, atmosphericPressure }: TankConditions,
+): AirDrawnState {
+  const dryAirFlow = blownDryAir(flow, dryAirDensity(roomTemperature, air.roomVapour, atmosphericPressure));
+  const saturated = humidityRatio(air.waterVapour, atmosphericPressure);
+  const room = humidityRatio(air.roomVapour, atmosphericPressure);
+  return { name, dryAirFlow, evaporation: airStoneEvaporation(dryAirFlow, saturated, room) };
+}
+
+function airPaths(
+  { name, dryAirFlow, evaporation }: AirDrawnState,
+  air: AirState,
+  { waterTemperature, roomTemperature, atmosphericPressure }: TankConditions,
+): readonly HeatPath[] {
+  const room = humidityRatio(air.roomVapour, atmosphericPressure);
+  return [
+    { path: `${name}Vapour`, heat: evaporationHeat(evaporation, air.latentHeat), kind: 'latent', to: 'room' },
+    {
+      path: name,
+      heat: airStoneHeat(dryAirFlow, room, waterTemperature, roomTemperature),
+      kind: 'sensible',
+      to: 'room',
+    },
+  ];
+}
+
+function freshWaterPaths(
+  { exchange, salinity }: BuiltTank,
+  { waterTemperature }: TankConditions,
+  evaporation: number,
+  makeUpHeatCapacity: number,
+  makeUpTemperature: number,
+): readonly HeatPath[] {
+  const own = { kind: 'sensible' as const, to: 'freshWater' as const };
+  const paths: HeatPath[] = [];
+  if (evaporation > 0) {
+    const heat = makeUpHeat(evaporation, makeUpHeatCapacity, waterTemperature, makeUpTemperature);
+    paths.push({ path: 'makeUpWater', heat, ...own });
+  }
+  if (exchange.changeFlow > 0) {
+    const massFlow = exchange.changeFlow * waterDensity(waterTemperature, salinity);
+    const specificHeat = waterHeatCapacity(waterTemperature, salinity);
+    const heat = makeUpHeat(massFlow, specificHeat, waterTemperature, exchange.changeTemperature);
+    paths.push({ path: 'waterChange', heat, ...own });
+  }
+  return paths;
+}
+
+/** The evaporation with the doubt of the methods at its ends, for every open surface alike. */
+function evaporationRange(evaporation: number, { vessels, measuredOverModelled }: BuiltIntermediates) {
+  let low = evaporation;
+  let high = evaporation;
+  for (const { surface } of vessels) {
+    if (surface === undefined) continue;
+    const { factor } = surfaceMethods[surface.surface];
+    const own = measuredOverModelled * surface.evaporation;
+    const range = scaledRange(own / surface.factor, factor.low, factor.high);
+    low += range.low - own;
+    high += range.high - own;
+  }
+  return { low: Math.min(low, high), high: Math.max(low, high) };
+}

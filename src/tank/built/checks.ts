@@ -1,0 +1,109 @@
+// Refuses a built tank that cannot be, naming the place: negative layers, an emissivity above 1, a share above 1, a lid larger
+// than the opening.
+
+import { InputError, requireNonNegative, requirePositive, requireWithin } from '../../numerics/index.ts';
+import type { BuiltTank, Cover, Panel, Pipe, Vessel } from '../built-tank.ts';
+import type { Stack, StackLayer } from '../stack/layers.ts';
+
+/** Conductivities outside this are misprints, W/(m K). */
+const conductivity = { min: 0.01, max: 450 } as const;
+
+/** @throws InputError naming the first place that cannot be. */
+export function checkBuilt(tank: BuiltTank): void {
+  requireWithin('tank.salinity', tank.salinity, 0, 0.12);
+  if (tank.vessels.length === 0) throw new InputError('tank.load', tank.vessels, 'at least one vessel', 'missing');
+  tank.vessels.forEach(checkVessel);
+  tank.pipes.forEach(checkPipe);
+  if (tank.outerFilmFactor !== undefined) requirePositive('outerFilmFactor', tank.outerFilmFactor);
+  requireNonNegative('tank.load.airStones', tank.airFlow.airStones);
+  requireNonNegative('tank.load.skimmerAir', tank.airFlow.skimmer);
+  requireNonNegative('tank.load.waterChange', tank.exchange.changeFlow);
+  if (tank.night !== undefined) {
+    requireWithin('tank.load.night.share', tank.night.share, 0, 1);
+    checkCover('tank.load.night', tank.night.cover);
+  }
+  if (tank.measuredOverModelled !== undefined) requirePositive('tank.load.meter', tank.measuredOverModelled);
+  requireNonNegative('tank.load.pumpPower', tank.pumpHeat);
+  requireNonNegative('tank.load.lightPower', tank.lightHeat);
+  requireNonNegative('tank.load.ultravioletPower', tank.ultravioletHeat);
+}
+
+function checkVessel(vessel: Vessel): void {
+  const path = vessel.name === 'tank' ? 'tank.load' : `tank.load.${vessel.name}`;
+  requirePositive(`${path}.waterSurface`, vessel.waterSurface);
+  requirePositive(`${path}.perimeter`, vessel.perimeter);
+  requirePositive(`${path}.waterVolume`, vessel.waterVolume);
+  requireNonNegative(`${path}.freeboard`, vessel.freeboard);
+  if (vessel.evaporationFactor !== undefined) requirePositive(`${path}.evaporationFactor`, vessel.evaporationFactor);
+  if (vessel.airSpeed !== undefined) requireNonNegative(`${path}.airSpeed`, vessel.airSpeed);
+  for (const panel of vessel.panels) checkPanel(`${path}.${panel.name}`, panel);
+  checkCover(path, vessel.cover);
+}
+
+function checkPanel(path: string, panel: Panel): void {
+  requireNonNegative(`${path}.area`, panel.wetArea);
+  requireNonNegative(`${path}.areaAboveWater`, panel.dryArea);
+  checkStack(path, panel.stack);
+  requireEmissivity(`${path}.emissivity`, panel.emissivity);
+  const { exposure } = panel;
+  if ('resistance' in exposure) requireNonNegative(`${path}.exposure.resistance`, exposure.resistance);
+  if (exposure.kind === 'outdoors') requireNonNegative(`${path}.exposure.windSpeed`, exposure.windSpeed);
+}
+
+function checkCover(path: string, cover: Cover): void {
+  if (cover.kind === 'none') return;
+  checkStack(`${path}.lid`, cover.stack);
+  requireEmissivity(`${path}.lidMaterial`, cover.emissivity);
+  if (cover.kind === 'lid') requireWithin(`${path}.lidOpenShare`, cover.openShare, 0, 1);
+  else {
+    requirePositive(`${path}.hood.area`, cover.area);
+    requireNonNegative(`${path}.hood.airFlow`, cover.airFlow);
+  }
+}
+
+function checkStack(path: string, stack: Stack): void {
+  stack.forEach((layer, index) => {
+    checkLayer(layer.origin ?? `${path}.layers.${index}`, layer);
+  });
+}
+
+function checkLayer(path: string, layer: StackLayer): void {
+  if (layer.kind === 'resistance') requirePositive(`${path}.resistance`, layer.resistance);
+  else requirePositive(`${path}.thickness`, layer.thickness);
+  if (layer.kind === 'solid') {
+    requireWithin(`${path}.conductivity`, layer.conductivity, conductivity.min, conductivity.max);
+    if (layer.bridge !== undefined) {
+      requireWithin(`${path}.joint.share`, layer.bridge.share, 0, 1);
+      requireWithin(`${path}.joint.conductivity`, layer.bridge.conductivity, conductivity.min, conductivity.max);
+    }
+  }
+  if ('emissivity' in layer && layer.emissivity !== undefined) {
+    requireEmissivity(`${path}.emissivity`, layer.emissivity);
+  }
+  if (layer.kind === 'sealedGap') {
+    if (layer.innerEmissivity !== undefined) requireEmissivity(`${path}.innerEmissivity`, layer.innerEmissivity);
+    if (layer.outerEmissivity !== undefined) requireEmissivity(`${path}.outerEmissivity`, layer.outerEmissivity);
+    if (layer.breadth !== undefined) requirePositive(`${path}.breadth`, layer.breadth);
+  }
+}
+
+function checkPipe(pipe: Pipe, index: number): void {
+  const path = `tank.load.pipes.${index}`;
+  requirePositive(`${path}.length`, pipe.length);
+  requirePositive(`${path}.outerDiameter`, pipe.outerDiameter);
+  requirePositive(`${path}.wallThickness`, pipe.wallThickness);
+  if (2 * pipe.wallThickness >= pipe.outerDiameter) {
+    throw new InputError(`${path}.wallThickness`, pipe.wallThickness, 'less than half the outer diameter', 'noBore');
+  }
+  requireWithin(`${path}.conductivity`, pipe.wallConductivity, conductivity.min, conductivity.max);
+  if (pipe.insulation !== undefined) {
+    requirePositive(`${path}.insulation.thickness`, pipe.insulation.thickness);
+    const { insulation } = pipe;
+    requireWithin(`${path}.insulation.conductivity`, insulation.conductivity, conductivity.min, conductivity.max);
+  }
+  requireEmissivity(`${path}.emissivity`, pipe.emissivity);
+}
+
+function requireEmissivity(path: string, emissivity: number): void {
+  requireWithin(path, emissivity, 0.01, 1);
+}

@@ -1,0 +1,180 @@
+// One vessel of a tank under one cover: panels that water touches, the open and the covered share of its surface, and the
+// heat that leaves it by each path. Left out: the open freeboard of a vessel without a lid.
+
+import { dryAirDensity } from '../../matter/air/index.ts';
+import type { BuiltTank, Cover, Panel, Vessel } from '../built-tank.ts';
+import { coveredSurface } from '../cover/lid.ts';
+import type { TankConditions } from '../description.ts';
+import { evaporationHeat } from '../exchange.ts';
+import type { AirState, HeatPath, HeatSink, LidState, SurfaceState, VesselState } from '../load.ts';
+import { WATER_FILM_COEFFICIENT } from '../stack/films.ts';
+import { type PanelState, type Surroundings, settlePanel } from '../stack/panel.ts';
+import {
+  activeCoefficientAshrae,
+  evaporationRate,
+  INDOOR_AIR_SPEED,
+  quietCoefficientShah2014,
+  surfaceCoefficient,
+  surfaceConvection,
+  surfaceConvectionCoefficient,
+  surfaceMethods,
+  surfaceRadiation,
+} from '../water-surface/surface.ts';
+
+/** What all vessels of a tank have in common. */
+export interface VesselPlace {
+  readonly conditions: TankConditions;
+  readonly air: AirState;
+  readonly surroundings: Surroundings;
+  readonly outerFilmFactor: number;
+}
+
+/** What all vessels of this tank have in common. */
+export function vesselPlace(tank: BuiltTank, conditions: TankConditions, air: AirState): VesselPlace {
+  const { outdoorTemperature, groundTemperature } = conditions;
+  const surroundings = {
+    room: conditions.roomTemperature,
+    ...(outdoorTemperature === undefined ? {} : { outdoors: outdoorTemperature }),
+    ...(groundTemperature === undefined ? {} : { ground: groundTemperature }),
+  };
+  return { conditions, air, surroundings, outerFilmFactor: tank.outerFilmFactor ?? 1 };
+}
+
+/** The vessel as it settles under a cover. */
+export function settleVessel(vessel: Vessel, cover: Cover, place: VesselPlace): VesselState {
+  const panels = vessel.panels.map((panel) => wetPanel(panel, place));
+  const openShare = openShareOf(cover);
+  const surface = openShare > 0 ? openSurface(vessel, openShare, place) : undefined;
+  const lid = cover.kind === 'lid' && openShare < 1 ? underLid(vessel, cover, 1 - openShare, place) : undefined;
+  return {
+    name: vessel.name,
+    panels,
+    surface,
+    lid,
+    paths: [
+      ...(surface === undefined ? [] : surfacePaths(vessel, surface, place)),
+      ...(lid === undefined ? [] : lidPaths(vessel, lid)),
+      ...panels.map((state, index) => panelPath(vessel, vessel.panels[index]!, state)),
+    ],
+    evaporation: surface?.evaporation ?? 0,
+  };
+}
+
+function openShareOf(cover: Cover): number {
+  return cover.kind === 'lid' ? cover.openShare : 1;
+}
+
+function wetPanel(panel: Panel, { conditions, surroundings, outerFilmFactor }: VesselPlace): PanelState {
+  return settlePanel({
+    name: panel.name,
+    area: panel.wetArea,
+    facing: panel.facing,
+    inside: conditions.waterTemperature,
+    waterFilmResistance: 1 / WATER_FILM_COEFFICIENT,
+    stack: panel.stack,
+    emissivity: panel.emissivity,
+    exposure: panel.exposure,
+    surroundings,
+    outerFilmFactor,
+  });
+}
+
+function openSurface(vessel: Vessel, openShare: number, { conditions, air }: VesselPlace): SurfaceState {
+  const { waterTemperature, roomTemperature, atmosphericPressure } = conditions;
+  const quietCoefficient = quietCoefficientShah2014(
+    waterTemperature,
+    air.waterVapour,
+    roomTemperature,
+    air.roomVapour,
+    atmosphericPressure,
+  );
+  const airSpeed = vessel.airSpeed ?? INDOOR_AIR_SPEED;
+  const activeCoefficient = activeCoefficientAshrae(airSpeed, air.latentHeat);
+  const { activeShare } = surfaceMethods[vessel.surface];
+  const area = openShare * vessel.waterSurface;
+  const factor = vessel.evaporationFactor ?? 1;
+  const coefficient = surfaceCoefficient(quietCoefficient, activeCoefficient, activeShare, factor);
+  return {
+    surface: vessel.surface,
+    openShare,
+    area,
+    airSpeed,
+    roomDryAirDensity: dryAirDensity(roomTemperature, air.roomVapour, atmosphericPressure),
+    waterDryAirDensity: dryAirDensity(waterTemperature, air.waterVapour, atmosphericPressure),
+    quietCoefficient,
+    activeCoefficient,
+    activeShare,
+    factor,
+    coefficient,
+    evaporation: evaporationRate(coefficient, area, air.waterVapour, air.roomVapour),
+    convectionCoefficient: surfaceConvectionCoefficient(coefficient, atmosphericPressure),
+  };
+}
+
+function underLid(
+  vessel: Vessel,
+  cover: Extract<Cover, { readonly kind: 'lid' }>,
+  coveredShare: number,
+  { conditions, surroundings, air, outerFilmFactor }: VesselPlace,
+): LidState {
+  const { waterTemperature, atmosphericPressure } = conditions;
+  return coveredSurface({
+    vessel,
+    cover,
+    coveredShare,
+    waterTemperature,
+    surroundings,
+    atmosphericPressure,
+    air,
+    outerFilmFactor,
+  });
+}
+
+function surfacePaths(vessel: Vessel, surface: SurfaceState, { conditions, air }: VesselPlace): readonly HeatPath[] {
+  const { waterTemperature: water, roomTemperature: room } = conditions;
+  const { area, convectionCoefficient } = surface;
+  const name = (path: string) => pathName(vessel, path);
+  const own = { vessel: vessel.name, to: 'room' as const };
+  return [
+    {
+      path: name('evaporation'),
+      heat: evaporationHeat(surface.evaporation, air.latentHeat),
+      kind: 'latent',
+      ...own,
+    },
+    {
+      path: name('surfaceConvection'),
+      heat: surfaceConvection(convectionCoefficient, area, water, room),
+      kind: 'sensible',
+      ...own,
+    },
+    { path: name('surfaceRadiation'), heat: surfaceRadiation(area, water, room), kind: 'sensible', ...own },
+  ];
+}
+
+function lidPaths(vessel: Vessel, lid: LidState): readonly HeatPath[] {
+  const own = { vessel: vessel.name, kind: 'sensible' as const, to: 'room' as const };
+  const throughLid: HeatPath = { path: pathName(vessel, 'lid'), heat: lid.lid.heat, ...own };
+  if (lid.freeboard.length === 0) return [throughLid];
+  // Above the water every panel counts as facing the room: the strip is narrow.
+  const heat = lid.freeboard.reduce((sum, panel) => sum + panel.heat, 0);
+  return [throughLid, { path: pathName(vessel, 'freeboard'), heat, ...own }];
+}
+
+const sinks: Readonly<Record<Panel['exposure']['kind'], HeatSink>> = {
+  roomAir: 'room',
+  againstWall: 'room',
+  closedStand: 'room',
+  slab: 'ground',
+  outdoors: 'outdoors',
+};
+
+function panelPath(vessel: Vessel, { name, exposure }: Panel, { heat }: PanelState): HeatPath {
+  const path = pathName(vessel, name);
+  return { path, vessel: vessel.name, panel: name, heat, kind: 'sensible', to: sinks[exposure.kind] };
+}
+
+/** A path of the display tank by its bare name, that of another vessel with the vessel's before it. */
+export function pathName({ name }: Pick<Vessel, 'name'>, path: string): string {
+  return name === 'tank' ? path : `${name}.${path}`;
+}
