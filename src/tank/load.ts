@@ -3,6 +3,7 @@
 import type { Finding } from '../quantities/index.ts';
 import type { Surface, VesselName } from './built-tank.ts';
 import type { HeadspaceFlux } from './cover/headspace.ts';
+import type { HoodState } from './cover/hood.ts';
 import type { PipeState } from './pipes.ts';
 import type { PanelState } from './stack/panel.ts';
 
@@ -13,7 +14,7 @@ export type HeatSink = 'room' | 'outdoors' | 'ground' | 'freshWater';
 export interface HeatPath {
   /**
    * Of the display tank: 'evaporation', 'surfaceConvection', 'surfaceRadiation', 'lid', 'freeboard', 'hoodAir', 'hoodVapour',
-   * 'hoodWalls' or the name of a panel; of another vessel the same with its name before: 'sump.front'. Of the whole tank:
+   * 'hoodWalls', 'freeboardOutdoors' or the name of a panel; of another vessel the same with its name before: 'sump.front'. Of the whole tank:
    * 'pipes.<name>', 'airStonesVapour', 'airStones', 'skimmerVapour', 'skimmer', 'makeUpWater', 'waterChange'; of a measured
    * tank 'evaporation' and 'wallsAndSurface'.
    */
@@ -50,7 +51,9 @@ export interface SurfaceState {
   readonly airSpeed: number;
   readonly roomDryAirDensity: number;
   readonly waterDryAirDensity: number;
+  /** K_q of undisturbed water in still air, and with what faster air adds [kg/(s m² Pa)]. */
   readonly quietCoefficient: number;
+  readonly movingAirCoefficient: number;
   readonly activeCoefficient: number;
   readonly activeShare: number;
   readonly factor: number;
@@ -69,7 +72,7 @@ export interface LidState {
   /** Inner faces of lid and panels above the water [K]. */
   readonly innerTemperature: number;
   readonly iterations: number;
-  /** [K], how far the inner temperature is from balancing what crosses the headspace: ~0. */
+  /** [W], how far what crosses the headspace is from what leaves through these faces: ~0. */
   readonly residual: number;
   /** Absent where the lid lies on the water. */
   readonly headspace: HeadspaceFlux | undefined;
@@ -85,6 +88,7 @@ export interface VesselState {
   readonly panels: readonly PanelState[];
   readonly surface: SurfaceState | undefined;
   readonly lid: LidState | undefined;
+  readonly hood: HoodState | undefined;
   readonly paths: readonly HeatPath[];
   /** Water lost as vapour from its surface [kg/s]. */
   readonly evaporation: number;

@@ -1,25 +1,16 @@
 // One vessel of a tank under one cover: panels that water touches, the open and the covered share of its surface, and the
 // heat that leaves it by each path. Left out: the open freeboard of a vessel without a lid.
 
-import { dryAirDensity } from '../../matter/air/index.ts';
 import type { BuiltTank, Cover, Panel, Vessel } from '../built-tank.ts';
+import { type HoodState, hoodedSurface } from '../cover/hood.ts';
 import { coveredSurface } from '../cover/lid.ts';
 import type { TankConditions } from '../description.ts';
 import { evaporationHeat } from '../exchange.ts';
 import type { AirState, HeatPath, HeatSink, LidState, SurfaceState, VesselState } from '../load.ts';
 import { WATER_FILM_COEFFICIENT } from '../stack/films.ts';
 import { type PanelState, type Surroundings, settlePanel } from '../stack/panel.ts';
-import {
-  activeCoefficientAshrae,
-  evaporationRate,
-  INDOOR_AIR_SPEED,
-  quietCoefficientShah2014,
-  surfaceCoefficient,
-  surfaceConvection,
-  surfaceConvectionCoefficient,
-  surfaceMethods,
-  surfaceRadiation,
-} from '../water-surface/surface.ts';
+import { openSurface } from '../water-surface/open-surface.ts';
+import { surfaceConvection, surfaceRadiation } from '../water-surface/surface.ts';
 
 /** What all vessels of a tank have in common. */
 export interface VesselPlace {
@@ -44,23 +35,27 @@ export function vesselPlace(tank: BuiltTank, conditions: TankConditions, air: Ai
 export function settleVessel(vessel: Vessel, cover: Cover, place: VesselPlace): VesselState {
   const panels = vessel.panels.map((panel) => wetPanel(panel, place));
   const openShare = openShareOf(cover);
-  const surface = openShare > 0 ? openSurface(vessel, openShare, place) : undefined;
+  const surface = openShare > 0 ? openSurface(vessel, openShare, place.air, place.conditions) : undefined;
+  const hood = cover.kind === 'hood' ? hoodedSurface({ vessel, cover, ...place }) : undefined;
   const lid = cover.kind === 'lid' && openShare < 1 ? underLid(vessel, cover, 1 - openShare, place) : undefined;
   return {
     name: vessel.name,
     panels,
     surface,
     lid,
+    hood,
     paths: [
       ...(surface === undefined ? [] : surfacePaths(vessel, surface, place)),
       ...(lid === undefined ? [] : lidPaths(vessel, lid)),
+      ...(hood === undefined ? [] : hoodPaths(vessel, hood)),
       ...panels.map((state, index) => panelPath(vessel, vessel.panels[index]!, state)),
     ],
-    evaporation: surface?.evaporation ?? 0,
+    evaporation: (surface?.evaporation ?? 0) + (hood?.carriedVapour ?? 0),
   };
 }
 
 function openShareOf(cover: Cover): number {
+  if (cover.kind === 'hood') return 0;
   return cover.kind === 'lid' ? cover.openShare : 1;
 }
 
@@ -77,38 +72,6 @@ function wetPanel(panel: Panel, { conditions, surroundings, outerFilmFactor }: V
     surroundings,
     outerFilmFactor,
   });
-}
-
-function openSurface(vessel: Vessel, openShare: number, { conditions, air }: VesselPlace): SurfaceState {
-  const { waterTemperature, roomTemperature, atmosphericPressure } = conditions;
-  const quietCoefficient = quietCoefficientShah2014(
-    waterTemperature,
-    air.waterVapour,
-    roomTemperature,
-    air.roomVapour,
-    atmosphericPressure,
-  );
-  const airSpeed = vessel.airSpeed ?? INDOOR_AIR_SPEED;
-  const activeCoefficient = activeCoefficientAshrae(airSpeed, air.latentHeat);
-  const { activeShare } = surfaceMethods[vessel.surface];
-  const area = openShare * vessel.waterSurface;
-  const factor = vessel.evaporationFactor ?? 1;
-  const coefficient = surfaceCoefficient(quietCoefficient, activeCoefficient, activeShare, factor);
-  return {
-    surface: vessel.surface,
-    openShare,
-    area,
-    airSpeed,
-    roomDryAirDensity: dryAirDensity(roomTemperature, air.roomVapour, atmosphericPressure),
-    waterDryAirDensity: dryAirDensity(waterTemperature, air.waterVapour, atmosphericPressure),
-    quietCoefficient,
-    activeCoefficient,
-    activeShare,
-    factor,
-    coefficient,
-    evaporation: evaporationRate(coefficient, area, air.waterVapour, air.roomVapour),
-    convectionCoefficient: surfaceConvectionCoefficient(coefficient, atmosphericPressure),
-  };
 }
 
 function underLid(
@@ -153,12 +116,38 @@ function surfacePaths(vessel: Vessel, surface: SurfaceState, { conditions, air }
 }
 
 function lidPaths(vessel: Vessel, lid: LidState): readonly HeatPath[] {
-  const own = { vessel: vessel.name, kind: 'sensible' as const, to: 'room' as const };
-  const throughLid: HeatPath = { path: pathName(vessel, 'lid'), heat: lid.lid.heat, ...own };
-  if (lid.freeboard.length === 0) return [throughLid];
-  // Above the water every panel counts as facing the room: the strip is narrow.
-  const heat = lid.freeboard.reduce((sum, panel) => sum + panel.heat, 0);
-  return [throughLid, { path: pathName(vessel, 'freeboard'), heat, ...own }];
+  return [warmth(vessel, 'lid', lid.lid.heat), ...freeboardPaths(vessel, lid.freeboard)];
+}
+
+function hoodPaths(vessel: Vessel, hood: HoodState): readonly HeatPath[] {
+  return [
+    { ...warmth(vessel, 'hoodVapour', hood.vapourHeat), kind: 'latent' },
+    warmth(vessel, 'hoodAir', hood.airHeat),
+    warmth(vessel, 'hoodWalls', sumOfHeat(hood.walls)),
+    ...freeboardPaths(vessel, hood.freeboard),
+  ];
+}
+
+/** Through the panels above the water, together: what ends in the room, and apart from it what ends elsewhere. */
+function freeboardPaths(vessel: Vessel, freeboard: readonly PanelState[]): readonly HeatPath[] {
+  const sinkOf = new Map(vessel.panels.map(({ name, exposure }) => [name, sinks[exposure.kind]]));
+  const ends = [
+    ['freeboard', 'room'],
+    ['freeboardOutdoors', 'outdoors'],
+    ['freeboardGround', 'ground'],
+  ] as const;
+  return ends.flatMap(([path, to]) => {
+    const panels = freeboard.filter(({ name }) => sinkOf.get(name) === to);
+    return panels.length === 0 ? [] : [{ ...warmth(vessel, path, sumOfHeat(panels)), to }];
+  });
+}
+
+function warmth(vessel: Vessel, path: string, heat: number): HeatPath {
+  return { path: pathName(vessel, path), vessel: vessel.name, heat, kind: 'sensible', to: 'room' };
+}
+
+function sumOfHeat(panels: readonly PanelState[]): number {
+  return panels.reduce((sum, { heat }) => sum + heat, 0);
 }
 
 const sinks: Readonly<Record<Panel['exposure']['kind'], HeatSink>> = {

@@ -1,12 +1,21 @@
 // The covered share of a vessel's surface: one temperature for the damp inner faces of the lid and of the panels above the
-// water, found by balance: what crosses the trapped air leaves through them. Condensate runs back.
+// water, found by balance: what crosses the trapped air leaves through them. Condensate runs back. The lid is a stack of
+// layers, so that a second pane over a sealed gap, a twin-wall sheet or a board on top are all the same to it.
 
-import { findRoot } from '../../numerics/index.ts';
+import { findRoot, type Root } from '../../numerics/index.ts';
 import type { Cover, Vessel } from '../built-tank.ts';
 import type { AirState, LidState } from '../load.ts';
-import { type PanelState, type Surroundings, settlePanel } from '../stack/panel.ts';
-import { sumOfConductances } from '../totals.ts';
-import { headspaceFlux, lidTemperature } from './headspace.ts';
+import type { Surroundings } from '../stack/panel.ts';
+import { headspaceFlux } from './headspace.ts';
+import {
+  type FaceGroups,
+  facesAboveWater,
+  groupFaces,
+  heatThroughFaces,
+  type InnerFace,
+  settleFaces,
+  sinkRange,
+} from './inner-faces.ts';
 
 export interface LidInput {
   readonly vessel: Vessel;
@@ -19,28 +28,27 @@ export interface LidInput {
   readonly outerFilmFactor: number;
 }
 
-/** The covered share as it settles. */
+/** The balance of the inner faces may be open by this much heat per area of water [W/m²]. */
+const BALANCE_TOLERANCE = 1e-9;
+/** Beyond the coldest and the warmest of all that meets here the sign of the balance is plain [K]. */
+const MARGIN = 1e-3;
+
+/**
+ * The covered share as it settles.
+ * @throws ConvergenceError where the balance does not settle; InputError where an exposure lacks its temperature
+ */
 export function coveredSurface(input: LidInput): LidState {
-  const { vessel, coveredShare, waterTemperature, surroundings, air, atmosphericPressure } = input;
+  const { vessel, coveredShare, waterTemperature, air, atmosphericPressure } = input;
   const area = coveredShare * vessel.waterSurface;
   const gap = vessel.freeboard;
-  const { room } = surroundings;
-  const lidAt = (inner: number) => lidPanel(input, area, inner);
-  if (gap === 0) {
-    const nothing = { iterations: 0, residual: 0, headspace: undefined, freeboard: [] };
-    return { coveredShare, area, gap, innerTemperature: waterTemperature, lid: lidAt(waterTemperature), ...nothing };
-  }
-  const freeboardAt = (inner: number) => freeboardPanels(input, inner);
+  const faces = facesOf(input, area);
+  const groups = groupFaces(faces);
   const crossing = (inner: number) => headspaceFlux(waterTemperature, air.waterVapour, inner, gap, atmosphericPressure);
-  const imbalance = (inner: number) => {
-    const lid = lidAt(inner);
-    const transmission = lid.area * lid.transmittance + sumOfConductances(freeboardAt(inner));
-    return inner - lidTemperature(room, area, crossing(inner).heatFlux, transmission);
-  };
-  const settled =
-    waterTemperature === room
+  const settled: Root =
+    gap === 0
       ? { root: waterTemperature, iterations: 0, residual: 0 }
-      : findRoot(imbalance, room, waterTemperature, { absoluteTolerance: 1e-9, what: 'lid temperature' });
+      : settleInner(input, faces, groups, (inner) => area * crossing(inner).heatFlux);
+  const [lid, ...freeboard] = settleFaces(faces, groups, settled.root, input);
   return {
     coveredShare,
     area,
@@ -48,44 +56,33 @@ export function coveredSurface(input: LidInput): LidState {
     innerTemperature: settled.root,
     iterations: settled.iterations,
     residual: settled.residual,
-    headspace: crossing(settled.root),
-    lid: lidAt(settled.root),
-    freeboard: freeboardAt(settled.root),
+    headspace: gap === 0 ? undefined : crossing(settled.root),
+    lid: lid!,
+    freeboard,
   };
 }
 
-function lidPanel({ cover, surroundings, outerFilmFactor }: LidInput, area: number, inside: number): PanelState {
-  return settlePanel({
-    name: 'lid',
-    area,
-    facing: 'top',
-    inside,
-    waterFilmResistance: 0,
-    stack: cover.stack,
-    emissivity: cover.emissivity,
-    exposure: { kind: 'roomAir' },
-    surroundings,
-    outerFilmFactor,
-  });
+/** The lid first, then the panels above the water; a lid that lies on the water leaves none. */
+function facesOf({ vessel, cover, coveredShare }: LidInput, area: number): readonly InnerFace[] {
+  const { stack, emissivity } = cover;
+  const lid: InnerFace = { name: 'lid', area, facing: 'top', stack, emissivity, exposure: { kind: 'roomAir' } };
+  return vessel.freeboard === 0 ? [lid] : [lid, ...facesAboveWater(vessel.panels, coveredShare)];
 }
 
-/** Panels above the water line, without what lies in the water. */
-function freeboardPanels(input: LidInput, inside: number): readonly PanelState[] {
-  const { vessel, coveredShare, surroundings, outerFilmFactor } = input;
-  return vessel.panels
-    .filter(({ dryArea }) => dryArea > 0)
-    .map(({ name, facing, dryArea, stack, layersInWater, emissivity, exposure }) =>
-      settlePanel({
-        name,
-        area: coveredShare * dryArea,
-        facing,
-        inside,
-        waterFilmResistance: 0,
-        stack: stack.slice(layersInWater),
-        emissivity,
-        exposure,
-        surroundings,
-        outerFilmFactor,
-      }),
-    );
+/** Temperature at which the faces give off what reaches them [W]. */
+function settleInner(
+  input: LidInput,
+  faces: readonly InnerFace[],
+  groups: FaceGroups,
+  reaching: (inner: number) => number,
+): Root {
+  const [coldestSink, warmestSink] = sinkRange(faces, input.surroundings);
+  const coldest = Math.min(coldestSink, input.waterTemperature);
+  const warmest = Math.max(warmestSink, input.waterTemperature);
+  if (coldest === warmest) return { root: coldest, iterations: 0, residual: 0 };
+  const surplus = (inner: number) => reaching(inner) - heatThroughFaces(groups, inner, input);
+  return findRoot(surplus, coldest - MARGIN, warmest + MARGIN, {
+    residualTolerance: BALANCE_TOLERANCE * faces[0]!.area,
+    what: 'lid temperature',
+  });
 }
