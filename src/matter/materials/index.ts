@@ -1,12 +1,38 @@
-// Public names of the materials of panes, lids and insulation.
+// Public names of the materials of panes, lids, insulation, stands, pipes and beds.
 
-export type { Material, MaterialRange, MaterialUse, MaterialValue, SheetPoint } from './materials.ts';
 export {
-  insulationNames,
+  checkedResistance,
   layerConductivity,
+  type MaterialLayer,
+  materialLayer,
+  type OwnMaterial,
+  ownMaterialLayer,
+} from './layers.ts';
+export {
+  conductivityLimits,
+  emissivityLimits,
+  resistanceLimits,
+  thicknessLimits,
+} from './limits.ts';
+export {
+  backgroundMaterialNames,
+  bedMaterialNames,
+  insulationNames,
+  jointMaterialNames,
   lidMaterialNames,
+  liningMaterialNames,
   material,
   materialNames,
-  readMaterials,
+  pipeMaterialNames,
+  standMaterialNames,
   wallMaterialNames,
 } from './materials.ts';
+export { readMaterials } from './read.ts';
+export {
+  type Material,
+  type MaterialRange,
+  type MaterialUse,
+  type MaterialValue,
+  materialUses,
+  type SheetPoint,
+} from './types.ts';
