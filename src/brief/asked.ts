@@ -57,8 +57,7 @@ function withArticle(noun: string): string {
 /** "an aquarium of 520 L at 25.5 °C". */
 function tank({ assessment, resolved, view }: AskedRequest): string {
   const { load } = resolved.tank;
-  const volume =
-    load.kind === 'measured' ? load.volume.likely : load.length.likely * load.width.likely * load.waterDepth.likely;
+  const volume = waterVolume(load);
   const water = sayQuantity(assessment.tank.waterTemperature, 'temperature', view);
   return `an aquarium of about ${sayQuantity(volume, 'volume', view, 2)} at ${water}`;
 }
@@ -98,4 +97,23 @@ function questionsAboutStopping({ assessment, view }: AskedRequest): readonly st
 function certifiedQuestion({ tankLoad, tank: { waterTemperature } }: Assessment, view: UnitView): string {
   const need = tankLoad.high > 0 ? `${sayBand(tankLoad, 'power', view)} ` : 'little heat ';
   return `Which complete, certified heat pump would you rather advise for ${need}into water at ${sayQuantity(waterTemperature, 'temperature', view)}?`;
+}
+
+/** Water in the tank, by its sizes or as it was said [m³]; what sump and pipes hold is left out. */
+function waterVolume(load: AskedRequest['resolved']['tank']['load']): number {
+  switch (load.kind) {
+    case 'measured':
+      return load.volume.likely;
+    case 'panels':
+      return load.waterVolume.likely;
+    case 'rectangular':
+      return load.length.likely * load.width.likely * load.waterDepth.likely;
+    case 'cylinder':
+      return (Math.PI / 4) * load.diameter.likely ** 2 * load.waterDepth.likely;
+    case 'lShape':
+      return (
+        (load.length.likely * load.width.likely - load.recessLength.likely * load.recessWidth.likely) *
+        load.waterDepth.likely
+      );
+  }
 }

@@ -1,7 +1,18 @@
 // Public names of the design: reading, checking, editing and resolving the document, and its field records.
 
 export { type EditResult, fieldsOfKind, getField, setField, setKind } from './edit.ts';
-export { type FieldRecord, fieldRecord, fieldRecords, fieldsOf, type UnionKind } from './field-records.ts';
+export {
+  type FieldRecord,
+  fieldRecord,
+  fieldRecords,
+  fieldsOf,
+  fullLabel,
+  type ListRecord,
+  listRecord,
+  listRecords,
+  listsOf,
+  type UnionKind,
+} from './field-records.ts';
 export { type Follower, withFollowers } from './followers.ts';
 export { designJsonSchema } from './json-schema.ts';
 export { readJson } from './json-text.ts';
@@ -18,6 +29,22 @@ export {
   type YesNo,
   type YesNoUnknown,
 } from './plain.ts';
+export type {
+  BoardOf,
+  ExposureOf,
+  FaceName,
+  FaceOf,
+  FacePartsOf,
+  LayerOf,
+  LoadOf,
+  MeterOf,
+  PanelOf,
+  PipeOf,
+  SheetOf,
+  SideVesselOf,
+  SizedLoadOf,
+  WrappingMeasureOf,
+} from './plain-tank.ts';
 export { type DesignProblem, type DesignProblemCode, type Result, sayProblem } from './problems.ts';
 export { type Resolution, resolveDesign, type UncertainInput, uncertainInputs } from './resolve.ts';
 export { type DesignDocument, formatVersion } from './schema/design.ts';

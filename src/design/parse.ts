@@ -4,13 +4,13 @@
 import type * as z from 'zod/mini';
 import { nearestWord, quantityRecord } from '../quantities/index.ts';
 import { crossProblems } from './cross-checks.ts';
-import { fieldRecords } from './field-records.ts';
+import { fieldRecord, fieldRecords, isOfKind, listRecord } from './field-records.ts';
 import { readJson } from './json-text.ts';
 import { migrate } from './migrations.ts';
-import { type Part, partAt } from './paths.ts';
+import { genericPath, type Part, partAt } from './paths.ts';
 import type { DesignProblem, Result } from './problems.ts';
 import { type DesignDocument, designSchema, formatVersion } from './schema/design.ts';
-import type { FieldProblem } from './schema/field.ts';
+import { type FieldProblem, mostItems } from './schema/field.ts';
 
 /** A design is a few kilobytes; a longer text is refused before it is read [characters]. */
 export const longestDesignText = 2_000_000;
@@ -99,6 +99,11 @@ function fromIssue(issue: z.core.$ZodIssue, root: Part): DesignProblem[] {
       .map((key) => unknownKey(path === '' ? key : `${path}.${key}`, key, kindOf(raw), knownKeys(path, kindOf(raw))));
   }
   if (issue.code === 'custom') return [{ path, ...(issue.params?.problem as FieldProblem) }];
+  const list = listRecord(path);
+  if (list !== undefined && Array.isArray(raw)) {
+    const code = issue.code === 'too_big' ? 'tooManyItems' : 'missing';
+    return [{ path, code, received: `${raw.length} of them`, expected: expectedAt(path, root) }];
+  }
   if (raw === undefined) return [{ path, code: 'missing', received: '', expected: expectedAt(path, root) }];
   const choices = issue.code === 'invalid_union' || issue.code === 'invalid_value';
   if (choices && typeof raw === 'string') {
@@ -137,11 +142,14 @@ function kindOf(raw: unknown): string | undefined {
 
 /** Keys accepted directly under a path, in one kind of a union. */
 function knownKeys(path: string, kind?: string): readonly string[] {
-  const prefix = path === '' ? '' : `${path}.`;
-  const keys = fieldRecords
-    .filter((field) => field.path.startsWith(prefix))
-    .filter(({ unionKind }) => kind === undefined || unionKind?.path !== path || unionKind.kinds.includes(kind))
-    .map((field) => field.path.slice(prefix.length).split('.')[0]!);
+  const generic = genericPath(path);
+  const prefix = generic === '' ? '' : `${generic}.`;
+  const inside = fieldRecords.filter((field) => field.path.startsWith(prefix));
+  const ofKind = kind === undefined ? [] : inside.filter((field) => isOfKind(field, generic, kind));
+  const isKind = (field: (typeof inside)[number]) => field.path === `${prefix}kind`;
+  const keys = (ofKind.length === 0 ? inside : inside.filter((field) => isKind(field) || ofKind.includes(field))).map(
+    (field) => field.path.slice(prefix.length).split('.')[0]!,
+  );
   return [...new Set(path === '' ? ['formatVersion', ...keys] : keys)];
 }
 
@@ -150,17 +158,14 @@ function choicesAt(path: string, root: Part): readonly string[] {
 }
 
 function recordAt(path: string, root: Part) {
-  const candidates = fieldRecords.filter((field) => field.path === path);
-  return (
-    candidates.find(
-      ({ unionKind }) =>
-        unionKind === undefined || unionKind.kinds.includes(kindOf(partAt(root, unionKind.path)) ?? ''),
-    ) ?? candidates[0]
-  );
+  return fieldRecord(path, root as unknown as DesignDocument);
 }
 
 /** What the field or part at a path should be, in words. */
 function expectedAt(path: string, root: Part): string {
+  const list = listRecord(path);
+  if (list !== undefined)
+    return `a list of ${list.optional ? 'at most' : '1 to'} ${mostItems} parts, each ${oneOf(list.itemName)}`;
   const field = recordAt(path, root);
   if (field?.choices !== undefined) return `one of ${field.choices.map(({ name }) => name).join(', ')}`;
   if (field?.quantity !== undefined) return quantityWords(field.quantity);
@@ -168,6 +173,10 @@ function expectedAt(path: string, root: Part): string {
   if (field !== undefined) return 'a text in quotation marks, not empty and not too long';
   const keys = knownKeys(path, kindOf(partAt(root, path)));
   return keys.includes('kind') ? 'an object { "kind": …, … }' : `an object with ${keys.join(', ')}`;
+}
+
+function oneOf(noun: string): string {
+  return `${/^[aeiou]/.test(noun) ? 'an' : 'a'} ${noun}`;
 }
 
 function quantityWords(quantity: Parameters<typeof quantityRecord>[0]): string {

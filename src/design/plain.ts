@@ -4,57 +4,13 @@
 import { InputError } from '../numerics/index.ts';
 import type { Estimate, QuantityName } from '../quantities/index.ts';
 import type { MonthName } from '../surroundings/index.ts';
+import type { LoadOf, WrappingMeasureOf } from './plain-tank.ts';
 import type { Level } from './schema/field.ts';
 
 export type YesNo = 'yes' | 'no';
 export type YesNoUnknown = 'yes' | 'no' | 'unknown';
 export type Region = 'europeanUnion' | 'unitedKingdom' | 'unitedStates' | 'elsewhere' | 'unknown';
 export type ApplicationName = 'low' | 'medium' | 'high';
-
-export interface LayerOf<Q> {
-  readonly material: string;
-  readonly thickness: Q;
-}
-
-interface GainsOf<Q> {
-  readonly pumpPower: Q;
-  readonly pumpShareToWater: Q;
-  readonly lightPower: Q;
-  readonly lightHours: Q;
-  readonly lightShareToWater: Q;
-}
-
-export interface MeasuredLoadOf<Q> extends GainsOf<Q> {
-  readonly kind: 'measured';
-  readonly energy: Q;
-  readonly duration: Q;
-  readonly roomTemperature: Q;
-  readonly waterTemperature: Q;
-  readonly volume: Q;
-  readonly evaporationShare: Q;
-}
-
-export interface RectangularLoadOf<Q> extends GainsOf<Q> {
-  readonly kind: 'rectangular';
-  readonly length: Q;
-  readonly width: Q;
-  readonly height: Q;
-  readonly waterDepth: Q;
-  readonly wall: LayerOf<Q>;
-  readonly insulation: {
-    readonly sides?: LayerOf<Q>;
-    readonly back?: LayerOf<Q>;
-    readonly bottom?: LayerOf<Q>;
-  };
-  readonly surface: 'still' | 'rippled' | 'rough';
-  readonly lid: 'none' | 'tight' | 'loose';
-  /** Without meaning where there is no lid. */
-  readonly lidMaterial: string;
-  readonly lidThickness: Q;
-  /** Without meaning unless the lid is loose. */
-  readonly lidOpenShare: Q;
-  readonly evaporationFactor: Q;
-}
 
 interface CompressorDetailsOf<Q> {
   readonly madeFor: string;
@@ -90,12 +46,25 @@ export interface RatingCompressorOf<Q> extends CompressorDetailsOf<Q> {
 
 export interface DesignOf<Q> {
   readonly name: string;
-  readonly place: { readonly altitude: Q; readonly region: Region };
+  readonly place: {
+    readonly altitude: Q;
+    readonly region: Region;
+    /** Air outdoors: mean of the coldest month, coldest spell, mean at the height of summer, wind. */
+    readonly outdoors: { readonly winter: Q; readonly coldest: Q; readonly summer: Q; readonly windSpeed: Q };
+    /** Water of the main in the coldest month and at the height of summer. */
+    readonly mains: { readonly winter: Q; readonly summer: Q };
+  };
   readonly room: {
     readonly temperature: Q;
     readonly coldest: Q;
     readonly warmest: Q;
     readonly relativeHumidity: Q;
+    readonly moisture:
+      | { readonly kind: 'humidityKnown' }
+      /** Air changes with outdoors [1/s], and the relative humidity there. */
+      | { readonly kind: 'ventilated'; readonly airChanges: Q; readonly outdoorHumidity: Q }
+      /** Electricity for the water taken out of the air [J/kg]. */
+      | { readonly kind: 'dehumidifier'; readonly energyPerLitre: Q };
     readonly volume: Q;
     readonly height: Q;
     readonly monthsHeated: Q;
@@ -108,8 +77,10 @@ export interface DesignOf<Q> {
     readonly water: 'fresh' | 'sea';
     readonly salinity: Q;
     readonly livestock: 'fish' | 'invertebrates' | 'plantsOnly' | 'unknown';
-    readonly load: MeasuredLoadOf<Q> | RectangularLoadOf<Q>;
+    readonly load: LoadOf<Q>;
   };
+  /** `measures` is absent where none were listed: then the usual ones that apply are offered. */
+  readonly wrapping: { readonly measures?: readonly WrappingMeasureOf<Q>[]; readonly years: Q };
   readonly source:
     | { readonly kind: 'roomAir' }
     | {
@@ -226,16 +197,17 @@ function replaced(node: unknown, keys: readonly string[], path: string, value: n
   const isParent = typeof node === 'object' && node !== null && key !== undefined && Object.hasOwn(node, key);
   if (!isParent) throw new InputError('path', path, 'the path of a number in the design', 'unknownPath');
   const children = node as Readonly<Record<string, unknown>>;
-  if (rest.length > 0) return { ...children, [key]: replaced(children[key], rest, path, value) };
-  if (typeof children[key] !== 'number') {
+  if (rest.length === 0 && typeof children[key] !== 'number') {
     throw new InputError('path', path, 'the path of a number in the design', 'unknownPath');
   }
-  return { ...children, [key]: value };
+  const child = rest.length === 0 ? value : replaced(children[key], rest, path, value);
+  return Array.isArray(node) ? node.with(Number(key), child) : { ...children, [key]: child };
 }
 
 function mapEstimates(node: unknown, path: string, change: (path: string, estimate: Estimate) => number): unknown {
   if (typeof node !== 'object' || node === null) return node;
   if (isEstimate(node)) return change(path, node);
+  if (Array.isArray(node)) return node.map((child, index) => mapEstimates(child, `${path}.${index}`, change));
   return Object.fromEntries(
     Object.entries(node).map(([key, child]) => [
       key,

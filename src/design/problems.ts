@@ -20,6 +20,7 @@ export type DesignProblemCode =
   | 'badText'
   | 'unknownPath'
   | 'notOptional'
+  | 'tooManyItems'
   | 'fluidNotOfThisClass'
   | 'ratingImpossible'
   | 'waterAboveRim'
@@ -78,6 +79,7 @@ const reasons: Readonly<Record<DesignProblemCode, string>> = {
   badText: 'is not acceptable',
   unknownPath: 'does not exist in this design',
   notOptional: 'cannot be left out',
+  tooManyItems: 'has too many items',
   fluidNotOfThisClass: 'does not go with the appliance',
   ratingImpossible: 'cannot be',
   waterAboveRim: 'lies above the rim',

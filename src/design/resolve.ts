@@ -6,29 +6,21 @@ import {
   type CompressorDescription,
   type Followed,
   movedBy,
-  sameAs,
   timesBy,
   usualApplication,
   usualCharge,
   usualCompressor,
   usualCondenserApproach,
   usualDisplacement,
-  usualEvaporationFactor,
-  usualLidThickness,
   usualLoopPump,
   usualSalinity,
   warmestRoom,
 } from './defaults.ts';
-import { fieldRecord } from './field-records.ts';
+import { fieldRecord, fullLabel } from './field-records.ts';
 import { type Follower, ownSpread } from './followers.ts';
-import {
-  type ApplicationName,
-  type Assumption,
-  estimatesIn,
-  type LayerOf,
-  type Region,
-  type ResolvedDesign,
-} from './plain.ts';
+import { type ApplicationName, type Assumption, estimatesIn, type Region, type ResolvedDesign } from './plain.ts';
+import { resolveLoad } from './resolve-tank.ts';
+import { resolveWrapping } from './resolve-wrapping.ts';
 import { Resolver } from './resolver.ts';
 import type { DesignDocument } from './schema/design.ts';
 import { practice } from './schema/field.ts';
@@ -53,10 +45,11 @@ export interface UncertainInput {
 /** Fills a valid document in. @throws InputError only for a document that was never checked. */
 export function resolveDesign(document: DesignDocument): Resolution {
   const take = new Resolver(document);
-  const place = { altitude: take.quantity('place.altitude'), region: take.choice<Region>('place.region') };
+  const place = resolvePlace(take, document);
   const electricity = take.quantity('prices.electricity');
   const room = resolveRoom(take, { path: 'prices.electricity', estimate: electricity });
-  const tank = resolveTank(take, document, { path: 'room.temperature', estimate: room.temperature });
+  const tank = resolveTank(take, { path: 'room.temperature', estimate: room.temperature });
+  const wrapping = resolveWrapping(take);
   const source = resolveSource(take);
   const machine = resolveMachine(take, document);
   const exchangers = resolveExchangers(take);
@@ -67,7 +60,19 @@ export function resolveDesign(document: DesignDocument): Resolution {
   };
   const safeguards = resolveSafeguards(take, exchangers.wettedMetal);
   const prices = resolvePrices(take, document, electricity);
-  const design = { name: document.name, place, room, tank, source, machine, exchangers, power, safeguards, prices };
+  const design = {
+    name: document.name,
+    place,
+    room,
+    tank,
+    wrapping,
+    source,
+    machine,
+    exchangers,
+    power,
+    safeguards,
+    prices,
+  };
   return { design, assumptions: take.assumptions, followers: take.followers };
 }
 
@@ -83,8 +88,69 @@ export function uncertainInputs({ design, followers }: Resolution): readonly Unc
     const varied = follower === undefined ? estimate : ownSpread(follower, estimate, likely.get(follower.follows)!);
     if (varied.low >= varied.high) return [];
     const record = fieldRecord(path);
-    return [{ path, label: record!.label, quantity: record!.quantity!, estimate: varied }];
+    return [{ path, label: fullLabel(record!), quantity: record!.quantity!, estimate: varied }];
   });
+}
+
+function resolvePlace(take: Resolver, document: DesignDocument): ResolvedDesign['place'] {
+  const { outdoors, mains } = readsOfPlace(document);
+  const winter = take.quantity('place.outdoors.winter', undefined, outdoors);
+  const usual = { path: 'place.outdoors.winter', estimate: winter };
+  return {
+    altitude: take.quantity('place.altitude'),
+    region: take.choice<Region>('place.region'),
+    outdoors: {
+      winter,
+      coldest: take.quantity(
+        'place.outdoors.coldest',
+        () => movedBy(usual, { low: -12, likely: -7, high: -4 }, practice),
+        outdoors,
+      ),
+      summer: take.quantity(
+        'place.outdoors.summer',
+        () => movedBy(usual, { low: 10, likely: 17, high: 22 }, practice),
+        outdoors,
+      ),
+      windSpeed: take.quantity('place.outdoors.windSpeed', undefined, outdoors),
+    },
+    mains: {
+      winter: take.quantity('place.mains.winter', undefined, mains),
+      summer: take.quantity('place.mains.summer', undefined, mains),
+    },
+  };
+}
+
+/** Whether anything in the design depends on the weather outdoors, and on the water main. */
+function readsOfPlace({ room, tank: { load } }: DesignDocument): {
+  readonly outdoors: boolean;
+  readonly mains: boolean;
+} {
+  const isVentilated = room.moisture?.kind === 'ventilated';
+  if (load.kind === 'measured') return { outdoors: isVentilated, mains: false };
+  const parts = load.kind === 'panels' ? load.panels : (load.faces ?? []);
+  const vessels = [load.sump, load.refuge, load.overflow].map((vessel) =>
+    vessel?.kind === 'rectangular' ? vessel.exposure : undefined,
+  );
+  const exposures = [load.stand, ...parts.map(({ exposure }) => exposure), ...vessels];
+  return {
+    outdoors: isVentilated || exposures.some((exposure) => exposure?.kind === 'outdoors' || exposure?.kind === 'slab'),
+    mains: load.makeUpFrom === 'mains' || load.waterChange !== undefined,
+  };
+}
+
+function resolveMoisture(take: Resolver): ResolvedDesign['room']['moisture'] {
+  const path = 'room.moisture';
+  const kind = take.choice<ResolvedDesign['room']['moisture']['kind']>(`${path}.kind`);
+  switch (kind) {
+    case 'humidityKnown':
+      return { kind };
+    case 'ventilated': {
+      const airChanges = take.quantity(`${path}.airChanges`);
+      return { kind, airChanges, outdoorHumidity: take.quantity(`${path}.outdoorHumidity`) };
+    }
+    case 'dehumidifier':
+      return { kind, energyPerLitre: take.quantity(`${path}.energyPerLitre`) };
+  }
 }
 
 function resolveRoom(take: Resolver, electricity: Followed): ResolvedDesign['room'] {
@@ -95,6 +161,7 @@ function resolveRoom(take: Resolver, electricity: Followed): ResolvedDesign['roo
     coldest: take.quantity('room.coldest', () => movedBy(usual, { low: -3, likely: -2, high: -1 }, practice)),
     warmest: take.quantity('room.warmest', () => warmestRoom(temperature)),
     relativeHumidity: take.quantity('room.relativeHumidity'),
+    moisture: resolveMoisture(take),
     volume: take.quantity('room.volume'),
     height: take.quantity('room.height'),
     monthsHeated: take.quantity('room.monthsHeated'),
@@ -106,7 +173,7 @@ function resolveRoom(take: Resolver, electricity: Followed): ResolvedDesign['roo
   };
 }
 
-function resolveTank(take: Resolver, document: DesignDocument, room: Followed): ResolvedDesign['tank'] {
+function resolveTank(take: Resolver, room: Followed): ResolvedDesign['tank'] {
   const waterTemperature = take.quantity('tank.waterTemperature');
   const water = take.choice<'fresh' | 'sea'>('tank.water');
   return {
@@ -114,78 +181,7 @@ function resolveTank(take: Resolver, document: DesignDocument, room: Followed): 
     water,
     salinity: take.quantity('tank.salinity', () => usualSalinity(water)),
     livestock: take.choice('tank.livestock'),
-    load:
-      document.tank.load.kind === 'measured'
-        ? resolveMeasured(take, room, { path: 'tank.waterTemperature', estimate: waterTemperature })
-        : resolveRectangular(take, document.tank.load),
-  };
-}
-
-type Load<Kind extends string> = Extract<ResolvedDesign['tank']['load'], { readonly kind: Kind }>;
-
-function resolveMeasured(take: Resolver, room: Followed, water: Followed): Load<'measured'> {
-  const measured = 'taken to be as usual while it was measured';
-  return {
-    kind: 'measured',
-    energy: take.quantity('tank.load.energy'),
-    duration: take.quantity('tank.load.duration'),
-    roomTemperature: take.quantity('tank.load.roomTemperature', () => sameAs(room, measured)),
-    waterTemperature: take.quantity('tank.load.waterTemperature', () => sameAs(water, measured)),
-    volume: take.quantity('tank.load.volume'),
-    evaporationShare: take.quantity('tank.load.evaporationShare'),
-    ...resolveGains(take),
-  };
-}
-
-function resolveRectangular(
-  take: Resolver,
-  { insulation, lid }: Extract<DesignDocument['tank']['load'], { kind: 'rectangular' }>,
-): Load<'rectangular'> {
-  const height = take.quantity('tank.load.height');
-  const hasLid = lid !== 'none';
-  const layerAt = (path: string): LayerOf<Estimate> => ({
-    material: take.choice(`${path}.material`),
-    thickness: take.quantity(`${path}.thickness`),
-  });
-  const size = {
-    length: take.quantity('tank.load.length'),
-    width: take.quantity('tank.load.width'),
-    height,
-    waterDepth: take.quantity('tank.load.waterDepth', () =>
-      timesBy({ path: 'tank.load.height', estimate: height }, { low: 0.92, likely: 0.95, high: 0.98 }, practice),
-    ),
-    wall: layerAt('tank.load.wall'),
-    insulation: {
-      ...(insulation?.sides === undefined ? {} : { sides: layerAt('tank.load.insulation.sides') }),
-      ...(insulation?.back === undefined ? {} : { back: layerAt('tank.load.insulation.back') }),
-      ...(insulation?.bottom === undefined ? {} : { bottom: layerAt('tank.load.insulation.bottom') }),
-    },
-  };
-  const surface = take.choice<'still' | 'rippled' | 'rough'>('tank.load.surface');
-  const lidMaterial = take.choice<string>('tank.load.lidMaterial', undefined, hasLid);
-  return {
-    kind: 'rectangular',
-    ...size,
-    surface,
-    lid,
-    lidMaterial,
-    lidThickness: take.quantity('tank.load.lidThickness', () => usualLidThickness(lidMaterial), hasLid),
-    lidOpenShare: take.quantity('tank.load.lidOpenShare', undefined, lid === 'loose'),
-    evaporationFactor: take.quantity('tank.load.evaporationFactor', () => usualEvaporationFactor(surface)),
-    ...resolveGains(take),
-  };
-}
-
-function resolveGains(take: Resolver) {
-  const pumpPower = take.quantity('tank.load.pumpPower');
-  const lightPower = take.quantity('tank.load.lightPower');
-  const hasLight = lightPower.high > 0;
-  return {
-    pumpPower,
-    pumpShareToWater: take.quantity('tank.load.pumpShareToWater', undefined, pumpPower.high > 0),
-    lightPower,
-    lightHours: take.quantity('tank.load.lightHours', undefined, hasLight),
-    lightShareToWater: take.quantity('tank.load.lightShareToWater', undefined, hasLight),
+    load: resolveLoad(take, { room, water: { path: 'tank.waterTemperature', estimate: waterTemperature } }),
   };
 }
 

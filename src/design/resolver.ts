@@ -4,9 +4,9 @@
 import { DataError, InputError } from '../numerics/index.ts';
 import { type Estimate, type QuantityContext, type QuantityName, readQuantity } from '../quantities/index.ts';
 import type { SourcedDefault } from './defaults.ts';
-import { type FieldRecord, fieldsOf } from './field-records.ts';
+import { type FieldRecord, fieldRecord, fullLabel } from './field-records.ts';
 import type { Follower } from './followers.ts';
-import { textAt } from './paths.ts';
+import { partAt, textAt } from './paths.ts';
 import type { Assumption } from './plain.ts';
 import type { DesignDocument } from './schema/design.ts';
 
@@ -15,12 +15,10 @@ export class Resolver {
   /** The defaults that follow another field. */
   readonly followers: Follower[] = [];
   readonly #document: DesignDocument;
-  readonly #fields: ReadonlyMap<string, FieldRecord>;
   readonly #context: QuantityContext;
 
   constructor(document: DesignDocument) {
     this.#document = document;
-    this.#fields = new Map(fieldsOf(document).map((record) => [record.path, record]));
     this.#context = { currency: document.prices.currency };
   }
 
@@ -47,6 +45,33 @@ export class Resolver {
     return estimate;
   }
 
+  /** The quantity at a path where it was typed; undefined where it was not: nothing stands in for it. */
+  quantityIfGiven(path: string): Estimate | undefined {
+    return this.has(path) ? this.quantity(path) : undefined;
+  }
+
+  /** A free text, such as a name; undefined where there is none. */
+  text(path: string): string | undefined {
+    return textAt(this.#document, path);
+  }
+
+  /** True where a rule in words says what holds while the field is open: there is no one value to take. */
+  isByRule(path: string): boolean {
+    const fallback = this.#record(path).default;
+    return fallback !== undefined && 'rule' in fallback;
+  }
+
+  /** True where the document has something at a path: a part or a list that may be absent. */
+  hasPart(path: string): boolean {
+    return partAt(this.#document, path) !== undefined;
+  }
+
+  /** How many items a list has; 0 where it is absent. */
+  itemsIn(path: string): number {
+    const items = partAt(this.#document, path);
+    return Array.isArray(items) ? items.length : 0;
+  }
+
   /** The choice at a path, typed or assumed. The schema has made sure that it is one of the names. */
   choice<Name extends string>(path: string, fallback?: { name: Name; source: string }, matters = true): Name {
     const record = this.#record(path);
@@ -59,17 +84,17 @@ export class Resolver {
   }
 
   #note(
-    { path, label, level }: FieldRecord,
+    { path, level, ...words }: FieldRecord,
     value:
       | { kind: 'quantity'; quantity: QuantityName; estimate: Estimate }
       | { kind: 'choice'; choice: string; choiceLabel: string },
     source: string,
   ): void {
-    this.assumptions.push({ path, label, level, source, ...value });
+    this.assumptions.push({ path, label: fullLabel(words), level, source, ...value });
   }
 
   #record(path: string): FieldRecord {
-    const record = this.#fields.get(path);
+    const record = fieldRecord(path, this.#document);
     if (record === undefined) throw new InputError('path', path, 'a field of this design', 'unknownPath');
     return record;
   }

@@ -325,6 +325,18 @@ const inputs = {
     metric: ['µPa s'],
     examples: ['12 µPa s', '0.2 mPa s'],
   },
+  airChangeRate: {
+    ...of('airChangeRate', 'n', 'changes/s', 'how often the air of a room is replaced'),
+    metric: ['/h'],
+    examples: ['0.5 /h', '0.3 to 1 per hour'],
+    digits: 2,
+  },
+  energyPerWater: {
+    ...of('energyPerWater', 'e_w', 'J/kg water', 'energy for a mass of water, a litre counted as a kilogram'),
+    metric: ['kWh/L'],
+    examples: ['0.45 kWh/L', '0.3 to 0.6 kWh/L'],
+    digits: 2,
+  },
 } as const satisfies Readonly<Record<string, RecordInput>>;
 
 export type QuantityName = keyof typeof inputs;

@@ -236,6 +236,16 @@ export const unitFamilies = {
     unit('mph', 0.44704),
   ],
   frequency: [unit('rpm', 1 / 60, 'rev/min', '1/min', 'r/min'), unit('1/s', 1, 'Hz', 'rev/s', 'rps', 'r/s')],
+  airChangeRate: [
+    unit('/h', 1 / 3600, '1/h', 'per hour', '/hr', 'ach', 'air changes per hour', 'air changes an hour'),
+    unit('/s', 1, '1/s'),
+  ],
+  energyPerWater: [
+    unit('kWh/L', 3.6e6, 'kWh/litre', 'kWh/liter', 'kWh/kg'),
+    unit('Wh/L', 3600),
+    unit('kJ/kg', 1e3),
+    unit('J/kg', 1),
+  ],
   humidityRatio: [unit('g/kg', 1e-3), unit('kg/kg', 1, 'lb/lb'), unit('gr/lb', 1 / 7000, 'grains/lb')],
   volumeFlow: [
     unit('m³/h', 1 / 3600, 'm³/hr'),

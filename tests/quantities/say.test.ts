@@ -95,6 +95,8 @@ describe('round trips', () => {
         (name, view, size, digits) => {
           const { chart, value } = typicalValue(name, view, size);
           const said = sayQuantity(value, name, view, digits, context);
+          // So near to vacuum that a printed gauge pressure may round to less than none: not to be read back.
+          fc.pre(!(name === 'pressure' && view === 'us' && value < context.atmosphericPressure * 10 ** (1 - digits)));
           const read = readQuantity(said, name, context);
           if (!read.ok) throw new Error(`${said}: ${read.problem.code}`);
           const isLevel = name === 'temperature';

@@ -40,8 +40,7 @@ interface UsedLayer {
 /** The factors that matter for this tank, with range and source; none where its load was measured. */
 export function tankAssumptions({ load }: PlainDesign['tank']): readonly TankAssumption[] {
   if (load.kind === 'measured') return [];
-  const { sides, back, bottom } = load.insulation;
-  const wrapped = [sides, back, bottom].filter((layer) => layer !== undefined);
+  const wrapped = load.kind === 'panels' ? [] : Object.values(load.insulation);
   const hasLid = load.lid !== 'none';
   const lid = { material: load.lidMaterial, thickness: load.lidThickness };
   const { low, likely, high, source } = outerFilmRange;

@@ -2,6 +2,7 @@
 
 import type { PlainDesign } from '../../design/index.ts';
 import { layerConductivity, material } from '../../matter/materials/index.ts';
+import { InputError } from '../../numerics/index.ts';
 import {
   type Layer,
   lightHeat,
@@ -37,6 +38,9 @@ export function tankDescription(tank: PlainTank, factors: TankFactors = standard
     lightHeat: lightHeat(load.lightPower, load.lightHours, load.lightShareToWater),
   };
   if (load.kind === 'measured') return { ...load, ...gains, salinity: tank.salinity };
+  if (load.kind !== 'rectangular' || load.lid === 'hood') {
+    throw new InputError('tank.load.kind', load.kind, 'a rectangular tank without a hood');
+  }
   return {
     kind: 'rectangular',
     length: load.length,

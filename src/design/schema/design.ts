@@ -4,9 +4,11 @@
 import * as z from 'zod/mini';
 import { exchangersSchema } from './exchangers.ts';
 import { machineSchema, powerSchema } from './machine.ts';
-import { placeSchema, pricesSchema, roomSchema, sourceSchema } from './place.ts';
+import { placeSchema, pricesSchema, sourceSchema } from './place.ts';
+import { roomSchema } from './room.ts';
 import { safeguardsSchema } from './safeguards.ts';
-import { tankSchema } from './tank.ts';
+import { tankSchema } from './tank/tank.ts';
+import { wrappingSchema } from './wrapping.ts';
 
 /** The version this program writes. A file of a higher one is refused, an older one is migrated. */
 export const formatVersion = 1;
@@ -41,6 +43,7 @@ export const designSchema = z
     place: placeSchema,
     room: roomSchema,
     tank: tankSchema,
+    wrapping: wrappingSchema,
     source: sourceSchema,
     machine: machineSchema,
     exchangers: exchangersSchema,

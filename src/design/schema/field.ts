@@ -43,7 +43,23 @@ export interface FieldMeta {
   readonly maximum?: number;
   readonly choices?: readonly Choice[];
   readonly default?: DefaultRecord;
+  /** Has a meaning only where the field of this name beside it is given, or has one of these values. */
+  readonly when?: { readonly field: string; readonly is?: readonly string[] };
 }
+
+/** The record of a list: what it holds, what its items are called. */
+export interface ListMeta {
+  readonly label: string;
+  readonly help: string;
+  readonly level: Level;
+  /** One of them: "layer". */
+  readonly item: string;
+  /** An empty list says something else than no list, so it stays when the last item goes. */
+  readonly keepsEmpty?: boolean;
+}
+
+/** No list is longer. */
+export const mostItems = 24;
 
 export interface QuantityFieldInput extends FieldMeta {
   readonly quantity: QuantityName;
@@ -95,6 +111,19 @@ export function listedField(choices: readonly Choice[], input: FieldMeta) {
 /** The field that chooses between the kinds of a part of the document. */
 export function kindField<const Name extends string>(name: Name) {
   return z.literal(name);
+}
+
+/** A list of at most `mostItems` parts. */
+export function listField<Item extends z.ZodMiniType>(item: Item, input: ListMeta, fewest = 0) {
+  return z
+    .array(item)
+    .check(z.minLength(fewest), z.maxLength(mostItems))
+    .check(z.meta({ title: input.label, description: input.help, list: input }));
+}
+
+/** The record on a schema node, if it is a list. */
+export function listMeta(schema: z.ZodMiniType): ListMeta | undefined {
+  return z.globalRegistry.get(schema)?.list as ListMeta | undefined;
 }
 
 /** The record on a schema node, if it is a field. */

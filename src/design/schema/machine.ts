@@ -1,10 +1,10 @@
 // The machine in the document: its refrigerant and compressor, where it stands, what surrounds it, its small consumers.
 
 import * as z from 'zod/mini';
+import { yesNoLabels, yesNoUnknown } from './choices.ts';
 import { compressorSchema, fromClass, levelLabels, levels } from './compressor.ts';
 import { choiceField, kindField, listedField, practice, quantityField } from './field.ts';
 import { fluidChoices } from './fluids.ts';
-import { yesNoLabels, yesNoUnknown } from './place.ts';
 
 const enclosureVolume = quantityField({
   label: 'Volume it stands in',

@@ -1,19 +1,10 @@
-// The parts of the document around the tank: the place, the room, where the heat comes from, and prices.
+// The parts of the document around the room: the place, where the heat comes from, and prices.
 
 import * as z from 'zod/mini';
 import { secondsPerYear } from '../../quantities/index.ts';
-import { type MonthName, monthNames } from '../../surroundings/index.ts';
 import { choiceField, kindField, practice, quantityField } from './field.ts';
 
 const kilowattHour = 3.6e6;
-
-const monthLabels = Object.fromEntries(
-  monthNames.map((month) => [month, `${month.charAt(0).toUpperCase()}${month.slice(1)}`]),
-) as Readonly<Record<MonthName, string>>;
-
-export const yesNo = ['yes', 'no'] as const;
-export const yesNoUnknown = ['yes', 'no', 'unknown'] as const;
-export const yesNoLabels = { yes: 'Yes', no: 'No', unknown: 'Not known' };
 
 const regions = ['europeanUnion', 'unitedKingdom', 'unitedStates', 'elsewhere', 'unknown'] as const;
 const regionLabels = {
@@ -23,6 +14,9 @@ const regionLabels = {
   elsewhere: 'Elsewhere',
   unknown: 'Not said',
 };
+
+const outdoors = { quantity: 'temperature', minimum: 223.15, maximum: 328.15, level: 'expert' } as const;
+const mains = { quantity: 'temperature', minimum: 273.15, maximum: 313.15, level: 'expert' } as const;
 
 export const placeSchema = z.optional(
   z.strictObject({
@@ -45,112 +39,67 @@ export const placeSchema = z.optional(
         default: { text: 'unknown', source: 'nothing assumed about the law' },
       }),
     ),
+    outdoors: z.optional(
+      z.strictObject({
+        winter: z.optional(
+          quantityField({
+            ...outdoors,
+            label: 'Outdoors in winter',
+            help: 'Mean temperature of the coldest month.',
+            default: { text: '2 °C (-6 to 8)', source: practice },
+          }),
+        ),
+        coldest: z.optional(
+          quantityField({
+            ...outdoors,
+            label: 'Coldest it stays outdoors',
+            help: 'The lowest temperature that lasts for days.',
+            default: { rule: 'mean of the coldest month − 7 K (−12 to −4 K)', source: practice },
+          }),
+        ),
+        summer: z.optional(
+          quantityField({
+            ...outdoors,
+            label: 'Outdoors in summer',
+            help: 'Mean temperature of the warmest month.',
+            default: { rule: 'mean of the coldest month + 17 K (+10 to +22 K)', source: practice },
+          }),
+        ),
+        windSpeed: z.optional(
+          quantityField({
+            label: 'Wind at the tank',
+            help: 'Where it stands, not above the roofs.',
+            quantity: 'speed',
+            minimum: 0,
+            maximum: 20,
+            level: 'expert',
+            default: { text: '2 m/s (0.5 to 4)', source: practice },
+          }),
+        ),
+      }),
+    ),
+    mains: z.optional(
+      z.strictObject({
+        winter: z.optional(
+          quantityField({
+            ...mains,
+            label: 'Water main in winter',
+            help: 'Temperature of cold water from the tap in the coldest month.',
+            default: { text: '8 °C (4 to 12)', source: practice },
+          }),
+        ),
+        summer: z.optional(
+          quantityField({
+            ...mains,
+            label: 'Water main in summer',
+            help: 'Temperature of cold water from the tap at the height of summer.',
+            default: { text: '17 °C (13 to 22)', source: practice },
+          }),
+        ),
+      }),
+    ),
   }),
 );
-
-export const roomSchema = z.strictObject({
-  temperature: quantityField({
-    label: 'Room temperature',
-    help: 'The usual temperature of the room the tank stands in, in the months it is heated.',
-    quantity: 'temperature',
-    minimum: 253.15,
-    maximum: 318.15,
-    level: 'first',
-  }),
-  coldest: z.optional(
-    quantityField({
-      label: 'Coldest the room stays',
-      help: 'The lowest temperature the room keeps for days in a cold spell. The verdict is judged here.',
-      quantity: 'temperature',
-      minimum: 243.15,
-      maximum: 318.15,
-      level: 'more',
-      default: { rule: 'usual temperature of the room − 2 K ± 1 K', source: practice },
-    }),
-  ),
-  warmest: z.optional(
-    quantityField({
-      label: 'Summer temperature of the room',
-      help: 'The usual temperature of the room in summer.',
-      quantity: 'temperature',
-      minimum: 253.15,
-      maximum: 328.15,
-      level: 'more',
-      default: { rule: '25 °C (23 to 28), and not below the usual temperature of the room', source: practice },
-    }),
-  ),
-  relativeHumidity: z.optional(
-    quantityField({
-      label: 'Humidity of the room',
-      help: 'Relative humidity of the air. The drier it is, the more water leaves the tank and the more heat goes with it.',
-      quantity: 'fraction',
-      minimum: 0.05,
-      maximum: 0.99,
-      level: 'more',
-      default: { text: '50 % (35 to 60)', source: practice },
-    }),
-  ),
-  volume: z.optional(
-    quantityField({
-      label: 'Volume of the room',
-      help: 'Floor area times height of the room the tank stands in.',
-      quantity: 'volume',
-      minimum: 2,
-      maximum: 5000,
-      level: 'more',
-      default: { text: '40 m3 (25 to 80)', source: practice },
-    }),
-  ),
-  height: z.optional(
-    quantityField({
-      label: 'Height of the room',
-      help: 'From floor to ceiling. With the volume it gives the floor that a heavy gas spreads on.',
-      quantity: 'length',
-      minimum: 1.5,
-      maximum: 15,
-      level: 'more',
-      default: { text: '2.4 m (2.2 to 2.7)', source: practice },
-    }),
-  ),
-  monthsHeated: z.optional(
-    quantityField({
-      label: 'Months the room is heated',
-      help: 'In these months the heat that leaves the tank is not lost: it helps to heat the room.',
-      quantity: 'count',
-      minimum: 0,
-      maximum: 12,
-      level: 'more',
-      default: { text: '7 (5 to 8)', source: practice },
-    }),
-  ),
-  coldestMonth: z.optional(
-    choiceField(monthNames, monthLabels, {
-      label: 'Coldest month',
-      help: 'January in most of the north, July in most of the south.',
-      level: 'expert',
-      default: { text: 'january', source: 'northern hemisphere assumed' },
-    }),
-  ),
-  houseHeatPrice: z.optional(
-    quantityField({
-      label: 'Price of house heat',
-      help: 'What one kilowatt hour of heat delivered to the room costs, whatever the house is heated with.',
-      quantity: 'energyPrice',
-      minimum: 0,
-      maximum: 1e5 / kilowattHour,
-      level: 'more',
-      default: { rule: '0.4 times the electricity price (0.25 to 1.0 times)', source: practice },
-    }),
-  ),
-  cooledInSummer: z.optional(
-    choiceField(yesNo, yesNoLabels, {
-      label: 'Is the room cooled in summer?',
-      help: 'If it is, heat that leaves the tank in summer must be cooled away again.',
-      level: 'more',
-      default: { text: 'no', source: practice },
-    }),
-  ),
-});
 
 const sourceTemperature = {
   quantity: 'temperature',

@@ -1,8 +1,8 @@
 // Safeguards in the document: what is known of protection from leaking current, overheating, and water on the mains.
 
 import * as z from 'zod/mini';
+import { yesNoLabels, yesNoUnknown } from './choices.ts';
 import { choiceField } from './field.ts';
-import { yesNoLabels, yesNoUnknown } from './place.ts';
 
 const nothingAssumed = { text: 'unknown', source: 'nothing assumed about safety equipment' };
 

@@ -1,0 +1,345 @@
+// The tank of a document -> resolved: its load by measurement or by sizes, vessels, layers, cover, pipes.
+
+import type { Estimate } from '../quantities/index.ts';
+import { type Followed, sameAs, timesBy, usualEvaporationFactor, usualLidThickness } from './defaults.ts';
+import type { ResolvedDesign, YesNo } from './plain.ts';
+import type {
+  BoardOf,
+  CoverPartsOf,
+  ExposureOf,
+  FaceName,
+  FacePartsOf,
+  LayerOf,
+  LidName,
+  MeterOf,
+  PanelFacing,
+  PipeOf,
+  SheetOf,
+  SideVesselOf,
+  SizedLoadOf,
+  SurfaceName,
+} from './plain-tank.ts';
+import type { Resolver } from './resolver.ts';
+import { practice } from './schema/field.ts';
+
+type Load = ResolvedDesign['tank']['load'];
+type Of<Kind extends string> = Extract<Load, { readonly kind: Kind }>;
+
+const load = 'tank.load';
+
+/** What the resolved load may follow. */
+export interface LoadSurroundings {
+  readonly room: Followed;
+  readonly water: Followed;
+}
+
+export function resolveLoad(take: Resolver, around: LoadSurroundings): Load {
+  const kind = take.choice<Load['kind']>(`${load}.kind`);
+  switch (kind) {
+    case 'measured':
+      return resolveMeasured(take, around);
+    case 'rectangular':
+      return {
+        kind,
+        length: take.quantity(`${load}.length`),
+        width: take.quantity(`${load}.width`),
+        ...resolveShaped(take, around),
+      };
+    case 'cylinder':
+      return { kind, diameter: take.quantity(`${load}.diameter`), ...resolveShaped(take, around) };
+    case 'lShape':
+      return {
+        kind,
+        length: take.quantity(`${load}.length`),
+        width: take.quantity(`${load}.width`),
+        recessLength: take.quantity(`${load}.recessLength`),
+        recessWidth: take.quantity(`${load}.recessWidth`),
+        ...resolveShaped(take, around),
+      };
+    case 'panels':
+      return {
+        kind,
+        waterSurface: take.quantity(`${load}.waterSurface`),
+        waterVolume: take.quantity(`${load}.waterVolume`),
+        freeboard: take.quantity(`${load}.freeboard`),
+        panels: resolveItems(take, `${load}.panels`, (path) => ({
+          name: take.text(`${path}.name`)!,
+          facing: take.choice<PanelFacing>(`${path}.facing`),
+          area: take.quantity(`${path}.area`),
+          areaAboveWater: take.quantity(`${path}.areaAboveWater`),
+          ...resolveFaceParts(take, path),
+        })),
+        ...resolveSized(take, around),
+      };
+  }
+}
+
+function resolveMeasured(take: Resolver, around: LoadSurroundings): Of<'measured'> {
+  return {
+    kind: 'measured',
+    ...resolveMeasurement(take, load, around),
+    volume: take.quantity(`${load}.volume`),
+    evaporationShare: take.quantity(`${load}.evaporationShare`),
+    ...resolveGains(take),
+  };
+}
+
+/** What a heater used, and how warm room and water were. */
+function resolveMeasurement(take: Resolver, path: string, { room, water }: LoadSurroundings) {
+  const measured = 'taken to be as usual while it was measured';
+  return {
+    energy: take.quantity(`${path}.energy`),
+    duration: take.quantity(`${path}.duration`),
+    roomTemperature: take.quantity(`${path}.roomTemperature`, () => sameAs(room, measured)),
+    waterTemperature: take.quantity(`${path}.waterTemperature`, () => sameAs(water, measured)),
+  };
+}
+
+function resolveShaped(take: Resolver, around: LoadSurroundings) {
+  const height = take.quantity(`${load}.height`);
+  const waterDepth = resolveDepth(take, load, height);
+  const { wall, ...rest } = resolveSized(take, around);
+  const board = (face: string) => ({ [face]: resolveBoard(take, `${load}.insulation.${face}`) });
+  const insulation = ['sides', 'back', 'bottom', 'front'].filter((face) => take.hasPart(`${load}.insulation.${face}`));
+  return {
+    height,
+    waterDepth,
+    wall,
+    insulation: Object.assign({}, ...insulation.map(board)) as Of<'rectangular'>['insulation'],
+    faces: resolveItems(take, `${load}.faces`, (path) => ({
+      face: take.choice<FaceName>(`${path}.face`),
+      ...resolveFaceParts(take, path),
+    })),
+    ...rest,
+  };
+}
+
+type SizedParts = Omit<
+  SizedLoadOf<Estimate> & { kind: 'panels' },
+  'kind' | 'panels' | `water${'Surface' | 'Volume'}` | 'freeboard'
+>;
+
+function resolveSized(take: Resolver, around: LoadSurroundings): SizedParts {
+  const wall = resolveSheet(take, `${load}.wall`);
+  const surface = take.choice<SurfaceName>(`${load}.surface`);
+  const cover = resolveCover(take);
+  const airSpeed = take.quantityIfGiven(`${load}.airSpeed`);
+  const evaporationFactor = take.quantity(`${load}.evaporationFactor`, () => usualEvaporationFactor(surface));
+  const stand = resolveExposure(take, `${load}.stand`)!;
+  const sump = resolveVessel(take, 'sump');
+  const refuge = resolveVessel(take, 'refuge');
+  const overflow = resolveVessel(take, 'overflow');
+  const meter = resolveMeter(take, around);
+  const ultravioletPower = take.quantity(`${load}.ultravioletPower`);
+  return {
+    wall,
+    surface,
+    ...(airSpeed === undefined ? {} : { airSpeed }),
+    evaporationFactor,
+    ...cover,
+    stand,
+    ...(sump === undefined ? {} : { sump }),
+    ...(refuge === undefined ? {} : { refuge }),
+    ...(overflow === undefined ? {} : { overflow }),
+    pipes: resolveItems(take, `${load}.pipes`, (path) => resolvePipe(take, path)),
+    airStones: take.quantity(`${load}.airStones`),
+    skimmerAir: take.quantity(`${load}.skimmerAir`),
+    makeUpFrom: take.choice<'room' | 'mains'>(`${load}.makeUpFrom`),
+    ...(take.hasPart(`${load}.waterChange`)
+      ? {
+          waterChange: {
+            volume: take.quantity(`${load}.waterChange.volume`),
+            every: take.quantity(`${load}.waterChange.every`),
+          },
+        }
+      : {}),
+    ...resolveGains(take),
+    ultravioletPower,
+    ultravioletShareToWater: take.quantity(`${load}.ultravioletShareToWater`, undefined, ultravioletPower.high > 0),
+    ...(meter === undefined ? {} : { meter }),
+  };
+}
+
+function resolveCover(take: Resolver): CoverPartsOf<Estimate> {
+  const lid = take.choice<LidName>(`${load}.lid`);
+  const isLid = lid === 'tight' || lid === 'loose';
+  const layers = resolveLayers(take, `${load}.lidLayers`);
+  // Layers stand in place of material, thickness and panes.
+  const isSheet = isLid && layers.length === 0;
+  const lidMaterial = take.choice<string>(`${load}.lidMaterial`, undefined, isSheet);
+  const lidPanes = take.choice<'one' | 'two'>(`${load}.lidPanes`, undefined, isSheet);
+  const hood = `${load}.hood`;
+  const isHood = lid === 'hood';
+  return {
+    lid,
+    lidMaterial,
+    lidThickness: take.quantity(`${load}.lidThickness`, () => usualLidThickness(lidMaterial), isSheet),
+    lidPanes,
+    lidPaneGap: take.quantity(`${load}.lidPaneGap`, undefined, isSheet && lidPanes === 'two'),
+    ...(layers.length === 0 ? {} : { lidLayers: layers }),
+    lidOpenShare: take.quantity(`${load}.lidOpenShare`, undefined, lid === 'loose'),
+    hood: {
+      airFlow: take.quantity(`${hood}.airFlow`, undefined, isHood),
+      height: take.quantity(`${hood}.height`, undefined, isHood),
+      material: take.choice<string>(`${hood}.material`, undefined, isHood),
+      thickness: take.quantity(`${hood}.thickness`, undefined, isHood),
+    },
+  };
+}
+
+function resolveVessel(take: Resolver, name: 'sump' | 'refuge' | 'overflow'): SideVesselOf<Estimate> | undefined {
+  const path = `${load}.${name}`;
+  if (take.choice<'none' | 'rectangular'>(`${path}.kind`) === 'none') return undefined;
+  const height = take.quantity(`${path}.height`);
+  const surface = take.choice<SurfaceName>(`${path}.surface`);
+  const lid = take.choice<'none' | 'tight' | 'loose'>(`${path}.lid`);
+  const hasLid = lid !== 'none';
+  const lidMaterial = take.choice<string>(`${path}.lidMaterial`, undefined, hasLid);
+  const insulation = take.hasPart(`${path}.insulation`) ? resolveBoard(take, `${path}.insulation`) : undefined;
+  return {
+    kind: 'rectangular',
+    length: take.quantity(`${path}.length`),
+    width: take.quantity(`${path}.width`),
+    height,
+    waterDepth: resolveDepth(take, path, height),
+    wall: resolveSheet(take, `${path}.wall`),
+    ...(insulation === undefined ? {} : { insulation }),
+    surface,
+    evaporationFactor: take.quantity(`${path}.evaporationFactor`, () => usualEvaporationFactor(surface)),
+    lid,
+    lidMaterial,
+    lidThickness: take.quantity(`${path}.lidThickness`, () => usualLidThickness(lidMaterial), hasLid),
+    lidOpenShare: take.quantity(`${path}.lidOpenShare`, undefined, lid === 'loose'),
+    exposure: resolveExposure(take, `${path}.exposure`)!,
+  };
+}
+
+function resolveDepth(take: Resolver, path: string, height: Estimate): Estimate {
+  return take.quantity(`${path}.waterDepth`, () =>
+    timesBy({ path: `${path}.height`, estimate: height }, { low: 0.92, likely: 0.95, high: 0.98 }, practice),
+  );
+}
+
+function resolveMeter(take: Resolver, around: LoadSurroundings): MeterOf<Estimate> | undefined {
+  const path = `${load}.meter`;
+  if (!take.hasPart(path) || take.choice<'none' | 'heater'>(`${path}.kind`) === 'none') return undefined;
+  const measurement = resolveMeasurement(take, path, around);
+  return { kind: 'heater', ...measurement, adopt: take.choice<YesNo>(`${path}.adopt`) };
+}
+
+function resolvePipe(take: Resolver, path: string): PipeOf<Estimate> {
+  const name = take.text(`${path}.name`);
+  const outerDiameter = take.quantity(`${path}.outerDiameter`);
+  const insulation = `${path}.insulation`;
+  return {
+    ...(name === undefined ? {} : { name }),
+    length: take.quantity(`${path}.length`),
+    outerDiameter,
+    material: take.choice<string>(`${path}.material`),
+    wallThickness: take.quantity(`${path}.wallThickness`, () =>
+      timesBy(
+        { path: `${path}.outerDiameter`, estimate: outerDiameter },
+        { low: 0.04, likely: 0.07, high: 0.1 },
+        practice,
+      ),
+    ),
+    ...(take.hasPart(insulation) ? { insulation: resolveSheet(take, insulation) } : {}),
+  };
+}
+
+function resolveFaceParts(take: Resolver, path: string): FacePartsOf<Estimate> {
+  const exposure = resolveExposure(take, `${path}.exposure`);
+  return {
+    ...(take.hasPart(`${path}.wall`) ? { wall: resolveSheet(take, `${path}.wall`) } : {}),
+    inside: resolveLayers(take, `${path}.inside`),
+    outside: resolveLayers(take, `${path}.outside`),
+    ...(exposure === undefined ? {} : { exposure }),
+  };
+}
+
+/** What lies beyond; undefined where it was not named and a rule in words decides. */
+function resolveExposure(take: Resolver, path: string): ExposureOf<Estimate> | undefined {
+  if (!take.hasPart(path) && take.isByRule(`${path}.kind`)) return undefined;
+  const kind = take.choice<ExposureOf<Estimate>['kind']>(`${path}.kind`);
+  switch (kind) {
+    case 'roomAir':
+    case 'openStand':
+    case 'outdoors':
+      return { kind };
+    case 'againstWall':
+    case 'slab':
+      return { kind, resistance: take.quantity(`${path}.resistance`) };
+    case 'closedStand': {
+      const boardArea = take.quantityIfGiven(`${path}.boardArea`);
+      return { kind, ...resolveSheet(take, path), ...(boardArea === undefined ? {} : { boardArea }) };
+    }
+  }
+}
+
+function resolveLayers(take: Resolver, list: string): readonly LayerOf<Estimate>[] {
+  return resolveItems(take, list, (path) => resolveLayer(take, path));
+}
+
+function resolveLayer(take: Resolver, path: string): LayerOf<Estimate> {
+  const kind = take.choice<LayerOf<Estimate>['kind']>(`${path}.kind`);
+  switch (kind) {
+    case 'material': {
+      const joint = `${path}.joint`;
+      return {
+        kind,
+        ...resolveSheet(take, path),
+        ...(take.hasPart(joint)
+          ? { joint: { material: take.choice<string>(`${joint}.material`), share: take.quantity(`${joint}.share`) } }
+          : {}),
+      };
+    }
+    case 'own':
+      return {
+        kind,
+        conductivity: take.quantity(`${path}.conductivity`),
+        thickness: take.quantity(`${path}.thickness`),
+        emissivity: take.quantity(`${path}.emissivity`),
+      };
+    case 'resistance':
+      return { kind, resistance: take.quantity(`${path}.resistance`) };
+    case 'sealedGap': {
+      const inner = take.quantityIfGiven(`${path}.innerEmissivity`);
+      const outer = take.quantityIfGiven(`${path}.outerEmissivity`);
+      return {
+        kind,
+        thickness: take.quantity(`${path}.thickness`),
+        ...(inner === undefined ? {} : { innerEmissivity: inner }),
+        ...(outer === undefined ? {} : { outerEmissivity: outer }),
+      };
+    }
+    case 'waterGap':
+      return { kind, thickness: take.quantity(`${path}.thickness`) };
+  }
+}
+
+function resolveSheet(take: Resolver, path: string): SheetOf<Estimate> {
+  return { material: take.choice<string>(`${path}.material`), thickness: take.quantity(`${path}.thickness`) };
+}
+
+function resolveBoard(take: Resolver, path: string): BoardOf<Estimate> {
+  const gap = take.quantityIfGiven(`${path}.gap`);
+  return { ...resolveSheet(take, path), ...(gap === undefined ? {} : { gap }) };
+}
+
+/** Every item of a list, by its path. */
+export function resolveItems<Item>(take: Resolver, list: string, resolve: (path: string) => Item): readonly Item[] {
+  return Array.from({ length: take.itemsIn(list) }, (_, index) => resolve(`${list}.${index}`));
+}
+
+function resolveGains(take: Resolver) {
+  const pumpPower = take.quantity(`${load}.pumpPower`);
+  const lightPower = take.quantity(`${load}.lightPower`);
+  const hasLight = lightPower.high > 0;
+  return {
+    pumpPower,
+    pumpShareToWater: take.quantity(`${load}.pumpShareToWater`, undefined, pumpPower.high > 0),
+    lightPower,
+    lightHours: take.quantity(`${load}.lightHours`, undefined, hasLight),
+    lightShareToWater: take.quantity(`${load}.lightShareToWater`, undefined, hasLight),
+  };
+}
