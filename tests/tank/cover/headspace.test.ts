@@ -1,9 +1,9 @@
 // Under a lid: Hollands, Raithby & Konicek 1975 and its analogy for vapour; Dunkle 1961 as an independent estimate.
 
 import { describe, expect, test } from 'vitest';
-import { saturationVapourPressure } from '../../src/matter/air/index.ts';
-import { headspaceFlux, nusseltHollands1975, rayleighNumber } from '../../src/tank/cover/headspace.ts';
-import { deviation } from '../reference/tank/deviation.ts';
+import { saturationVapourPressure } from '../../../src/matter/air/index.ts';
+import { headspaceFlux, nusseltHollands1975, rayleighNumber } from '../../../src/tank/cover/headspace.ts';
+import { deviation } from '../../reference/tank/deviation.ts';
 
 const kelvin = (celsius: number) => celsius + 273.15;
 const atmosphere = 101325;

@@ -9,9 +9,9 @@ import {
   moistAirDensity,
   saturationVapourPressure,
   vapourPressure,
-} from '../../src/matter/air/index.ts';
-import { latentHeat } from '../../src/matter/water/index.ts';
-import { airStoneEvaporation, airStoneHeat, blownDryAir } from '../../src/tank/exchange.ts';
+} from '../../../src/matter/air/index.ts';
+import { latentHeat } from '../../../src/matter/water/index.ts';
+import { airStoneEvaporation, airStoneHeat, blownDryAir } from '../../../src/tank/exchange.ts';
 import {
   activeCoefficientAshrae,
   quietCoefficientShah2014,
@@ -19,9 +19,9 @@ import {
   surfaceConvectionCoefficient,
   surfaceMethods,
   surfaceRadiation,
-} from '../../src/tank/water-surface/surface.ts';
-import { deviation } from '../reference/tank/deviation.ts';
-import { shahTable } from '../reference/tank/published.ts';
+} from '../../../src/tank/water-surface/surface.ts';
+import { deviation } from '../../reference/tank/deviation.ts';
+import { shahTable } from '../../reference/tank/published.ts';
 
 const kelvin = (celsius: number) => celsius + 273.15;
 const atmosphere = 101325;
