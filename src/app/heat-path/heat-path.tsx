@@ -1,7 +1,7 @@
 // The heat path: what comes in from the source and the wall socket, through the machine into the water and out by each
 // way, as ribbons whose width is watts. Every node is a button that opens its station and shows one number and a state.
 
-import { type ReactNode, useLayoutEffect, useMemo, useRef, useState } from 'react';
+import { type ReactNode, useMemo, useRef } from 'react';
 import type { Assessment } from '../../assess/index.ts';
 import type { ChartTable } from '../../charts/index.ts';
 import type { UnitView } from '../../quantities/index.ts';
@@ -10,6 +10,7 @@ import { DataTable } from '../ui/data-table.tsx';
 import { paperWidth, usePaper } from '../ui/light.tsx';
 import { say } from '../ui/say.ts';
 import { StateMark } from '../ui/state-mark.tsx';
+import { useWidth } from '../ui/use-width.ts';
 import { heatPathFlows } from './flows.ts';
 import { type HeatNodeName, layHeatPath, type PlacedHeatPath, type PlacedNode } from './layout.ts';
 import { type NodeWords, wordsOfNodes } from './nodes.ts';
@@ -120,20 +121,6 @@ function footWords(assessment: Assessment, placed: PlacedHeatPath, view: UnitVie
     ? ` Hatched: ${say(assessment.flows.backup, 'power', view)} that a plain heater would still have to add.`
     : '';
   return run + heater;
-}
-
-function useWidth(host: React.RefObject<HTMLDivElement | null>): number {
-  const [width, setWidth] = useState(960);
-  useLayoutEffect(() => {
-    const element = host.current;
-    if (element === null) return;
-    const measure = () => setWidth(Math.max(300, Math.round(element.clientWidth)));
-    measure();
-    const watch = new ResizeObserver(measure);
-    watch.observe(element);
-    return () => watch.disconnect();
-  }, [host]);
-  return width;
 }
 
 function Hatches(): ReactNode {
