@@ -9,7 +9,7 @@ import type { StagedDesign } from './stages/engine-assumptions.ts';
 import { loopSlice, type StageResults, tankSlice } from './stages/index.ts';
 import { operatingAt } from './stages/machine.ts';
 import { plantHardware } from './stages/plant.ts';
-import { tankLoadAt } from './stages/tank.ts';
+import { type TankPlace, tankLoadAt } from './stages/tank.ts';
 
 /** Warmest water that is tried [K]. */
 const warmestTried = 333.15;
@@ -55,8 +55,17 @@ function surplusWith(design: StagedDesign, results: Needed, state: OperatingFact
   const { heatDelivered } = operatingAt(loop, results.compressor.model, state.sourceTemperature);
   const tank = tankSlice(design);
   const warmer = { ...tank, tank: { ...tank.tank, waterTemperature: water } };
-  const { load } = tankLoadAt(warmer, state.roomTemperature, results.surroundings.atmosphericPressure);
+  const { load } = tankLoadAt(warmer, placeAt(results, state), results.surroundings.atmosphericPressure);
   return heatReachingWater(heatDelivered, hardware.loopPumpPower, hardware.loopPumpShareToWater) - load;
+}
+
+/** What surrounds the tank at the moment of a state; of months of one room temperature the warmest outdoors. */
+function placeAt({ surroundings }: Needed, { when, roomTemperature }: OperatingFacts): TankPlace {
+  const { spell, months } = surroundings;
+  if (when === 'coldestSpell') return spell;
+  const alike = months.filter((month) => month.roomTemperature === roomTemperature);
+  const wanted = when === 'usual' ? 0 : Math.max(...alike.map(({ distance }) => distance));
+  return alike.find(({ distance }) => distance === wanted) ?? spell;
 }
 
 /** Null where the models have no answer. */

@@ -10,9 +10,9 @@ import type { EngineValues, SizingValues, StagedDesign } from './engine-assumpti
 import { type CompressorResult, compressorOf, type LoopSlice, operatingAt } from './machine.ts';
 import { monthLoads, monthOperating, plantAtSpell, plantHardware, yearOf } from './plant.ts';
 import { type SizingResult, sizingOf } from './sizing.ts';
-import { type SurroundingsResult, sourceSlice, surroundingsOf } from './surroundings.ts';
+import { outdoorsSlice, type SurroundingsResult, sourceSlice, surroundingsOf } from './surroundings.ts';
 import { type TankSlice, tankLoadAt } from './tank.ts';
-import type { TankFactors } from './tank-assumptions.ts';
+import { standardTankFactors, type TankFactors } from './tank-assumptions.ts';
 
 export interface StageResults {
   readonly surroundings: SurroundingsResult;
@@ -42,6 +42,8 @@ const surroundings = stage(
       altitude: place.altitude,
       room: { temperature, coldest, warmest, monthsHeated, coldestMonth },
       source: sourceSlice(source),
+      outdoors: outdoorsSlice(place),
+      mains: place.mains,
     };
   },
   [],
@@ -50,8 +52,8 @@ const surroundings = stage(
 
 /** The engine's values that the tank reads, and those that the sizes read: neither runs again for the other's. */
 function tankFactors(engine: EngineValues): TankFactors {
-  const { outerFilmFactor, wallConductivityFactor, insulationConductivityFactor, lidConductivityFactor } = engine;
-  return { outerFilmFactor, wallConductivityFactor, insulationConductivityFactor, lidConductivityFactor };
+  const keys = Object.keys(standardTankFactors) as (keyof TankFactors)[];
+  return Object.fromEntries(keys.map((key) => [key, engine[key]])) as unknown as TankFactors;
 }
 
 function sizingValues(engine: EngineValues): SizingValues {
@@ -71,17 +73,18 @@ function sizingValues(engine: EngineValues): SizingValues {
 }
 
 /** What the tank's heat balance reads of the design. */
-export function tankSlice({ tank, room, engine }: StagedDesign): TankSlice {
+export function tankSlice({ place, tank, room, engine }: StagedDesign): TankSlice {
   const { waterTemperature, salinity, load } = tank;
   return {
     tank: { waterTemperature, salinity, load },
+    windSpeed: place.outdoors.windSpeed,
     factors: tankFactors(engine),
     relativeHumidity: room.relativeHumidity,
   };
 }
 
 const tank = stage('tank', tankSlice, ['surroundings'], (slice, { surroundings: { spell, atmosphericPressure } }) =>
-  tankLoadAt(slice, spell.roomTemperature, atmosphericPressure),
+  tankLoadAt(slice, spell, atmosphericPressure),
 );
 
 const compressor = stage(

@@ -15,7 +15,7 @@ import { type Year, yearOfMonths } from '../../year/index.ts';
 import type { StagedDesign } from './engine-assumptions.ts';
 import { type LoopSlice, operatingOrNull } from './machine.ts';
 import type { SurroundingsResult } from './surroundings.ts';
-import { type TankSlice, tankLoadAt } from './tank.ts';
+import { dependsOnSeasons, type TankSlice, tankLoadAt } from './tank.ts';
 
 /** The parts of the design that decide what fan, pump and controls do to whom. */
 export interface HardwareSlice {
@@ -57,12 +57,17 @@ export function plantAtSpell(tank: TankLoad, operating: OperatingPoint, hardware
   return plantState(tankHeat(tank), machineState(operating), hardware);
 }
 
-/** The tank's heat balance in each of the months; months of equal room temperature are computed once. */
+/**
+ * The tank's heat balance in each of the months. Months as far from the coldest one are alike in all that surrounds the tank,
+ * and are computed once; so are heated months where neither outdoors nor the water main reaches the tank.
+ */
 export function monthLoads(tank: TankSlice, { months, atmosphericPressure }: SurroundingsResult): readonly TankLoad[] {
-  const known = new Map<number, TankLoad>();
-  return months.map(({ roomTemperature }) =>
-    remembered(known, roomTemperature, () => tankLoadAt(tank, roomTemperature, atmosphericPressure)),
-  );
+  const known = new Map<string, TankLoad>();
+  const readsSeasons = dependsOnSeasons(tank.tank.load);
+  return months.map((month) => {
+    const key = readsSeasons ? `${month.roomTemperature} at ${month.distance}` : String(month.roomTemperature);
+    return remembered(known, key, () => tankLoadAt(tank, month, atmosphericPressure));
+  });
 }
 
 /** The loop in each of the months, null where it has no operating point; equal source temperatures are computed once. */
@@ -101,7 +106,7 @@ export function sourceIsTankRoom(source: Pick<StagedDesign['source'], 'kind'>): 
   return source.kind === 'roomAir';
 }
 
-function remembered<Value>(store: Map<number, Value>, key: number, compute: () => Value): Value {
+function remembered<Key, Value>(store: Map<Key, Value>, key: Key, compute: () => Value): Value {
   const known = store.get(key);
   if (known !== undefined) return known;
   const value = compute();

@@ -8,13 +8,15 @@ import {
   monthlyConditions,
   type RoomClimate,
   type SourceClimate,
+  seasonalTemperature,
 } from '../../surroundings/index.ts';
 import type { StagedDesign } from './engine-assumptions.ts';
+import type { TankPlace } from './tank.ts';
 
 export interface SurroundingsResult {
   readonly atmosphericPressure: number;
-  readonly spell: ColdestSpell;
-  readonly months: readonly MonthConditions[];
+  readonly spell: ColdestSpell & TankPlace;
+  readonly months: readonly (MonthConditions & TankPlace)[];
 }
 
 /** The source without the size of its room, which no temperature depends on. */
@@ -27,9 +29,12 @@ export interface SurroundingsSlice {
   readonly altitude: number;
   readonly room: Pick<StagedDesign['room'], 'temperature' | 'coldest' | 'warmest' | 'monthsHeated' | 'coldestMonth'>;
   readonly source: SourceSlice;
+  readonly outdoors: Pick<StagedDesign['place']['outdoors'], 'winter' | 'coldest' | 'summer'>;
+  readonly mains: StagedDesign['place']['mains'];
 }
 
-export function surroundingsOf({ altitude, room, source }: SurroundingsSlice): SurroundingsResult {
+export function surroundingsOf(slice: SurroundingsSlice): SurroundingsResult {
+  const { altitude, room, source, outdoors, mains } = slice;
   const climate: RoomClimate = {
     usual: room.temperature,
     coldest: room.coldest,
@@ -41,10 +46,22 @@ export function surroundingsOf({ altitude, room, source }: SurroundingsSlice): S
     source.kind === 'roomAir'
       ? { kind: 'roomAir' }
       : { kind: 'otherRoom', usual: source.temperature, coldest: source.coldest, warmest: source.warmest };
+  // Some metres down the ground keeps the mean of the year.
+  const groundTemperature = (outdoors.winter + outdoors.summer) / 2;
   return {
     atmosphericPressure: pressureAtAltitude(altitude),
-    spell: coldestSpell(climate, heatSource),
-    months: monthlyConditions(climate, heatSource),
+    spell: {
+      ...coldestSpell(climate, heatSource),
+      outdoorTemperature: outdoors.coldest,
+      groundTemperature,
+      mainsTemperature: mains.winter,
+    },
+    months: monthlyConditions(climate, heatSource).map((month) => ({
+      ...month,
+      outdoorTemperature: seasonalTemperature(outdoors.winter, outdoors.summer, month.distance),
+      groundTemperature,
+      mainsTemperature: seasonalTemperature(mains.winter, mains.summer, month.distance),
+    })),
   };
 }
 
@@ -53,4 +70,10 @@ export function sourceSlice(source: StagedDesign['source']): SourceSlice {
   if (source.kind === 'roomAir') return { kind: 'roomAir' };
   const { kind, temperature, coldest, warmest } = source;
   return { kind, temperature, coldest, warmest };
+}
+
+/** The air outdoors without its wind, which no temperature depends on. */
+export function outdoorsSlice({ outdoors }: StagedDesign['place']): SurroundingsSlice['outdoors'] {
+  const { winter, coldest, summer } = outdoors;
+  return { winter, coldest, summer };
 }

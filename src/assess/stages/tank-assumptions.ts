@@ -1,27 +1,37 @@
-// What the tank model assumes that no design document asks for: the outer film of panes, bottom and lid, and how well their
-// materials conduct. Each is a factor on the value the model uses; 1 is that value. A measured tank needs none of them.
+// What the tank model assumes that no design document asks for: the outer film of panes, bottom and lid, how well their
+// materials conduct, how bright foil stays, how closed a stand is. Each is a factor on the value the model uses; 1 is that
+// value. A measured tank needs none of them.
 
-import type { PlainDesign } from '../../design/index.ts';
+import type { LayerOf, PlainDesign, SizedLoadOf } from '../../design/index.ts';
 import { layerConductivity, type MaterialRange, material } from '../../matter/materials/index.ts';
 import type { Estimate } from '../../quantities/index.ts';
 import { outerFilmRange } from '../../tank/index.ts';
+import { exposuresIn, mirrorEmissivity } from './tank-stacks.ts';
 
 /** Plain factors of the tank's assumptions. */
 export interface TankFactors {
   /** On the outer surface coefficient h_c + h_r of panes, bottom and lid. */
   readonly outerFilmFactor: number;
-  /** On the tabulated conductivity of panes and bottom, of the wrapping, of the lid. */
+  /** On the tabulated conductivity of panes and bottom, of layers in the water, of the wrapping, of the lid. */
   readonly wallConductivityFactor: number;
+  readonly insideConductivityFactor: number;
   readonly insulationConductivityFactor: number;
   readonly lidConductivityFactor: number;
+  /** On the tabulated emissivity of foil and bare metal. */
+  readonly foilEmissivityFactor: number;
+  /** On the resistance of the boards of a closed stand. */
+  readonly standFactor: number;
 }
 
 /** All of them as the model has them; also where a design has no such part. */
 export const standardTankFactors: TankFactors = {
   outerFilmFactor: 1,
   wallConductivityFactor: 1,
+  insideConductivityFactor: 1,
   insulationConductivityFactor: 1,
   lidConductivityFactor: 1,
+  foilEmissivityFactor: 1,
+  standFactor: 1,
 };
 
 export interface TankAssumption {
@@ -40,33 +50,106 @@ interface UsedLayer {
 /** The factors that matter for this tank, with range and source; none where its load was measured. */
 export function tankAssumptions({ load }: PlainDesign['tank']): readonly TankAssumption[] {
   if (load.kind === 'measured') return [];
-  const wrapped = load.kind === 'panels' ? [] : Object.values(load.insulation);
-  const hasLid = load.lid !== 'none';
-  const lid = { material: load.lidMaterial, thickness: load.lidThickness };
+  const { walls, inside, wrapped, lids } = layersOf(load);
   const { low, likely, high, source } = outerFilmRange;
   return [
     {
       key: 'outerFilmFactor',
-      label: `outer film of ${hasLid ? 'panes, bottom and lid' : 'panes and bottom'}, as a multiple of the standard one`,
+      label: `outer film of ${lids.length > 0 ? 'panes, bottom and lid' : 'panes and bottom'}, as a multiple of the standard one`,
       quantity: 'ratio',
       estimate: { low, likely, high, origin: 'assumed' },
       source,
     },
-    ...conductivityOf('wallConductivityFactor', 'panes', [load.wall]),
+    ...conductivityOf('wallConductivityFactor', 'panes', walls),
+    ...conductivityOf('insideConductivityFactor', 'layers in the water', inside),
     ...conductivityOf('insulationConductivityFactor', 'insulation', wrapped),
-    ...(hasLid ? conductivityOf('lidConductivityFactor', 'lid', [lid]) : []),
+    ...conductivityOf('lidConductivityFactor', 'lid', lids),
+    ...foilOf([...walls, ...wrapped, ...lids]),
+    ...(exposuresIn(load).some(({ kind }) => kind === 'closedStand') ? [standDoubt] : []),
   ];
 }
 
-/** One factor for all layers of a kind; where they are of several materials its ends are the farthest of them. */
+/** The sheets and boards of a tank by the part they play. */
+function layersOf(load: SizedLoadOf<number>) {
+  const vessels = [load.sump, load.refuge, load.overflow].filter((vessel) => vessel !== undefined);
+  const parts = load.kind === 'panels' ? load.panels : load.faces;
+  const boards = load.kind === 'panels' ? [] : Object.values(load.insulation);
+  const pipeWraps = load.pipes.map(({ insulation }) => insulation);
+  const sideWraps = vessels.map(({ insulation }) => insulation);
+  const sideLids = vessels
+    .filter(({ lid }) => lid !== 'none')
+    .map(({ lidMaterial, lidThickness }): UsedLayer => ({ material: lidMaterial, thickness: lidThickness }));
+  return {
+    walls: given([load.wall, ...parts.map(({ wall }) => wall), ...vessels.map(({ wall }) => wall)]),
+    inside: parts.flatMap((part) => sheetsIn(part.inside)),
+    wrapped: [...given([...boards, ...sideWraps, ...pipeWraps]), ...parts.flatMap(({ outside }) => sheetsIn(outside))],
+    lids: [...displayLid(load), ...sideLids],
+  };
+}
+
+function displayLid(load: SizedLoadOf<number>): readonly UsedLayer[] {
+  if (load.lid === 'none') return [];
+  if (load.lid === 'hood') return [load.hood];
+  if (load.lidLayers !== undefined) return sheetsIn(load.lidLayers);
+  return [{ material: load.lidMaterial, thickness: load.lidThickness }];
+}
+
+function sheetsIn(layers: readonly LayerOf<number>[]): readonly UsedLayer[] {
+  return layers.filter((layer) => layer.kind === 'material');
+}
+
+function given(layers: readonly (UsedLayer | undefined)[]): readonly UsedLayer[] {
+  return layers.filter((layer) => layer !== undefined);
+}
+
+const standDoubt: TankAssumption = {
+  key: 'standFactor',
+  label: 'resistance of the closed stand, as a multiple of that of its boards',
+  quantity: 'ratio',
+  estimate: { low: 0.3, likely: 1, high: 1.2, origin: 'assumed' },
+  source: 'common practice, no source: openings for hoses and cables let room air in',
+};
+
+/** One factor for all foil of a tank; where it is of several kinds its ends are the farthest of them. */
+function foilOf(layers: readonly UsedLayer[]): TankAssumption[] {
+  const foils = layers
+    .map((layer) => material(layer.material))
+    .filter(({ emissivity }) => emissivity.likely < mirrorEmissivity);
+  return rangeOf(
+    'foilEmissivityFactor',
+    (labels) => `emissivity of foil and bare metal (${labels}), as a multiple of the tabulated one`,
+    foils.map(({ label, emissivity }) => ({ label, range: emissivity })),
+  );
+}
+
 function conductivityOf(key: keyof TankFactors, part: string, layers: readonly UsedLayer[]): TankAssumption[] {
-  if (layers.length === 0) return [];
-  const ranges = layers.map((layer): MaterialRange => layerConductivity(layer.material, layer.thickness));
-  const labels = layers.map((layer) => material(layer.material).label);
+  return rangeOf(
+    key,
+    (labels) => `conductivity of the ${part} (${labels}), as a multiple of the tabulated one`,
+    layers.map((layer) => ({
+      label: material(layer.material).label,
+      range: layerConductivity(layer.material, layer.thickness),
+    })),
+  );
+}
+
+/** One factor for all layers of a kind; where they are of several materials its ends are the farthest of them. */
+function rangeOf(
+  key: keyof TankFactors,
+  label: (labels: string) => string,
+  used: readonly { readonly label: string; readonly range: MaterialRange }[],
+): TankAssumption[] {
+  if (used.length === 0) return [];
+  const ranges = used.map(({ range }) => range);
   return [
     {
       key,
-      label: `conductivity of the ${part} (${together(labels, ' and ')}), as a multiple of the tabulated one`,
+      label: label(
+        together(
+          used.map((layer) => layer.label),
+          ' and ',
+        ),
+      ),
       quantity: 'ratio',
       estimate: {
         low: Math.min(...ranges.map(({ low, likely }) => low / likely)),

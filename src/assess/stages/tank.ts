@@ -1,100 +1,128 @@
 // Stage: the tank as the tank model wants it told, and what it needs under given conditions.
 
-import type { PlainDesign } from '../../design/index.ts';
+import type { PipeOf, PlainDesign, SizedLoadOf } from '../../design/index.ts';
 import { layerConductivity, material } from '../../matter/materials/index.ts';
-import { InputError } from '../../numerics/index.ts';
 import {
-  type Layer,
+  type BuiltTank,
   lightHeat,
+  type MeasuredTank,
+  type Pipe,
   pumpHeat,
   type TankConditions,
   type TankDescription,
   type TankLoad,
   tankLoad,
 } from '../../tank/index.ts';
-import { standardTankFactors, type TankFactors } from './tank-assumptions.ts';
+import type { TankFactors } from './tank-assumptions.ts';
+import { exposuresIn } from './tank-stacks.ts';
+import { vesselsOf } from './tank-vessels.ts';
 
 /** The tank as the design describes it. */
 export type PlainTank = Pick<PlainDesign['tank'], 'waterTemperature' | 'salinity' | 'load'>;
-type PlainRectangular = Extract<PlainTank['load'], { kind: 'rectangular' }>;
-type PlainLayer = PlainRectangular['wall'];
+
+/** What surrounds the tank at one moment [K]. */
+export interface TankPlace {
+  readonly roomTemperature: number;
+  readonly outdoorTemperature: number;
+  readonly groundTemperature: number;
+  readonly mainsTemperature: number;
+}
 
 /** What the tank's heat balance needs of the design. */
 export interface TankSlice {
   readonly tank: PlainTank;
+  readonly windSpeed: number;
   readonly factors: TankFactors;
   readonly relativeHumidity: number;
 }
 
 /**
  * The design's tank in the words of the tank model.
- * @param tank     its part of the design
- * @param factors  on the outer film and on tabulated conductivities; all 1 where absent
+ * @param slice             its part of the design
+ * @param mainsTemperature  T [K] of the water main
  */
-export function tankDescription(tank: PlainTank, factors: TankFactors = standardTankFactors): TankDescription {
-  const { load } = tank;
-  const gains = {
-    pumpHeat: pumpHeat(load.pumpPower, load.pumpShareToWater),
-    lightHeat: lightHeat(load.lightPower, load.lightHours, load.lightShareToWater),
-  };
-  if (load.kind === 'measured') return { ...load, ...gains, salinity: tank.salinity };
-  if (load.kind !== 'rectangular' || load.lid === 'hood') {
-    throw new InputError('tank.load.kind', load.kind, 'a rectangular tank without a hood');
-  }
-  return {
-    kind: 'rectangular',
-    length: load.length,
-    width: load.width,
-    height: load.height,
-    waterDepth: load.waterDepth,
-    salinity: tank.salinity,
-    wall: sheetOf(load.wall, factors.wallConductivityFactor),
-    insulation: insulationOf(load, factors.insulationConductivityFactor),
-    surface: load.surface,
-    evaporationFactor: load.evaporationFactor,
-    outerFilmFactor: factors.outerFilmFactor,
-    lid: load.lid,
-    ...(load.lid === 'none' ? {} : { lidLayer: sheetOf(lidOf(load), factors.lidConductivityFactor) }),
-    ...(load.lid === 'loose' ? { lidOpenShare: load.lidOpenShare } : {}),
-    ...gains,
-  };
+export function tankDescription(slice: TankSlice, mainsTemperature: number): TankDescription {
+  const { load } = slice.tank;
+  return load.kind === 'measured' ? measuredTank(slice.tank, load) : builtTank(slice, load, mainsTemperature);
 }
 
-/** The tank's heat balance in its room. */
-export function tankLoadAt(
-  { tank, factors, relativeHumidity }: TankSlice,
-  roomTemperature: number,
+/** The conditions around the tank as its model reads them. */
+export function tankConditions(
+  { tank, relativeHumidity }: TankSlice,
+  { roomTemperature, outdoorTemperature, groundTemperature }: TankPlace,
   atmosphericPressure: number,
-): TankLoad {
-  const conditions: TankConditions = {
+): TankConditions {
+  return {
     waterTemperature: tank.waterTemperature,
     roomTemperature,
     roomRelativeHumidity: relativeHumidity,
     atmosphericPressure,
+    outdoorTemperature,
+    groundTemperature,
   };
-  return tankLoad(tankDescription(tank, factors), conditions);
 }
 
-function insulationOf(load: PlainRectangular, factor: number): { sides?: Layer; back?: Layer; bottom?: Layer } {
-  const { sides, back, bottom } = load.insulation;
+/** The tank's heat balance in its place. */
+export function tankLoadAt(slice: TankSlice, place: TankPlace, atmosphericPressure: number): TankLoad {
+  const tank = tankDescription(slice, place.mainsTemperature);
+  return tankLoad(tank, tankConditions(slice, place, atmosphericPressure));
+}
+
+/** Whether weather, ground or water main reach the tank: else its load follows from the room alone. */
+export function dependsOnSeasons(load: PlainTank['load']): boolean {
+  if (load.kind === 'measured') return false;
+  const isOutside = exposuresIn(load).some(({ kind }) => kind === 'outdoors' || kind === 'slab');
+  return isOutside || load.makeUpFrom === 'mains' || load.waterChange !== undefined;
+}
+
+function measuredTank(tank: PlainTank, load: Extract<PlainTank['load'], { kind: 'measured' }>): MeasuredTank {
+  return { ...load, ...gainsOf(load), salinity: tank.salinity };
+}
+
+function builtTank({ tank, factors, windSpeed }: TankSlice, load: SizedLoadOf<number>, mains: number): BuiltTank {
+  const { waterChange } = load;
   return {
-    ...(sides === undefined ? {} : { sides: layerOf(sides, factor) }),
-    ...(back === undefined ? {} : { back: layerOf(back, factor) }),
-    ...(bottom === undefined ? {} : { bottom: layerOf(bottom, factor) }),
+    kind: 'built',
+    salinity: tank.salinity,
+    vessels: vesselsOf(load, factors, windSpeed),
+    pipes: load.pipes.map((pipe, index) => pipeOf(pipe, index, factors)),
+    outerFilmFactor: factors.outerFilmFactor,
+    airFlow: { airStones: load.airStones, skimmer: load.skimmerAir },
+    exchange: {
+      ...(load.makeUpFrom === 'mains' ? { makeUpTemperature: mains } : {}),
+      changeFlow: waterChange === undefined ? 0 : waterChange.volume / waterChange.every,
+      changeTemperature: mains,
+    },
+    ...gainsOf(load),
+    ultravioletHeat: pumpHeat(load.ultravioletPower, load.ultravioletShareToWater),
   };
 }
 
-function lidOf({ lidMaterial, lidThickness }: PlainRectangular): PlainLayer {
-  return { material: lidMaterial, thickness: lidThickness };
+function gainsOf(load: PlainTank['load']) {
+  return {
+    pumpHeat: pumpHeat(load.pumpPower, load.pumpShareToWater),
+    lightHeat: lightHeat(load.lightPower, load.lightHours, load.lightShareToWater),
+  };
 }
 
-/** A pane or lid: a layer whose own surface faces the room. */
-function sheetOf(layer: PlainLayer, factor: number): Layer & { emissivity: number } {
-  return { ...layerOf(layer, factor), emissivity: material(layer.material).emissivity.likely };
-}
-
-/** @param factor  on the tabulated conductivity */
-function layerOf(layer: PlainLayer, factor: number): Layer {
-  const { likely } = layerConductivity(layer.material, layer.thickness);
-  return { conductivity: factor * likely, thickness: layer.thickness };
+function pipeOf(pipe: PipeOf<number>, index: number, factors: TankFactors): Pipe {
+  const { length, outerDiameter, wallThickness, insulation } = pipe;
+  return {
+    name: pipe.name ?? `pipe${index + 1}`,
+    length,
+    outerDiameter,
+    wallThickness,
+    wallConductivity: layerConductivity(pipe.material, wallThickness).likely,
+    ...(insulation === undefined
+      ? {}
+      : {
+          insulation: {
+            thickness: insulation.thickness,
+            conductivity:
+              factors.insulationConductivityFactor *
+              layerConductivity(insulation.material, insulation.thickness).likely,
+          },
+        }),
+    emissivity: material(insulation?.material ?? pipe.material).emissivity.likely,
+  };
 }

@@ -1,9 +1,9 @@
 // The working of the tank in its room: pressure of the air, what pumps and lights give, and the load.
 
 import { type WorkingStep, workingStep } from '../../quantities/index.ts';
-import { type TankLoad, tankLoadWorking } from '../../tank/index.ts';
+import { lightHeat, pumpHeat, type TankLoad, tankLoadWorking } from '../../tank/index.ts';
 import type { StagedDesign } from '../stages/engine-assumptions.ts';
-import type { StageResults } from '../stages/index.ts';
+import { type StageResults, tankSlice } from '../stages/index.ts';
 import { tankDescription } from '../stages/tank.ts';
 
 /** Name of the step that gives the air's pressure. */
@@ -24,13 +24,14 @@ export function placeSteps(
 /** What pumps and lights of the tank itself give its water. */
 export function gainSteps({ tank }: StagedDesign): readonly WorkingStep[] {
   const { load } = tank;
-  const { pumpHeat, lightHeat } = tankDescription(tank);
+  const pump = pumpHeat(load.pumpPower, load.pumpShareToWater);
+  const light = lightHeat(load.lightPower, load.lightHours, load.lightShareToWater);
   return [
-    workingStep('tank.gains.pump', 'tank.pumpHeat', pumpHeat, {
+    workingStep('tank.gains.pump', 'tank.pumpHeat', pump, {
       P: [load.pumpPower, 'tank.load.pumpPower'],
       phi: [load.pumpShareToWater, 'tank.load.pumpShareToWater'],
     }),
-    workingStep('tank.gains.light', 'tank.lightHeat', lightHeat, {
+    workingStep('tank.gains.light', 'tank.lightHeat', light, {
       P: [load.lightPower, 'tank.load.lightPower'],
       t: [load.lightHours, 'tank.load.lightHours'],
       phi: [load.lightShareToWater, 'tank.load.lightShareToWater'],
@@ -52,7 +53,7 @@ export function tankSteps(
     roomRelativeHumidity: design.room.relativeHumidity,
     atmosphericPressure: surroundings.atmosphericPressure,
   };
-  return tankLoadWorking(tankDescription(design.tank), conditions, tank, {
+  return tankLoadWorking(tankDescription(tankSlice(design), surroundings.spell.mainsTemperature), conditions, tank, {
     waterTemperature: 'tank.waterTemperature',
     roomTemperature: roomFrom,
     roomRelativeHumidity: 'room.relativeHumidity',
