@@ -1,9 +1,9 @@
 // The workbench, built in two forms: served (one page, its worker, and the chart library in a file of its own that is
 // loaded when a chart is shown), and as one file (see src/app/serve/one-file.ts).
 
-import react from '@vitejs/plugin-react';
 import { defineConfig, type Plugin } from 'vite';
 import { oneFile, oneFileBuild, oneFileMode } from './src/app/serve/one-file.ts';
+import { pageLibrary } from './src/app/serve/page-library.ts';
 import { answerHeaders, pagePolicy } from './src/app/serve/policy.mjs';
 
 /** States the content security policy inside the built page too. */
@@ -48,7 +48,8 @@ function sharedWorker(): Plugin {
 
 const served = defineConfig({
   base: './',
-  plugins: [react(), policyInPage(), sharedWorker()],
+  resolve: { alias: pageLibrary },
+  plugins: [policyInPage(), sharedWorker()],
   worker: { format: 'es' },
   build: {
     outDir: 'dist/app',
@@ -68,7 +69,8 @@ const served = defineConfig({
 /** `vite build --mode one-file`: everything in one HTML file. */
 const inOneFile = defineConfig({
   base: './',
-  plugins: [react(), oneFile()],
+  resolve: { alias: pageLibrary },
+  plugins: [oneFile()],
   build: { ...oneFileBuild, target: 'es2023', chunkSizeWarningLimit: 5000 },
 });
 

@@ -1,8 +1,10 @@
 // Everything that needs no browser. The browser tests have their own configuration in tests/browser/.
 
 import { defineConfig } from 'vitest/config';
+import { pageLibrary } from './src/app/serve/page-library.ts';
 
 export default defineConfig({
+  resolve: { alias: pageLibrary },
   test: {
     include: ['tests/**/*.test.ts', 'tests/**/*.test.tsx'],
     exclude: ['tests/browser/**', 'tests/bench/**'],

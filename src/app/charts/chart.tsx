@@ -1,7 +1,7 @@
 // A chart on the page: the picture, drawn when it comes near the view, and under it the table that says the same.
 // Until the drawing library has arrived, and if it never does, the table stands alone.
 
-import { type ReactNode, useEffect, useId, useRef, useState } from 'react';
+import { type ReactNode, useEffect, useId, useLayoutEffect, useRef, useState } from 'react';
 import type { ChartSpecification } from '../../charts/index.ts';
 import type { WorkingStep } from '../../quantities/index.ts';
 import { saveAddress } from '../state/files.ts';
@@ -52,8 +52,8 @@ export function Chart({ chart, tableOpen = false, workings = [] }: ChartProps): 
 
   useEffect(() => (state === 'waiting' ? drawBeforePrinting(() => setNear(true)) : undefined), [state]);
 
-  // biome-ignore lint/correctness/useExhaustiveDependencies: the light decides the inks that drawing reads from the page
-  useEffect(() => {
+  /** Draws, and answers how to leave off. */
+  const draw = () => {
     const element = host.current;
     if (!near || element === null) return;
     let dropped = false;
@@ -67,7 +67,11 @@ export function Chart({ chart, tableOpen = false, workings = [] }: ChartProps): 
     return () => {
       dropped = true;
     };
-  }, [near, chart, light, isPaper]);
+  };
+  // The light decides the inks that drawing reads from the page.
+  useEffect(draw, [near, chart, light]);
+  // Paper is laid out at once, so what goes on it cannot wait for the next frame as the screen can.
+  useLayoutEffect(draw, [isPaper]);
 
   useEffect(() => {
     const element = host.current;

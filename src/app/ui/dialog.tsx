@@ -1,6 +1,6 @@
 // A native dialog: modal, closed by Escape, focus goes back to where it came from.
 
-import { type ReactNode, useEffect, useId, useRef } from 'react';
+import { type ReactNode, useId, useLayoutEffect, useRef } from 'react';
 import { CautionLine } from '../frame/caution.tsx';
 
 export interface DialogProps {
@@ -12,7 +12,8 @@ export interface DialogProps {
 export function Dialog({ title, close, children }: DialogProps): ReactNode {
   const dialog = useRef<HTMLDialogElement>(null);
   const titleId = useId();
-  useEffect(() => {
+  // Before the next frame: nobody sees it closed, and the focus is back as soon as it is gone.
+  useLayoutEffect(() => {
     const element = dialog.current;
     if (element === null) return;
     const before = document.activeElement;
