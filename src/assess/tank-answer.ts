@@ -2,6 +2,7 @@
 // it cools, and what a meter says of it. Plain data in base SI; part of the Assessment and of what `kettlefin load` answers.
 
 import type { Band } from '../quantities/index.ts';
+import type { Shape } from '../tank/index.ts';
 import type { BandWithUnit } from './assessment.ts';
 
 /** Where the heat of a path goes. */
@@ -33,6 +34,10 @@ export interface VesselAnswer {
   /** [m²], [m³]. */
   readonly waterSurface: number;
   readonly waterVolume: number;
+  /** Inner sizes [m, m², m³], likely values, from which it is drawn: see answers/vessel-shape.ts. */
+  readonly shape: Shape;
+  /** What lies over its water; the height of a hood [m]. */
+  readonly cover: { readonly kind: 'none' | 'lid' } | { readonly kind: 'hood'; readonly height: number };
 }
 
 /** One layer of a panel as it settles at the coldest spell, likely values. */
