@@ -43,6 +43,11 @@ export interface WrappingMeasure {
   /** Area that it covers [m²]; null for one that covers nothing. */
   readonly area: number | null;
   readonly cost: MeasureCost;
+  /**
+   * As it stands in the design's list, or would once it is taken into it: the texts of its fields by their names there,
+   * { kind: 'board', name: 'Boards behind and below', where: 'hidden', material: 'extrudedPolystyrene', thickness: '30 mm', cost: '90 EUR (60 to 140)' }.
+   */
+  readonly item: Readonly<Record<string, string>>;
 }
 
 export type MeasureKind = 'lid' | 'board' | 'mat' | 'doubleGlazing' | 'cooler' | 'nightCover' | 'calmerSurface';
