@@ -12,6 +12,8 @@ import {
   monthsFromColdest,
   requireWholeDistance,
 } from './months.ts';
+import { type NearbyClimates, type NearbyTemperatures, nearbyInMonth, nearbyInSpell, requireNearby } from './nearby.ts';
+import { seasonalTemperature } from './seasonal.ts';
 
 /** The room the tank stands in; temperatures in K. */
 export interface RoomClimate {
@@ -34,7 +36,7 @@ export type SourceClimate =
   | { readonly kind: 'otherRoom'; readonly usual: number; readonly coldest: number; readonly warmest: number };
 
 /** One month of the year. */
-export interface MonthConditions {
+export interface MonthConditions extends NearbyTemperatures {
   readonly month: MonthName;
   /** Duration [s]. */
   readonly duration: number;
@@ -48,32 +50,14 @@ export interface MonthConditions {
   readonly summerShare: number;
 }
 
-export interface ColdestSpell {
+/** Lowest sustained temperatures, and what lies around the house then. */
+export interface ColdestSpell extends NearbyTemperatures {
   readonly roomTemperature: number;
   readonly sourceTemperature: number;
 }
 
 /** Months at least this far from the coldest are summer: with January coldest these are June, July and August. */
 export const summerDistance = 5;
-
-/**
- * Seasonal temperature T(d) of a place that nothing heats.
- *     T = T_w + (T_s − T_w) · (1 − cos(π d / 6)) / 2
- * @param winter    T_w [K], level in the coldest month
- * @param summer    T_s [K], level six months later
- * @param distance  d [months] from the coldest month, whole, 0 to 6
- * @returns         T [K]
- * Validity: a description of a usual year in temperate climates, not of a real one. Accuracy: some kelvins in spring and autumn.
- * @throws InputError for temperatures that are not finite and above 0 K
- * Source: the first harmonic of a yearly course, as Kusuda & Achenbach (1965) use it for ground surfaces; common practice for rooms, no source.
- * Worked value: 285 K, 297 K, d = 2 → 288 K.
- */
-export function seasonalTemperature(winter: number, summer: number, distance: number): number {
-  requirePositive('winter', winter);
-  requirePositive('summer', summer);
-  requireWholeDistance(distance);
-  return winter + ((summer - winter) * (1 - Math.cos((Math.PI * distance) / 6))) / 2;
-}
 
 /**
  * Temperature of the tank's room in a month, T.
@@ -109,10 +93,15 @@ export function summerShare(distance: number, heatedPart: number): number {
   return distance >= summerDistance ? 1 - heatedPart : 0;
 }
 
-/** The twelve months, January first. @throws InputError naming the field that is impossible */
-export function monthlyConditions(room: RoomClimate, source: SourceClimate): readonly MonthConditions[] {
+/** The twelve months, January first; with what lies around the house, as far as it is given. @throws InputError naming the field that is impossible */
+export function monthlyConditions(
+  room: RoomClimate,
+  source: SourceClimate,
+  nearby: NearbyClimates = {},
+): readonly MonthConditions[] {
   requireRoom(room);
   requireSource(source);
+  requireNearby(nearby);
   return monthNames.map((month) => {
     const distance = monthsFromColdest(month, room.coldestMonth);
     const heated = heatedShare(distance, room.monthsHeated);
@@ -127,17 +116,20 @@ export function monthlyConditions(room: RoomClimate, source: SourceClimate): rea
         source.kind === 'roomAir' ? roomTemperature : seasonalTemperature(source.usual, source.warmest, distance),
       heatedShare: heated,
       summerShare: summerShare(distance, heated),
+      ...nearbyInMonth(nearby, month, room.coldestMonth),
     };
   });
 }
 
 /** Lowest sustained room and source temperature: where the verdict is judged. */
-export function coldestSpell(room: RoomClimate, source: SourceClimate): ColdestSpell {
+export function coldestSpell(room: RoomClimate, source: SourceClimate, nearby: NearbyClimates = {}): ColdestSpell {
   requireRoom(room);
   requireSource(source);
+  requireNearby(nearby);
   return {
     roomTemperature: room.coldest,
     sourceTemperature: source.kind === 'roomAir' ? room.coldest : source.coldest,
+    ...nearbyInSpell(nearby, room.coldestMonth),
   };
 }
 

@@ -1,15 +1,16 @@
-// Public names of the surroundings: the months, room and source through the year, the coldest spell.
+// Public names of the surroundings: the months, room and source through the year, the coldest spell, what lies around the
+// house, and how humid the room is.
 
 export type { ColdestSpell, MonthConditions, RoomClimate, SourceClimate } from './climate.ts';
 export {
   coldestSpell,
   monthlyConditions,
   roomMonthTemperature,
-  seasonalTemperature,
   summerDistance,
   summerShare,
 } from './climate.ts';
-export { surroundingsFormulas } from './formulas.ts';
+export { surroundingsFormulas } from './formulas/index.ts';
+export { groundTemperature, yearlyMean } from './ground.ts';
 export type { MonthName } from './months.ts';
 export {
   heatedShare,
@@ -19,5 +20,15 @@ export {
   monthsCloser,
   monthsFromColdest,
 } from './months.ts';
-export type { ClimateOrigins } from './working.ts';
-export { monthWorking } from './working.ts';
+export type {
+  GroundClimate,
+  MainsClimate,
+  NearbyClimates,
+  NearbyTemperatures,
+  OutdoorClimate,
+} from './nearby.ts';
+export type { DehumidifiedRoom, EvaporationAt, RoomAir, VentilatedRoom, Ventilation } from './room-moisture.ts';
+export { dehumidifiedRoom, ventilatedRoom } from './room-moisture.ts';
+export { seasonalTemperature } from './seasonal.ts';
+export type { ClimateOrigins, NearbyOrigins } from './working.ts';
+export { monthWorking, nearbyWorking } from './working.ts';

@@ -1,8 +1,10 @@
 // The steps that show how the temperatures and shares of one month were computed.
 
 import { type StepInput, type WorkingStep, workingStep } from '../quantities/index.ts';
-import { type MonthConditions, type RoomClimate, type SourceClimate, seasonalTemperature } from './climate.ts';
+import type { MonthConditions, RoomClimate, SourceClimate } from './climate.ts';
 import { monthsAtSameDistance, monthsCloser } from './months.ts';
+import type { NearbyClimates } from './nearby.ts';
+import { seasonalTemperature } from './seasonal.ts';
 
 /** Where the climate came from: design paths. Those of the source are read for another room only. */
 export interface ClimateOrigins {
@@ -12,6 +14,56 @@ export interface ClimateOrigins {
   readonly coldestMonth: string;
   readonly sourceUsual: string;
   readonly sourceWarmest: string;
+}
+
+/** Where the climates around the house came from: design paths. Read as far as they are given. */
+export interface NearbyOrigins {
+  readonly outdoorWinter: string;
+  readonly outdoorSummer: string;
+  readonly mainsWinter: string;
+  readonly mainsSummer: string;
+}
+
+/**
+ * Steps of what lies around the house in one month: `<prefix>.outdoorTemperature`, `.groundTemperature` (the yearly mean) and
+ * `.mainsTemperature`, as far as they are given.
+ * @param nearby        outdoor air and main; ground without a depth
+ * @param conditions    of the month, as found from it
+ * @param origins       where the climates came from
+ * @param coldestMonth  where the coldest month came from
+ * @param prefix        path of the month in the caller's result
+ */
+export function nearbyWorking(
+  { outdoors, mains }: Pick<NearbyClimates, 'outdoors' | 'mains'>,
+  { distance, outdoorTemperature, groundTemperature, mainsTemperature }: MonthConditions,
+  origins: NearbyOrigins,
+  coldestMonth: string,
+  prefix: string,
+): readonly WorkingStep[] {
+  const d: StepInput = [distance, coldestMonth];
+  const steps: WorkingStep[] = [];
+  if (outdoors !== undefined && outdoorTemperature !== undefined && groundTemperature !== undefined) {
+    const T_w: StepInput = [outdoors.winter, origins.outdoorWinter];
+    const T_s: StepInput = [outdoors.summer, origins.outdoorSummer];
+    steps.push(
+      workingStep(`${prefix}.outdoorTemperature`, 'surroundings.seasonalTemperature', outdoorTemperature, {
+        T_w,
+        T_s,
+        d,
+      }),
+      workingStep(`${prefix}.groundTemperature`, 'surroundings.yearlyMean', groundTemperature, { T_w, T_s }),
+    );
+  }
+  if (mains !== undefined && mainsTemperature !== undefined) {
+    steps.push(
+      workingStep(`${prefix}.mainsTemperature`, 'surroundings.seasonalTemperature', mainsTemperature, {
+        T_w: [mains.winter, origins.mainsWinter],
+        T_s: [mains.summer, origins.mainsSummer],
+        d,
+      }),
+    );
+  }
+  return steps;
 }
 
 /**

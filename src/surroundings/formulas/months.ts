@@ -1,10 +1,11 @@
-// Formula records of the surroundings: what each monthly number was computed from.
+// Formula records of the months: what each monthly number was computed from.
 
-import type { Formula } from '../quantities/index.ts';
-import { roomMonthTemperature, seasonalTemperature, summerShare } from './climate.ts';
-import { heatedShare, monthsAtSameDistance, monthsCloser } from './months.ts';
+import type { Formula } from '../../quantities/index.ts';
+import { roomMonthTemperature, summerShare } from '../climate.ts';
+import { heatedShare, monthsAtSameDistance, monthsCloser } from '../months.ts';
+import { seasonalTemperature } from '../seasonal.ts';
 
-export const surroundingsFormulas: readonly Formula[] = [
+export const monthFormulas: readonly Formula[] = [
   {
     id: 'surroundings.heatedShare',
     title: 'Share of a month that is heated',
@@ -37,7 +38,7 @@ export const surroundingsFormulas: readonly Formula[] = [
     source:
       'first harmonic of a yearly course, the shape Kusuda & Achenbach (1965) use for ground surfaces; for rooms common practice, no source',
     validity: 'a usual year in a temperate climate; d whole, 0 to 6',
-    file: 'src/surroundings/climate.ts',
+    file: 'src/surroundings/seasonal.ts',
     compute: (v) => seasonalTemperature(v.T_w!, v.T_s!, v.d!),
     examples: [
       { T_w: 285.2, T_s: 297.4, d: 2 },
