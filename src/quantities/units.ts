@@ -199,8 +199,19 @@ export const unitFamilies = {
     unit('BTU/(h ft °F)', (btu / 3600 / foot) * 1.8, 'BTU/(hr ft F)', 'BTU/(h ft F)'),
   ],
   thermalResistance: [
-    unit('m² K/W', 1, 'm² °C/W'),
-    prefixed('R-', 'R (US)', foot ** 2 / ((btu / 3600) * 1.8), 'h ft² °F/BTU', 'ft² h °F/BTU', 'ft² F h/BTU'),
+    unit('m² K/W', 1, 'm² °C/W', 'K m²/W'),
+    prefixed(
+      'R-',
+      'R (US)',
+      foot ** 2 / ((btu / 3600) * 1.8),
+      'h ft² °F/BTU',
+      'ft² h °F/BTU',
+      'ft² °F h/BTU',
+      'h ft² F/BTU',
+      'hr ft² F/BTU',
+      'ft² h F/BTU',
+      'ft² F h/BTU',
+    ),
     prefixed('RSI ', 'RSI', 1),
   ],
   heatTransferCoefficient: [
