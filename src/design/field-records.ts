@@ -136,7 +136,7 @@ function hasMeaning(record: FieldRecord, document: DesignDocument): boolean {
   if (!optional || textAt(document, path) !== undefined) return true;
   if (part !== undefined && partAt(document, part) === undefined) return false;
   if (when === undefined) return true;
-  const beside = `${path.slice(0, path.lastIndexOf('.'))}.${when.field}`;
+  const beside = when.field.includes('.') ? when.field : `${path.slice(0, path.lastIndexOf('.'))}.${when.field}`;
   const text = textAt(document, beside);
   return when.is === undefined ? text !== undefined : text !== undefined && when.is.includes(text);
 }
@@ -174,7 +174,7 @@ function expanded<Record extends Placed>(records: readonly Record[], document: D
 }
 
 /** The record with the indexes of a path in place of each '*'. */
-function placedAt<Record extends Placed>(record: Record, path: string): Record {
+export function placedAt<Record extends Placed>(record: Record, path: string): Record {
   if (record.path === path) return record;
   const keys = path.split('.');
   const indexed = (inner: string) =>

@@ -1,6 +1,17 @@
 // Public names of the design: reading, checking, editing and resolving the document, and its field records.
 
-export { type EditResult, fieldsOfKind, getField, setField, setKind } from './edit.ts';
+export {
+  addItem,
+  type EditResult,
+  fieldsOfItem,
+  fieldsOfKind,
+  getField,
+  itemsOf,
+  moveItem,
+  removeItem,
+  setField,
+  setKind,
+} from './edit.ts';
 export {
   type FieldRecord,
   fieldRecord,
@@ -13,11 +24,10 @@ export {
   listsOf,
   type UnionKind,
 } from './field-records.ts';
-export { type Follower, withFollowers } from './followers.ts';
 export { designJsonSchema } from './json-schema.ts';
 export { readJson } from './json-text.ts';
 export { checkDesign, longestDesignText, parseDesign, serialiseDesign } from './parse.ts';
-export { textAt } from './paths.ts';
+export { partAt, textAt } from './paths.ts';
 export {
   type ApplicationName,
   type Assumption,
@@ -46,7 +56,8 @@ export type {
   WrappingMeasureOf,
 } from './plain-tank.ts';
 export { type DesignProblem, type DesignProblemCode, type Result, sayProblem } from './problems.ts';
-export { type Resolution, resolveDesign, type UncertainInput, uncertainInputs } from './resolve.ts';
+export { type Follower, withFollowers } from './resolving/followers.ts';
+export { type Resolution, resolveDesign, type UncertainInput, uncertainInputs } from './resolving/resolve.ts';
 export { type DesignDocument, formatVersion } from './schema/design.ts';
 export {
   type Choice,

@@ -3,7 +3,7 @@
 
 import type * as z from 'zod/mini';
 import { nearestWord, quantityRecord } from '../quantities/index.ts';
-import { crossProblems } from './cross-checks.ts';
+import { crossProblems } from './checks/cross-checks.ts';
 import { fieldRecord, fieldRecords, isOfKind, listRecord } from './field-records.ts';
 import { readJson } from './json-text.ts';
 import { migrate } from './migrations.ts';

@@ -8,6 +8,7 @@ import { type Stage, stageOf } from '../stage.ts';
 import { type AccountsResult, accountsOf } from './accounts.ts';
 import type { EngineValues, SizingValues, StagedDesign } from './engine-assumptions.ts';
 import { type CompressorResult, compressorOf, type LoopSlice, operatingAt } from './machine.ts';
+import { carriedBy, type MeterResult, meterOf } from './meter.ts';
 import { monthLoads, monthOperating, plantAtSpell, plantHardware, yearOf } from './plant.ts';
 import { type SizingResult, sizingOf } from './sizing.ts';
 import { outdoorsSlice, type SurroundingsResult, sourceSlice, surroundingsOf } from './surroundings.ts';
@@ -16,6 +17,8 @@ import { standardTankFactors, type TankFactors } from './tank-assumptions.ts';
 
 export interface StageResults {
   readonly surroundings: SurroundingsResult;
+  /** What a meter on the heater says of a tank that is known by its sizes; null without one. */
+  readonly meter: MeterResult | null;
   /** The tank at the coldest spell. */
   readonly tank: TankLoad;
   readonly compressor: CompressorResult;
@@ -83,8 +86,14 @@ export function tankSlice({ place, tank, room, engine }: StagedDesign): TankSlic
   };
 }
 
-const tank = stage('tank', tankSlice, ['surroundings'], (slice, { surroundings: { spell, atmosphericPressure } }) =>
-  tankLoadAt(slice, spell, atmosphericPressure),
+const meter = stage('meter', tankSlice, ['surroundings'], (slice, results) => meterOf(slice, results.surroundings));
+
+const tank = stage(
+  'tank',
+  tankSlice,
+  ['surroundings', 'meter'],
+  (slice, { surroundings: { spell, ...place }, meter }) =>
+    tankLoadAt(carriedBy(slice, meter), spell, place.atmosphericPressure),
 );
 
 const compressor = stage(
@@ -144,8 +153,8 @@ const plant = stage(
   (_slice, results) => plantAtSpell(results.tank, results.operating, results.hardware),
 );
 
-const loadsOfMonths = stage('monthLoads', tankSlice, ['surroundings'], (slice, results) =>
-  monthLoads(slice, results.surroundings),
+const loadsOfMonths = stage('monthLoads', tankSlice, ['surroundings', 'meter'], (slice, results) =>
+  monthLoads(carriedBy(slice, results.meter), results.surroundings),
 );
 
 const operatingOfMonths = stage('monthOperating', loopSlice, ['surroundings', 'compressor'], (slice, results) =>
@@ -175,6 +184,7 @@ const accounts = stage(
 /** All stages, each after those it needs. */
 export const stages: readonly Stage<StageResults, keyof StageResults>[] = [
   surroundings,
+  meter,
   tank,
   compressor,
   operating,

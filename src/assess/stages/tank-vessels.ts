@@ -38,10 +38,7 @@ const sideVesselNames = ['sump', 'refuge', 'overflow'] as const;
 export function shapeOf(tank: PlainLoad): Shape {
   if (tank.kind !== 'panels') return tank;
   const { waterSurface, waterVolume, freeboard } = tank;
-  const pieces = tank.panels.map(({ facing, area, areaAboveWater }, index) => {
-    return { name: `panel${index + 1}`, facing, area, areaAboveWater };
-  });
-  return { kind: 'panels', pieces, waterSurface, waterVolume, freeboard };
+  return { kind: 'panels', pieces: tank.panels, waterSurface, waterVolume, freeboard };
 }
 
 /** All vessels, the display tank first. */

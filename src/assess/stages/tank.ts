@@ -34,6 +34,8 @@ export interface TankSlice {
   readonly windSpeed: number;
   readonly factors: TankFactors;
   readonly relativeHumidity: number;
+  /** On every loss; 1 where absent. */
+  readonly measuredOverModelled?: number;
 }
 
 /**
@@ -79,7 +81,11 @@ function measuredTank(tank: PlainTank, load: Extract<PlainTank['load'], { kind: 
   return { ...load, ...gainsOf(load), salinity: tank.salinity };
 }
 
-function builtTank({ tank, factors, windSpeed }: TankSlice, load: SizedLoadOf<number>, mains: number): BuiltTank {
+function builtTank(
+  { tank, factors, windSpeed, measuredOverModelled }: TankSlice,
+  load: SizedLoadOf<number>,
+  mains: number,
+): BuiltTank {
   const { waterChange } = load;
   return {
     kind: 'built',
@@ -87,6 +93,7 @@ function builtTank({ tank, factors, windSpeed }: TankSlice, load: SizedLoadOf<nu
     vessels: vesselsOf(load, factors, windSpeed),
     pipes: load.pipes.map((pipe, index) => pipeOf(pipe, index, factors)),
     outerFilmFactor: factors.outerFilmFactor,
+    ...(measuredOverModelled === undefined ? {} : { measuredOverModelled }),
     airFlow: { airStones: load.airStones, skimmer: load.skimmerAir },
     exchange: {
       ...(load.makeUpFrom === 'mains' ? { makeUpTemperature: mains } : {}),

@@ -43,7 +43,7 @@ export interface FieldMeta {
   readonly maximum?: number;
   readonly choices?: readonly Choice[];
   readonly default?: DefaultRecord;
-  /** Has a meaning only where the field of this name beside it is given, or has one of these values. */
+  /** Has a meaning only where the field of this name beside it, or at this path, is given or has one of these values. */
   readonly when?: { readonly field: string; readonly is?: readonly string[] };
 }
 

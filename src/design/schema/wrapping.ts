@@ -4,6 +4,7 @@ import * as z from 'zod/mini';
 import { insulationNames, lidMaterialNames } from '../../matter/materials/index.ts';
 import { secondsPerYear } from '../../quantities/index.ts';
 import { choiceField, kindField, listedField, listField, practice, quantityField } from './field.ts';
+import { usualLidRule } from './tank/cover.ts';
 import { materialChoices, thin } from './tank/layers.ts';
 
 const money = { quantity: 'money', minimum: 0, maximum: 1e9, level: 'first' } as const;
@@ -40,7 +41,7 @@ const insulationThickness = quantityField({
   level: 'first',
 });
 
-const sheetRule = { rule: '4 mm (3 to 6); twin-wall sheet and foam board 10 mm (6 to 16)', source: practice };
+const sheetRule = { rule: usualLidRule, source: practice };
 
 const lid = z
   .strictObject({
@@ -83,11 +84,11 @@ const board = z
     where: choiceField(
       ['hidden', 'back', 'sides', 'bottom', 'front'],
       {
-        hidden: 'Back, ends and bottom',
+        hidden: 'Back and both ends, and all sides of the sump',
         back: 'Back',
-        sides: 'Both ends, or around a cylinder',
+        sides: 'Both ends',
         bottom: 'Bottom',
-        front: 'Front',
+        front: 'Front, or around a cylinder',
       },
       { label: 'Where the board goes', help: 'Outside of these panes.', level: 'first' },
     ),
@@ -118,7 +119,7 @@ const doubleGlazing = z
     name,
     where: choiceField(
       ['front', 'sides', 'frontAndSides'],
-      { front: 'Front', sides: 'Both ends, or around a cylinder', frontAndSides: 'Front and both ends' },
+      { front: 'Front, or around a cylinder', sides: 'Both ends', frontAndSides: 'Front and both ends' },
       { label: 'Where the second pane goes', help: 'Outside of these panes.', level: 'first' },
     ),
     gap: z.optional(

@@ -8,6 +8,8 @@ import { layerList, materialChoices, thin } from './layers.ts';
 
 const anyLid = { field: 'lid', is: ['tight', 'loose'] } as const;
 
+const hooded = { field: 'tank.load.lid', is: ['hood'] } as const;
+
 export const usualLidRule = '4 mm (3 to 6); twin-wall sheet and foam board 10 mm (6 to 16)';
 
 /** Material, thickness and gaps of a lid, as the display tank and every other vessel may have it. */
@@ -121,6 +123,7 @@ export const cover = {
           minimum: 0,
           maximum: 1,
           level: 'more',
+          when: hooded,
           default: { text: '20 m3/h (5 to 60)', source: practice },
         }),
       ),
@@ -132,6 +135,7 @@ export const cover = {
           minimum: 0.01,
           maximum: 2,
           level: 'expert',
+          when: hooded,
           default: { text: '20 cm (12 to 30)', source: practice },
         }),
       ),
@@ -140,6 +144,7 @@ export const cover = {
           label: 'Hood made of',
           help: 'Material of its sides and top.',
           level: 'expert',
+          when: hooded,
           default: { text: 'acrylic', source: practice },
         }),
       ),
@@ -150,6 +155,7 @@ export const cover = {
           label: 'Thickness of the hood',
           help: 'Thickness of its sheet.',
           level: 'expert',
+          when: hooded,
           default: { text: '4 mm (3 to 6)', source: practice },
         }),
       ),

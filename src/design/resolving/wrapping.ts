@@ -1,10 +1,10 @@
 // What may be wrapped -> resolved: every measure with its cost, and the years that are counted.
 
-import type { Estimate } from '../quantities/index.ts';
+import type { Estimate } from '../../quantities/index.ts';
+import type { ResolvedDesign } from '../plain.ts';
+import type { WrappingMeasureOf } from '../plain-tank.ts';
 import { usualLidThickness } from './defaults.ts';
-import type { ResolvedDesign } from './plain.ts';
-import type { WrappingMeasureOf } from './plain-tank.ts';
-import { resolveItems } from './resolve-tank.ts';
+import { resolveItems } from './layers.ts';
 import type { Resolver } from './resolver.ts';
 
 export function resolveWrapping(take: Resolver): ResolvedDesign['wrapping'] {

@@ -1,14 +1,14 @@
 // Takes fields of a valid document one by one: what was typed, or the default, which is then written down as an assumption
 // with its source. Used by resolve.ts alone.
 
-import { DataError, InputError } from '../numerics/index.ts';
-import { type Estimate, type QuantityContext, type QuantityName, readQuantity } from '../quantities/index.ts';
+import { DataError, InputError } from '../../numerics/index.ts';
+import { type Estimate, type QuantityContext, type QuantityName, readQuantity } from '../../quantities/index.ts';
+import { type FieldRecord, fieldRecord, fullLabel } from '../field-records.ts';
+import { partAt, textAt } from '../paths.ts';
+import type { Assumption } from '../plain.ts';
+import type { DesignDocument } from '../schema/design.ts';
 import type { SourcedDefault } from './defaults.ts';
-import { type FieldRecord, fieldRecord, fullLabel } from './field-records.ts';
 import type { Follower } from './followers.ts';
-import { partAt, textAt } from './paths.ts';
-import type { Assumption } from './plain.ts';
-import type { DesignDocument } from './schema/design.ts';
 
 export class Resolver {
   readonly assumptions: Assumption[] = [];

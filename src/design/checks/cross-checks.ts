@@ -1,14 +1,14 @@
 // What a field alone cannot tell: water above the rim, a coldest spell above the usual temperature, a fluid the appliance was
 // never built for, a price in another currency. Runs on documents whose fields are valid one by one.
 
-import { layerConductivity } from '../matter/materials/index.ts';
-import { KettlefinError } from '../numerics/index.ts';
-import { applianceClass } from '../parts/compressor/index.ts';
-import { type Estimate, readQuantity, sayQuantity } from '../quantities/index.ts';
-import { fieldsOf } from './field-records.ts';
-import { textAt } from './paths.ts';
-import type { DesignProblem } from './problems.ts';
-import type { DesignDocument } from './schema/design.ts';
+import { layerConductivity } from '../../matter/materials/index.ts';
+import { KettlefinError } from '../../numerics/index.ts';
+import { applianceClass } from '../../parts/compressor/index.ts';
+import { type Estimate, readQuantity, sayQuantity } from '../../quantities/index.ts';
+import { fieldsOf } from '../field-records.ts';
+import { textAt } from '../paths.ts';
+import type { DesignProblem } from '../problems.ts';
+import type { DesignDocument } from '../schema/design.ts';
 
 /** All problems between fields. */
 export function crossProblems(document: DesignDocument): readonly DesignProblem[] {

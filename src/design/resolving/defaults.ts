@@ -10,12 +10,12 @@ import {
   genericRanges,
   ratingPoint,
   type SourcedEstimate,
-} from '../parts/compressor/index.ts';
-import type { Band, Estimate } from '../quantities/index.ts';
-import { surfaceMethods } from '../tank/index.ts';
+} from '../../parts/compressor/index.ts';
+import type { Band, Estimate } from '../../quantities/index.ts';
+import { surfaceMethods } from '../../tank/index.ts';
+import type { ApplicationName } from '../plain.ts';
+import { practice } from '../schema/field.ts';
 import { type Following, followed } from './followers.ts';
-import type { ApplicationName } from './plain.ts';
-import { practice } from './schema/field.ts';
 
 /** An assumed estimate with the words of its source. */
 export interface SourcedDefault {

@@ -1,26 +1,29 @@
 // The tank of a document -> resolved: its load by measurement or by sizes, vessels, layers, cover, pipes.
 
-import type { Estimate } from '../quantities/index.ts';
-import { type Followed, sameAs, timesBy, usualEvaporationFactor, usualLidThickness } from './defaults.ts';
-import type { ResolvedDesign, YesNo } from './plain.ts';
+import type { Estimate } from '../../quantities/index.ts';
+import type { ResolvedDesign, YesNo } from '../plain.ts';
 import type {
-  BoardOf,
   CoverPartsOf,
-  ExposureOf,
   FaceName,
-  FacePartsOf,
-  LayerOf,
   LidName,
   MeterOf,
   PanelFacing,
   PipeOf,
-  SheetOf,
   SideVesselOf,
   SizedLoadOf,
   SurfaceName,
-} from './plain-tank.ts';
+} from '../plain-tank.ts';
+import { practice } from '../schema/field.ts';
+import { type Followed, sameAs, timesBy, usualEvaporationFactor, usualLidThickness } from './defaults.ts';
+import {
+  resolveBoard,
+  resolveExposure,
+  resolveFaceParts,
+  resolveItems,
+  resolveLayers,
+  resolveSheet,
+} from './layers.ts';
 import type { Resolver } from './resolver.ts';
-import { practice } from './schema/field.ts';
 
 type Load = ResolvedDesign['tank']['load'];
 type Of<Kind extends string> = Extract<Load, { readonly kind: Kind }>;
@@ -245,90 +248,6 @@ function resolvePipe(take: Resolver, path: string): PipeOf<Estimate> {
     ),
     ...(take.hasPart(insulation) ? { insulation: resolveSheet(take, insulation) } : {}),
   };
-}
-
-function resolveFaceParts(take: Resolver, path: string): FacePartsOf<Estimate> {
-  const exposure = resolveExposure(take, `${path}.exposure`);
-  return {
-    ...(take.hasPart(`${path}.wall`) ? { wall: resolveSheet(take, `${path}.wall`) } : {}),
-    inside: resolveLayers(take, `${path}.inside`),
-    outside: resolveLayers(take, `${path}.outside`),
-    ...(exposure === undefined ? {} : { exposure }),
-  };
-}
-
-/** What lies beyond; undefined where it was not named and a rule in words decides. */
-function resolveExposure(take: Resolver, path: string): ExposureOf<Estimate> | undefined {
-  if (!take.hasPart(path) && take.isByRule(`${path}.kind`)) return undefined;
-  const kind = take.choice<ExposureOf<Estimate>['kind']>(`${path}.kind`);
-  switch (kind) {
-    case 'roomAir':
-    case 'openStand':
-    case 'outdoors':
-      return { kind };
-    case 'againstWall':
-    case 'slab':
-      return { kind, resistance: take.quantity(`${path}.resistance`) };
-    case 'closedStand': {
-      const boardArea = take.quantityIfGiven(`${path}.boardArea`);
-      return { kind, ...resolveSheet(take, path), ...(boardArea === undefined ? {} : { boardArea }) };
-    }
-  }
-}
-
-function resolveLayers(take: Resolver, list: string): readonly LayerOf<Estimate>[] {
-  return resolveItems(take, list, (path) => resolveLayer(take, path));
-}
-
-function resolveLayer(take: Resolver, path: string): LayerOf<Estimate> {
-  const kind = take.choice<LayerOf<Estimate>['kind']>(`${path}.kind`);
-  switch (kind) {
-    case 'material': {
-      const joint = `${path}.joint`;
-      return {
-        kind,
-        ...resolveSheet(take, path),
-        ...(take.hasPart(joint)
-          ? { joint: { material: take.choice<string>(`${joint}.material`), share: take.quantity(`${joint}.share`) } }
-          : {}),
-      };
-    }
-    case 'own':
-      return {
-        kind,
-        conductivity: take.quantity(`${path}.conductivity`),
-        thickness: take.quantity(`${path}.thickness`),
-        emissivity: take.quantity(`${path}.emissivity`),
-      };
-    case 'resistance':
-      return { kind, resistance: take.quantity(`${path}.resistance`) };
-    case 'sealedGap': {
-      const inner = take.quantityIfGiven(`${path}.innerEmissivity`);
-      const outer = take.quantityIfGiven(`${path}.outerEmissivity`);
-      return {
-        kind,
-        thickness: take.quantity(`${path}.thickness`),
-        ...(inner === undefined ? {} : { innerEmissivity: inner }),
-        ...(outer === undefined ? {} : { outerEmissivity: outer }),
-      };
-    }
-    case 'waterGap':
-      return { kind, thickness: take.quantity(`${path}.thickness`) };
-  }
-}
-
-function resolveSheet(take: Resolver, path: string): SheetOf<Estimate> {
-  return { material: take.choice<string>(`${path}.material`), thickness: take.quantity(`${path}.thickness`) };
-}
-
-function resolveBoard(take: Resolver, path: string): BoardOf<Estimate> {
-  const gap = take.quantityIfGiven(`${path}.gap`);
-  return { ...resolveSheet(take, path), ...(gap === undefined ? {} : { gap }) };
-}
-
-/** Every item of a list, by its path. */
-export function resolveItems<Item>(take: Resolver, list: string, resolve: (path: string) => Item): readonly Item[] {
-  return Array.from({ length: take.itemsIn(list) }, (_, index) => resolve(`${list}.${index}`));
 }
 
 function resolveGains(take: Resolver) {

@@ -2,8 +2,8 @@
 // Such a default keeps its distance, or its ratio, to what it follows, so the two are not independent: when the followed
 // field is varied its followers move along, and a follower is varied by its own spread alone, never by what it copied.
 
-import type { Band, Estimate } from '../quantities/index.ts';
-import { type PlainDesign, withValue } from './plain.ts';
+import type { Band, Estimate } from '../../quantities/index.ts';
+import { type PlainDesign, withValue } from '../plain.ts';
 
 /** How a default follows another field. */
 export interface Following {
