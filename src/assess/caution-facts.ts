@@ -33,7 +33,7 @@ import { stuckOn } from './stuck-on.ts';
 /** What was computed for a design. A comparison of fluids leaves the sizes out. */
 type CautionResults = Pick<
   StageResults,
-  'surroundings' | 'tank' | 'compressor' | 'operating' | 'monthLoads' | 'monthOperating'
+  'surroundings' | 'meter' | 'tank' | 'compressor' | 'operating' | 'monthLoads' | 'monthOperating'
 > &
   Partial<Pick<StageResults, 'sizing'>>;
 

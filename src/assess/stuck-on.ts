@@ -8,6 +8,7 @@ import { heatReachingWater } from '../plant/index.ts';
 import type { StagedDesign } from './stages/engine-assumptions.ts';
 import { loopSlice, type StageResults, tankSlice } from './stages/index.ts';
 import { operatingAt } from './stages/machine.ts';
+import { carriedBy } from './stages/meter.ts';
 import { plantHardware } from './stages/plant.ts';
 import { type TankPlace, tankLoadAt } from './stages/tank.ts';
 
@@ -20,7 +21,7 @@ const step = 8;
 /** How near the resting temperature is found [K]. */
 const tolerance = 0.2;
 
-type Needed = Pick<StageResults, 'surroundings' | 'tank' | 'compressor'>;
+type Needed = Pick<StageResults, 'surroundings' | 'meter' | 'tank' | 'compressor'>;
 
 /** Null where running on would not warm the water. */
 export function stuckOn(design: StagedDesign, results: Needed, states: readonly OperatingFacts[]): StuckOn | null {
@@ -53,7 +54,7 @@ function surplusWith(design: StagedDesign, results: Needed, state: OperatingFact
   const hardware = plantHardware(design);
   const loop = { ...loopSlice(design), waterTemperature: water };
   const { heatDelivered } = operatingAt(loop, results.compressor.model, state.sourceTemperature);
-  const tank = tankSlice(design);
+  const tank = carriedBy(tankSlice(design), results.meter);
   const warmer = { ...tank, tank: { ...tank.tank, waterTemperature: water } };
   const { load } = tankLoadAt(warmer, placeAt(results, state), results.surroundings.atmosphericPressure);
   return heatReachingWater(heatDelivered, hardware.loopPumpPower, hardware.loopPumpShareToWater) - load;

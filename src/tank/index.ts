@@ -49,10 +49,28 @@ export type {
   TankLoad,
   VesselState,
 } from './load.ts';
+export { meanPower } from './measured.ts';
+export {
+  applyMeasures,
+  areaOf,
+  type ChangedPart,
+  type LidSheet,
+  type Measure,
+  type MeasureOutcome,
+  type NoEffect,
+  type NoEffectReason,
+  type PanelGroup,
+  type PanelPlace,
+  panelGroups,
+  panelsOf,
+  type WrappedTank,
+} from './measures/index.ts';
+export { carriedHeat, heatThatLeft, measuredOverModelled } from './meter.ts';
 export type { PipeState } from './pipes.ts';
 export { outerFilmRange } from './stack/films.ts';
 export type { ResistanceLayer, SealedGap, SolidLayer, Stack, StackLayer, WaterGap } from './stack/layers.ts';
 export type { LayerState, PanelState } from './stack/panel.ts';
+export { type BareTankHeat, tankHeatOf } from './tank-heat.ts';
 export { tankLoad } from './tank-load.ts';
 export { surfaceMethods } from './water-surface/surface.ts';
 export type { ConditionOrigins } from './working/index.ts';

@@ -3,7 +3,10 @@
 import type { Formula } from '../../quantities/index.ts';
 import { balanceFormulas } from './balances.ts';
 import { coolingFormulas } from './cooling.ts';
+import { gapFormulas } from './gaps.ts';
 import { headspaceFormulas } from './headspace.ts';
+import { meterFormulas } from './meter.ts';
+import { pipeFormulas } from './pipes.ts';
 import { sumFormulas } from './sums.ts';
 import { surfaceFormulas } from './surface.ts';
 import { totalFormulas } from './totals.ts';
@@ -11,10 +14,13 @@ import { wallFormulas } from './walls.ts';
 
 export const tankFormulas: readonly Formula[] = [
   ...wallFormulas,
+  ...gapFormulas,
+  ...pipeFormulas,
   ...surfaceFormulas,
   ...headspaceFormulas,
   ...balanceFormulas,
   ...totalFormulas,
   ...sumFormulas,
   ...coolingFormulas,
+  ...meterFormulas,
 ];
