@@ -49,7 +49,9 @@ export function KindField({ record }: { record: FieldRecord }): ReactNode {
   const needed =
     pending === undefined
       ? []
-      : fieldsOfKind(part, pending).filter((field) => !field.optional && getField(design, field.path) === undefined);
+      : fieldsOfKind(part, pending).filter(
+          (field) => !field.optional && field.part === undefined && getField(design, field.path) === undefined,
+        );
   return (
     <div className="field-part" ref={whole}>
       <ChoiceField

@@ -11,10 +11,11 @@ export function setFields(document: DesignDocument, texts: Readonly<Record<strin
   return checkDesign(value);
 }
 
-function withText(part: Part, [key, ...rest]: readonly string[], text: string): Part {
+/** A part with a text at some keys within it; parents that are missing are made. An index names an item of a list. */
+export function withText(part: Part, [key, ...rest]: readonly string[], text: string): Part {
   if (key === undefined) return part;
-  if (rest.length === 0) return { ...part, [key]: text };
-  return { ...part, [key]: withText((part[key] as Part | undefined) ?? {}, rest, text) };
+  const inner = rest.length === 0 ? text : withText((part[key] as Part | undefined) ?? {}, rest, text);
+  return Array.isArray(part) ? (part.with(Number(key), inner) as unknown as Part) : { ...part, [key]: inner };
 }
 
 /** The part that holds a field: 'tank.load.insulation.back'. */

@@ -1,0 +1,122 @@
+// One more item of a list: what it is and what it needs is asked first, and the design changes when all of it is there.
+
+import { type ReactNode, useState } from 'react';
+import { type EditResult, type FieldRecord, fieldRecord, fieldsOfItem } from '../../design/index.ts';
+import { useWorkbench } from '../state/context.tsx';
+import { withText } from '../state/edits.ts';
+import { refusalWords } from './design-field.tsx';
+import { ChoiceField } from './field.tsx';
+import { LooseField, type LooseTexts } from './loose-field.tsx';
+
+export interface AddItemProps {
+  /** 'tank.load.pipes', 'tank.load.faces.2.outside'. */
+  readonly list: string;
+  /** What the button says: "Add a pipe". */
+  readonly words: string;
+  /** Takes the item as it stands in a file. */
+  readonly add: (item: unknown) => EditResult;
+}
+
+export function AddItem({ list, words, add }: AddItemProps): ReactNode {
+  const [isOpen, setOpen] = useState(false);
+  if (isOpen) return <NewItem list={list} words={words} add={add} close={() => setOpen(false)} />;
+  return (
+    <p>
+      <button type="button" className="plain" data-add={list} onClick={() => setOpen(true)}>
+        {words}
+      </button>
+    </p>
+  );
+}
+
+function NewItem({ list, words, add, close }: AddItemProps & { readonly close: () => void }): ReactNode {
+  const { document, edit } = useWorkbench();
+  const selector = fieldRecord(`${list}.*.kind`);
+  const [kind, setKind] = useState(selector?.choices?.[0]?.name);
+  const [texts, setTexts] = useState<LooseTexts>({});
+  const [problem, setProblem] = useState<string | undefined>(undefined);
+  const asked = fieldsOfItem(list, kind).filter(isAsked);
+  const take = () => {
+    const item = asked.reduce(
+      (whole, { path }) => withText(whole, keysInItem(path, list), (texts[path] ?? '').trim()),
+      kind === undefined ? {} : { kind },
+    );
+    const problems = edit(add(item), list);
+    if (problems.length > 0) return setProblem(refusalWords(problems, document));
+    close();
+    focusAdd(list);
+  };
+  return (
+    <form
+      className="field-pending"
+      noValidate
+      onSubmit={(event) => {
+        event.preventDefault();
+        take();
+      }}
+    >
+      <p className="quiet">{words}. The design stays as it is until these are given:</p>
+      {selector?.choices !== undefined && (
+        <ChoiceField
+          label={selector.label}
+          help={selector.help}
+          value={kind ?? ''}
+          options={selector.choices.map(({ name, label }) => ({ value: name, label }))}
+          commit={(chosen) => {
+            setKind(chosen);
+            return undefined;
+          }}
+        />
+      )}
+      {asked.map((field) => (
+        <LooseField
+          key={`${field.path} ${field.label}`}
+          record={field}
+          text={texts[field.path] ?? ''}
+          currency={document.prices.currency}
+          give={(text) => {
+            setTexts((before) => ({ ...before, [field.path]: text }));
+            return undefined;
+          }}
+        />
+      ))}
+      {problem !== undefined && (
+        <p className="field-error" role="alert">
+          {problem}
+        </p>
+      )}
+      <p className="item-tools">
+        <button type="submit" className="solid">
+          Add it
+        </button>
+        <button
+          type="button"
+          className="plain"
+          onClick={() => {
+            close();
+            focusAdd(list);
+          }}
+        >
+          Leave it
+        </button>
+      </p>
+    </form>
+  );
+}
+
+/** What an item cannot be without; parts that are given whole or not at all can wait. */
+function isAsked({ optional, part, type }: FieldRecord): boolean {
+  return !optional && part === undefined && type !== 'kind';
+}
+
+/** 'tank.load.faces.*.outside.*.joint.share' within the list 'tank.load.faces.2.outside': joint, share. */
+function keysInItem(path: string, list: string): readonly string[] {
+  return path.split('.').slice(list.split('.').length + 1);
+}
+
+/** The keyboard goes on where the form was opened. */
+export function focusAdd(list: string): void {
+  requestAnimationFrame(() => {
+    document.querySelector<HTMLElement>(`[data-add="${CSS.escape(list)}"]`)?.focus();
+  });
+}
