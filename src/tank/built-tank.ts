@@ -13,9 +13,9 @@ export type Facing = 'side' | 'bottom' | 'top';
 export type Exposure =
   /** The air of the room, also below an open stand. */
   | { readonly kind: 'roomAir' }
-  /** A wall of the house close by, with the gap open at its edges; R [m² K/W] of that wall, as warm as the room beyond it. */
+  /** A wall of the house close by, with the gap open at its edges; R [m² K/W] from its face to air as warm as the room beyond it. */
   | { readonly kind: 'againstWall'; readonly resistance: number }
-  /** The still air of a closed stand; R [m² K/W] of its boards, per area of the panel. */
+  /** The still air of a closed stand; R [m² K/W] from that air to the room, per area of the panel: standResistance. */
   | { readonly kind: 'closedStand'; readonly resistance: number }
   /** A slab on the ground; R [m² K/W] of slab and ground together, to the temperature of the ground. */
   | { readonly kind: 'slab'; readonly resistance: number }

@@ -5,7 +5,14 @@ import { dryAirDensity, humidityRatio } from '../../matter/air/index.ts';
 import { waterDensity, waterHeatCapacity } from '../../matter/water/index.ts';
 import type { BuiltTank } from '../built-tank.ts';
 import type { TankConditions } from '../description.ts';
-import { airStoneEvaporation, airStoneHeat, blownDryAir, evaporationHeat, makeUpHeat } from '../exchange.ts';
+import {
+  airStoneEvaporation,
+  airStoneHeat,
+  blownDryAir,
+  evaporationHeat,
+  makeUpHeat,
+  waterChangeHeat,
+} from '../exchange.ts';
 import { builtFindings } from '../findings.ts';
 import type { AirDrawnState, AirState, BuiltIntermediates, HeatPath, TankLoad, VesselState } from '../load.ts';
 import { settlePipe } from '../pipes.ts';
@@ -81,7 +88,13 @@ export function builtLosses(tank: BuiltTank, conditions: TankConditions): TankLo
       ? undefined
       : { share: tank.night.share, vessel: settleVessel(tank.vessels[0]!, tank.night.cover, place) };
   const pipes = tank.pipes.map((pipe) =>
-    settlePipe(pipe, conditions.waterTemperature, conditions.roomTemperature, place.outerFilmFactor),
+    settlePipe(
+      pipe,
+      conditions.waterTemperature,
+      conditions.roomTemperature,
+      conditions.atmosphericPressure,
+      place.outerFilmFactor,
+    ),
   );
   const airDrawn = (['airStones', 'skimmer'] as const)
     .filter((name) => tank.airFlow[name] > 0)
@@ -173,9 +186,10 @@ function freshWaterPaths(
     paths.push({ path: 'makeUpWater', heat, ...own });
   }
   if (exchange.changeFlow > 0) {
-    const massFlow = exchange.changeFlow * waterDensity(waterTemperature, salinity);
+    const density = waterDensity(waterTemperature, salinity);
     const specificHeat = waterHeatCapacity(waterTemperature, salinity);
-    const heat = makeUpHeat(massFlow, specificHeat, waterTemperature, exchange.changeTemperature);
+    const { changeFlow, changeTemperature } = exchange;
+    const heat = waterChangeHeat(changeFlow, density, specificHeat, waterTemperature, changeTemperature);
     paths.push({ path: 'waterChange', heat, ...own });
   }
   return paths;

@@ -1,7 +1,5 @@
-// Films and panes by ISO 6946: the water film inside, solid layers, and the outer surface whose radiation follows from
-// its real temperature. Heat flows one way through a pane; edges, corners and the frame are left out.
-
-import { ConvergenceError } from '../../numerics/index.ts';
+// Films and panes by ISO 6946: the water film inside, solid layers in series, and the coefficients of the outer film. Heat
+// flows one way through a pane; edges, corners and the frame are left out. Gaps: air-gap.ts, water-gap.ts; joints: joints.ts.
 
 /** Stefan-Boltzmann constant σ, W/(m² K⁴); the value ISO 6946 prints is 5.67e-8. */
 export const STEFAN_BOLTZMANN = 5.670374419e-8;
@@ -25,6 +23,7 @@ export const outerFilmRange = {
     'ISO 6946:2017 Annex C holds the film fixed; the ends are a judgement from plates in still air (0.7 to 1.2), room air at 0.1 m/s (1.25) and walls close by',
 } as const;
 
+/** Which way heat flows: ISO 6946 calls everything within 30° of the horizontal plane 'horizontal'. */
 export type HeatFlow = keyof typeof INTERNAL_CONVECTION;
 
 /**
@@ -40,6 +39,17 @@ export function layerResistance(thickness: number, conductivity: number): number
 }
 
 /**
+ * Convective coefficient h_c of a face in moving outdoor air.
+ *     h_c = 4 + 4 v
+ * @param windSpeed  v [m/s], close to the face
+ * @returns          h_c [W/(m² K)]
+ * Source: ISO 6946:2017, Annex C. Worked value: 4 m/s → 20 W/(m² K), with which R_se is the conventional 0.04 m² K/W.
+ */
+export function windConvection(windSpeed: number): number {
+  return 4 + 4 * windSpeed;
+}
+
+/**
  * Radiative coefficient h_r of a surface.
  *     h_r = 4 ε σ T_m³
  * @param emissivity       ε [-]
@@ -49,7 +59,7 @@ export function layerResistance(thickness: number, conductivity: number): number
  * Source: ISO 6946:2017, Annex C. Worked value: ε 1, 20 °C → 5.714 (printed 5.7).
  */
 export function radiativeCoefficient(emissivity: number, meanTemperature: number): number {
-  return 4 * emissivity * STEFAN_BOLTZMANN * meanTemperature ** 3;
+  return 4 * emissivity * STEFAN_BOLTZMANN * (meanTemperature * meanTemperature * meanTemperature);
 }
 
 /**
@@ -66,7 +76,7 @@ export function surfaceResistance(convective: number, radiative: number, factor 
 }
 
 /**
- * Heat through a pane of area A between a warm inside at T_i and the room.
+ * Heat through a pane of area A between a warm inside at T_i and what lies beyond.
  *     Q = A (T_i − T_r) / (R_inner + R_s)
  * @param area       A [m²]
  * @param inside     T_i [K]
@@ -81,16 +91,15 @@ export function paneHeat(area: number, inside: number, room: number, inner: numb
 }
 
 /**
- * Resistance R_inner of all that lies between the inside of a face and its outer surface.
- *     R_inner = R_film + R_pane + R_insulation
- * @param film        R_film [m² K/W], water film 1/300; 0 where no water touches the face
- * @param pane        R_pane [m² K/W]
- * @param insulation  R_insulation [m² K/W], 0 where there is none
- * @returns           R_inner [m² K/W]
- * Source: ISO 6946:2017, clause 6.7.1 (number from memory). Worked value: 0.00333 + 0.010 + 0 → 0.01333.
+ * Resistance R_inner up to the far face of a layer: films and layers in series.
+ *     R_inner = R_before + R_layer
+ * @param before  R_before [m² K/W], water film (1/300; 0 where no water touches the face) and the layers before this one
+ * @param layer   R_layer [m² K/W], joints included
+ * @returns       R_inner [m² K/W]
+ * Source: ISO 6946:2017, clause 6.7.1 (number from memory). Worked value: 0.00333 + 0.010 → 0.01333.
  */
-export function innerResistance(film: number, pane: number, insulation: number): number {
-  return film + pane + insulation;
+export function innerResistance(before: number, layer: number): number {
+  return before + layer;
 }
 
 /**
@@ -120,7 +129,7 @@ export function mean(first: number, second: number): number {
 }
 
 /**
- * Transmittance U of a face, from its inside to the room.
+ * Transmittance U of a face, from its inside to what lies beyond.
  *     U = 1 / (R_inner + R_s)
  * @param inner  R_inner [m² K/W]
  * @param outer  R_s [m² K/W]
@@ -129,82 +138,4 @@ export function mean(first: number, second: number): number {
  */
 export function transmittance(inner: number, outer: number): number {
   return 1 / (inner + outer);
-}
-
-/** The outer surface of a pane as it settles. */
-export interface OuterSurface {
-  readonly temperature: number;
-  readonly emissivity: number;
-  readonly convectiveCoefficient: number;
-  readonly radiativeCoefficient: number;
-  /** f [-], multiplies the sum of both coefficients. */
-  readonly factor: number;
-  readonly resistance: number;
-}
-
-/** The surface temperature is repeated until it moves less than this, K. */
-const SURFACE_TOLERANCE = 1e-10;
-const SURFACE_ITERATIONS = 100;
-
-/**
- * Outer surface of a face as it settles: its temperature sets its radiation, which sets its temperature. Solved by
- * repetition: each round shrinks the error some fifty times, as radiation follows temperature only weakly.
- * @param inside      T_i [K]
- * @param room        T_r [K], air and surroundings
- * @param inner       R_inner [m² K/W], ≥ 0
- * @param flow        direction of heat flow: fixes h_c
- * @param emissivity  ε [-]
- * @param factor      f [-] on h_c + h_r, > 0
- * @returns           the surface temperature, its coefficients and R_s, in agreement with each other
- * @throws ConvergenceError if 100 rounds do not suffice.
- * Source: ISO 6946:2017, Annex C, with the surface temperature solved rather than guessed.
- */
-export function outerSurface(
-  inside: number,
-  room: number,
-  inner: number,
-  flow: HeatFlow,
-  emissivity: number,
-  factor = 1,
-): OuterSurface {
-  const convectiveCoefficient = INTERNAL_CONVECTION[flow];
-  let temperature = inside;
-  let change = Number.POSITIVE_INFINITY;
-  for (let round = 1; round <= SURFACE_ITERATIONS; round++) {
-    const radiative = radiativeCoefficient(emissivity, mean(temperature, room));
-    const resistance = surfaceResistance(convectiveCoefficient, radiative, factor);
-    const next = outerTemperature(inside, room, inner, resistance);
-    change = Math.abs(next - temperature);
-    temperature = next;
-    if (change < SURFACE_TOLERANCE) {
-      return { temperature, emissivity, convectiveCoefficient, radiativeCoefficient: radiative, factor, resistance };
-    }
-  }
-  throw new ConvergenceError('surface temperature', SURFACE_ITERATIONS, [temperature], change);
-}
-
-/**
- * Thermal resistance R of a sealed air layer, much wider than thick, with at most 5 K across it.
- *     R = 1 / (h_a + 4 σ T_m³ / (1/ε1 + 1/ε2 − 1));
- *     h_a = max(1.95, 0.025/d) up, max(1.25, 0.025/d) horizontal, max(0.12 d^−0.44, 0.025/d) down
- * @param thickness        d [m]
- * @param flow             direction of heat flow
- * @param emissivity1      ε1 [-], one face
- * @param emissivity2      ε2 [-], other face
- * @param meanTemperature  T_m [K]
- * @returns                R [m² K/W]
- * Pitfall: a gap open to the room is room air, not a layer.
- * Source: ISO 6946:2017, Annex D (constants read in a public copy). Worked value: 25 mm, horizontal, 0.9, 10 °C → 0.183.
- */
-export function airLayerResistance(
-  thickness: number,
-  flow: HeatFlow,
-  emissivity1: number,
-  emissivity2: number,
-  meanTemperature: number,
-): number {
-  const still = 0.025 / thickness;
-  const moving = { up: 1.95, horizontal: 1.25, down: 0.12 * thickness ** -0.44 }[flow];
-  const radiative = radiativeCoefficient(1, meanTemperature) / (1 / emissivity1 + 1 / emissivity2 - 1);
-  return 1 / (Math.max(moving, still) + radiative);
 }

@@ -20,7 +20,7 @@ export interface ResistanceLayer {
   readonly emissivity?: number;
 }
 
-/** A sealed air space. One that is open to the room is room air and no layer. */
+/** A sealed air space. One that is open to the room is an open gap. */
 export interface SealedGap {
   readonly kind: 'sealedGap';
   readonly thickness: number;
@@ -31,6 +31,15 @@ export interface SealedGap {
   readonly breadth?: number;
 }
 
+/**
+ * An air space open to the room, behind a board that hangs before a pane: it and all beyond it count for nothing, the face before
+ * it looks at still room air (ISO 6946, well-ventilated air layer).
+ */
+export interface OpenGap {
+  readonly kind: 'openGap';
+  readonly thickness: number;
+}
+
 /** Standing water, behind a decorative background or between two panes. */
 export interface WaterGap {
   readonly kind: 'waterGap';
@@ -38,7 +47,7 @@ export interface WaterGap {
 }
 
 /** `origin`: where in the design the layer stands, for its working and its errors: 'tank.load.wall'. */
-export type StackLayer = (SolidLayer | ResistanceLayer | SealedGap | WaterGap) & { readonly origin?: string };
+export type StackLayer = (SolidLayer | ResistanceLayer | SealedGap | OpenGap | WaterGap) & { readonly origin?: string };
 
 /** Layers from the water outwards; may be empty. */
 export type Stack = readonly StackLayer[];

@@ -2,7 +2,7 @@
 // memory of the source), and the rules of thumb that aquarium keepers repeat, which are reported and hold nothing.
 
 import { dryAirDensity, saturationVapourPressure, vapourPressure } from '../../../src/matter/air/index.ts';
-import { airLayerResistance } from '../../../src/tank/stack/films.ts';
+import { airLayerResistance } from '../../../src/tank/stack/air-gap.ts';
 import { quietCoefficientShah2014 } from '../../../src/tank/water-surface/surface.ts';
 import { deviationInPercent, type ValidationRow } from '../validation.ts';
 import { commonPracticeRows } from './common-practice.ts';

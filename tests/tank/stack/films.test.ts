@@ -14,9 +14,9 @@ import {
   radiativeCoefficient,
   surfaceResistance,
   WATER_FILM_COEFFICIENT,
-} from '../../src/tank/stack/films.ts';
-import { deviation } from '../reference/tank/deviation.ts';
-import { airLayerTable, blackBodyTable, conventionalSurfaceResistance } from '../reference/tank/published.ts';
+} from '../../../src/tank/stack/films.ts';
+import { deviation } from '../../reference/tank/deviation.ts';
+import { airLayerTable, blackBodyTable, conventionalSurfaceResistance } from '../../reference/tank/published.ts';
 
 const kelvin = (celsius: number) => celsius + 273.15;
 
