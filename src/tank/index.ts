@@ -19,7 +19,7 @@ export { tankValidity } from './description.ts';
 export type { TankFindingCode } from './findings.ts';
 export { tankFindingCodes } from './findings.ts';
 export { tankFormulas } from './formulas/index.ts';
-export { lightHeat, pumpHeat } from './gains.ts';
+export { lightHeat, pumpHeat, ultravioletHeat } from './gains.ts';
 export type {
   CylindricalShape,
   Face,
