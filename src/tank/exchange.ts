@@ -1,4 +1,5 @@
-// What passes in and out with vapour, air and water: latent heat, air blown through the tank, make-up water. All signed.
+// What passes in and out with vapour, air and water: latent heat, air drawn through the water, make-up water, water changes.
+// All signed.
 
 import { DRY_AIR_HEAT_CAPACITY, VAPOUR_HEAT_CAPACITY } from '../matter/air/index.ts';
 
@@ -72,10 +73,32 @@ export function airStoneHeat(dryAirFlow: number, room: number, water: number, ai
  * @param evaporation    m_e [kg/s]
  * @param heatCapacity   c_p [J/(kg K)]
  * @param water          T_w [K]
- * @param makeUp         T_m [K], of the make-up water
+ * @param makeUp         T_m [K], at which the make-up water comes: from the room or from the main
  * @returns              Q_m [W]
  * Source: energy balance. Worked value: 5e-5 kg/s, 4181, 7 K → 1.46 W.
  */
 export function makeUpHeat(evaporation: number, heatCapacity: number, water: number, makeUp: number): number {
   return evaporation * heatCapacity * (water - makeUp);
+}
+
+/**
+ * Heat Q_x that warms the fresh water of water changes, as a mean over time.
+ *     Q_x = V ρ c_p (T_w − T_f)
+ * @param flow          V [m³/s], water changed over the time between two changes
+ * @param density       ρ [kg/m³]
+ * @param heatCapacity  c_p [J/(kg K)]
+ * @param water         T_w [K], at which the outgoing water leaves
+ * @param fresh         T_f [K], at which the new water comes
+ * @returns             Q_x [W]
+ * Pitfall: a mean. On the day of a change the heater needs all of it at once, or the tank cools by V t/V_tank of the difference.
+ * Source: energy balance. Worked value: 40 L a week of sea water at 25 over 10 °C → 4.1 W.
+ */
+export function waterChangeHeat(
+  flow: number,
+  density: number,
+  heatCapacity: number,
+  water: number,
+  fresh: number,
+): number {
+  return flow * density * heatCapacity * (water - fresh);
 }

@@ -1,4 +1,4 @@
-// What pumps and lights of the tank itself give to its water, as a mean over the day.
+// What pumps, lights and ultraviolet lamp of the tank itself give to its water, as a mean over the day.
 
 /** [s]. */
 const day = 86_400;
@@ -26,4 +26,16 @@ export function pumpHeat(power: number, share: number): number {
  */
 export function lightHeat(power: number, duration: number, share: number): number {
   return (power * duration * share) / day;
+}
+
+/**
+ * Heat Q_uv of an ultraviolet lamp that stays in the water.
+ *     Q_uv = P φ
+ * @param power  P [W], electricity of the lamp with its ballast, on all day
+ * @param share  φ [-], that ends in the water: nearly all of a lamp that water flows around, without its ballast
+ * @returns      Q_uv [W]
+ * Source: energy balance; what is absorbed as light ends as heat. Worked value: 18 W, 0.8 → 14.4 W.
+ */
+export function ultravioletHeat(power: number, share: number): number {
+  return power * share;
 }

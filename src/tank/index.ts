@@ -14,6 +14,7 @@ export type {
 } from './built-tank.ts';
 export { vesselNames } from './built-tank.ts';
 export { fallTimeLinear, meanLoss, timeConstant, timesAlong, timesToFall, timeToFall } from './cooling.ts';
+export type { HoodState } from './cover/hood.ts';
 export type { MeasuredTank, TankConditions, TankDescription } from './description.ts';
 export { tankValidity } from './description.ts';
 export type { TankFindingCode } from './findings.ts';
@@ -72,6 +73,8 @@ export type { ResistanceLayer, SealedGap, SolidLayer, Stack, StackLayer, WaterGa
 export type { LayerState, PanelState } from './stack/panel.ts';
 export { type BareTankHeat, tankHeatOf } from './tank-heat.ts';
 export { tankLoad } from './tank-load.ts';
-export { surfaceMethods } from './water-surface/surface.ts';
+export type { MethodCoefficients, SurfaceMethodRange } from './water-surface/methods.ts';
+export { surfaceMethodRange } from './water-surface/methods.ts';
+export { INDOOR_AIR_SPEED, surfaceMethods } from './water-surface/surface.ts';
 export type { ConditionOrigins } from './working/index.ts';
 export { tankLoadWorking } from './working/index.ts';

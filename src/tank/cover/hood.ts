@@ -8,24 +8,25 @@ import {
   DRY_AIR_HEAT_CAPACITY,
   dryAirDensity,
   humidityRatio,
-  MOLAR_MASS_RATIO,
   saturationVapourPressure,
   VAPOUR_HEAT_CAPACITY,
 } from '../../matter/air/index.ts';
-import { findRoot } from '../../numerics/index.ts';
+import { findRoot, type Root } from '../../numerics/index.ts';
 import type { Cover, Vessel } from '../built-tank.ts';
 import type { TankConditions } from '../description.ts';
-import { blownDryAir } from '../exchange.ts';
+import { blownDryAir, evaporationHeat } from '../exchange.ts';
 import type { AirState } from '../load.ts';
-import { STEFAN_BOLTZMANN } from '../stack/films.ts';
 import type { PanelState, Surroundings } from '../stack/panel.ts';
 import { coefficientInAir } from '../water-surface/open-surface.ts';
+import { evaporationRate, surfaceConvection, surfaceConvectionCoefficient } from '../water-surface/surface.ts';
 import {
-  evaporationRate,
-  surfaceConvection,
-  surfaceConvectionCoefficient,
-  WATER_EMISSIVITY,
-} from '../water-surface/surface.ts';
+  hoodAirHeat,
+  hoodCondensate,
+  hoodRadiation,
+  hoodTemperature,
+  hoodVapourPressure,
+  wallVapourCoefficient,
+} from './hood-air.ts';
 import {
   type FaceGroups,
   facesAboveWater,
@@ -89,91 +90,17 @@ export interface HoodState {
   readonly residual: number;
 }
 
-/**
- * Vapour pressure p_h of the air in a hood: what the water gives is carried off by the air and condenses on the walls.
- *     m (W(p_h) − W_r) = K A (p_w − p_h) − G (p_h − p_l),  W(p_h) = 0.621945 p_h / (p − p_h); a quadratic in p_h
- * @param dryAirFlow  m [kg/s]
- * @param roomRatio   W_r [kg/kg]
- * @param surface     K A [kg/(s Pa)] of the water, > 0
- * @param water       p_w [Pa]
- * @param walls       G [kg/(s Pa)] of the walls; 0 where they are dry
- * @param wall        p_l [Pa], saturation at the walls
- * @param pressure    p [Pa]
- * @returns           p_h [Pa]
- * Source: mass balance. Worked value: 0, any, any, 3363, 0 → 3363 Pa; 1e9 kg/s, 0.0082 → that of the room.
- */
-export function hoodVapourPressure(
-  dryAirFlow: number,
-  roomRatio: number,
-  surface: number,
-  water: number,
-  walls: number,
-  wall: number,
-  pressure: number,
-): number {
-  const sum = surface + walls;
-  const given = surface * water + walls * wall;
-  const b = dryAirFlow * (MOLAR_MASS_RATIO + roomRatio) + sum * pressure + given;
-  const c = pressure * (dryAirFlow * roomRatio + given);
-  return (2 * c) / (b + Math.sqrt(b * b - 4 * sum * c));
-}
-
-/**
- * Temperature T_h of the air in a hood: a mean of water, walls and room, each by what couples it to the air.
- *     T_h = (h_c A T_w + h_l A_l T_l + m c_p T_r) / (h_c A + h_l A_l + m c_p)
- * @param surface  h_c A [W/K] of the water
- * @param water    T_w [K]
- * @param walls    h_l A_l [W/K]
- * @param wall     T_l [K]
- * @param carried  m c_p [W/K] of the air drawn through
- * @param room     T_r [K]
- * @returns        T_h [K]
- * Source: heat balance. Worked value: 3, 299.15, 5, 296.15, 2, 295.15 → 296.85 K.
- */
-export function hoodTemperature(
-  surface: number,
-  water: number,
-  walls: number,
-  wall: number,
-  carried: number,
-  room: number,
-): number {
-  return (surface * water + walls * wall + carried * room) / (surface + walls + carried);
-}
-
-/**
- * Radiation Q_r from the water to the walls that enclose it, both wet.
- *     Q_r = σ A (T_w⁴ − T_l⁴) / (1/ε + (A/A_l) (1/ε − 1))
- * @param area   A [m²] of the water
- * @param walls  A_l [m²], ≥ A
- * @param water  T_w [K]
- * @param wall   T_l [K]
- * @returns      Q_r [W]
- * Source: two grey surfaces that form an enclosure (textbooks). Worked value: 1, 1 m², 26 over 23 °C → 16.2 W.
- */
-export function hoodRadiation(area: number, walls: number, water: number, wall: number): number {
-  const resistance = 1 / WATER_EMISSIVITY + (area / walls) * (1 / WATER_EMISSIVITY - 1);
-  return (STEFAN_BOLTZMANN * area * (water ** 4 - wall ** 4)) / resistance;
-}
-
-/**
- * Vapour coefficient K_l of a wall that air condenses on (Bowen's ratio, as at the water).
- *     K_l = 0.622 h_l / (c_p p)
- * @param convection  h_l [W/(m² K)]
- * @param pressure    p [Pa]
- * @returns           K_l [kg/(s m² Pa)]
- * Source: Bowen 1926, inverse of the convective coefficient of the open surface. Worked value: 2.5, 101325 Pa → 1.53e-8.
- */
-export function wallVapourCoefficient(convection: number, pressure: number): number {
-  return (0.622 * convection) / (DRY_AIR_HEAT_CAPACITY * pressure);
+/** Air in a hood that agrees with the coefficient of the water beneath it. */
+interface HoodAir {
+  readonly coefficient: number;
+  readonly airTemperature: number;
+  readonly airVapour: number;
+  readonly condensate: number;
 }
 
 /** Air and inner faces of a hood at a trial temperature of the faces. */
-interface Trial {
-  readonly airTemperature: number;
-  readonly airVapour: number;
+interface Trial extends HoodAir {
   readonly innerSaturation: number;
-  readonly condensate: number;
   readonly radiation: number;
   /** [W] that the faces receive beyond what leaves through them. */
   readonly surplus: number;
@@ -192,23 +119,41 @@ interface HoodFrame {
   readonly innerArea: number;
   readonly innerConvection: number;
   readonly innerVapourCoefficient: number;
+  /** Coldest and warmest of all that meets here [K]. */
+  readonly coldest: number;
+  readonly warmest: number;
+  /** K [kg/(s m² Pa)] in the air that holds it down most, and above what any air allows. */
+  readonly leastCoefficient: number;
+  readonly mostCoefficient: number;
 }
+
+/** The balance of the inner faces may be open by this much heat per area of them [W/m²]. */
+const BALANCE_TOLERANCE = 2e-10;
+/** Beyond the coldest and the warmest of all that meets here the sign of the balance is plain [K]. */
+const MARGIN = 1e-3;
 
 /**
  * The surface of a vessel under a hood.
- * @throws ConvergenceError where the balances do not settle
+ * @throws ConvergenceError where the balances do not settle; InputError where an exposure lacks its temperature
  */
 export function hoodedSurface(input: HoodInput): HoodState {
   const frame = frameOf(input);
-  const coefficient = settledCoefficient(frame);
-  const { root, iterations, residual } = settleInner(frame, coefficient);
-  return stateOf(frame, coefficient, root, iterations, residual);
+  const { innerArea, coldest, warmest } = frame;
+  const surplus = (inner: number) => trial(frame, inner).surplus;
+  const settled: Root =
+    coldest === warmest
+      ? { root: coldest, iterations: 0, residual: surplus(coldest) }
+      : findRoot(surplus, coldest - MARGIN, warmest + MARGIN, {
+          residualTolerance: BALANCE_TOLERANCE * innerArea,
+          what: 'temperature of a hood',
+        });
+  return stateOf(frame, settled);
 }
 
 function frameOf(input: HoodInput): HoodFrame {
-  const { vessel, cover, conditions, air } = input;
-  const { roomTemperature, atmosphericPressure } = conditions;
-  const faces = [...hoodFaces(cover, vessel.waterSurface), ...facesAboveWater(vessel.panels, 1)];
+  const { vessel, cover, conditions, air, surroundings } = input;
+  const { waterTemperature, roomTemperature, atmosphericPressure } = conditions;
+  const faces = [...hoodFaces(cover, vessel.waterSurface), ...facesAboveWater(vessel, 1)];
   const innerArea = faces.reduce((sum, { area }) => sum + area, 0);
   const convection = faces.reduce(
     (sum, { area, facing }) => sum + area * (facing === 'top' ? HOOD_CONVECTION.top : HOOD_CONVECTION.side),
@@ -216,6 +161,11 @@ function frameOf(input: HoodInput): HoodFrame {
   );
   const roomRatio = humidityRatio(air.roomVapour, atmosphericPressure);
   const dryAirFlow = blownDryAir(cover.airFlow, dryAirDensity(roomTemperature, air.roomVapour, atmosphericPressure));
+  const [coldestSink, warmestSink] = sinkRange(faces, surroundings);
+  const coldest = Math.min(coldestSink, waterTemperature, roomTemperature);
+  const warmest = Math.max(warmestSink, waterTemperature, roomTemperature);
+  const coefficientAt = (airTemperature: number, airVapour: number) =>
+    coefficientInAir(vessel, conditions, air, airTemperature, airVapour).coefficient;
   return {
     input,
     area: vessel.waterSurface,
@@ -227,6 +177,11 @@ function frameOf(input: HoodInput): HoodFrame {
     innerArea,
     innerConvection: convection / innerArea,
     innerVapourCoefficient: wallVapourCoefficient(convection / innerArea, atmosphericPressure),
+    coldest,
+    warmest,
+    // Air much warmer than the water lies on it; the coldest, driest air lifts most. Humidity is worth some 10 % besides, hence 2.
+    leastCoefficient: coefficientAt(warmest + 100, air.waterVapour),
+    mostCoefficient: 2 * coefficientAt(coldest, 0),
   };
 }
 
@@ -240,85 +195,61 @@ function hoodFaces(cover: HoodInput['cover'], waterSurface: number): readonly In
   return sides > 0 ? [...faces, { name: 'hoodSides', area: sides, facing: 'side', ...own }] : faces;
 }
 
-/** K of the water in the hood's air, which depends on that air and it on K: the one at which both agree. */
-function settledCoefficient(frame: HoodFrame): number {
-  const at = (temperature: number, vapour: number) => coefficientIn(frame, temperature, vapour);
-  const { waterTemperature } = frame.input.conditions;
-  const [coldest] = temperatureRange(frame);
-  const least = at(Math.max(waterTemperature, coldest) + 100, frame.input.air.waterVapour);
-  const most = at(coldest, 0);
-  if (most === least) return least;
-  const disagreement = (coefficient: number) => {
-    const { root } = settleInner(frame, coefficient);
-    const { airTemperature, airVapour } = trial(frame, coefficient, root);
-    return at(airTemperature, airVapour) / coefficient - 1;
-  };
-  return findRoot(disagreement, least, 2 * most, {
-    residualTolerance: 1e-10,
-    what: 'evaporation coefficient under a hood',
-  }).root;
-}
-
-function coefficientIn({ input }: HoodFrame, airTemperature: number, airVapour: number): number {
-  const { vessel, conditions, air } = input;
-  return coefficientInAir(vessel, conditions, air, airTemperature, airVapour).coefficient;
-}
-
-function settleInner(frame: HoodFrame, coefficient: number) {
-  const [coldest, warmest] = temperatureRange(frame);
-  if (coldest === warmest)
-    return { root: coldest, iterations: 0, residual: trial(frame, coefficient, coldest).surplus };
-  const surplus = (inner: number) => trial(frame, coefficient, inner).surplus;
-  // A little beyond both ends, where the sign is plain: at the ends themselves rounding would decide it.
-  return findRoot(surplus, coldest - 0.01, warmest + 0.01, {
-    residualTolerance: 1e-11 * frame.innerArea,
-    what: 'temperature of a hood',
-  });
-}
-
-function temperatureRange({ input, faces }: HoodFrame): readonly [number, number] {
-  const [coldest, warmest] = sinkRange(faces, input.surroundings);
-  const { waterTemperature, roomTemperature } = input.conditions;
-  return [Math.min(coldest, waterTemperature, roomTemperature), Math.max(warmest, waterTemperature, roomTemperature)];
-}
-
-function trial(frame: HoodFrame, coefficient: number, inner: number): Trial {
-  const { input, area, dryAirFlow, roomRatio, carried, groups, innerArea, innerConvection } = frame;
-  const { waterTemperature, roomTemperature, atmosphericPressure: pressure } = input.conditions;
-  const { waterVapour, latentHeat } = input.air;
-  const surface = coefficient * area;
-  const walls = frame.innerVapourCoefficient * innerArea;
+function trial(frame: HoodFrame, inner: number): Trial {
+  const { input, area, groups, innerArea, innerConvection } = frame;
   const innerSaturation = saturationVapourPressure(inner);
+  const air = settledAir(frame, inner, innerSaturation);
+  const radiation = hoodRadiation(area, innerArea, input.conditions.waterTemperature, inner);
+  const received =
+    innerConvection * innerArea * (air.airTemperature - inner) + radiation + air.condensate * input.air.latentHeat;
+  const surplus = received - heatThroughFaces(groups, inner, input);
+  return { ...air, innerSaturation, radiation, surplus };
+}
+
+/** K of the water depends on the air in the hood, and that on K: the one at which both agree. */
+function settledAir(frame: HoodFrame, inner: number, innerSaturation: number): HoodAir {
+  const { leastCoefficient: least, mostCoefficient: most } = frame;
+  const { vessel, conditions, air } = frame.input;
+  if (most === 2 * least) return airAt(frame, least, inner, innerSaturation);
+  const disagreement = (coefficient: number) => {
+    const { airTemperature, airVapour } = airAt(frame, coefficient, inner, innerSaturation);
+    return coefficientInAir(vessel, conditions, air, airTemperature, airVapour).coefficient / coefficient - 1;
+  };
+  const what = 'evaporation coefficient under a hood';
+  const { root } = findRoot(disagreement, least, most, { residualTolerance: 1e-13, what });
+  return airAt(frame, root, inner, innerSaturation);
+}
+
+/** Air in the hood over water of a given K, with its inner faces at a given temperature. */
+function airAt(frame: HoodFrame, coefficient: number, inner: number, innerSaturation: number): HoodAir {
+  const { input, area, dryAirFlow, roomRatio, carried, innerArea, innerConvection, innerVapourCoefficient } = frame;
+  const { waterTemperature, roomTemperature, atmosphericPressure: pressure } = input.conditions;
+  const { waterVapour } = input.air;
+  const surface = coefficient * area;
+  const walls = innerVapourCoefficient * innerArea;
   const dry = hoodVapourPressure(dryAirFlow, roomRatio, surface, waterVapour, 0, 0, pressure);
   const isWet = dry > innerSaturation;
   const airVapour = isWet
     ? hoodVapourPressure(dryAirFlow, roomRatio, surface, waterVapour, walls, innerSaturation, pressure)
     : dry;
-  const condensate = isWet ? evaporationRate(frame.innerVapourCoefficient, innerArea, airVapour, innerSaturation) : 0;
-  const convection = surfaceConvectionCoefficient(coefficient, pressure) * area;
-  const wallConvection = innerConvection * innerArea;
-  const airTemperature = hoodTemperature(convection, waterTemperature, wallConvection, inner, carried, roomTemperature);
-  const radiation = hoodRadiation(area, innerArea, waterTemperature, inner);
-  const surplus =
-    wallConvection * (airTemperature - inner) +
-    radiation +
-    condensate * latentHeat -
-    heatThroughFaces(groups, inner, input);
-  return { airTemperature, airVapour, innerSaturation, condensate, radiation, surplus };
+  const airTemperature = hoodTemperature(
+    surfaceConvectionCoefficient(coefficient, pressure) * area,
+    waterTemperature,
+    innerConvection * innerArea,
+    inner,
+    carried,
+    roomTemperature,
+  );
+  const condensate = hoodCondensate(innerVapourCoefficient, innerArea, airVapour, innerSaturation);
+  return { coefficient, airTemperature, airVapour, condensate };
 }
 
-function stateOf(
-  frame: HoodFrame,
-  coefficient: number,
-  inner: number,
-  iterations: number,
-  residual: number,
-): HoodState {
+function stateOf(frame: HoodFrame, { root: inner, iterations, residual }: Root): HoodState {
   const { input, area, dryAirFlow, roomRatio, carried, faces, groups } = frame;
   const { waterTemperature, roomTemperature, atmosphericPressure } = input.conditions;
-  const settled = trial(frame, coefficient, inner);
+  const { coefficient, airTemperature, airVapour, condensate, innerSaturation, radiation } = trial(frame, inner);
   const convectionCoefficient = surfaceConvectionCoefficient(coefficient, atmosphericPressure);
-  const airHumidity = humidityRatio(settled.airVapour, atmosphericPressure);
+  const airHumidity = humidityRatio(airVapour, atmosphericPressure);
   const carriedVapour = dryAirFlow * (airHumidity - roomRatio);
   const states = settleFaces(faces, groups, inner, input);
   const isHood = ({ name }: PanelState) => name === 'hoodTop' || name === 'hoodSides';
@@ -327,21 +258,21 @@ function stateOf(
     dryAirFlow,
     coefficient,
     convectionCoefficient,
-    airTemperature: settled.airTemperature,
-    airVapour: settled.airVapour,
+    airTemperature,
+    airVapour,
     airHumidity,
     innerTemperature: inner,
-    innerSaturation: settled.innerSaturation,
+    innerSaturation,
     innerArea: frame.innerArea,
     innerConvection: frame.innerConvection,
     innerVapourCoefficient: frame.innerVapourCoefficient,
-    evaporation: evaporationRate(coefficient, area, input.air.waterVapour, settled.airVapour),
-    condensate: settled.condensate,
+    evaporation: evaporationRate(coefficient, area, input.air.waterVapour, airVapour),
+    condensate,
     carriedVapour,
-    convection: surfaceConvection(convectionCoefficient, area, waterTemperature, settled.airTemperature),
-    radiation: settled.radiation,
-    airHeat: carried * (settled.airTemperature - roomTemperature),
-    vapourHeat: carriedVapour * input.air.latentHeat,
+    convection: surfaceConvection(convectionCoefficient, area, waterTemperature, airTemperature),
+    radiation,
+    airHeat: hoodAirHeat(carried, airTemperature, roomTemperature),
+    vapourHeat: evaporationHeat(carriedVapour, input.air.latentHeat),
     walls: states.filter(isHood),
     freeboard: states.filter((state) => !isHood(state)),
     iterations,

@@ -1,8 +1,9 @@
 // The faces that damp trapped air touches: a lid or the sides and top of a hood, and the panels above the water line. All have
 // one temperature inside. Faces of like build are settled once and shared out by area, as only their areas differ.
 
-import type { Exposure, Facing, Panel } from '../built-tank.ts';
+import type { Exposure, Facing, Vessel } from '../built-tank.ts';
 import type { Stack, StackLayer } from '../stack/layers.ts';
+import { sinkTemperature } from '../stack/outer-surface.ts';
 import { type PanelState, type Surroundings, settlePanel } from '../stack/panel.ts';
 
 /** One face above the water. */
@@ -13,6 +14,8 @@ export interface InnerFace {
   readonly stack: Stack;
   readonly emissivity: number;
   readonly exposure: Exposure;
+  /** [m], of an upright face. */
+  readonly height?: number;
 }
 
 /** Where all of them stand. */
@@ -30,8 +33,8 @@ interface Group {
 export type FaceGroups = readonly Group[];
 
 /** The share of a vessel's panels above the water line, without what lies in the water. */
-export function facesAboveWater(panels: readonly Panel[], share: number): readonly InnerFace[] {
-  return panels
+export function facesAboveWater(vessel: Pick<Vessel, 'panels' | 'freeboard'>, share: number): readonly InnerFace[] {
+  return vessel.panels
     .filter(({ dryArea }) => share * dryArea > 0)
     .map(({ name, facing, dryArea, stack, layersInWater, emissivity, exposure }) => ({
       name,
@@ -40,6 +43,7 @@ export function facesAboveWater(panels: readonly Panel[], share: number): readon
       stack: layersInWater === 0 ? stack : stack.slice(layersInWater),
       emissivity,
       exposure,
+      height: vessel.freeboard,
     }));
 }
 
@@ -55,12 +59,9 @@ export function groupFaces(faces: readonly InnerFace[]): FaceGroups {
   return groups;
 }
 
-/** Coldest and warmest [K] of what lies beyond the faces, as far as it is given. */
+/** Coldest and warmest [K] of what lies beyond the faces. @throws InputError where an exposure lacks its temperature */
 export function sinkRange(faces: readonly InnerFace[], surroundings: Surroundings): readonly [number, number] {
-  const sinks = faces.map(({ exposure }) => {
-    if (exposure.kind === 'outdoors') return surroundings.outdoors ?? surroundings.room;
-    return exposure.kind === 'slab' ? (surroundings.ground ?? surroundings.room) : surroundings.room;
-  });
+  const sinks = faces.map(({ exposure }) => sinkTemperature(exposure, surroundings));
   return [Math.min(...sinks), Math.max(...sinks)];
 }
 
@@ -87,7 +88,7 @@ export function settleFaces(
 }
 
 function settle(face: InnerFace, area: number, inside: number, { surroundings, outerFilmFactor }: FacePlace) {
-  const { name, facing, stack, emissivity, exposure } = face;
+  const { name, facing, stack, emissivity, exposure, height } = face;
   return settlePanel({
     name,
     area,
@@ -99,6 +100,7 @@ function settle(face: InnerFace, area: number, inside: number, { surroundings, o
     exposure,
     surroundings,
     outerFilmFactor,
+    ...(height === undefined ? {} : { height }),
   });
 }
 
@@ -111,6 +113,7 @@ function shareOf(state: PanelState, { name, area, stack }: InnerFace): PanelStat
 function isLike(one: InnerFace, other: InnerFace): boolean {
   return (
     one.facing === other.facing &&
+    one.height === other.height &&
     one.emissivity === other.emissivity &&
     isLikeRecord(one.exposure, other.exposure) &&
     one.stack.length === other.stack.length &&

@@ -66,7 +66,7 @@ export function coveredSurface(input: LidInput): LidState {
 function facesOf({ vessel, cover, coveredShare }: LidInput, area: number): readonly InnerFace[] {
   const { stack, emissivity } = cover;
   const lid: InnerFace = { name: 'lid', area, facing: 'top', stack, emissivity, exposure: { kind: 'roomAir' } };
-  return vessel.freeboard === 0 ? [lid] : [lid, ...facesAboveWater(vessel.panels, coveredShare)];
+  return vessel.freeboard === 0 ? [lid] : [lid, ...facesAboveWater(vessel, coveredShare)];
 }
 
 /** Temperature at which the faces give off what reaches them [W]. */

@@ -2,7 +2,7 @@
 
 import type { Formula, FormulaSymbol, FormulaValues } from '../../quantities/index.ts';
 import { evaporationFromHeat } from '../exchange.ts';
-import { lightHeat, pumpHeat } from '../gains.ts';
+import { lightHeat, pumpHeat, ultravioletHeat } from '../gains.ts';
 import { mean, transmittance } from '../stack/films.ts';
 import { conductance, waterLost } from '../totals.ts';
 
@@ -28,6 +28,21 @@ export const balanceFormulas: readonly Formula[] = [
     examples: [
       { P: 12, phi: 0.9 },
       { P: 27.5, phi: 0.75 },
+    ],
+  },
+  {
+    id: 'tank.ultravioletHeat',
+    title: 'Heat of an ultraviolet lamp that stays in the water',
+    result: { symbol: 'Q_uv', ...watts('heat into the water') },
+    expression: 'P * phi',
+    symbols: { P: electric('electricity of the lamp'), phi: share },
+    source: 'energy balance; what is absorbed as light ends as heat',
+    validity: 'on all day',
+    file: gainsFile,
+    compute: (v) => ultravioletHeat(v.P!, v.phi!),
+    examples: [
+      { P: 18, phi: 0.8 },
+      { P: 9, phi: 0.95 },
     ],
   },
   {

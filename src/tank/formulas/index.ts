@@ -5,7 +5,9 @@ import { balanceFormulas } from './balances.ts';
 import { coolingFormulas } from './cooling.ts';
 import { gapFormulas } from './gaps.ts';
 import { headspaceFormulas } from './headspace.ts';
+import { hoodFormulas } from './hood.ts';
 import { meterFormulas } from './meter.ts';
+import { methodFormulas } from './methods.ts';
 import { pipeFormulas } from './pipes.ts';
 import { sumFormulas } from './sums.ts';
 import { surfaceFormulas } from './surface.ts';
@@ -17,7 +19,9 @@ export const tankFormulas: readonly Formula[] = [
   ...gapFormulas,
   ...pipeFormulas,
   ...surfaceFormulas,
+  ...methodFormulas,
   ...headspaceFormulas,
+  ...hoodFormulas,
   ...balanceFormulas,
   ...totalFormulas,
   ...sumFormulas,

@@ -1,7 +1,14 @@
-// The formula records of the open water surface, make-up water and air stones.
+// The formula records of the open water surface, fresh water and air drawn through the water.
 
 import type { Formula, FormulaSymbol } from '../../quantities/index.ts';
-import { airStoneEvaporation, airStoneHeat, blownDryAir, evaporationHeat, makeUpHeat } from '../exchange.ts';
+import {
+  airStoneEvaporation,
+  airStoneHeat,
+  blownDryAir,
+  evaporationHeat,
+  makeUpHeat,
+  waterChangeHeat,
+} from '../exchange.ts';
 import {
   activeCoefficientAshrae,
   evaporationRate,
@@ -185,15 +192,36 @@ export const surfaceFormulas: readonly Formula[] = [
       m_e,
       c_p: { meaning: 'specific heat of fresh water', unit: 'J/(kg K)' },
       T_w,
-      T_m: { meaning: 'temperature of the make-up water: the room', unit: 'K', quantity: 'temperature' },
+      T_m: { meaning: 'temperature at which the make-up water comes', unit: 'K', quantity: 'temperature' },
     },
     source: 'energy balance',
-    validity: 'all vapour is made up with fresh water at room temperature',
+    validity: 'all vapour is made up with fresh water',
     file: exchangeFile,
     compute: (v) => makeUpHeat(v.m_e!, v.c_p!, v.T_w!, v.T_m!),
     examples: [
       { m_e: 4.9e-5, c_p: 4181, T_w: 299.15, T_m: 292.4 },
       { m_e: 1.7e-5, c_p: 4185, T_w: 298.2, T_m: 288.3 },
+    ],
+  },
+  {
+    id: 'tank.waterChangeHeat',
+    title: 'Heat that warms the fresh water of water changes',
+    result: { symbol: 'Q_x', meaning: 'sensible heat, mean over time', unit: 'W', quantity: 'power' },
+    expression: 'V * rho * c_p * (T_w - T_f)',
+    symbols: {
+      V: { meaning: 'water changed over the time between two changes', unit: 'm³/s', quantity: 'volumeFlow' },
+      rho: { meaning: 'density of the tank’s water', unit: 'kg/m³', quantity: 'density' },
+      c_p: { meaning: 'specific heat of the tank’s water', unit: 'J/(kg K)' },
+      T_w,
+      T_f: { meaning: 'temperature at which the new water comes', unit: 'K', quantity: 'temperature' },
+    },
+    source: 'energy balance; the outgoing water leaves as warm as the tank',
+    validity: 'a mean: on the day of a change all of it is needed at once',
+    file: exchangeFile,
+    compute: (v) => waterChangeHeat(v.V!, v.rho!, v.c_p!, v.T_w!, v.T_f!),
+    examples: [
+      { V: 6.6e-8, rho: 1023.4, c_p: 4001, T_w: 298.15, T_f: 283.15 },
+      { V: 1.2e-7, rho: 997.1, c_p: 4181, T_w: 299.4, T_f: 287.9 },
     ],
   },
   {
