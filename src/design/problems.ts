@@ -27,7 +27,17 @@ export type DesignProblemCode =
   | 'coldestAboveUsual'
   | 'warmestBelowUsual'
   | 'measuredRoomTooWarm'
-  | 'lidThicknessUnknown';
+  | 'sheetThicknessUnknown'
+  | 'recessTooLarge'
+  | 'noSuchFace'
+  | 'namedTwice'
+  | 'nameTaken'
+  | 'givenTwice'
+  | 'gapOpen'
+  | 'largerThanOpening'
+  | 'wallTooThick'
+  | 'tooMuchWater'
+  | 'waterTooCold';
 
 export interface DesignProblem {
   /** Dotted path in the document; empty for the document as a whole. */
@@ -86,7 +96,17 @@ const reasons: Readonly<Record<DesignProblemCode, string>> = {
   coldestAboveUsual: 'is warmer than the usual temperature',
   warmestBelowUsual: 'is colder than the usual temperature',
   measuredRoomTooWarm: 'is not below the water temperature',
-  lidThicknessUnknown: 'is outside what is known of such a sheet',
+  sheetThicknessUnknown: 'is outside what is known of such a sheet',
+  recessTooLarge: 'is as large as the tank',
+  noSuchFace: 'is not a face of this tank',
+  namedTwice: 'is named twice',
+  nameTaken: 'is a name with another meaning',
+  givenTwice: 'says again what is said elsewhere',
+  gapOpen: 'is closed on one side only',
+  largerThanOpening: 'is larger than the opening',
+  wallTooThick: 'leaves no room for water',
+  tooMuchWater: 'is more than there is',
+  waterTooCold: 'makes the water too cold',
 };
 
 const withoutReceived: ReadonlySet<DesignProblemCode> = new Set([

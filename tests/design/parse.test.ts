@@ -121,7 +121,7 @@ const faults: readonly Fault[] = [
   [
     'twin-wall sheet of unknown thickness',
     (d) => Object.assign(d.tank.load, { lidMaterial: 'polycarbonateTwinWall', lidThickness: '100 mm' }),
-    { path: 'tank.load.lidThickness', code: 'lidThicknessUnknown' },
+    { path: 'tank.load.lidThickness', code: 'sheetThicknessUnknown' },
   ],
 ];
 

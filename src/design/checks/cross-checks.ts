@@ -1,14 +1,15 @@
 // What a field alone cannot tell: water above the rim, a coldest spell above the usual temperature, a fluid the appliance was
 // never built for, a price in another currency. Runs on documents whose fields are valid one by one.
 
-import { layerConductivity } from '../../matter/materials/index.ts';
-import { KettlefinError } from '../../numerics/index.ts';
 import { applianceClass } from '../../parts/compressor/index.ts';
-import { type Estimate, readQuantity, sayQuantity } from '../../quantities/index.ts';
+import { readQuantity } from '../../quantities/index.ts';
 import { fieldsOf } from '../field-records.ts';
 import { textAt } from '../paths.ts';
 import type { DesignProblem } from '../problems.ts';
 import type { DesignDocument } from '../schema/design.ts';
+import { hair, inMetric, problemAt, valueAt } from './reading.ts';
+import { tankProblems } from './tank-checks.ts';
+import { wrappingProblems } from './wrapping-checks.ts';
 
 /** All problems between fields. */
 export function crossProblems(document: DesignDocument): readonly DesignProblem[] {
@@ -16,6 +17,7 @@ export function crossProblems(document: DesignDocument): readonly DesignProblem[
     ...currencyProblems(document),
     ...temperatureProblems(document),
     ...tankProblems(document),
+    ...wrappingProblems(document),
     ...compressorProblems(document),
   ];
 }
@@ -31,70 +33,30 @@ function currencyProblems(document: DesignDocument): DesignProblem[] {
   });
 }
 
+/** The usual temperature of a place, the coldest and the warmest it knows. */
+const climates = [
+  { usual: 'room.temperature', coldest: 'room.coldest', warmest: 'room.warmest' },
+  { usual: 'source.temperature', coldest: 'source.coldest', warmest: 'source.warmest' },
+  { usual: 'place.outdoors.winter', coldest: 'place.outdoors.coldest', warmest: 'place.outdoors.summer' },
+  { usual: 'place.mains.winter', warmest: 'place.mains.summer' },
+] as const;
+
 function temperatureProblems(document: DesignDocument): DesignProblem[] {
-  const rooms = document.source?.kind === 'otherRoom' ? ['room', 'source'] : ['room'];
-  return rooms.flatMap((room) => {
-    const usual = valueAt(document, `${room}.temperature`);
-    const coldest = valueAt(document, `${room}.coldest`);
-    const warmest = valueAt(document, `${room}.warmest`);
+  return climates.flatMap((climate) => {
+    const usual = valueAt(document, climate.usual);
+    const coldest = 'coldest' in climate ? valueAt(document, climate.coldest) : undefined;
+    const warmest = valueAt(document, climate.warmest);
     if (usual === undefined) return [];
-    const said = sayQuantity(usual.likely, 'temperature', 'metric');
+    const said = `${inMetric(usual.likely, 'temperature')}, the usual temperature`;
     const problems: DesignProblem[] = [];
-    if (coldest !== undefined && coldest.likely > usual.likely + hair) {
-      problems.push(
-        problem(document, `${room}.coldest`, 'coldestAboveUsual', `at most ${said}, the usual temperature`),
-      );
+    if (coldest !== undefined && 'coldest' in climate && coldest.likely > usual.likely + hair) {
+      problems.push(problemAt(document, climate.coldest, 'coldestAboveUsual', `at most ${said}`));
     }
     if (warmest !== undefined && warmest.likely < usual.likely - hair) {
-      problems.push(
-        problem(document, `${room}.warmest`, 'warmestBelowUsual', `at least ${said}, the usual temperature`),
-      );
+      problems.push(problemAt(document, climate.warmest, 'warmestBelowUsual', `at least ${said}`));
     }
     return problems;
   });
-}
-
-function tankProblems(document: DesignDocument): DesignProblem[] {
-  const { load } = document.tank;
-  if (load.kind === 'measured') return measuredProblems(document);
-  const problems: DesignProblem[] = [];
-  const height = valueAt(document, 'tank.load.height');
-  const depth = valueAt(document, 'tank.load.waterDepth');
-  // The ends are compared crosswise: every combination of depth and height must be possible.
-  if (height !== undefined && depth !== undefined && depth.high > height.low + hair) {
-    const expected = `at most the height of the tank, ${sayQuantity(height.low, 'length', 'metric')}`;
-    problems.push(problem(document, 'tank.load.waterDepth', 'waterAboveRim', expected));
-  }
-  const thickness = valueAt(document, 'tank.load.lidThickness');
-  if (thickness !== undefined) {
-    for (const end of [thickness.low, thickness.high]) {
-      try {
-        layerConductivity(load.lidMaterial ?? 'glass', end);
-      } catch (error) {
-        if (!(error instanceof KettlefinError)) throw error;
-        problems.push(problem(document, 'tank.load.lidThickness', 'lidThicknessUnknown', knownThickness(error)));
-        break;
-      }
-    }
-  }
-  return problems;
-}
-
-function measuredProblems(document: DesignDocument): DesignProblem[] {
-  const room = valueAt(document, 'tank.load.roomTemperature') ?? valueAt(document, 'room.temperature');
-  const water = valueAt(document, 'tank.load.waterTemperature') ?? valueAt(document, 'tank.waterTemperature');
-  if (room === undefined || water === undefined || room.high < water.low) return [];
-  const given = textAt(document, 'tank.load.roomTemperature');
-  const path = given === undefined ? 'room.temperature' : 'tank.load.roomTemperature';
-  const said = sayQuantity(water.low, 'temperature', 'metric');
-  return [
-    problem(
-      document,
-      path,
-      'measuredRoomTooWarm',
-      `a room colder than the water's ${said}: otherwise a heater tells nothing about losses`,
-    ),
-  ];
 }
 
 function compressorProblems(document: DesignDocument): DesignProblem[] {
@@ -103,27 +65,5 @@ function compressorProblems(document: DesignDocument): DesignProblem[] {
   const { fluids, title } = applianceClass(compressor.appliance);
   if (fluids.includes(compressor.madeFor)) return [];
   const expected = `a refrigerant that a ${title} was built for: ${fluids.join(', ')}; if the rating plate says otherwise, describe the compressor by displacement or rating`;
-  return [problem(document, 'machine.compressor.madeFor', 'fluidNotOfThisClass', expected)];
-}
-
-/** Rounding of unit conversions [SI]. */
-const hair = 1e-9;
-
-function problem(document: DesignDocument, path: string, code: DesignProblem['code'], expected: string): DesignProblem {
-  return { path, code, received: textAt(document, path) ?? '', expected };
-}
-
-function knownThickness(error: KettlefinError): string {
-  const facts = error.facts();
-  return 'low' in facts && 'high' in facts
-    ? `${sayQuantity(Number(facts.low), 'length', 'metric')} to ${sayQuantity(Number(facts.high), 'length', 'metric')}`
-    : error.message;
-}
-
-function valueAt(document: DesignDocument, path: string): Estimate | undefined {
-  const text = textAt(document, path);
-  const quantity = fieldsOf(document).find((field) => field.path === path)?.quantity;
-  if (text === undefined || quantity === undefined) return undefined;
-  const read = readQuantity(text, quantity);
-  return read.ok ? read.estimate : undefined;
+  return [problemAt(document, 'machine.compressor.madeFor', 'fluidNotOfThisClass', expected)];
 }

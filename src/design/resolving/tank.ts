@@ -14,7 +14,14 @@ import type {
   SurfaceName,
 } from '../plain-tank.ts';
 import { practice } from '../schema/field.ts';
-import { type Followed, sameAs, timesBy, usualEvaporationFactor, usualLidThickness } from './defaults.ts';
+import {
+  type Followed,
+  type SourcedDefault,
+  sameAs,
+  timesBy,
+  usualEvaporationFactor,
+  usualLidThickness,
+} from './defaults.ts';
 import {
   resolveBoard,
   resolveExposure,
@@ -29,6 +36,8 @@ type Load = ResolvedDesign['tank']['load'];
 type Of<Kind extends string> = Extract<Load, { readonly kind: Kind }>;
 
 const load = 'tank.load';
+
+type SizedKind = SizedLoadOf<Estimate>['kind'];
 
 /** What the resolved load may follow. */
 export interface LoadSurroundings {
@@ -46,10 +55,10 @@ export function resolveLoad(take: Resolver, around: LoadSurroundings): Load {
         kind,
         length: take.quantity(`${load}.length`),
         width: take.quantity(`${load}.width`),
-        ...resolveShaped(take, around),
+        ...resolveShaped(take, around, kind),
       };
     case 'cylinder':
-      return { kind, diameter: take.quantity(`${load}.diameter`), ...resolveShaped(take, around) };
+      return { kind, diameter: take.quantity(`${load}.diameter`), ...resolveShaped(take, around, kind) };
     case 'lShape':
       return {
         kind,
@@ -57,7 +66,7 @@ export function resolveLoad(take: Resolver, around: LoadSurroundings): Load {
         width: take.quantity(`${load}.width`),
         recessLength: take.quantity(`${load}.recessLength`),
         recessWidth: take.quantity(`${load}.recessWidth`),
-        ...resolveShaped(take, around),
+        ...resolveShaped(take, around, kind),
       };
     case 'panels':
       return {
@@ -72,7 +81,7 @@ export function resolveLoad(take: Resolver, around: LoadSurroundings): Load {
           areaAboveWater: take.quantity(`${path}.areaAboveWater`),
           ...resolveFaceParts(take, path),
         })),
-        ...resolveSized(take, around),
+        ...resolveSized(take, around, kind),
       };
   }
 }
@@ -98,10 +107,10 @@ function resolveMeasurement(take: Resolver, path: string, { room, water }: LoadS
   };
 }
 
-function resolveShaped(take: Resolver, around: LoadSurroundings) {
+function resolveShaped(take: Resolver, around: LoadSurroundings, kind: SizedKind) {
   const height = take.quantity(`${load}.height`);
   const waterDepth = resolveDepth(take, load, height);
-  const { wall, ...rest } = resolveSized(take, around);
+  const { wall, ...rest } = resolveSized(take, around, kind);
   const board = (face: string) => ({ [face]: resolveBoard(take, `${load}.insulation.${face}`) });
   const insulation = ['sides', 'back', 'bottom', 'front'].filter((face) => take.hasPart(`${load}.insulation.${face}`));
   return {
@@ -122,10 +131,10 @@ type SizedParts = Omit<
   'kind' | 'panels' | `water${'Surface' | 'Volume'}` | 'freeboard'
 >;
 
-function resolveSized(take: Resolver, around: LoadSurroundings): SizedParts {
+function resolveSized(take: Resolver, around: LoadSurroundings, kind: SizedKind): SizedParts {
   const wall = resolveSheet(take, `${load}.wall`);
   const surface = take.choice<SurfaceName>(`${load}.surface`);
-  const cover = resolveCover(take);
+  const cover = resolveCover(take, openingOf(take, kind));
   const airSpeed = take.quantityIfGiven(`${load}.airSpeed`);
   const evaporationFactor = take.quantity(`${load}.evaporationFactor`, () => usualEvaporationFactor(surface));
   const stand = resolveExposure(take, `${load}.stand`)!;
@@ -163,7 +172,35 @@ function resolveSized(take: Resolver, around: LoadSurroundings): SizedParts {
   };
 }
 
-function resolveCover(take: Resolver): CoverPartsOf<Estimate> {
+/** The opening of the display tank at its likely sizes [m²]. */
+function openingOf(take: Resolver, kind: SizedKind): number {
+  const likely = (name: string) => take.quantity(`${load}.${name}`).likely;
+  switch (kind) {
+    case 'rectangular':
+      return likely('length') * likely('width');
+    case 'cylinder':
+      return (Math.PI / 4) * likely('diameter') ** 2;
+    case 'lShape':
+      return likely('length') * likely('width') - likely('recessLength') * likely('recessWidth');
+    case 'panels':
+      return likely('waterSurface');
+  }
+}
+
+/** What a lid of known area leaves of the opening; undefined where its area was not given. */
+function openShareBeside(take: Resolver, opening: number): (() => SourcedDefault) | undefined {
+  const area = take.quantityIfGiven(`${load}.lidArea`);
+  if (area === undefined) return undefined;
+  const left = (covered: number) => Math.max(0, 1 - covered / opening);
+  return () => ({
+    low: left(area.high),
+    likely: left(area.likely),
+    high: left(area.low),
+    source: 'what the area of the lid leaves of the opening',
+  });
+}
+
+function resolveCover(take: Resolver, opening: number): CoverPartsOf<Estimate> {
   const lid = take.choice<LidName>(`${load}.lid`);
   const isLid = lid === 'tight' || lid === 'loose';
   const layers = resolveLayers(take, `${load}.lidLayers`);
@@ -180,7 +217,7 @@ function resolveCover(take: Resolver): CoverPartsOf<Estimate> {
     lidPanes,
     lidPaneGap: take.quantity(`${load}.lidPaneGap`, undefined, isSheet && lidPanes === 'two'),
     ...(layers.length === 0 ? {} : { lidLayers: layers }),
-    lidOpenShare: take.quantity(`${load}.lidOpenShare`, undefined, lid === 'loose'),
+    lidOpenShare: take.quantity(`${load}.lidOpenShare`, openShareBeside(take, opening), lid === 'loose'),
     hood: {
       airFlow: take.quantity(`${hood}.airFlow`, undefined, isHood),
       height: take.quantity(`${hood}.height`, undefined, isHood),

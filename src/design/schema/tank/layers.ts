@@ -1,7 +1,13 @@
 // Layers, boards and what lies beyond them: the parts that faces, lids and panels are described by.
 
 import * as z from 'zod/mini';
-import { insulationNames, material, materialNames } from '../../../matter/materials/index.ts';
+import {
+  insulationNames,
+  jointMaterialNames,
+  material,
+  materialNames,
+  standMaterialNames,
+} from '../../../matter/materials/index.ts';
 import { kindField, listedField, listField, practice, quantityField } from '../field.ts';
 
 /** Names of materials with the words people read. */
@@ -28,7 +34,7 @@ const layer = z
         thickness: quantityField({ ...thin, label: 'Thickness', help: 'Thickness of the layer.', level: 'first' }),
         joint: z.optional(
           z.strictObject({
-            material: listedField(anyMaterial, {
+            material: listedField(materialChoices(jointMaterialNames), {
               label: 'Bridged by',
               help: 'A frame or joints of another material that pass through the layer.',
               level: 'expert',
@@ -208,7 +214,7 @@ const kinds = {
   closedStand: z
     .strictObject({
       kind: kindField('closedStand'),
-      material: listedField(anyMaterial, {
+      material: listedField(materialChoices(standMaterialNames), {
         label: 'Boards of the stand',
         help: 'What the stand is made of.',
         level: 'more',

@@ -1,7 +1,7 @@
 // Beside the display tank: sump, refuge, overflow, pipes, air, and the water that is filled up and changed.
 
 import * as z from 'zod/mini';
-import { materialNames, wallMaterialNames } from '../../../matter/materials/index.ts';
+import { insulationNames, pipeMaterialNames, wallMaterialNames } from '../../../matter/materials/index.ts';
 import { choiceField, kindField, listedField, listField, practice, quantityField } from '../field.ts';
 import { lidSheet } from './cover.ts';
 import { board, exposure, materialChoices, sheet, thin } from './layers.ts';
@@ -93,7 +93,7 @@ const pipe = z
       maximum: 0.5,
       level: 'first',
     }),
-    material: listedField(materialChoices(materialNames), {
+    material: listedField(materialChoices(pipeMaterialNames), {
       label: 'Pipe made of',
       help: 'Material of its wall.',
       level: 'first',
@@ -111,7 +111,7 @@ const pipe = z
     ),
     insulation: z.optional(
       z.strictObject({
-        material: listedField(materialChoices(materialNames), {
+        material: listedField(materialChoices(insulationNames), {
           label: 'Pipe wrapped in',
           help: 'Material around the pipe.',
           level: 'more',

@@ -1,0 +1,79 @@
+// What cannot be among layers: a gap that nothing closes, a sheet of a thickness that is not known.
+
+import { layerConductivity } from '../../matter/materials/index.ts';
+import { KettlefinError } from '../../numerics/index.ts';
+import { listsOf } from '../field-records.ts';
+import { partAt, textAt } from '../paths.ts';
+import type { DesignProblem } from '../problems.ts';
+import type { DesignDocument } from '../schema/design.ts';
+import { inMetric, problemAt, valueAt } from './reading.ts';
+import type { SizedLoad } from './tank-checks.ts';
+
+interface WrittenLayer {
+  readonly kind: string;
+}
+
+export function layerProblems(document: DesignDocument, load: SizedLoad): readonly DesignProblem[] {
+  const lists = listsOf(document)
+    .map(({ path }) => path)
+    .filter((path) => path.startsWith('tank.load.') && /\.(?:inside|outside|lidLayers)$/.test(path));
+  return [...lists.flatMap((list) => gapProblems(document, list)), ...sheetsOf(load, lists, document)];
+}
+
+/** A gap lies between two faces: the pane closes it on one side in a list of a face, nothing does on a lid. */
+function gapProblems(document: DesignDocument, list: string): readonly DesignProblem[] {
+  const layers = (partAt(document, list) as readonly WrittenLayer[] | undefined) ?? [];
+  const opens = { inside: 'first', outside: 'last', lidLayers: 'both' }[list.split('.').at(-1)!];
+  return layers.flatMap(({ kind }, index) => {
+    const isFirst = index === 0 && opens !== 'last';
+    const isLast = index === layers.length - 1 && opens !== 'first';
+    // Standing water may be the first thing in the water; air may not.
+    const isOpen = kind === 'sealedGap' ? isFirst || isLast : kind === 'waterGap' && isLast;
+    if (!isOpen) return [];
+    const expected =
+      isLast && opens !== 'first' ? 'a layer beyond it that closes the gap' : 'a layer before it that closes the gap';
+    return [problemAt(document, `${list}.${index}.kind`, 'gapOpen', expected)];
+  });
+}
+
+/** Every sheet of the tank: a twin-wall sheet is known in a few thicknesses only. */
+function sheetsOf(load: SizedLoad, lists: readonly string[], document: DesignDocument): readonly DesignProblem[] {
+  const inLists = lists.flatMap((list) =>
+    ((partAt(document, list) as readonly unknown[] | undefined) ?? []).map((_, index) => `${list}.${index}`),
+  );
+  const lids = ['', 'sump.', 'refuge.', 'overflow.'].map((vessel) => `tank.load.${vessel}lid`);
+  const hood = load.hood === undefined ? [] : ['tank.load.hood'];
+  return [
+    ...inLists.flatMap((path) => sheetProblems(document, `${path}.material`, `${path}.thickness`)),
+    ...lids.flatMap((path) => sheetProblems(document, `${path}Material`, `${path}Thickness`, 'glass')),
+    ...hood.flatMap((path) => sheetProblems(document, `${path}.material`, `${path}.thickness`, 'acrylic')),
+  ];
+}
+
+/** @param usual  the material where none was named */
+export function sheetProblems(
+  document: DesignDocument,
+  materialPath: string,
+  thicknessPath: string,
+  usual?: string,
+): readonly DesignProblem[] {
+  const name = textAt(document, materialPath) ?? usual;
+  const thickness = valueAt(document, thicknessPath);
+  if (name === undefined || thickness === undefined) return [];
+  for (const end of [thickness.low, thickness.high]) {
+    try {
+      layerConductivity(name, end);
+    } catch (error) {
+      if (!(error instanceof KettlefinError)) throw error;
+      return [problemAt(document, thicknessPath, 'sheetThicknessUnknown', knownThickness(error))];
+    }
+  }
+  return [];
+}
+
+function knownThickness(error: KettlefinError): string {
+  const facts = error.facts();
+  return 'low' in facts && 'high' in facts
+    ? `${inMetric(Number(facts.low), 'length')} to ${inMetric(Number(facts.high), 'length')}`
+    : error.message;
+}
