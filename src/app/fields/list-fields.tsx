@@ -4,6 +4,7 @@ import './list-fields.css';
 import type { ReactNode } from 'react';
 import {
   addItem,
+  type DesignDocument,
   type EditResult,
   type FieldRecord,
   fieldsOf,
@@ -28,10 +29,12 @@ export interface ListFieldsProps {
   readonly directions?: readonly [string, string];
   /** Adds an item where the list itself cannot be begun yet. */
   readonly add?: (item: unknown) => EditResult;
+  /** Whether a field or a list within an item is shown here; all are where absent. */
+  readonly isShown?: (record: { readonly path: string }) => boolean;
 }
 
 export function ListFields(props: ListFieldsProps): ReactNode {
-  const { list, directions = ['Move up', 'Move down'] } = props;
+  const { list, directions = ['Move up', 'Move down'], isShown = () => true } = props;
   const { document } = useWorkbench();
   const record = listRecord(list);
   if (record === undefined) return null;
@@ -45,7 +48,7 @@ export function ListFields(props: ListFieldsProps): ReactNode {
         <ol>
           {items.map((_, index) => (
             <li key={index}>
-              <Item record={record} index={index} count={items.length} directions={directions} />
+              <Item {...{ record, index, directions, isShown }} count={items.length} />
             </li>
           ))}
         </ol>
@@ -60,12 +63,14 @@ interface ItemProps {
   readonly index: number;
   readonly count: number;
   readonly directions: readonly [string, string];
+  readonly isShown: (record: { readonly path: string }) => boolean;
 }
 
-function Item({ record, index, count, directions }: ItemProps): ReactNode {
+function Item({ record, index, count, directions, isShown }: ItemProps): ReactNode {
   const { document, edit } = useWorkbench();
   const { path: list, itemName } = record;
   const name = `${sentenceStart(itemName)} ${index + 1}`;
+  const { fields, lists } = contentsOf(document, `${list}.${index}`);
   const move = (to: number, direction: string) => {
     edit(moveItem(document, list, index, to), list);
     focusTool(toolName(list, to, direction), toolName(list, to, directions[to === 0 ? 1 : 0]));
@@ -77,7 +82,10 @@ function Item({ record, index, count, directions }: ItemProps): ReactNode {
   return (
     <fieldset className="list-item">
       <legend>{name}</legend>
-      <Fields records={fieldsOfOneItem(document, `${list}.${index}`)} />
+      <Fields records={fields.filter(isShown)} />
+      {lists.filter(isShown).map(({ path }) => (
+        <ListFields key={path} list={path} isShown={isShown} />
+      ))}
       <p className="item-tools">
         {([index - 1, index + 1] as const).map((to, end) => {
           const direction = directions[end]!;
@@ -106,12 +114,16 @@ function Item({ record, index, count, directions }: ItemProps): ReactNode {
   );
 }
 
-/** Those of the item itself; the lists within it are shown by whoever shows the item. */
-function fieldsOfOneItem(document: Parameters<typeof fieldsOf>[0], item: string): readonly FieldRecord[] {
-  const inner = listsOf(document).filter(({ path }) => path.startsWith(`${item}.`));
-  return fieldsOf(document).filter(
-    ({ path }) => path.startsWith(`${item}.`) && !inner.some((list) => path.startsWith(`${list.path}.`)),
+/** The fields of an item itself, and the lists within it, whose own items bring their fields. */
+function contentsOf(
+  document: DesignDocument,
+  item: string,
+): { readonly fields: readonly FieldRecord[]; readonly lists: readonly ListRecord[] } {
+  const lists = listsOf(document).filter(({ path }) => path.startsWith(`${item}.`));
+  const fields = fieldsOf(document).filter(
+    ({ path }) => path.startsWith(`${item}.`) && !lists.some((list) => path.startsWith(`${list.path}.`)),
   );
+  return { fields, lists };
 }
 
 function article(noun: string): string {

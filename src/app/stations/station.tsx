@@ -62,17 +62,17 @@ export function StationWithoutAnswer({ station }: { station: StationFrameProps['
         <p className="station-answer">There is no answer yet. Put the inputs right here or at another station.</p>
       </header>
       <div className="station-body">
-        <Inputs station={station} />
+        <Inputs station={station} hasAnswer={false} />
       </div>
     </article>
   );
 }
 
-function Inputs({ station }: { station: StationFrameProps['name'] }): ReactNode {
+function Inputs({ station, hasAnswer = true }: { station: StationName; hasAnswer?: boolean }): ReactNode {
   return (
     <section className="station-inputs" aria-labelledby="station-inputs-title">
       <h3 id="station-inputs-title">What it rests on</h3>
-      <FieldGroup station={station} />
+      <FieldGroup station={station} hasAnswer={hasAnswer} />
     </section>
   );
 }
