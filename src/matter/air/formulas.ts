@@ -6,12 +6,14 @@ import {
   humidityRatio,
   moistAirDensity,
   moistAirEnthalpy,
+  moistAirVolume,
   pressureAtAltitude,
-  saturationVapourPressure,
   vapourDensity,
+  vapourPressureFromRatio,
   vapourPressureFromSaturation,
   virtualTemperature,
 } from './moist-air.ts';
+import { saturationVapourPressure } from './saturation.ts';
 import { airConductivity, airViscosity, vapourDiffusivity } from './transport.ts';
 
 const T: FormulaSymbol = { meaning: 'temperature of the air, dry bulb', unit: 'K', quantity: 'temperature' };
@@ -20,10 +22,16 @@ const p: FormulaSymbol = { meaning: 'total pressure, absolute', unit: 'Pa', quan
 const W: FormulaSymbol = { meaning: 'humidity ratio, vapour per dry air', unit: 'kg/kg', quantity: 'humidityRatio' };
 const handbook = 'ASHRAE Handbook Fundamentals 2017, chapter 1';
 const file = 'src/matter/air/moist-air.ts';
+const saturationFile = 'src/matter/air/saturation.ts';
 const transportFile = 'src/matter/air/transport.ts';
 const room = [
   { T: 295.15, p_w: 1322.38, p: 101325 },
   { T: 301.6, p_w: 2710.5, p: 89874.5 },
+];
+
+const humid = [
+  { T: 298.15, W: 0.009881, p: 101325 },
+  { T: 313.15, W: 0.0064, p: 89874.5 },
 ];
 
 export const airFormulas: readonly Formula[] = [
@@ -36,7 +44,7 @@ export const airFormulas: readonly Formula[] = [
     symbols: { T: { meaning: 'temperature of the water or ice', unit: 'K', quantity: 'temperature' } },
     source: `${handbook}, equations 5 and 6 (Hyland & Wexler 1983)`,
     validity: '173.15 to 473.15 K',
-    file,
+    file: saturationFile,
     compute: (v) => saturationVapourPressure(v.T!),
     examples: [{ T: 299.15 }, { T: 291.9 }, { T: 261.3 }],
   },
@@ -69,6 +77,30 @@ export const airFormulas: readonly Formula[] = [
     file,
     compute: (v) => humidityRatio(v.p_w!, v.p!),
     examples: room.map(({ p_w, p }) => ({ p_w, p })),
+  },
+  {
+    id: 'air.vapourPressureFromRatio',
+    title: 'Vapour pressure from the humidity ratio',
+    result: { symbol: 'p_w', meaning: 'partial pressure of the vapour', unit: 'Pa', quantity: 'pressure' },
+    expression: 'p * W / (0.621945 + W)',
+    symbols: { W, p },
+    source: `${handbook}, equation 20`,
+    validity: 'W ≥ 0',
+    file,
+    compute: (v) => vapourPressureFromRatio(v.W!, v.p!),
+    examples: humid.map(({ W, p }) => ({ W, p })),
+  },
+  {
+    id: 'air.volume',
+    title: 'Specific volume of moist air per dry air',
+    result: { symbol: 'v', meaning: 'volume of mixture per kg of dry air', unit: 'm³/kg' },
+    expression: '287.042 * T * (1 + W / 0.621945) / p',
+    symbols: { T, W, p },
+    source: `${handbook}, equation 26`,
+    validity: 'ideal gas; W ≥ 0',
+    file,
+    compute: (v) => moistAirVolume(v.T!, v.W!, v.p!),
+    examples: humid,
   },
   {
     id: 'air.dryAirDensity',

@@ -1,25 +1,27 @@
 // Public names of moist air: its properties and formula records.
 
+export { dewPoint, dewPointIfAny, wetBulb } from './dew-point-and-wet-bulb.ts';
 export { airFormulas } from './formulas.ts';
 export {
   altitudeValidity,
   DRY_AIR_GAS_CONSTANT,
   DRY_AIR_HEAT_CAPACITY,
-  dewPoint,
   dryAirDensity,
   humidityRatio,
   MOLAR_MASS_RATIO,
   moistAirDensity,
   moistAirEnthalpy,
+  moistAirHeatCapacity,
+  moistAirVolume,
   pressureAtAltitude,
-  saturationValidity,
-  saturationVapourPressure,
+  relativeHumidityFromRatio,
   VAPOUR_GAS_CONSTANT,
   VAPOUR_HEAT_CAPACITY,
   vapourDensity,
   vapourPressure,
+  vapourPressureFromRatio,
   vapourPressureFromSaturation,
   virtualTemperature,
-  wetBulb,
 } from './moist-air.ts';
+export { saturationValidity, saturationVapourPressure } from './saturation.ts';
 export { airConductivity, airViscosity, vapourDiffusivity } from './transport.ts';

@@ -1,9 +1,7 @@
-// Moist air as a mixture of ideal gases: vapour pressure, humidity ratio, the two densities, enthalpy, wet bulb, dew
-// point, pressure at altitude. The saturation pressure, the wet bulb and the dew point come from the open library
-// PsychroLib (ASHRAE Handbook Fundamentals 2017, chapter 1). Left out: the enhancement factor of real gases (about
-// 1.0045), so a saturated humidity ratio stands 0.4 to 0.6 % below the handbook's tables.
+// Moist air as a mixture of ideal gases: vapour pressure, humidity ratio and relative humidity, the two densities, specific
+// volume, enthalpy, pressure at altitude. Left out: the enhancement factor of real gases (about 1.0045), so a saturated
+// humidity ratio stands 0.4 to 0.6 % below the handbook's tables.
 
-import psychrolib from 'psychrolib';
 import {
   InputError,
   OutOfModelError,
@@ -11,8 +9,7 @@ import {
   requirePositive,
   requireWithin,
 } from '../../numerics/index.ts';
-
-psychrolib.SetUnitSystem(psychrolib.SI);
+import { saturationVapourPressure } from './saturation.ts';
 
 /** 0 °C in K. */
 const ZERO_CELSIUS = 273.15;
@@ -26,28 +23,6 @@ export const VAPOUR_GAS_CONSTANT = DRY_AIR_GAS_CONSTANT / MOLAR_MASS_RATIO;
 export const DRY_AIR_HEAT_CAPACITY = 1006;
 /** Specific heat of water vapour, J/(kg K); ASHRAE Handbook Fundamentals 2017, chapter 1. */
 export const VAPOUR_HEAT_CAPACITY = 1860;
-
-/** Where the saturation-pressure equations were made: −100 to 200 °C, in K. */
-export const saturationValidity = { temperature: { min: 173.15, max: 473.15 } } as const;
-
-/**
- * Saturation vapour pressure p_ws of pure water (over ice at and below the triple point).
- *     ln p_ws = C8/T + C9 + C10 T + C11 T² + C12 T³ + C13 ln T   (over water)
- * @param temperature  T [K]
- * @returns            p_ws [Pa]
- * Validity: 173.15 to 473.15 K.
- * Pitfall: multiply by the enhancement factor (about 1.0045) for air saturated at atmospheric pressure; not done here.
- * @throws OutOfModelError outside the validity.
- * Source: ASHRAE Handbook Fundamentals 2017, chapter 1, equations 5 and 6 (Hyland & Wexler 1983), by PsychroLib.
- * Worked value: 25 °C → 3169.2 Pa.
- */
-export function saturationVapourPressure(temperature: number): number {
-  const { min, max } = saturationValidity.temperature;
-  if (!(temperature >= min && temperature <= max)) {
-    throw new OutOfModelError('temperature', temperature, 'K', min, max);
-  }
-  return psychrolib.GetSatVapPres(temperature - ZERO_CELSIUS);
-}
 
 /**
  * Vapour pressure p_w of moist air from its relative humidity.
@@ -97,6 +72,69 @@ export function humidityRatio(partialPressure: number, pressure: number): number
     throw new InputError('vapourPressure', partialPressure, `less than the total pressure, ${pressure} Pa`);
   }
   return (MOLAR_MASS_RATIO * partialPressure) / (pressure - partialPressure);
+}
+
+/**
+ * Vapour pressure p_w from the humidity ratio, the inverse of `humidityRatio`.
+ *     p_w = p W / (0.621945 + W)
+ * @param ratio     W [kg/kg dry air], ≥ 0
+ * @param pressure  p [Pa], absolute
+ * @returns         p_w [Pa]
+ * @throws InputError unless W ≥ 0 and p > 0.
+ * Source: ASHRAE Handbook Fundamentals 2017, chapter 1, equation 20.
+ * Worked value: 0.009881 at 101325 Pa → 1584.6 Pa.
+ */
+export function vapourPressureFromRatio(ratio: number, pressure: number): number {
+  requireNonNegative('humidityRatio', ratio);
+  requirePositive('pressure', pressure);
+  return (pressure * ratio) / (MOLAR_MASS_RATIO + ratio);
+}
+
+/**
+ * Relative humidity RH from the humidity ratio.
+ *     RH = p_w(W) / p_ws(T)
+ * @param temperature  T [K], dry bulb
+ * @param ratio        W [kg/kg dry air], ≥ 0
+ * @param pressure     p [Pa], absolute
+ * @returns            RH [-]; above 1 for fog or for a state that cannot last, which the caller judges
+ * @throws InputError unless W ≥ 0 and p > 0; OutOfModelError outside 173.15 to 473.15 K.
+ * Source: ASHRAE Handbook Fundamentals 2017, chapter 1, equations 12 and 20.
+ * Worked value: 25 °C, 0.009881, 101325 Pa → 0.5.
+ */
+export function relativeHumidityFromRatio(temperature: number, ratio: number, pressure: number): number {
+  return vapourPressureFromRatio(ratio, pressure) / saturationVapourPressure(temperature);
+}
+
+/**
+ * Specific volume v of moist air: m³ of mixture per kg of *dry air*.
+ *     v = 287.042 T (1 + 1.607858 W) / p = 1/ρ_da
+ * @param temperature  T [K]
+ * @param ratio        W [kg/kg dry air], ≥ 0
+ * @param pressure     p [Pa], absolute
+ * @returns            v [m³/kg dry air]
+ * @throws InputError unless T > 0, W ≥ 0 and p > 0.
+ * Source: ASHRAE Handbook Fundamentals 2017, chapter 1, equation 26; 1.607858 = 1/0.621945.
+ * Worked value: 40 °C, 0.0064008, 101325 Pa → 0.89625 m³/kg.
+ */
+export function moistAirVolume(temperature: number, ratio: number, pressure: number): number {
+  requirePositive('temperature', temperature);
+  requireNonNegative('humidityRatio', ratio);
+  requirePositive('pressure', pressure);
+  return (DRY_AIR_GAS_CONSTANT * temperature * (1 + ratio / MOLAR_MASS_RATIO)) / pressure;
+}
+
+/**
+ * Specific heat c_pm of moist air per kg of *dry air*.
+ *     c_pm = 1006 + 1860 W
+ * @param ratio  W [kg/kg dry air], ≥ 0
+ * @returns      c_pm [J/(kg dry air K)]
+ * @throws InputError unless W ≥ 0.
+ * Source: slope of ASHRAE Handbook Fundamentals 2017, chapter 1, equation 30.
+ * Worked value: 0.01 → 1024.6 J/(kg K).
+ */
+export function moistAirHeatCapacity(ratio: number): number {
+  requireNonNegative('humidityRatio', ratio);
+  return DRY_AIR_HEAT_CAPACITY + VAPOUR_HEAT_CAPACITY * ratio;
 }
 
 /**
@@ -186,47 +224,6 @@ export function moistAirEnthalpy(temperature: number, ratio: number): number {
   requireNonNegative('humidityRatio', ratio);
   const celsius = temperature - ZERO_CELSIUS;
   return DRY_AIR_HEAT_CAPACITY * celsius + ratio * (2.501e6 + VAPOUR_HEAT_CAPACITY * celsius);
-}
-
-/**
- * Dew point T_d: where air of this vapour pressure begins to condense (frost point below 0 °C).
- *     p_ws(T_d) = p_w, solved by the library's Newton iteration
- * @param temperature      T [K], dry bulb (the result never exceeds it)
- * @param partialPressure  p_w [Pa], > 0
- * @returns                T_d [K], to 0.001 K
- * @throws InputError if p_w is not above 0; OutOfModelError if the dew point is below −100 °C.
- * Source: ASHRAE Handbook Fundamentals 2017, chapter 1, by PsychroLib.
- * Worked value: 25 °C, 50 % → 13.864 °C.
- */
-export function dewPoint(temperature: number, partialPressure: number): number {
-  requirePositive('vapourPressure', partialPressure);
-  const lowest = saturationVapourPressure(saturationValidity.temperature.min);
-  const highest = saturationVapourPressure(saturationValidity.temperature.max);
-  if (partialPressure < lowest || partialPressure > highest) {
-    throw new OutOfModelError('vapourPressure', partialPressure, 'Pa', lowest, highest);
-  }
-  return psychrolib.GetTDewPointFromVapPres(temperature - ZERO_CELSIUS, partialPressure) + ZERO_CELSIUS;
-}
-
-/**
- * Thermodynamic wet bulb T*.
- *     W = [(2501 − 2.326 t*) W_s(t*) − 1.006 (t − t*)] / (2501 + 1.86 t − 4.186 t*), solved by bisection (over water)
- * @param temperature  T [K], dry bulb
- * @param ratio        W [kg/kg dry air], > 0
- * @param pressure     p [Pa], absolute
- * @returns            T* [K], to 0.001 K
- * @throws InputError if W or p is not above 0; OutOfModelError outside 173.15 to 473.15 K.
- * Source: ASHRAE Handbook Fundamentals 2017, chapter 1, equations 33 and 35, by PsychroLib.
- * Worked value: 25 °C, W 0.0098810, 101325 Pa → 17.889 °C.
- */
-export function wetBulb(temperature: number, ratio: number, pressure: number): number {
-  requirePositive('humidityRatio', ratio);
-  requirePositive('pressure', pressure);
-  const saturated = humidityRatio(saturationVapourPressure(temperature), pressure);
-  if (ratio > saturated * (1 + 1e-9)) {
-    throw new InputError('humidityRatio', ratio, `at most ${saturated}, the saturated air of this temperature`);
-  }
-  return psychrolib.GetTWetBulbFromHumRatio(temperature - ZERO_CELSIUS, ratio, pressure) + ZERO_CELSIUS;
 }
 
 /** Where the standard atmosphere's formula holds, in m. */

@@ -3,6 +3,7 @@ declare module 'psychrolib' {
   interface Psychrometrics {
     readonly SI: number;
     SetUnitSystem(unitSystem: number): void;
+    /** Held against our own form of the same equations in the tests. */
     GetSatVapPres(dryBulbCelsius: number): number;
     GetTDewPointFromVapPres(dryBulbCelsius: number, vapourPressure: number): number;
     GetTWetBulbFromHumRatio(dryBulbCelsius: number, humidityRatio: number, pressure: number): number;
