@@ -145,7 +145,7 @@ export interface TankLoad {
   readonly paths: readonly HeatPath[];
   /** Water lost as vapour [kg/s]. */
   readonly evaporation: number;
-  /** The same with the evaporation factor at the ends of its surface's range [kg/s]. */
+  /** The same at the ends of what the methods of evaporation span for each surface here [kg/s]. */
   readonly evaporationRange: { readonly low: number; readonly high: number };
   /** What the room receives as warmth and as vapour, and what ends outdoors, in the ground and in fresh water [W]. */
   readonly sensibleToRoom: number;

@@ -85,12 +85,6 @@ export function waterLost(surface: number, bubbles: number): number {
   return surface + bubbles;
 }
 
-/** The range of the evaporation of the surface alone, for a factor range, signed. */
-export function scaledRange(value: number, low: number, high: number): { low: number; high: number } {
-  const ends = [value * low, value * high];
-  return { low: Math.min(...ends), high: Math.max(...ends) };
-}
-
 /**
  * Conductance of a panel.
  *     H = A U

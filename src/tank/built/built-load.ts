@@ -21,13 +21,12 @@ import {
   latentToRoom,
   lostElsewhere,
   netLoad,
-  scaledRange,
   sensibleToRoom,
   sumOfPaths,
   waterLost,
 } from '../totals.ts';
-import { surfaceMethods } from '../water-surface/surface.ts';
 import { airState } from '../water-surface/vapour.ts';
+import { evaporationRange } from './evaporation-range.ts';
 import { mixedPaths } from './night.ts';
 import { settleVessel, vesselPlace } from './vessel.ts';
 
@@ -50,7 +49,8 @@ export function builtLoad(tank: BuiltTank, conditions: TankConditions): TankLoad
   const load = netLoad(loss, gains.pump, gains.light, gains.ultraviolet);
   const density = waterDensity(conditions.waterTemperature, tank.salinity);
   const volume = tank.vessels.reduce((sum, { waterVolume }) => sum + waterVolume, 0);
-  const range = evaporationRange(evaporation, intermediates);
+  const place = vesselPlace(tank, conditions, intermediates.air);
+  const range = evaporationRange(tank, place, intermediates, evaporation);
   return {
     kind: 'built',
     loss,
@@ -193,19 +193,4 @@ function freshWaterPaths(
     paths.push({ path: 'waterChange', heat, ...own });
   }
   return paths;
-}
-
-/** The evaporation with the doubt of the methods at its ends, for every open surface alike. */
-function evaporationRange(evaporation: number, { vessels, measuredOverModelled }: BuiltIntermediates) {
-  let low = evaporation;
-  let high = evaporation;
-  for (const { surface } of vessels) {
-    if (surface === undefined) continue;
-    const { factor } = surfaceMethods[surface.surface];
-    const own = measuredOverModelled * surface.evaporation;
-    const range = scaledRange(own / surface.factor, factor.low, factor.high);
-    low += range.low - own;
-    high += range.high - own;
-  }
-  return { low: Math.min(low, high), high: Math.max(low, high) };
 }
