@@ -12,6 +12,7 @@ import {
 import { compareFormulas } from './compare-formulas.ts';
 import { electricityAtCop, heatTakenAtCop, roomHeatLessTaken } from './energies.ts';
 import { annuityFactor, capitalRecoveryFactor } from './present-value.ts';
+import { wrappingFormulas } from './wrapping/formulas.ts';
 
 const economics = 'any engineering-economics text';
 const money = (meaning: string): FormulaSymbol => ({ meaning, unit: 'money' });
@@ -215,4 +216,5 @@ export const accountsFormulas: readonly Formula[] = [
     ],
   },
   ...compareFormulas,
+  ...wrappingFormulas,
 ];

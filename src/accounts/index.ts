@@ -38,3 +38,22 @@ export {
 } from './present-value.ts';
 export type { CertifiedHeatPump } from './working.ts';
 export { accountWorking, scenarioWorking } from './working.ts';
+export {
+  bestInTurn,
+  type Candidate,
+  eachAlone,
+  inThisOrder,
+  payingSteps,
+  type RunningCostWith,
+  type TurnStep,
+  type Worth,
+} from './wrapping/in-turn.ts';
+export { lessThanBefore, netSaving, type RunningLines, type Saving, savingOf } from './wrapping/saving.ts';
+export type { Terms } from './wrapping/terms.ts';
+export {
+  discountedPayback,
+  discountedPaybackOrNever,
+  netValue,
+  paybackOrNever,
+  simplePayback,
+} from './wrapping/worth.ts';
