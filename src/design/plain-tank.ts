@@ -35,7 +35,8 @@ export type LayerOf<Q> =
       readonly innerEmissivity?: Q;
       readonly outerEmissivity?: Q;
     }
-  | { readonly kind: 'waterGap'; readonly thickness: Q };
+  /** `openGap`: open to the room; it and what lies beyond count for nothing. */
+  | { readonly kind: 'openGap' | 'waterGap'; readonly thickness: Q };
 
 /** What lies beyond the outermost layer. */
 export type ExposureOf<Q> =

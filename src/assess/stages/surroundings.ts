@@ -9,6 +9,7 @@ import {
   type RoomClimate,
   type SourceClimate,
   seasonalTemperature,
+  yearlyMean,
 } from '../../surroundings/index.ts';
 import type { StagedDesign } from './engine-assumptions.ts';
 import type { TankPlace } from './tank.ts';
@@ -47,7 +48,7 @@ export function surroundingsOf(slice: SurroundingsSlice): SurroundingsResult {
       ? { kind: 'roomAir' }
       : { kind: 'otherRoom', usual: source.temperature, coldest: source.coldest, warmest: source.warmest };
   // Some metres down the ground keeps the mean of the year.
-  const groundTemperature = (outdoors.winter + outdoors.summer) / 2;
+  const groundTemperature = yearlyMean(outdoors.winter, outdoors.summer);
   return {
     atmosphericPressure: pressureAtAltitude(altitude),
     spell: {

@@ -10,6 +10,9 @@ export type PlainSheet = SheetOf<number>;
 export type PlainLayer = LayerOf<number>;
 export type PlainExposure = ExposureOf<number>;
 
+/** Conventional surface resistance of an upright board, R [m² K/W]: ISO 6946:2017, 6.8 (0.13, number from memory). */
+const WALL_FILM = 0.13;
+
 /** Below this a face mirrors long waves: foil, bare metal. */
 export const mirrorEmissivity = 0.5;
 
@@ -73,6 +76,7 @@ function stackLayer(layer: PlainLayer, factors: TankFactors, factor: Conductivit
     case 'resistance':
       return { kind: 'resistance', resistance: layer.resistance, origin };
     case 'sealedGap':
+    case 'openGap':
     case 'waterGap':
       return { ...layer, origin };
   }
@@ -109,7 +113,8 @@ export function exposureOf(exposure: PlainExposure, beyond: Beyond): Exposure {
       return { kind: 'outdoors', windSpeed: beyond.windSpeed };
     case 'closedStand': {
       const { material: name, thickness, boardArea = beyond.usualBoardArea } = exposure;
-      const boards = thickness / layerConductivity(name, thickness).likely;
+      // Air inside, boards, air outside: the films are those of a wall.
+      const boards = 2 * WALL_FILM + thickness / layerConductivity(name, thickness).likely;
       return {
         kind: 'closedStand',
         resistance: (beyond.factors.standFactor * boards * beyond.areaInStand) / boardArea,

@@ -20,20 +20,26 @@ export function layerProblems(document: DesignDocument, load: SizedLoad): readon
   return [...lists.flatMap((list) => gapProblems(document, list)), ...sheetsOf(load, lists, document)];
 }
 
-/** A gap lies between two faces: the pane closes it on one side in a list of a face, nothing does on a lid. */
+/** A gap lies between two faces: the pane is one of them in a list of a face; on a lid nothing is. */
 function gapProblems(document: DesignDocument, list: string): readonly DesignProblem[] {
   const layers = (partAt(document, list) as readonly WrittenLayer[] | undefined) ?? [];
-  const opens = { inside: 'first', outside: 'last', lidLayers: 'both' }[list.split('.').at(-1)!];
+  const isInWater = list.endsWith('.inside');
+  const beginsAtPane = list.endsWith('.outside');
   return layers.flatMap(({ kind }, index) => {
-    const isFirst = index === 0 && opens !== 'last';
-    const isLast = index === layers.length - 1 && opens !== 'first';
-    // Standing water may be the first thing in the water; air may not.
-    const isOpen = kind === 'sealedGap' ? isFirst || isLast : kind === 'waterGap' && isLast;
-    if (!isOpen) return [];
-    const expected =
-      isLast && opens !== 'first' ? 'a layer beyond it that closes the gap' : 'a layer before it that closes the gap';
-    return [problemAt(document, `${list}.${index}.kind`, 'gapOpen', expected)];
+    const hasBefore = index > 0 || beginsAtPane;
+    const hasBeyond = index < layers.length - 1 || isInWater;
+    const expected = gapNeeds(kind, isInWater, hasBefore, hasBeyond);
+    return expected === undefined ? [] : [problemAt(document, `${list}.${index}.kind`, 'gapOpen', expected)];
   });
+}
+
+/** What a gap lacks, in words; undefined where it lacks nothing. */
+function gapNeeds(kind: string, isInWater: boolean, hasBefore: boolean, hasBeyond: boolean): string | undefined {
+  if (kind === 'openGap' && isInWater) return 'sealedGap or waterGap: room air does not come into the water';
+  if ((kind === 'sealedGap' || kind === 'waterGap') && !hasBeyond) return 'a layer beyond it that closes the gap';
+  // Standing water may be the first thing in the water; air may not.
+  if (kind === 'sealedGap' && !hasBefore) return 'a layer before it that closes the gap';
+  return undefined;
 }
 
 /** Every sheet of the tank: a twin-wall sheet is known in a few thicknesses only. */

@@ -69,6 +69,7 @@ function resolveLayer(take: Resolver, path: string): LayerOf<Estimate> {
         ...(outer === undefined ? {} : { outerEmissivity: outer }),
       };
     }
+    case 'openGap':
     case 'waterGap':
       return { kind, thickness: take.quantity(`${path}.thickness`) };
   }

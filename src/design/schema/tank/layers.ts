@@ -115,6 +115,17 @@ const layer = z
       .check(layerTitle('A sealed air space', 'Air between two faces, closed all round.')),
     z
       .strictObject({
+        kind: kindField('openGap'),
+        thickness: quantityField({
+          ...gap,
+          label: 'Width of the open gap',
+          help: 'Room air passes through it: the gap and all beyond it count for nothing.',
+          level: 'first',
+        }),
+      })
+      .check(layerTitle('An air space open to the room', 'Behind a board that hangs before the pane.')),
+    z
+      .strictObject({
         kind: kindField('waterGap'),
         thickness: quantityField({
           ...gap,
