@@ -51,6 +51,17 @@ export {
 export { lessThanBefore, netSaving, type RunningLines, type Saving, savingOf } from './wrapping/saving.ts';
 export type { Terms } from './wrapping/terms.ts';
 export {
+  type CostRange,
+  type CostRates,
+  costOf,
+  measureCost,
+  readMeasures,
+  type UsualMeasure,
+  type UsualMeasures,
+  type UsualWork,
+  usualMeasures,
+} from './wrapping/usual.ts';
+export {
   discountedPayback,
   discountedPaybackOrNever,
   netValue,

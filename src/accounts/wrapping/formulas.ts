@@ -2,6 +2,7 @@
 
 import type { Formula, FormulaSymbol } from '../../quantities/index.ts';
 import { lessThanBefore, netSaving } from './saving.ts';
+import { measureCost } from './usual.ts';
 import { discountedPayback, netValue, simplePayback } from './worth.ts';
 
 const economics = 'any engineering-economics text';
@@ -14,6 +15,27 @@ const file = 'src/accounts/wrapping/worth.ts';
 const savingFile = 'src/accounts/wrapping/saving.ts';
 
 export const wrappingFormulas: readonly Formula[] = [
+  {
+    id: 'accounts.measureCost',
+    title: 'Cost of a usual measure',
+    result: { symbol: 'C', ...money('cost of the measure, once') },
+    expression: 'C_0 + c_A * A + c_V * A * d',
+    symbols: {
+      C_0: money('fixed part'),
+      c_A: { meaning: 'cost by area', unit: 'money/m²' },
+      A: { meaning: 'area that is covered', unit: 'm²' },
+      c_V: { meaning: 'cost of a board by its volume', unit: 'money/m³' },
+      d: { meaning: 'thickness of the board', unit: 'm' },
+    },
+    source: 'common practice, no source',
+    validity: 'prices to be replaced by one’s own',
+    file: 'src/accounts/wrapping/usual.ts',
+    compute: (v) => measureCost(v.C_0!, v.c_A!, v.A!, v.c_V!, v.d!),
+    examples: [
+      { C_0: 18, c_A: 8, A: 1.2, c_V: 400, d: 0.025 },
+      { C_0: 5, c_A: 35, A: 0.43, c_V: 0, d: 0.01 },
+    ],
+  },
   {
     id: 'accounts.lessThanBefore',
     title: 'What a measure makes less',
