@@ -11,7 +11,7 @@ import { type CompressorResult, compressorOf, type LoopSlice, operatingAt } from
 import { carriedBy, type MeterResult, meterOf } from './meter.ts';
 import { monthLoads, monthOperating, plantAtSpell, plantHardware, yearOf } from './plant.ts';
 import { type SizingResult, sizingOf } from './sizing.ts';
-import { outdoorsSlice, type SurroundingsResult, sourceSlice, surroundingsOf } from './surroundings.ts';
+import { type SurroundingsResult, surroundingsOf, surroundingsSlice } from './surroundings.ts';
 import { type TankSlice, tankLoadAt } from './tank.ts';
 import { standardTankFactors, type TankFactors } from './tank-assumptions.ts';
 
@@ -37,21 +37,7 @@ export interface StageResults {
 
 const stage = stageOf<StageResults>();
 
-const surroundings = stage(
-  'surroundings',
-  ({ place, room, source }) => {
-    const { temperature, coldest, warmest, monthsHeated, coldestMonth } = room;
-    return {
-      altitude: place.altitude,
-      room: { temperature, coldest, warmest, monthsHeated, coldestMonth },
-      source: sourceSlice(source),
-      outdoors: outdoorsSlice(place),
-      mains: place.mains,
-    };
-  },
-  [],
-  surroundingsOf,
-);
+const surroundings = stage('surroundings', surroundingsSlice, [], surroundingsOf);
 
 /** The engine's values that the tank reads, and those that the sizes read: neither runs again for the other's. */
 function tankFactors(engine: EngineValues): TankFactors {

@@ -66,15 +66,27 @@ export function surroundingsOf(slice: SurroundingsSlice): SurroundingsResult {
   };
 }
 
+/** What the surroundings read of the design. */
+export function surroundingsSlice({ place, room, source }: StagedDesign): SurroundingsSlice {
+  const { temperature, coldest, warmest, monthsHeated, coldestMonth } = room;
+  return {
+    altitude: place.altitude,
+    room: { temperature, coldest, warmest, monthsHeated, coldestMonth },
+    source: sourceSlice(source),
+    outdoors: outdoorsSlice(place),
+    mains: place.mains,
+  };
+}
+
 /** What the surroundings need of the design's source. */
-export function sourceSlice(source: StagedDesign['source']): SourceSlice {
+function sourceSlice(source: StagedDesign['source']): SourceSlice {
   if (source.kind === 'roomAir') return { kind: 'roomAir' };
   const { kind, temperature, coldest, warmest } = source;
   return { kind, temperature, coldest, warmest };
 }
 
 /** The air outdoors without its wind, which no temperature depends on. */
-export function outdoorsSlice({ outdoors }: StagedDesign['place']): SurroundingsSlice['outdoors'] {
+function outdoorsSlice({ outdoors }: StagedDesign['place']): SurroundingsSlice['outdoors'] {
   const { winter, coldest, summer } = outdoors;
   return { winter, coldest, summer };
 }
