@@ -3,6 +3,7 @@
 // which the edge that asked for it has chosen the unit view of.
 
 import type { Band, Certainty, Finding, WorkingStep } from '../quantities/index.ts';
+import type { TankAnswer } from './tank-answer.ts';
 
 /** The first that applies, judged at the coldest spell. */
 export type Standing = 'doNotBuild' | 'fallsShort' | 'uncertain' | 'notWorthIt' | 'carriesLoad';
@@ -15,33 +16,6 @@ export interface BandWithUnit extends Band {
   readonly unit: string;
   /** Name of this result; a step of `workings` of the same name shows how it was computed. */
   readonly result: string;
-}
-
-/** One way heat leaves the tank. */
-export interface LossPath {
-  /** 'evaporation', 'surfaceConvection', 'surfaceRadiation', 'lid', 'front', 'back', 'sides', 'bottom', 'wallsAndSurface', … */
-  readonly path: string;
-  readonly label: string;
-  readonly kind: 'sensible' | 'latent';
-  readonly heat: BandWithUnit;
-}
-
-export interface TankAnswer {
-  readonly waterTemperature: number;
-  readonly roomTemperature: number;
-  readonly paths: readonly LossPath[];
-  readonly loss: BandWithUnit;
-  readonly gains: { readonly pump: number; readonly light: number };
-  readonly gainRanges: { readonly pump: Band; readonly light: Band };
-  /** Net heating needed at the coldest spell; what the machine must carry. */
-  readonly load: BandWithUnit;
-  /** Water that evaporates [kg/s]. */
-  readonly evaporation: BandWithUnit;
-  readonly heatCapacity: number;
-  /** Time for the water to fall 1 K with no heat at the coldest spell [s]; null where it needs no heat. */
-  readonly timePerKelvin: number | null;
-  /** Its range, from that of the load; the upper end null where the tank might not cool at all. Null as timePerKelvin is. */
-  readonly timePerKelvinRange: { readonly low: number; readonly high: number | null } | null;
 }
 
 /** One state point of the loop, likely values. */

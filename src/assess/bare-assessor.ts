@@ -8,18 +8,17 @@ import { KettlefinError } from '../numerics/index.ts';
 import type { Finding, UnitView } from '../quantities/index.ts';
 import { loopAgainst } from './against/loop-against.ts';
 import {
-  type Bands,
-  bandOf,
   heatFlows,
   monthAnswers,
   operatingAnswer,
   operatingRange,
   scenarioAccounts,
   sizingAnswer,
-  tankAnswer,
 } from './answers/answers.ts';
 import { chargeComparisonAnswers, spaceAnswers } from './answers/leak.ts';
 import { limitMargins } from './answers/limits.ts';
+import { type Bands, bandOf } from './answers/pieces.ts';
+import { tankAnswer } from './answers/tank.ts';
 import { quantitiesOf, resultValues } from './answers/values.ts';
 import type { Assessment } from './assessment.ts';
 import { assumptionsLeft } from './assumptions.ts';
@@ -30,11 +29,13 @@ import { measureNext } from './doubt/measure-next.ts';
 import { type ResultRange, rangeOfResult } from './doubt/range.ts';
 import { varied } from './doubt/vary.ts';
 import { doubtfulInputs } from './inputs.ts';
+import { meterOfTank } from './meter-of-tank.ts';
 import { modelFindings } from './model-findings.ts';
 import { type StageCounts, StageRunner } from './stage.ts';
 import { type StagedDesign, stagedDesign } from './stages/engine-assumptions.ts';
 import { type StageResults, stages } from './stages/index.ts';
 import { exactStates, type StatesFrom } from './stages/states.ts';
+import { tankFindings } from './tank-findings.ts';
 import { judge } from './verdict.ts';
 import { verdictSentence } from './wording/verdict.ts';
 
@@ -119,7 +120,12 @@ export class BareAssessor {
     this.#last = { design, results, doubt, bands };
     const facts = cautionFacts(design, results, resolved, doubt);
     const cautions = findCautions(facts);
-    const findings = worstFirst([...cautions, ...modelFindings(results, doubt.unanswered, design.states.kind)]);
+    const meter = meterOfTank({ resolution, design }, results, doubt, bands);
+    const findings = worstFirst([
+      ...cautions,
+      ...tankFindings(design, results, meter),
+      ...modelFindings(results, doubt.unanswered, design.states.kind),
+    ]);
     const limits = limitMargins(results.operating, machineLimits(design));
     const influences = marginInfluences(doubt, doubtfulInputs(resolution, design));
     const against = loopAgainst(results, doubt, bands);
@@ -142,7 +148,7 @@ export class BareAssessor {
       compressorCop: bandOf(bands, 'operating.compressorCop'),
       systemCop: bandOf(bands, 'plant.systemCop'),
       seasonCop: results.year.seasonCop === null ? null : bandOf(bands, 'year.seasonCop'),
-      tank: tankAnswer(design, results, bands),
+      tank: tankAnswer(design, results, bands, { meter }),
       operating: operatingAnswer(design, results, limits, bands),
       operatingRange: operatingRange(facts.operating),
       sizing: sizingAnswer(design, results, bands),

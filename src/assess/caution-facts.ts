@@ -22,8 +22,8 @@ import {
 import { KettlefinError } from '../numerics/index.ts';
 import { applicationLimits, type CompressorPoint, compressorPoint, ratingPoint } from '../parts/compressor/index.ts';
 import { heatReachingWater } from '../plant/index.ts';
-import type { Bands } from './answers/answers.ts';
 import { rangesAt, workingMonths } from './answers/moments.ts';
+import type { Bands } from './answers/pieces.ts';
 import type { StagedDesign } from './stages/engine-assumptions.ts';
 import type { StageResults } from './stages/index.ts';
 import { plantHardware, sourceIsTankRoom } from './stages/plant.ts';

@@ -13,7 +13,6 @@ export type {
   LoadStanding,
   LoopAgainst,
   LoopPoint,
-  LossPath,
   MeasureNext,
   MonthAnswer,
   MonthOfAccount,
@@ -23,7 +22,6 @@ export type {
   SizingAnswer,
   SpaceAnswer,
   Standing,
-  TankAnswer,
 } from './assessment.ts';
 export {
   type AssessOptions,
@@ -79,6 +77,18 @@ export type {
   WrappingOutcome,
   WrappingStep,
 } from './studies/wrapping/answer.ts';
+export type {
+  FallAnswer,
+  HeatSink,
+  LayerAnswer,
+  LossPath,
+  MeterAnswer,
+  MeterExplanation,
+  PanelAnswer,
+  TankAnswer,
+  TankMonth,
+  VesselAnswer,
+} from './tank-answer.ts';
 export { assessTankLoad, type LoadInfluence, type TankLoadAnswer, type TankLoadOutcome } from './tank-load.ts';
 export { isCharge, withheldWord, withholdsCharge, withoutCharge } from './withheld.ts';
 export { pathLabel, scenarioLabel } from './wording/labels.ts';
@@ -95,5 +105,6 @@ export { sayFinding } from './wording/say-finding.ts';
 export { messageInView } from './wording/si-text.ts';
 export { sayStudyOnly } from './wording/study-only.ts';
 export { standingTitles } from './wording/verdict.ts';
+export { type SaidWrapping, sayPayback, sayWrapping } from './wording/wrapping.ts';
 export { designPathsOf } from './working/design-paths.ts';
 export { type NamedResult, namedResults, type ResultGroup } from './working/results.ts';

@@ -37,7 +37,6 @@ export function modelFindings(
   states: StatesFrom['kind'],
 ): readonly Finding[] {
   return [
-    ...results.tank.warnings,
     ...ratingFindings(results),
     ...operatingFindings(results),
     ...glideFindings(results),

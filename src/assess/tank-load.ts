@@ -5,19 +5,25 @@ import { caution, worstFirst } from '../cautions/index.ts';
 import { type DesignDocument, type Follower, parseDesign, plainDesign, resolveDesign } from '../design/index.ts';
 import { KettlefinError } from '../numerics/index.ts';
 import type { Finding, WorkingStep } from '../quantities/index.ts';
-import { type Bands, bandOf, tankAnswer } from './answers/answers.ts';
-import { quantitiesOf, tankValues } from './answers/values.ts';
+import { scenarioAccount } from './answers/answers.ts';
+import { type Bands, bandOf } from './answers/pieces.ts';
+import { tankAnswer } from './answers/tank.ts';
+import { tankValues, usualFalls } from './answers/tank-values.ts';
+import { partsOfAccount, quantitiesOf } from './answers/values.ts';
 import type { AssessOutcome } from './assess.ts';
-import type { AssumptionLeft, BandWithUnit, TankAnswer } from './assessment.ts';
+import type { AssumptionLeft, BandWithUnit, ScenarioAccount } from './assessment.ts';
 import { assumptionsLeft } from './assumptions.ts';
 import { refusalOf } from './bare-assessor.ts';
 import { influencesOn, varied } from './doubt/vary.ts';
+import { meterOfTank } from './meter-of-tank.ts';
 import { unansweredFinding } from './model-findings.ts';
 import { StageRunner } from './stage.ts';
 import { stagedDesign } from './stages/engine-assumptions.ts';
-import { type StageResults, stages } from './stages/index.ts';
+import { type TankAloneResults, tankAloneStages } from './stages/heater.ts';
 import { standardTankFactors } from './stages/tank-assumptions.ts';
-import { tankWorkings } from './working/workings.ts';
+import type { TankAnswer } from './tank-answer.ts';
+import { tankFindings } from './tank-findings.ts';
+import { tankAloneWorkings } from './working/workings.ts';
 
 /** How far one uncertain input alone moves the load [W]. */
 export interface LoadInfluence {
@@ -38,6 +44,9 @@ export interface TankLoadAnswer {
   readonly tankLoad: BandWithUnit;
   readonly atmosphericPressure: BandWithUnit;
   readonly tank: TankAnswer;
+  /** Tank and room with a plain heater, which is all that a tank without a machine needs. */
+  readonly heaterAccount: ScenarioAccount;
+  readonly currency: string;
   readonly influences: readonly LoadInfluence[];
   readonly assumptions: readonly AssumptionLeft[];
   readonly findings: readonly Finding[];
@@ -48,13 +57,15 @@ export type TankLoadOutcome =
   | { readonly ok: true; readonly answer: TankLoadAnswer }
   | Exclude<AssessOutcome, { readonly ok: true }>;
 
-const tankStages = stages.filter(({ name }) => name === 'surroundings' || name === 'tank');
+/** Prices that the account of a plain heater reads. */
+const pricesOfHeater = ['prices.electricity', 'prices.heater', 'prices.life', 'prices.discountRate'];
 
-/** Whether the tank's load at the coldest spell reads the value at this path. */
+/** Whether the tank's loads, or the account of a heater in it, read the value at this path. */
 function countsForTank(path: string): boolean {
   if (path === 'tank.livestock') return false;
   if (path.startsWith('engine.')) return Object.hasOwn(standardTankFactors, path.slice('engine.'.length));
-  return path.startsWith('tank.') || ['place.altitude', 'room.coldest', 'room.relativeHumidity'].includes(path);
+  if (path === 'room.volume' || path === 'room.height' || path === 'place.region') return false;
+  return ['tank.', 'place.', 'room.'].some((part) => path.startsWith(part)) || pricesOfHeater.includes(path);
 }
 
 /** Whether the load moves with the value at this path, by itself or by a default that follows it. */
@@ -64,41 +75,66 @@ function movesTank(followers: readonly Follower[], path: string): boolean {
   );
 }
 
+export interface TankLoadOptions {
+  /** By how much the water is let fall without heat [K], each above 0; the usual ones where absent. */
+  readonly falls?: readonly number[];
+}
+
 /** @param design  the text of a design file, or a document that was parsed before */
-export function assessTankLoad(design: string | DesignDocument): TankLoadOutcome {
+export function assessTankLoad(
+  design: string | DesignDocument,
+  { falls = usualFalls }: TankLoadOptions = {},
+): TankLoadOutcome {
   const parsed = typeof design === 'string' ? parseDesign(design) : { ok: true as const, document: design };
   if (!parsed.ok) return { ok: false, kind: 'unusable', problems: parsed.problems };
   try {
-    return { ok: true, answer: answerFor(parsed.document) };
+    return {
+      ok: true,
+      answer: answerFor(
+        parsed.document,
+        falls.toSorted((left, right) => left - right),
+      ),
+    };
   } catch (error) {
     if (!(error instanceof KettlefinError)) throw error;
     return refusalOf(error);
   }
 }
 
-function answerFor(document: DesignDocument): TankLoadAnswer {
+function answerFor(document: DesignDocument, falls: readonly number[]): TankLoadAnswer {
   const resolution = resolveDesign(document);
   const { design: resolved, assumptions, followers } = resolution;
   const design = stagedDesign(plainDesign(resolved));
-  const runner = new StageRunner<StageResults>(tankStages);
+  const runner = new StageRunner<TankAloneResults>(tankAloneStages);
   const results = runner.run(design);
-  const values = tankValues(results);
-  const doubt = varied(runner, { resolution, design }, values, results, ({ path }) => movesTank(followers, path));
+  const values = [
+    ...tankValues(results, falls),
+    ...partsOfAccount<TankAloneResults>('plainHeater', ({ heaterAccount }) => heaterAccount.account),
+  ];
+  const subject = { resolution, design };
+  const doubt = varied(runner, subject, values, results, ({ path }) => movesTank(followers, path));
   const bands: Bands = { bands: doubt.bands, quantities: quantitiesOf(values) };
+  const meter = meterOfTank(subject, results, doubt, bands);
+  const { prices, account } = results.heaterAccount;
   return {
     assessmentVersion: 1,
     caution,
     designName: document.name,
     tankLoad: bandOf(bands, 'tank.load'),
     atmosphericPressure: bandOf(bands, 'surroundings.atmosphericPressure'),
-    tank: tankAnswer(design, results, bands),
+    tank: tankAnswer(design, results, bands, { falls, meter }),
+    heaterAccount: scenarioAccount(account, results.heaterYear, noHeatPump, prices, bands),
+    currency: design.prices.currency,
     influences: influencesOn(doubt, 'tank.load').map(({ atLow, atHigh, ...influence }) => ({
       ...influence,
       loadAtLow: atLow,
       loadAtHigh: atHigh,
     })),
     assumptions: assumptionsLeft(design, assumptions).filter(({ path }) => countsForTank(path)),
-    findings: worstFirst([...results.tank.warnings, ...doubt.unanswered.map(unansweredFinding)]),
-    workings: tankWorkings(design, results),
+    findings: worstFirst([...tankFindings(design, results, meter), ...doubt.unanswered.map(unansweredFinding)]),
+    workings: tankAloneWorkings(design, results, falls),
   };
 }
+
+/** Read for a certified heat pump only, which is none of the tank alone. */
+const noHeatPump = { cop: 1, sourceIsTankRoom: false } as const;

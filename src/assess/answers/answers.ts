@@ -1,68 +1,24 @@
 // Puts the results of the stages and their bands into the parts of the Assessment that people and programs read.
 
-import { monthAccounts } from '../../accounts/index.ts';
+import { type Account, type AccountPrices, type CertifiedPerformance, monthAccounts } from '../../accounts/index.ts';
 import type { OperatingFacts } from '../../cautions/index.ts';
-import type { Band, QuantityName } from '../../quantities/index.ts';
+import type { Band } from '../../quantities/index.ts';
+import type { Year } from '../../year/index.ts';
 import type {
-  BandWithUnit,
   BlendAnswer,
   HeatFlows,
   LimitMargin,
-  LossPath,
   MonthAnswer,
   OperatingAnswer,
   OperatingMomentAnswer,
   ScenarioAccount,
   SizingAnswer,
-  TankAnswer,
 } from '../assessment.ts';
 import type { StagedDesign } from '../stages/engine-assumptions.ts';
 import type { StageResults } from '../stages/index.ts';
 import { pathLabel, scenarioLabel } from '../wording/labels.ts';
-import { bandWithUnit, loopPoints } from './pieces.ts';
-import { requiredRunning, type TankResults } from './values.ts';
-
-/** Bands by result name, as the variation of the inputs found them. */
-export interface Bands {
-  readonly bands: Readonly<Record<string, Band>>;
-  readonly quantities: Readonly<Record<string, QuantityName>>;
-}
-
-/** The band of a named result with its SI unit. */
-export function bandOf({ bands, quantities }: Bands, name: string): BandWithUnit {
-  const band = bands[name];
-  const quantity = quantities[name];
-  if (band === undefined || quantity === undefined) throw new Error(`no result is named ${name}`);
-  return bandWithUnit(name, quantity, band);
-}
-
-export function tankAnswer(design: StagedDesign, { tank, surroundings }: TankResults, bands: Bands): TankAnswer {
-  return {
-    waterTemperature: design.tank.waterTemperature,
-    roomTemperature: surroundings.spell.roomTemperature,
-    paths: tank.paths.map(
-      ({ path, kind }): LossPath => ({
-        path,
-        label: pathLabel(path),
-        kind,
-        heat: bandOf(bands, `tank.paths.${path}`),
-      }),
-    ),
-    loss: bandOf(bands, 'tank.loss'),
-    gains: tank.gains,
-    gainRanges: { pump: bareBand(bands, 'tank.gains.pump'), light: bareBand(bands, 'tank.gains.light') },
-    load: bandOf(bands, 'tank.load'),
-    evaporation: bandOf(bands, 'tank.evaporation'),
-    heatCapacity: tank.heatCapacity,
-    timePerKelvin: tank.load > 0 ? tank.heatCapacity / tank.load : null,
-    timePerKelvinRange: tank.load > 0 ? timeRange(tank.heatCapacity, bands.bands['tank.load']!) : null,
-  };
-}
-
-/** The less heat is needed, the longer it takes; without an end where no heat at all might be needed. */
-function timeRange(heatCapacity: number, load: Band): TankAnswer['timePerKelvinRange'] {
-  return { low: heatCapacity / load.high, high: load.low > 0 ? heatCapacity / load.low : null };
-}
+import { type Bands, bandOf, loopPoints } from './pieces.ts';
+import { requiredRunning } from './values.ts';
 
 function bareBand({ bands }: Bands, name: string): Band {
   return bands[name]!;
@@ -173,27 +129,37 @@ export function monthAnswers({ year }: StageResults): readonly MonthAnswer[] {
 }
 
 export function scenarioAccounts({ accounts, year }: StageResults, bands: Bands): readonly ScenarioAccount[] {
-  return accounts.accounts.map(({ scenario, purchase }) => {
-    const part = (name: string) => bandOf(bands, `accounts.${scenario}.${name}`);
-    return {
-      scenario,
-      label: scenarioLabel(scenario),
-      electricity: part('electricity'),
-      electricityCost: part('electricityCost'),
-      roomHeat: part('roomHeat'),
-      roomCredit: part('roomHeatCredit'),
-      coolingCost: part('coolingCost'),
-      runningCost: part('runningCost'),
-      purchase,
-      purchaseRange: bareBand(bands, `accounts.${scenario}.purchase`),
-      lifeCostPerYear: part('annualCost'),
-      months: monthAccounts(scenario, year, accounts.certified, accounts.prices).map(
-        ({ heatedShare, roomHeatCredit, roomHeatSummer: _, ...month }) => ({
-          ...month,
-          heated: heatedShare,
-          roomCredit: roomHeatCredit,
-        }),
-      ),
-    };
-  });
+  const { certified, prices } = accounts;
+  return accounts.accounts.map((account) => scenarioAccount(account, year, certified, prices, bands));
+}
+
+/** One account as people and programs read it, with its months. */
+export function scenarioAccount(
+  { scenario, purchase }: Account,
+  year: Year,
+  certified: CertifiedPerformance,
+  prices: AccountPrices,
+  bands: Bands,
+): ScenarioAccount {
+  const part = (name: string) => bandOf(bands, `accounts.${scenario}.${name}`);
+  return {
+    scenario,
+    label: scenarioLabel(scenario),
+    electricity: part('electricity'),
+    electricityCost: part('electricityCost'),
+    roomHeat: part('roomHeat'),
+    roomCredit: part('roomHeatCredit'),
+    coolingCost: part('coolingCost'),
+    runningCost: part('runningCost'),
+    purchase,
+    purchaseRange: bareBand(bands, `accounts.${scenario}.purchase`),
+    lifeCostPerYear: part('annualCost'),
+    months: monthAccounts(scenario, year, certified, prices).map(
+      ({ heatedShare, roomHeatCredit, roomHeatSummer: _, ...month }) => ({
+        ...month,
+        heated: heatedShare,
+        roomCredit: roomHeatCredit,
+      }),
+    ),
+  };
 }

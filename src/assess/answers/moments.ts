@@ -5,8 +5,8 @@ import type { RangedFact, Span } from '../../cautions/index.ts';
 import type { OperatingPoint } from '../../loop/index.ts';
 import type { QuantityName } from '../../quantities/index.ts';
 import type { StageResults } from '../stages/index.ts';
-import type { Bands } from './answers.ts';
-import type { ResultValue } from './values.ts';
+import type { Bands } from './pieces.ts';
+import type { ResultValue } from './tank-values.ts';
 
 export type MonthMoment = 'usual' | 'warmestMonth';
 

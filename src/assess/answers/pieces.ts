@@ -9,6 +9,20 @@ export function bandWithUnit(result: string, quantity: QuantityName, { low, like
   return { low, likely, high, unit: quantityRecord(quantity).unit, result };
 }
 
+/** Bands by result name, as the variation of the inputs found them. */
+export interface Bands {
+  readonly bands: Readonly<Record<string, Band>>;
+  readonly quantities: Readonly<Record<string, QuantityName>>;
+}
+
+/** The band of a named result with its SI unit. */
+export function bandOf({ bands, quantities }: Bands, name: string): BandWithUnit {
+  const band = bands[name];
+  const quantity = quantities[name];
+  if (band === undefined || quantity === undefined) throw new Error(`no result is named ${name}`);
+  return bandWithUnit(name, quantity, band);
+}
+
 /** The states of a loop, without what only the engine needs. */
 export function loopPoints(points: readonly CyclePoint[]): readonly LoopPoint[] {
   return points.map(({ name, temperature, pressure, enthalpy, entropy, density, quality }) => ({

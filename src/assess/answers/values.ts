@@ -8,35 +8,7 @@ import type { ResultValues } from '../doubt/doubt.ts';
 import type { AccountsResult } from '../stages/accounts.ts';
 import type { StageResults } from '../stages/index.ts';
 import { monthValues } from './moments.ts';
-
-/** The results behind the tank's own values; they need no machine. */
-export type TankResults = Pick<StageResults, 'surroundings' | 'tank'>;
-
-/** One value: its name, the quantity it is of, and where it stands in the results. */
-export interface ResultValue<Results = StageResults> {
-  readonly name: string;
-  readonly quantity: QuantityName;
-  readonly read: (results: Results) => number;
-}
-
-/** The tank's own values. */
-export function tankValues(results: TankResults): readonly ResultValue<TankResults>[] {
-  return [
-    value('surroundings.atmosphericPressure', 'pressure', ({ surroundings }) => surroundings.atmosphericPressure),
-    value('tank.loss', 'power', ({ tank }) => tank.loss),
-    value('tank.load', 'power', ({ tank }) => tank.load),
-    value('tank.evaporation', 'evaporation', ({ tank }) => tank.evaporation),
-    value('tank.gains.pump', 'power', ({ tank }) => tank.gains.pump),
-    value('tank.gains.light', 'power', ({ tank }) => tank.gains.light),
-    ...results.tank.paths.map(({ path }) =>
-      value<TankResults>(
-        `tank.paths.${path}`,
-        'power',
-        ({ tank }) => tank.paths.find((each) => each.path === path)?.heat ?? 0,
-      ),
-    ),
-  ];
-}
+import { type ResultValue, tankValues } from './tank-values.ts';
 
 const machineValues: readonly ResultValue[] = [
   value('operating.evaporatingTemperature', 'temperature', ({ operating }) => operating.evaporating.temperature),
@@ -88,55 +60,34 @@ function blendValues({ operating }: StageResults): readonly ResultValue[] {
   ]);
 }
 
+const accountParts: readonly (readonly [string, QuantityName, (account: Account) => number])[] = [
+  ['electricity', 'energy', ({ energies }) => energies.electricity],
+  ['electricityCost', 'money', ({ electricityCost }) => electricityCost],
+  ['roomHeat', 'energy', ({ energies }) => energies.roomHeatHeated],
+  ['roomHeatCredit', 'money', ({ roomHeatCredit }) => roomHeatCredit],
+  ['coolingCost', 'money', ({ coolingCost }) => coolingCost],
+  ['runningCost', 'money', ({ runningCost }) => runningCost],
+  ['purchase', 'money', ({ purchase }) => purchase],
+  ['annualCost', 'money', ({ annualCost }) => annualCost],
+];
+
+/** The lines of one account: 'accounts.plainHeater.runningCost'. */
+export function partsOfAccount<Results>(
+  scenario: string,
+  accountIn: (results: Results) => Account,
+): readonly ResultValue<Results>[] {
+  return accountParts.map(([part, quantity, read]) => ({
+    name: `accounts.${scenario}.${part}`,
+    quantity,
+    read: (results) => read(accountIn(results)),
+  }));
+}
+
 /** Values that exist for the scenarios and months of these results. */
 function accountValues(results: StageResults): readonly ResultValue[] {
-  const accounts = results.accounts.accounts.flatMap(({ scenario }) => {
-    const read = (pick: (account: StageResults['accounts']['accounts'][number]) => number) => (now: StageResults) =>
-      pick(now.accounts.accounts.find((each) => each.scenario === scenario)!);
-    const name = (part: string) => `accounts.${scenario}.${part}`;
-    return [
-      value(
-        name('electricity'),
-        'energy',
-        read((each) => each.energies.electricity),
-      ),
-      value(
-        name('electricityCost'),
-        'money',
-        read((each) => each.electricityCost),
-      ),
-      value(
-        name('roomHeat'),
-        'energy',
-        read((each) => each.energies.roomHeatHeated),
-      ),
-      value(
-        name('roomHeatCredit'),
-        'money',
-        read((each) => each.roomHeatCredit),
-      ),
-      value(
-        name('coolingCost'),
-        'money',
-        read((each) => each.coolingCost),
-      ),
-      value(
-        name('runningCost'),
-        'money',
-        read((each) => each.runningCost),
-      ),
-      value(
-        name('purchase'),
-        'money',
-        read((each) => each.purchase),
-      ),
-      value(
-        name('annualCost'),
-        'money',
-        read((each) => each.annualCost),
-      ),
-    ];
-  });
+  const accounts = results.accounts.accounts.flatMap(({ scenario }) =>
+    partsOfAccount<StageResults>(scenario, (now) => accountOf(now.accounts.accounts, scenario)),
+  );
   const season = results.year.seasonCop === null ? [] : [value('year.seasonCop', 'ratio', seasonCop)];
   return [...accounts, ...season, ...comparisonValues(results)];
 }

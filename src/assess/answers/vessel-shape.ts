@@ -35,7 +35,15 @@ function barely(shape: Shape): Shape {
       const { kind, length, width, height, recessLength, recessWidth, waterDepth } = shape;
       return { kind, length, width, height, recessLength, recessWidth, waterDepth };
     }
-    case 'panels':
-      return shape;
+    case 'panels': {
+      const { kind, pieces, waterSurface, waterVolume, freeboard } = shape;
+      return {
+        kind,
+        pieces: pieces.map(({ name, facing, area, areaAboveWater }) => ({ name, facing, area, areaAboveWater })),
+        waterSurface,
+        waterVolume,
+        freeboard,
+      };
+    }
   }
 }

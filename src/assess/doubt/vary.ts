@@ -2,11 +2,10 @@
 // and for the tank alone: the runner decides which stages there are, the list of values what is read from them.
 
 import type { Resolution } from '../../design/index.ts';
-import { type ResultValue, readValues } from '../answers/values.ts';
+import type { ResultValue } from '../answers/tank-values.ts';
+import { readValues } from '../answers/values.ts';
 import { doubtfulInputs, withInput } from '../inputs.ts';
-import type { StageRunner } from '../stage.ts';
 import type { StagedDesign } from '../stages/engine-assumptions.ts';
-import type { StageResults } from '../stages/index.ts';
 import { howToMeasure } from '../wording/measure.ts';
 import { type Doubt, type DoubtfulInput, doubt, endMoves, varianceShares } from './doubt.ts';
 
@@ -18,8 +17,8 @@ import { type Doubt, type DoubtfulInput, doubt, endMoves, varianceShares } from 
  * @param likely   that run's results
  * @param matters  false for an input that cannot move any of these values
  */
-export function varied<Results extends Partial<StageResults>>(
-  runner: StageRunner<StageResults>,
+export function varied<Results>(
+  runner: { readonly probe: (design: StagedDesign) => Results },
   subject: { readonly resolution: Resolution; readonly design: StagedDesign },
   values: readonly ResultValue<Results>[],
   likely: Results,
@@ -27,7 +26,7 @@ export function varied<Results extends Partial<StageResults>>(
 ): Doubt {
   const { resolution, design } = subject;
   return doubt(readValues(values, likely), doubtfulInputs(resolution, design).filter(matters), (path, value) =>
-    readValues(values, runner.probe(withInput(design, resolution.followers, path, value)) as unknown as Results),
+    readValues(values, runner.probe(withInput(design, resolution.followers, path, value))),
   );
 }
 

@@ -4,9 +4,10 @@
 // taken away within assessmentVersion 1.
 
 import { z } from 'zod';
-import { flows, operating, operatingMoment, sizing, tank } from './coldest-spell.ts';
+import { flows, operating, operatingMoment, sizing } from './coldest-spell.ts';
 import { assumption, influence, measurement } from './doubt.ts';
 import { chargeComparison, finding, space } from './findings.ts';
+import { tank } from './tank.ts';
 import { bandWithUnit, si, text } from './values.ts';
 import { account, loopAgainst, month } from './year.ts';
 

@@ -1,41 +1,7 @@
-// The coldest spell in the published answer: the tank's losses, where the loop settles, and what flows where.
+// The coldest spell in the published answer: where the loop settles, and what flows where.
 
 import { z } from 'zod';
 import { band, bandWithUnit, si, text } from './values.ts';
-
-const lossPath = z.strictObject({
-  path: text(
-    'stable name: evaporation, surfaceConvection, surfaceRadiation, lid, freeboard, front, back, sides, bottom, makeUpWater, wallsAndSurface',
-  ),
-  label: text('the same in words'),
-  kind: z.enum(['sensible', 'latent']).describe('latent heat leaves as vapour and does not warm the room'),
-  heat: bandWithUnit('heat by this path [W]'),
-});
-
-export const tank = z
-  .strictObject({
-    waterTemperature: si('[K]'),
-    roomTemperature: si('at the coldest spell [K]'),
-    paths: z.array(lossPath).describe('they sum to `loss`'),
-    loss: bandWithUnit('all heat that leaves [W]'),
-    gains: z.strictObject({ pump: si('[W]'), light: si('[W]') }).describe('heat that pumps and lights give the water'),
-    gainRanges: z.strictObject({ pump: band, light: band }).describe('their ranges [W]'),
-    load: bandWithUnit('loss less gains: heat needed [W]'),
-    evaporation: bandWithUnit('water that evaporates [kg/s]'),
-    heatCapacity: si('of the water alone [J/K]'),
-    timePerKelvin: z
-      .number()
-      .nullable()
-      .describe('time for the water to fall by 1 K without heat [s]; null where it needs none'),
-    timePerKelvinRange: z
-      .strictObject({
-        low: si('[s]'),
-        high: z.number().nullable().describe('[s]; null where it might not cool at all'),
-      })
-      .nullable()
-      .describe('from the range of the load; null as timePerKelvin is'),
-  })
-  .describe('the tank at the coldest spell');
 
 const loopPoint = z.strictObject({
   name: text('stable name of the point of the loop'),

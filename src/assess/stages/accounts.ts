@@ -35,18 +35,25 @@ export interface AccountsSlice {
   readonly source: Pick<StagedDesign['source'], 'kind'>;
 }
 
-export function accountsOf(
-  { prices: given, houseHeatPrice, cooledInSummer, source }: AccountsSlice,
-  year: Year,
-): AccountsResult {
-  const prices: AccountPrices = {
-    electricity: given.electricity,
+/** The prices of all accounts. */
+export function accountPrices({
+  prices,
+  houseHeatPrice,
+  cooledInSummer,
+}: Omit<AccountsSlice, 'source'>): AccountPrices {
+  return {
+    electricity: prices.electricity,
     houseHeat: houseHeatPrice,
     roomCooledInSummer: cooledInSummer === 'yes',
     roomCoolingCop: assumedRoomCoolingCop,
-    years: given.life / secondsPerYear,
-    discountRate: given.discountRate,
+    years: prices.life / secondsPerYear,
+    discountRate: prices.discountRate,
   };
+}
+
+export function accountsOf(slice: AccountsSlice, year: Year): AccountsResult {
+  const { prices: given, source } = slice;
+  const prices = accountPrices(slice);
   const certified = { cop: given.certifiedCop, sourceIsTankRoom: sourceIsTankRoom(source) };
   const accounts = [
     account(plainHeaterEnergies(year), given.heater, prices),

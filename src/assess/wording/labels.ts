@@ -3,25 +3,76 @@
 import { insideSentence } from '../../quantities/index.ts';
 import type { ScenarioAccount } from '../assessment.ts';
 
-const pathLabels: Readonly<Record<string, string>> = {
+/** What leaves by the water and its cover, by drawn air, by fresh water; panels of the known shapes. */
+const partLabels: Readonly<Record<string, string>> = {
   evaporation: 'evaporation',
   surfaceConvection: 'air over the water',
   surfaceRadiation: 'radiation from the water',
   lid: 'through the lid',
   freeboard: 'panes above the water',
+  freeboardOutdoors: 'panes above the water, to outdoors',
+  freeboardGround: 'panes above the water, to the ground',
+  hoodAir: 'warming the air of the hood',
+  hoodVapour: 'vapour in the air of the hood',
+  hoodWalls: 'through the hood',
+  makeUpWater: 'warming make-up water',
+  waterChange: 'warming changed water',
+  airStonesVapour: 'vapour in the air of air stones',
+  airStones: 'warming the air of air stones',
+  skimmerVapour: 'vapour in the air of the skimmer',
+  skimmer: 'warming the air of the skimmer',
+  wallsAndSurface: 'walls and surface',
+};
+
+const panelLabels: Readonly<Record<string, string>> = {
   front: 'front pane',
   back: 'back pane',
   left: 'left end',
   right: 'right end',
+  side: 'round wall',
+  recessBack: 'back of the recess',
+  recessSide: 'side of the recess',
   bottom: 'bottom',
-  makeUpWater: 'warming make-up water',
-  airStonesVapour: 'vapour in blown air',
-  airStones: 'warming blown air',
-  wallsAndSurface: 'walls and surface',
+  lid: 'lid',
+  hood: 'hood',
 };
 
+const vesselLabels: Readonly<Record<string, string>> = {
+  tank: 'display tank',
+  sump: 'sump',
+  refuge: 'refuge',
+  overflow: 'overflow',
+};
+
+/** 'display tank', 'sump', … */
+export function vesselLabel(vessel: string): string {
+  return vesselLabels[vessel] ?? vessel;
+}
+
+/** 'front pane'; 'bottom of the sump'; a panel that the person named by that name. */
+export function panelLabel(vessel: string, panel: string): string {
+  const own = panelLabels[panel] ?? panel;
+  return vessel === 'tank' ? own : `${own} of the ${vesselLabel(vessel)}`;
+}
+
+/** What stands before a path of the whole system's pipes. */
+const pipes = 'pipes.';
+
+/** A way heat leaves: 'evaporation', 'evaporation, sump', 'front pane', 'pipe “return”'. */
 export function pathLabel(path: string): string {
-  return pathLabels[path] ?? path;
+  if (path.startsWith(pipes)) return pipeLabel(path.slice(pipes.length));
+  const dot = path.indexOf('.');
+  const vessel = dot > 0 ? path.slice(0, dot) : 'tank';
+  if (vesselLabels[vessel] === undefined) return path;
+  const part = path.slice(dot + 1);
+  const label = partLabels[part] ?? panelLabels[part] ?? part;
+  return vessel === 'tank' ? label : `${label}, ${vesselLabel(vessel)}`;
+}
+
+/** Pipes without a name are counted. */
+function pipeLabel(name: string): string {
+  const counted = /^pipe(\d+)$/.exec(name);
+  return counted === null ? `pipe “${name}”` : `pipe ${counted[1]}`;
 }
 
 const scenarioLabels: Readonly<Record<ScenarioAccount['scenario'], string>> = {

@@ -3,6 +3,9 @@
 const meterTheHeater =
   'put a plug-in energy meter on the heater for a week and note water and room temperature; that reading replaces the sizes';
 
+const checkTheSize = 'measure it again with a tape or calliper, on the tank as it stands';
+const cannotBeMeasured = 'nobody can measure it at home: what is left when all else was checked';
+
 const lookUpTheRating =
   'read the rating plate and look up the published capacity and power of that compressor at a named rating point';
 const askTheMaker = 'ask its maker, or a licensed technician who can measure the machine as it runs';
@@ -15,6 +18,10 @@ const adviceByPath: readonly (readonly [string, string])[] = [
   ['engine.wallConductivityFactor', meterTheHeater],
   ['engine.insulationConductivityFactor', meterTheHeater],
   ['engine.lidConductivityFactor', meterTheHeater],
+  ['tank.load.meter.', 'let the plug-in energy meter run a second week, in colder weather'],
+  ['tank.load.meter.duration', 'note the hours at which the meter was started and read'],
+  ['tank.load.meter.roomTemperature', 'note the room’s temperature each morning and evening while the meter runs'],
+  ['tank.load.meter.waterTemperature', 'check the tank’s thermometer against a second one while the meter runs'],
   ['tank.load.energy', 'let the plug-in energy meter run a second week, in colder weather'],
   ['tank.load.duration', 'note the hours at which the meter was started and read'],
   ['tank.load.volume', 'reckon it from the inner length, width and depth of the water'],
@@ -24,6 +31,7 @@ const adviceByPath: readonly (readonly [string, string])[] = [
   ['tank.load.evaporationFactor', 'mark the water level and measure how much must be topped up in a week'],
   ['tank.load.lidOpenShare', 'measure the gaps of the lid and divide them by the surface of the water'],
   ['tank.load.pump', 'read the pump’s power with a plug-in meter'],
+  ['tank.load.ultraviolet', 'read the lamp’s power with a plug-in meter'],
   ['tank.load.light', 'read the light’s power with a plug-in meter'],
   ['tank.load.lightHours', 'look at the light’s timer'],
   ['tank.load.pumpShareToWater', 'look whether the pump stands in the water (nearly all) or outside it'],
@@ -57,6 +65,13 @@ export function howToMeasure(path: string): string {
   return longest?.[1] ?? generalAdvice;
 }
 
+/** The same for an input of a tank that a meter was already put on: how to check the input itself. */
+export function howToSettleMeter(path: string): string {
+  const advice = howToMeasure(path);
+  if (advice !== meterTheHeater) return advice;
+  return path.startsWith('engine.') ? cannotBeMeasured : checkTheSize;
+}
+
 /** Whether a person can settle the input by measuring or reading something; not by choosing, or by asking somebody. */
 export function isMeasurable(path: string): boolean {
   return ![generalAdvice, askTheMaker, compareTheSizes].includes(howToMeasure(path));
@@ -65,7 +80,7 @@ export function isMeasurable(path: string): boolean {
 /** The fields of the design that take the result of that measurement; none for a value inside the models. */
 export function enteredAt(path: string): readonly string[] {
   const advice = howToMeasure(path);
-  if (advice === meterTheHeater) return ['tank.load.kind'];
+  if (advice === meterTheHeater) return ['tank.load.meter.kind'];
   if (advice === lookUpTheRating) return ['machine.compressor.kind'];
   return path.startsWith('engine.') ? [] : [path];
 }

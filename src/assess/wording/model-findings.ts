@@ -12,10 +12,11 @@ import {
 } from '../../quantities/index.ts';
 import type { TankFindingCode } from '../../tank/index.ts';
 import type { ModelFindingCode } from '../model-findings.ts';
+import type { TankAnswerFindingCode } from '../tank-findings.ts';
 import type { FindingWords } from './findings.ts';
 import { messageInView } from './si-text.ts';
 
-type Code = TankFindingCode | ModelFindingCode;
+type Code = TankFindingCode | TankAnswerFindingCode | ModelFindingCode;
 type Tell = (fact: string) => string;
 
 const words: Readonly<Record<Code, { readonly title: string; readonly text: (tell: Tell) => string }>> = {
@@ -55,6 +56,30 @@ const words: Readonly<Record<Code, { readonly title: string; readonly text: (tel
   measuredDifferenceSmall: {
     title: 'The measurement was made in too warm a room',
     text: (tell) => `Water and room were only ${tell('difference')} apart.`,
+  },
+  surfaceBelowDewPoint: {
+    title: 'The tank sweats',
+    text: (tell) =>
+      `${sentenceStart(tell('when'))} the room’s air leaves water on ${listed(tell('faces').split(', '))}: down to ${tell('coldest')}, below its dew point of ${tell('dewPoint')}.`,
+  },
+  meterDisagrees: {
+    title: 'The meter and the sizes do not agree',
+    text: (tell) =>
+      `At the measured temperatures the tank lost ${tell('measured')}, the model says ${tell('modelled')}; no range of the inputs given holds both.`,
+  },
+  meterAdopted: {
+    title: 'The losses are as the meter says',
+    text: (tell) => `Every loss of the model is multiplied by measured over modelled loss, ${tell('ratio')}.`,
+  },
+  meterThen: {
+    title: 'What is taken of the days of the meter',
+    text: () =>
+      'Humidity of the room, lid, pumps and lights as the design has them; outdoors, ground and water main as in the usual winter; water as warm at the end as at the start.',
+  },
+  coolingSimplified: {
+    title: 'How the cooling is simplified',
+    text: () =>
+      'Only the water stores heat; heater, pumps and lights are off; room, outdoors and ground stay as they are in the coldest spell.',
   },
   wetDischarge: {
     title: 'The gas would condense inside the shell',

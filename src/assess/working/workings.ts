@@ -3,9 +3,10 @@
 
 import type { WorkingStep } from '../../quantities/index.ts';
 import { limitMargins, limitSteps } from '../answers/limits.ts';
-import type { TankResults } from '../answers/values.ts';
+import type { TankResults } from '../answers/tank-values.ts';
 import { machineLimits } from '../caution-facts.ts';
 import type { StagedDesign } from '../stages/engine-assumptions.ts';
+import type { TankAloneResults } from '../stages/heater.ts';
 import type { StageResults } from '../stages/index.ts';
 import { accountSteps } from './accounts.ts';
 import { operatingSteps, plantSteps, ratingSteps, sizingSteps, spellSource } from './machine.ts';
@@ -24,6 +25,15 @@ export function workingsOf(design: StagedDesign, results: StageResults): readonl
     ...yearSteps(design, results),
     ...accountSteps(design, results),
   ];
+}
+
+/** The steps behind the tank alone, with a plain heater. */
+export function tankAloneWorkings(
+  design: StagedDesign,
+  results: TankAloneResults,
+  _falls: readonly number[],
+): readonly WorkingStep[] {
+  return tankWorkings(design, results);
 }
 
 /** The steps behind the tank's load at the coldest spell and the air pressure of the place. */
