@@ -13,13 +13,16 @@ export interface AddItemProps {
   readonly list: string;
   /** What the button says: "Add a pipe". */
   readonly words: string;
-  /** Takes the item as it stands in a file. */
-  readonly add: (item: unknown) => EditResult;
+  /** What the items that are there are called, in order; the new one may stand before any of them. */
+  readonly items?: readonly string[];
+  /** Takes the item as it stands in a file, and its index. */
+  readonly add: (item: unknown, at: number) => EditResult;
 }
 
-export function AddItem({ list, words, add }: AddItemProps): ReactNode {
+export function AddItem(props: AddItemProps): ReactNode {
+  const { list, words } = props;
   const [isOpen, setOpen] = useState(false);
-  if (isOpen) return <NewItem list={list} words={words} add={add} close={() => setOpen(false)} />;
+  if (isOpen) return <NewItem {...props} close={() => setOpen(false)} />;
   return (
     <p>
       <button type="button" className="plain" data-add={list} onClick={() => setOpen(true)}>
@@ -29,10 +32,11 @@ export function AddItem({ list, words, add }: AddItemProps): ReactNode {
   );
 }
 
-function NewItem({ list, words, add, close }: AddItemProps & { readonly close: () => void }): ReactNode {
+function NewItem({ list, words, items = [], add, close }: AddItemProps & { readonly close: () => void }): ReactNode {
   const { document, edit } = useWorkbench();
   const selector = fieldRecord(`${list}.*.kind`);
   const [kind, setKind] = useState(selector?.choices?.[0]?.name);
+  const [at, setAt] = useState(items.length);
   const [texts, setTexts] = useState<LooseTexts>({});
   const [problem, setProblem] = useState<string | undefined>(undefined);
   const asked = fieldsOfItem(list, kind).filter(isAsked);
@@ -41,7 +45,7 @@ function NewItem({ list, words, add, close }: AddItemProps & { readonly close: (
       (whole, { path }) => withText(whole, keysInItem(path, list), (texts[path] ?? '').trim()),
       kind === undefined ? {} : { kind },
     );
-    const problems = edit(add(item), list);
+    const problems = edit(add(item, at), list);
     if (problems.length > 0) return setProblem(refusalWords(problems, document));
     close();
     focusAdd(list);
@@ -80,6 +84,20 @@ function NewItem({ list, words, add, close }: AddItemProps & { readonly close: (
           }}
         />
       ))}
+      {items.length > 0 && (
+        <ChoiceField
+          label="Its place"
+          value={String(at)}
+          options={[...items, undefined].map((item, index) => ({
+            value: String(index),
+            label: item === undefined ? 'The last one' : `Before ${item}`,
+          }))}
+          commit={(chosen) => {
+            setAt(Number(chosen));
+            return undefined;
+          }}
+        />
+      )}
       {problem !== undefined && (
         <p className="field-error" role="alert">
           {problem}

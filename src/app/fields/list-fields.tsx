@@ -39,7 +39,7 @@ export function ListFields(props: ListFieldsProps): ReactNode {
   const record = listRecord(list);
   if (record === undefined) return null;
   const items = itemsOf(document, list);
-  const add = props.add ?? ((item: unknown) => addItem(document, list, item));
+  const add = props.add ?? ((item: unknown, at: number) => addItem(document, list, item, at));
   return (
     <fieldset className="list-fields">
       <legend>{props.title ?? record.label}</legend>
@@ -53,7 +53,12 @@ export function ListFields(props: ListFieldsProps): ReactNode {
           ))}
         </ol>
       )}
-      <AddItem list={list} words={`Add ${article(record.itemName)} ${record.itemName}`} add={add} />
+      <AddItem
+        list={list}
+        words={`Add ${article(record.itemName)} ${record.itemName}`}
+        items={items.map((_, index) => `${record.itemName} ${index + 1}`)}
+        add={add}
+      />
     </fieldset>
   );
 }

@@ -3,7 +3,7 @@
 import type { ReactNode } from 'react';
 import type { PanelAnswer } from '../../assess/index.ts';
 import type { ChartTable } from '../../charts/index.ts';
-import type { UnitView } from '../../quantities/index.ts';
+import { fixedDecimals, formatNumber, quantityUnit, toView, type UnitView } from '../../quantities/index.ts';
 import { DataTable } from '../ui/data-table.tsx';
 import { say, sentenceStart } from '../ui/say.ts';
 
@@ -13,8 +13,9 @@ export function SectionTable({ panel, view }: { readonly panel: PanelAnswer; rea
 
 export function sectionTable(panel: PanelAnswer, view: UnitView): ChartTable {
   const { layers, waterFilmResistance: film, insideTemperature: inside } = panel;
-  const resistance = (value: number) => say(value, 'thermalResistance', view);
-  const between = (from: number, to: number) => `${say(from, 'temperature', view)} to ${say(to, 'temperature', view)}`;
+  const resistance = (value: number) => formatNumber(toView(value, 'thermalResistance', view), 2);
+  const degrees = (value: number) => fixedDecimals(toView(value, 'temperature', view), 1);
+  const between = (from: number, to: number) => `${degrees(from)} to ${degrees(to)}`;
   const wall = layers[0]?.innerTemperature ?? panel.outerTemperature;
   const total = film + panel.outerResistance + layers.reduce((sum, layer) => sum + layer.resistance, 0);
   return {
@@ -22,8 +23,10 @@ export function sectionTable(panel: PanelAnswer, view: UnitView): ChartTable {
     columns: [
       { label: 'Layer' },
       { label: 'Thickness', numeric: true },
-      { label: view === 'us' ? 'R-value' : 'RSI', numeric: true },
-      { label: 'Cools from … to', numeric: true },
+      view === 'us'
+        ? { label: 'R-value', numeric: true }
+        : { label: 'RSI', unit: quantityUnit('thermalResistance', view), numeric: true },
+      { label: 'Temperature', unit: quantityUnit('temperature', view), numeric: true },
     ],
     rows: [
       ...(film > 0 ? [['Film of water', '–', resistance(film), between(inside, wall)]] : []),

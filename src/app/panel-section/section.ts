@@ -30,6 +30,8 @@ const sideWidth = { wide: 84, narrow: 56 } as const;
 const filmWidth = { inner: 12, outer: 26 } as const;
 /** A layer known by its resistance alone. */
 const unknownWidth = 34;
+/** A thin pane alone is not drawn as wide as the picture [px/m]. */
+const mostScale = 9000;
 /** The thinnest pane is still to be seen, with its number. */
 const leastWidth = 16;
 
@@ -81,7 +83,7 @@ export function layerWidths(thicknesses: readonly (number | null)[], free: numbe
   const room = free - unknownWidth * (thicknesses.length - known.length);
   if (known.length === 0) return thicknesses.map(() => ({ width: unknownWidth, isBroken: false }));
   const sum = known.reduce((total, thickness) => total + thickness, 0);
-  const scale = Math.max(room / sum, leastWidth / Math.min(...known));
+  const scale = Math.max(Math.min(mostScale, room / sum), leastWidth / Math.min(...known));
   const most = cutAt(
     known.map((thickness) => scale * thickness),
     room,

@@ -1,93 +1,38 @@
-// What leaves: the tank's heat by way out, what the water gains, what the machine has to carry.
+// What leaves: what the tank needs, how much evaporates, how fast it cools; the tank drawn to scale with the section of the chosen
+// panel, every way out, the year, and a meter beside it all.
 
-import type { ReactNode } from 'react';
-import type { Assessment } from '../../assess/index.ts';
+import { type ReactNode, useEffect, useMemo, useState } from 'react';
+import type { Assessment, FallAnswer } from '../../assess/index.ts';
 import { sayBand, sayRange, type UnitView } from '../../quantities/index.ts';
-import { type BarRow, Bars } from '../ui/bars.tsx';
+import { Meter } from '../leaving/meter.tsx';
+import { TankYear } from '../leaving/tank-year.tsx';
+import { WaysOut } from '../leaving/ways-out.tsx';
+import { placeOfAddress } from '../pages.ts';
+import { PanelLayers } from '../panel-section/panel-layers.tsx';
+import { PanelSection } from '../panel-section/panel-section.tsx';
+import { panelOfField } from '../panel-section/place-in-design.ts';
+import { useWorkbench } from '../state/context.tsx';
+import { type PicturePanel, picturePanels } from '../tank-picture/panels.ts';
+import { TankPicture } from '../tank-picture/tank-picture.tsx';
 import { Findings, saidFindings } from '../ui/findings.tsx';
 import { exactly, NumberItem, Numbers } from '../ui/number.tsx';
-import { say, sayParts, sentenceStart } from '../ui/say.ts';
+import { say, sentenceStart } from '../ui/say.ts';
+import { StateMark } from '../ui/state-mark.tsx';
 import { Station, type StationProps } from './station.tsx';
 
 export function WhatLeaves({ answer, view }: StationProps): ReactNode {
   const { assessment } = answer;
   const { tank } = assessment;
-  const cooling = timeToCool(tank, view);
   return (
     <Station
       name="what-leaves"
       answer={answerSentence(assessment, view)}
-      numbers={
-        <Numbers>
-          <NumberItem
-            label="Leaves the tank"
-            band={tank.loss}
-            quantity="power"
-            view={view}
-            workings={assessment.workings}
-          />
-          <NumberItem
-            label="Comes from pumps"
-            band={tank.gainRanges.pump}
-            quantity="power"
-            view={view}
-            ink="electricity"
-            workings={assessment.workings}
-            result="tank.gains.pump"
-          />
-          <NumberItem
-            label="Comes from lights"
-            band={tank.gainRanges.light}
-            quantity="power"
-            view={view}
-            ink="electricity"
-            workings={assessment.workings}
-            result="tank.gains.light"
-          />
-          <NumberItem
-            label="Still to be made: the load"
-            band={tank.load}
-            quantity="power"
-            view={view}
-            ink="into-water"
-            workings={assessment.workings}
-          />
-          <NumberItem
-            label="Water that evaporates"
-            band={tank.evaporation}
-            quantity="evaporation"
-            view={view}
-            workings={assessment.workings}
-          />
-          {cooling !== undefined && (
-            <NumberItem
-              label={cooling.label}
-              band={exactly(cooling.seconds)}
-              quantity="duration"
-              digits={2}
-              view={view}
-              note={cooling.note}
-              workings={assessment.workings}
-              result="tank.timePerKelvin"
-            />
-          )}
-        </Numbers>
-      }
+      numbers={<TankNumbers assessment={assessment} view={view} />}
     >
-      <section className="block">
-        <h3>Every way out of the water</h3>
-        <p className="quiet">
-          In the coldest spell: room at {say(tank.roomTemperature, 'temperature', view)}, water at{' '}
-          {say(tank.waterTemperature, 'temperature', view)}. Dotted: heat that leaves as vapour and does not warm the
-          room.
-        </p>
-        <Bars
-          caption="Heat by way out, the largest first. The thin line is the range."
-          heads={['Way out', 'Heat', 'Likely', 'Range']}
-          rows={rows(assessment, view)}
-          workings={assessment.workings}
-        />
-      </section>
+      {tank.vessels.length > 0 && <Drawn tank={tank} view={view} />}
+      <WaysOut assessment={assessment} view={view} />
+      <TankYear assessment={assessment} view={view} />
+      <Meter meter={tank.meter} view={view} />
       <section className="block">
         <h3 id="findings-title" tabIndex={-1}>
           For the animals
@@ -100,7 +45,7 @@ export function WhatLeaves({ answer, view }: StationProps): ReactNode {
 
 function answerSentence(assessment: Assessment, view: UnitView): string {
   const { tank } = assessment;
-  const [largest] = largestFirst(assessment);
+  const largest = tank.paths.toSorted((a, b) => b.heat.likely - a.heat.likely)[0];
   const most =
     largest === undefined ? '' : ` The largest way out: ${largest.label}, ${sayBand(largest.heat, 'power', view)}.`;
   if (tank.load.high <= 0) {
@@ -110,51 +55,138 @@ function answerSentence(assessment: Assessment, view: UnitView): string {
   return `In the coldest spell the tank needs ${sayBand(tank.load, 'power', view)} of heat.${most}`;
 }
 
-interface Cooling {
-  readonly label: string;
-  readonly seconds: number;
-  readonly note: string;
+function TankNumbers({ assessment, view }: { readonly assessment: Assessment; readonly view: UnitView }): ReactNode {
+  const { tank, workings } = assessment;
+  const damp = tank.panels.filter(({ condenses }) => condenses);
+  const shown = { view, workings } as const;
+  return (
+    <>
+      {damp.length > 0 && (
+        <p>
+          <StateMark
+            kind="look"
+            word={`Water from the room’s air will settle on: ${damp.map(({ label }) => label).join(', ')}.`}
+          />
+        </p>
+      )}
+      <Numbers>
+        <NumberItem label="Leaves the tank" band={tank.loss} quantity="power" {...shown} />
+        {gains(tank).map(({ label, band, result }) => (
+          <NumberItem key={result} {...{ label, band, result }} quantity="power" ink="electricity" {...shown} />
+        ))}
+        <NumberItem label="Still to be made: the load" band={tank.load} quantity="power" ink="into-water" {...shown} />
+        <NumberItem label="Water that evaporates" band={tank.evaporation} quantity="evaporation" {...shown} />
+        {tank.falls.map((fall) => (
+          <FallItem key={fall.by} fall={fall} assessment={assessment} view={view} />
+        ))}
+      </Numbers>
+    </>
+  );
 }
 
-/** Undefined where the tank needs no heat. The range is that of the load. */
-function timeToCool({ timePerKelvin, timePerKelvinRange }: Assessment['tank'], view: UnitView): Cooling | undefined {
-  if (timePerKelvin === null || timePerKelvinRange === null) return undefined;
-  const [label, share] = view === 'us' ? ['To cool by 1 °F', 5 / 9] : ['To cool by 1 °C', 1];
-  const { low, high } = timePerKelvinRange;
-  const range =
-    high === null
-      ? `${say(low * share, 'duration', view, 2)} or longer, perhaps never`
-      : sayRange({ low: low * share, likely: timePerKelvin * share, high: high * share }, 'duration', view);
-  return { label, seconds: timePerKelvin * share, note: `${range}, with every heat source off` };
-}
-
-function largestFirst({ tank }: Assessment): Assessment['tank']['paths'] {
-  return tank.paths.toSorted((a, b) => b.heat.likely - a.heat.likely);
-}
-
-function rows(assessment: Assessment, view: UnitView): BarRow[] {
-  const { tank } = assessment;
-  return [
-    ...largestFirst(assessment).map(
-      (path): BarRow => ({
-        key: path.path,
-        label: sentenceStart(path.label),
-        band: path.heat,
-        likely: sayParts(path.heat, 'power', view).likely,
-        range: sayRange(path.heat, 'power', view),
-        look: path.kind,
-        result: path.heat.result,
-      }),
-    ),
-    {
-      key: 'total',
-      label: 'All ways together',
-      band: tank.loss,
-      likely: sayParts(tank.loss, 'power', view).likely,
-      range: sayRange(tank.loss, 'power', view),
-      look: 'sensible',
-      total: true,
-      result: tank.loss.result,
-    },
+/** What warms the water besides a heater; an ultraviolet lamp only where there is one. */
+function gains({ gainRanges }: Assessment['tank']) {
+  const all = [
+    { label: 'Comes from pumps', band: gainRanges.pump, result: 'tank.gains.pump' },
+    { label: 'Comes from lights', band: gainRanges.light, result: 'tank.gains.light' },
+    { label: 'Comes from ultraviolet lamps', band: gainRanges.ultraviolet, result: 'tank.gains.ultraviolet' },
   ];
+  return all.filter(({ band, result }) => result !== 'tank.gains.ultraviolet' || band.high > 0);
+}
+
+/** One headline number per fall: the likely time, its range, or that it never falls so far. */
+function FallItem({
+  fall,
+  assessment,
+  view,
+}: {
+  readonly fall: FallAnswer;
+  readonly assessment: Assessment;
+  readonly view: UnitView;
+}): ReactNode {
+  const { by, time, range, result } = fall;
+  const label = `To fall by ${say(by, 'temperatureDifference', view)} without heat`;
+  if (time === null) {
+    const soonest = range === null ? '' : `, at the soonest in ${say(range.low, 'duration', view, 2)}`;
+    return <SaidItem label={label} words={`never${soonest}`} />;
+  }
+  return (
+    <NumberItem
+      label={label}
+      band={exactly(time)}
+      quantity="duration"
+      digits={2}
+      view={view}
+      note={range === null ? undefined : fallRange(range, view)}
+      workings={assessment.workings}
+      result={result}
+    />
+  );
+}
+
+function fallRange({ low, high }: NonNullable<FallAnswer['range']>, view: UnitView): string {
+  if (high === null) return `${say(low, 'duration', view, 2)} or longer, perhaps never`;
+  return sayRange({ low, likely: (low + high) / 2, high }, 'duration', view);
+}
+
+function SaidItem({ label, words }: { readonly label: string; readonly words: string }): ReactNode {
+  return (
+    <div className="number-item">
+      <dt>{label}</dt>
+      <dd className="number-value">{words}</dd>
+    </div>
+  );
+}
+
+/** The tank to scale, and of the chosen panel its section and its layers. */
+function Drawn({ tank, view }: { readonly tank: Assessment['tank']; readonly view: UnitView }): ReactNode {
+  const { document } = useWorkbench();
+  const panels = useMemo(() => picturePanels(tank), [tank]);
+  const [wanted, choose] = useState<string | undefined>(undefined);
+  // A link into a layer of another panel leads to that panel.
+  useEffect(() => {
+    const follow = () => {
+      const part = placeOfAddress(location.hash)?.part;
+      const panel = part === undefined ? undefined : panelOfField(document, part);
+      if (panel !== undefined) choose(panel);
+    };
+    follow();
+    addEventListener('hashchange', follow);
+    return () => removeEventListener('hashchange', follow);
+  }, [document]);
+  const chosen = panels.find(({ key }) => key === wanted) ?? firstChosen(panels);
+  return (
+    <>
+      <section className="block">
+        <h3>The tank, panel by panel</h3>
+        <TankPicture vessels={tank.vessels} panels={panels} view={view} chosen={chosen?.key} choose={choose} />
+      </section>
+      {chosen !== undefined && (
+        <section className="block">
+          <h3 id="panel-title" tabIndex={-1}>
+            {sentenceStart(chosen.label)}
+          </h3>
+          {chosen.answer === undefined ? (
+            <p>
+              Open water: {sayBand(chosen.heat, 'power', view)} by vapour, warm air and radiation, likely{' '}
+              {say(chosen.flux, 'heatFlux', view)}.
+            </p>
+          ) : (
+            <PanelSection panel={chosen.answer} roomDewPoint={tank.roomDewPoint} view={view} />
+          )}
+          <PanelLayers key={chosen.key} vessel={chosen.vessel} panel={chosen.panel} />
+        </section>
+      )}
+    </>
+  );
+}
+
+/** Where water settles, else where most heat leaves through layers. */
+function firstChosen(panels: readonly PicturePanel[]): PicturePanel | undefined {
+  const layered = panels.filter(({ answer }) => answer !== undefined);
+  return (
+    layered.find(({ answer }) => answer?.condenses) ??
+    layered.toSorted((a, b) => b.heat.likely - a.heat.likely)[0] ??
+    panels[0]
+  );
 }

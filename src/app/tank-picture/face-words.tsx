@@ -42,12 +42,12 @@ interface FittedWords {
 }
 
 function wordsThatFit(
-  { label, heat }: PicturePanel,
+  { shortLabel, heat }: PicturePanel,
   shape: readonly Spot[],
   isNamed: boolean,
   view: UnitView,
 ): FittedWords | undefined {
-  const name = sentenceStart(label);
+  const name = sentenceStart(shortLabel);
   const watts = say(heat.likely, 'power', view);
   for (const lines of isNamed ? [[name, watts], [`${name} ${watts}`], [watts]] : [[watts]]) {
     const width = Math.max(...lines.map(widthOf)) + 4;

@@ -10,6 +10,8 @@ export interface PicturePanel {
   readonly vessel: string;
   readonly panel: string;
   readonly label: string;
+  /** The label without the vessel's name, for where that stands beside it. */
+  readonly shortLabel: string;
   /** [m²], of which the heat is. */
   readonly area: number;
   readonly heat: Band;
@@ -25,30 +27,43 @@ export function panelKey(vessel: string, panel: string): string {
 
 /** In the order of the answer; the open surface of a vessel after its panels. */
 export function picturePanels(tank: TankAnswer): readonly PicturePanel[] {
-  return tank.vessels.flatMap(({ vessel, waterSurface }) => {
+  return tank.vessels.flatMap(({ vessel, label: vesselLabel, waterSurface }) => {
+    const short = (label: string) => label.replace(` of the ${vesselLabel}`, '');
     const own = tank.panels.filter((panel) => panel.vessel === vessel);
     const panes = own.map((answer): PicturePanel => {
       const { panel, label, area, heat } = answer;
-      return { key: panelKey(vessel, panel), vessel, panel, label, area, heat, flux: per(heat, area), answer };
+      return {
+        key: panelKey(vessel, panel),
+        vessel,
+        panel,
+        label,
+        shortLabel: short(label),
+        area,
+        heat,
+        flux: per(heat, area),
+        answer,
+      };
     });
     const isCovered = own.some(({ panel }) => panel === 'lid' || panel === 'hood');
-    return isCovered ? panes : [...panes, openSurface(tank, vessel, waterSurface)];
+    return isCovered ? panes : [...panes, openSurface(tank, vessel, vesselLabel, waterSurface)];
   });
 }
 
 /** Ways out of the open water itself. */
 const surfacePaths = ['evaporation', 'surfaceConvection', 'surfaceRadiation'];
 
-function openSurface({ paths }: TankAnswer, vessel: string, area: number): PicturePanel {
+function openSurface({ paths }: TankAnswer, vessel: string, vesselLabel: string, area: number): PicturePanel {
   const own = paths.filter((path) => path.vessel === vessel && surfacePaths.some((name) => path.path.endsWith(name)));
   const sum = (end: keyof Band) => own.reduce((total, { heat }) => total + heat[end], 0);
   const heat = { low: sum('low'), likely: sum('likely'), high: sum('high') };
   const panel = 'waterSurface';
+  const name = 'water surface';
   return {
     key: panelKey(vessel, panel),
     vessel,
     panel,
-    label: vessel === 'tank' ? 'water surface' : `water surface of the ${vessel}`,
+    label: vessel === 'tank' ? name : `${name} of the ${vesselLabel}`,
+    shortLabel: name,
     area,
     heat,
     flux: per(heat, area),

@@ -1,6 +1,6 @@
 // Bars inside a table: the picture and its table in one. The bar ends at the likely value; the line over it is the range.
 
-import type { ReactNode } from 'react';
+import { Fragment, type ReactNode, useState } from 'react';
 import type { Band, WorkingStep } from '../../quantities/index.ts';
 import { ResultLink } from './result-link.tsx';
 
@@ -15,6 +15,8 @@ export interface BarRow {
   readonly note?: string;
   /** Name of the result that the likely value shows. */
   readonly result?: string;
+  /** What it is put together from, folded until its name is pressed. */
+  readonly parts?: readonly BarRow[];
 }
 
 export interface BarsProps {
@@ -42,23 +44,47 @@ export function Bars({ caption, heads, rows, workings = [] }: BarsProps): ReactN
         </thead>
         <tbody>
           {rows.map((row) => (
-            <tr key={row.key} className={row.total ? 'total' : undefined}>
-              <th scope="row">
-                {row.label}
-                {row.note !== undefined && <span className="bar-note">{row.note}</span>}
-              </th>
-              <td className="bar-cell">{!row.total && <Bar row={row} longest={longest} />}</td>
-              <td className="number">
-                <ResultLink workings={workings} result={row.result} of={row.label}>
-                  {row.likely}
-                </ResultLink>
-              </td>
-              <td className="number unit">{row.range}</td>
-            </tr>
+            <Row key={row.key} row={row} longest={longest} workings={workings} />
           ))}
         </tbody>
       </table>
     </div>
+  );
+}
+
+interface RowProps {
+  readonly row: BarRow;
+  readonly longest: number;
+  readonly workings: readonly WorkingStep[];
+  readonly isPart?: boolean;
+}
+
+function Row({ row, longest, workings, isPart = false }: RowProps): ReactNode {
+  const [isOpen, setOpen] = useState(false);
+  const { parts = [] } = row;
+  return (
+    <Fragment>
+      <tr className={row.total ? 'total' : isPart ? 'part' : undefined}>
+        <th scope="row">
+          {parts.length === 0 ? (
+            row.label
+          ) : (
+            <button type="button" className="linkish" aria-expanded={isOpen} onClick={() => setOpen(!isOpen)}>
+              {row.label} {isOpen ? '−' : '+'}
+            </button>
+          )}
+          {row.note !== undefined && <span className="bar-note">{row.note}</span>}
+        </th>
+        <td className="bar-cell">{!row.total && <Bar row={row} longest={longest} />}</td>
+        <td className="number">
+          <ResultLink workings={workings} result={row.result} of={row.label}>
+            {row.likely}
+          </ResultLink>
+        </td>
+        <td className="number unit">{row.range}</td>
+      </tr>
+      {isOpen && parts.map((part) => <Row key={part.key} row={part} longest={longest} workings={workings} isPart />)}
+    </Fragment>
   );
 }
 
