@@ -13,6 +13,7 @@ export function designJsonSchema(): Readonly<Record<string, unknown>> {
     override: ({ jsonSchema }) => {
       const field = jsonSchema.field as FieldMeta | undefined;
       delete jsonSchema.field;
+      delete jsonSchema.list;
       if (field !== undefined) jsonSchema.description = [field.help, ...limits(field), ...fallback(field)].join(' ');
     },
   }) as Readonly<Record<string, unknown>>;
