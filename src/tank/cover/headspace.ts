@@ -249,3 +249,30 @@ export function headspaceConvection(
 export function lidTemperature(room: number, area: number, flux: number, transmission: number): number {
   return room + (area * flux) / transmission;
 }
+
+/**
+ * Temperature T_l of the inner faces above the water, from the heat that leaves through them to wherever they face.
+ *     T_l = T_w − (Q/A − q_r − m_v'' h_fg) d / (Nu k)
+ * @param water         T_w [K]
+ * @param leaving       Q [W], through lid and panels above the water
+ * @param area          A [m²], covered water surface
+ * @param radiative     q_r [W/m²] across the headspace
+ * @param vapour        m_v'' h_fg [W/m²]
+ * @param gap           d [m]
+ * @param nusselt       Nu [-]
+ * @param conductivity  k [W/(m K)] of air
+ * @returns             T_l [K]
+ * Source: energy balance of the inner faces. Worked value: 299.15 K, 27.6 W, 0.75 m², 16.2, 14.4, 0.06, 3.74, 0.026 → 295.32 K.
+ */
+export function innerFacesTemperature(
+  water: number,
+  leaving: number,
+  area: number,
+  radiative: number,
+  vapour: number,
+  gap: number,
+  nusselt: number,
+  conductivity: number,
+): number {
+  return water - ((leaving / area - radiative - vapour) * gap) / (nusselt * conductivity);
+}

@@ -1,9 +1,15 @@
 // The air in a hood, relation by relation: its vapour and its warmth by balance, what it carries to the room, what condenses on
 // the walls around it, and the radiation that passes through it. How they settle together: hood.ts.
 
-import { DRY_AIR_HEAT_CAPACITY, MOLAR_MASS_RATIO } from '../../matter/air/index.ts';
+import { DRY_AIR_HEAT_CAPACITY, MOLAR_MASS_RATIO, VAPOUR_HEAT_CAPACITY } from '../../matter/air/index.ts';
 import { STEFAN_BOLTZMANN } from '../stack/films.ts';
 import { WATER_EMISSIVITY } from '../water-surface/surface.ts';
+
+/**
+ * Convective coefficients of air that a fan stirs against the inside of top and sides, W/(m² K): ISO 6946:2017 Annex C for heat
+ * flowing up and sideways, whichever way it flows here. Own simplification.
+ */
+export const HOOD_CONVECTION = { top: 5.0, side: 2.5 } as const;
 
 /**
  * Vapour pressure p_h of the air in a hood: what the water gives is carried off by the air and condenses on the walls.
@@ -130,4 +136,33 @@ export function hoodInnerTemperature(
   convection: number,
 ): number {
   return air + (radiation + dew - leaving) / convection;
+}
+
+/**
+ * Convective coefficient h_l inside a hood, mean over its faces.
+ *     h_l = (5.0 A_top + 2.5 A_side) / (A_top + A_side)
+ * @param top   A_top [m²], faces that look down
+ * @param side  A_side [m²], upright faces
+ * @returns     h_l [W/(m² K)]
+ * Source: ISO 6946:2017 Annex C for heat flowing up and sideways; own simplification. Worked value: 0.6, 1.2 → 3.33.
+ */
+export function hoodConvection(top: number, side: number): number {
+  return (HOOD_CONVECTION.top * top + HOOD_CONVECTION.side * side) / (top + side);
+}
+
+/** K A [kg/(s Pa)]: vapour coefficient [kg/(s m² Pa)] times area [m²]. Definition. */
+export function vapourConductance(coefficient: number, area: number): number {
+  return coefficient * area;
+}
+
+/**
+ * Heat that a flow of air carries per kelvin.
+ *     C = m_da (1006 + 1860 W)
+ * @param dryAirFlow  m_da [kg/s]
+ * @param ratio       W [kg/kg]
+ * @returns           C [W/K]
+ * Source: definition. Worked value: 2.36e-3, 0.0082 → 2.41 W/K.
+ */
+export function airCapacityFlow(dryAirFlow: number, ratio: number): number {
+  return dryAirFlow * (DRY_AIR_HEAT_CAPACITY + VAPOUR_HEAT_CAPACITY * ratio);
 }

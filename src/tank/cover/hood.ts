@@ -4,13 +4,7 @@
 // surface evaporates as it would under open room air. Left out: the fan's own heat, drafts along the water, and the warmth by
 // which vapour leaves at hood instead of water temperature (under 1 % of its latent heat).
 
-import {
-  DRY_AIR_HEAT_CAPACITY,
-  dryAirDensity,
-  humidityRatio,
-  saturationVapourPressure,
-  VAPOUR_HEAT_CAPACITY,
-} from '../../matter/air/index.ts';
+import { dryAirDensity, humidityRatio, saturationVapourPressure } from '../../matter/air/index.ts';
 import { findRoot, type Root } from '../../numerics/index.ts';
 import type { Cover, Vessel } from '../built-tank.ts';
 import type { TankConditions } from '../description.ts';
@@ -20,8 +14,10 @@ import type { PanelState, Surroundings } from '../stack/panel.ts';
 import { coefficientInAir } from '../water-surface/open-surface.ts';
 import { evaporationRate, surfaceConvection, surfaceConvectionCoefficient } from '../water-surface/surface.ts';
 import {
+  airCapacityFlow,
   hoodAirHeat,
   hoodCondensate,
+  hoodConvection,
   hoodRadiation,
   hoodTemperature,
   hoodVapourPressure,
@@ -36,12 +32,6 @@ import {
   settleFaces,
   sinkRange,
 } from './inner-faces.ts';
-
-/**
- * Convective coefficients of air that a fan stirs against the inside of top and sides, W/(m² K): ISO 6946:2017 Annex C for heat
- * flowing up and sideways, whichever way it flows here. Own simplification.
- */
-export const HOOD_CONVECTION = { top: 5.0, side: 2.5 } as const;
 
 export interface HoodInput {
   readonly vessel: Vessel;
@@ -155,10 +145,9 @@ function frameOf(input: HoodInput): HoodFrame {
   const { waterTemperature, roomTemperature, atmosphericPressure } = conditions;
   const faces = [...hoodFaces(cover, vessel.waterSurface), ...facesAboveWater(vessel, 1)];
   const innerArea = faces.reduce((sum, { area }) => sum + area, 0);
-  const convection = faces.reduce(
-    (sum, { area, facing }) => sum + area * (facing === 'top' ? HOOD_CONVECTION.top : HOOD_CONVECTION.side),
-    0,
-  );
+  const areaFacing = (isTop: boolean) =>
+    faces.reduce((sum, { area, facing }) => ((facing === 'top') === isTop ? sum + area : sum), 0);
+  const convection = hoodConvection(areaFacing(true), areaFacing(false));
   const roomRatio = humidityRatio(air.roomVapour, atmosphericPressure);
   const dryAirFlow = blownDryAir(cover.airFlow, dryAirDensity(roomTemperature, air.roomVapour, atmosphericPressure));
   const [coldestSink, warmestSink] = sinkRange(faces, surroundings);
@@ -171,12 +160,12 @@ function frameOf(input: HoodInput): HoodFrame {
     area: vessel.waterSurface,
     dryAirFlow,
     roomRatio,
-    carried: dryAirFlow * (DRY_AIR_HEAT_CAPACITY + VAPOUR_HEAT_CAPACITY * roomRatio),
+    carried: airCapacityFlow(dryAirFlow, roomRatio),
     faces,
     groups: groupFaces(faces),
     innerArea,
-    innerConvection: convection / innerArea,
-    innerVapourCoefficient: wallVapourCoefficient(convection / innerArea, atmosphericPressure),
+    innerConvection: convection,
+    innerVapourCoefficient: wallVapourCoefficient(convection, atmosphericPressure),
     coldest,
     warmest,
     // Air much warmer than the water lies on it; the coldest, driest air lifts most. Humidity is worth some 10 % besides, hence 2.

@@ -8,6 +8,7 @@ import { headspaceFormulas } from './headspace.ts';
 import { hoodFormulas } from './hood.ts';
 import { meterFormulas } from './meter.ts';
 import { methodFormulas } from './methods.ts';
+import { partFormulas } from './parts.ts';
 import { pipeFormulas } from './pipes.ts';
 import { sumFormulas } from './sums.ts';
 import { surfaceFormulas } from './surface.ts';
@@ -27,4 +28,5 @@ export const tankFormulas: readonly Formula[] = [
   ...sumFormulas,
   ...coolingFormulas,
   ...meterFormulas,
+  ...partFormulas,
 ];

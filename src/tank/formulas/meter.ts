@@ -59,4 +59,19 @@ export const meterFormulas: readonly Formula[] = [
       { f: 1.27, Q_model: 84.6 },
     ],
   },
+  {
+    id: 'tank.carriedVapour',
+    title: 'Modelled evaporation carried by the measurement',
+    result: { symbol: 'm_e', meaning: 'evaporation', unit: 'kg/s', quantity: 'evaporation' },
+    expression: 'f * m_model',
+    symbols: { f, m_model: { meaning: 'evaporation as the model has it', unit: 'kg/s', quantity: 'evaporation' } },
+    source: 'own simplification, no source',
+    validity: 'what the model misses acts in the same proportion on every path',
+    file,
+    compute: (v) => carriedHeat(v.f!, v.m_model!),
+    examples: [
+      { f: 0.92, m_model: 4.1e-5 },
+      { f: 1.27, m_model: 6.6e-5 },
+    ],
+  },
 ];

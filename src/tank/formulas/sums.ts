@@ -18,6 +18,15 @@ export const sumFormulas: readonly Formula[] = [
   sum('tank.sumOfHeat', 'Heat of several parts together', 'Q', { unit: 'W', quantity: 'power' }, 17.3),
   sum('tank.sumOfVapour', 'Vapour of several parts together', 'm', { unit: 'kg/s', quantity: 'evaporation' }, 1.1e-6),
   sum('tank.sumOfConductance', 'Conductance of several panels together', 'H', { unit: 'W/K' }, 0.31),
+  sum('tank.sumOfArea', 'Areas together', 'A', { unit: 'm²', quantity: 'area' }, 0.17),
+  sum('tank.sumOfVolume', 'Water of several vessels together', 'V', { unit: 'm³', quantity: 'volume' }, 0.05),
+  sum(
+    'tank.sumOfResistance',
+    'Resistances one behind the other',
+    'R',
+    { unit: 'm² K/W', quantity: 'thermalResistance' },
+    0.13,
+  ),
 ];
 
 function sum(id: string, title: string, letter: string, counted: Counted, step: number): Formula {

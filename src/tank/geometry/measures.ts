@@ -47,3 +47,38 @@ export function waterVolume(plan: number, depth: number): number {
 export function headspaceGap(height: number, depth: number): number {
   return height - depth;
 }
+
+/**
+ * What is left of a length or an area when a part of it is cut out.
+ *     x = x_1 − x_2
+ * @param whole  x_1 [m] or [m²]
+ * @param part   x_2, in the same unit
+ * @returns      x
+ * Source: geometry. Worked value: 0.60, 0.25 m → 0.35 m.
+ */
+export function remainder(whole: number, part: number): number {
+  return whole - part;
+}
+
+/**
+ * Way around an upright cylinder.
+ *     b = π D
+ * @param diameter  D [m]
+ * @returns         b [m]
+ * Source: geometry. Worked value: 0.8 m → 2.5133 m.
+ */
+export function circumference(diameter: number): number {
+  return Math.PI * diameter;
+}
+
+/**
+ * Share of an area.
+ *     A_s = s A
+ * @param share  s [-]
+ * @param area   A [m²]
+ * @returns      A_s [m²]
+ * Source: definition. Worked value: 0.85, 0.75 m² → 0.6375 m².
+ */
+export function shareOfArea(share: number, area: number): number {
+  return share * area;
+}
