@@ -6,59 +6,34 @@ import { assessDesign, assessTankLoad, withoutCharge } from '../../src/assess/in
 import { assessmentSchema } from '../../src/assess/schema/assessment-schema.ts';
 import { loadReport } from '../../src/cli/commands/load.ts';
 import { checkReport } from '../../src/cli/report/check-report.ts';
-import { type FieldRecord, fieldRecords } from '../../src/design/index.ts';
-import { quantityUnit, toView } from '../../src/quantities/index.ts';
+import { fieldsOf, parseDesign } from '../../src/design/index.ts';
+import { chance, textFor } from '../design/random-edits.ts';
 import { demoTexts } from '../designs.ts';
 
 const designs = 60;
 const changesEach = 8;
 
-/** Linear congruential generator of Numerical Recipes: enough to choose with. */
-let state = 20;
-function random(): number {
-  state = (state * 1664525 + 1013904223) % 2 ** 32;
-  return state / 2 ** 32;
-}
-
-function pick<Item>(list: readonly Item[]): Item {
-  return list[Math.floor(random() * list.length)]!;
-}
+const by = chance(20);
 
 type Tree = { [key: string]: Tree | string };
 
-/** A value for a field, in the unit of charts: often at a limit, sometimes a range. */
-function textFor({ quantity, minimum, maximum, choices }: FieldRecord): string | undefined {
-  if (choices !== undefined) return pick(choices).name;
-  if (quantity === undefined || minimum === undefined || maximum === undefined) return undefined;
-  const place = pick([0, 1, random(), random()]);
-  const isWide = minimum > 0 && maximum / minimum > 100;
-  const value = isWide ? minimum * (maximum / minimum) ** place : minimum + place * (maximum - minimum);
-  const other = Math.min(maximum, Math.max(minimum, value * (1 + 0.2 * random())));
-  const said = [value, other]
-    .sort((a, b) => a - b)
-    .map((each) => String(Number(toView(each, quantity, 'metric').toPrecision(7))));
-  const number = random() < 0.5 ? said[0]! : `${said[0]} to ${said[1]}`;
-  return `${number} ${quantityUnit(quantity, 'metric')}`.trim();
-}
-
 function randomDesign(): string {
-  const design = JSON.parse(demoTexts[pick(Object.keys(demoTexts))]!) as Tree;
+  const text = demoTexts[by.pick(Object.keys(demoTexts))]!;
+  const parsed = parseDesign(text);
+  if (!parsed.ok) throw new Error('a demo is no design');
+  const fields = fieldsOf(parsed.document).filter(({ type }) => type !== 'kind' && type !== 'text');
+  const design = JSON.parse(text) as Tree;
   for (let change = 0; change < changesEach; change++) {
-    const field = pick(fieldRecords.filter(({ type }) => type !== 'kind' && type !== 'text'));
-    const { path, unionKind } = field;
-    const kind = unionKind?.path
-      .split('.')
-      .reduce<Tree | string | undefined>((node, key) => (node as Tree)?.[key], design);
-    if (unionKind !== undefined && !unionKind.kinds.includes((kind as Tree | undefined)?.kind as string)) continue;
-    const keys = path.split('.');
+    const field = by.pick(fields);
+    const keys = field.path.split('.');
     const last = keys.pop()!;
     let part = design;
     for (const key of keys) {
       part[key] ??= {};
       part = part[key] as Tree;
     }
-    const text = textFor(field);
-    if (text !== undefined) part[last] = text;
+    const written = textFor(by, field);
+    if (written !== undefined) part[last] = written;
   }
   return JSON.stringify(design);
 }
