@@ -5,8 +5,9 @@
 import type { LayerOf, PlainDesign, SizedLoadOf } from '../../design/index.ts';
 import { layerConductivity, type MaterialRange, material } from '../../matter/materials/index.ts';
 import type { Estimate } from '../../quantities/index.ts';
-import { outerFilmRange } from '../../tank/index.ts';
+import { outerFilmRange, type Stack } from '../../tank/index.ts';
 import { exposuresIn, mirrorEmissivity } from './tank-stacks.ts';
+import { vesselsOf } from './tank-vessels.ts';
 
 /** Plain factors of the tank's assumptions. */
 export interface TankFactors {
@@ -64,7 +65,7 @@ export function tankAssumptions({ load }: PlainDesign['tank']): readonly TankAss
     ...conductivityOf('insideConductivityFactor', 'layers in the water', inside),
     ...conductivityOf('insulationConductivityFactor', 'insulation', wrapped),
     ...conductivityOf('lidConductivityFactor', 'lid', lids),
-    ...foilOf([...walls, ...wrapped, ...lids]),
+    ...(isFoilSeen(load) ? foilOf([...walls, ...wrapped, ...lids]) : []),
     ...(exposuresIn(load).some(({ kind }) => kind === 'closedStand') ? [standDoubt] : []),
   ];
 }
@@ -109,6 +110,28 @@ const standDoubt: TankAssumption = {
   estimate: { low: 0.3, likely: 1, high: 1.2, origin: 'assumed' },
   source: 'common practice, no source: openings for hoses and cables let room air in',
 };
+
+/** Whether foil or bare metal faces a sealed gap or what lies beyond: else its emissivity has no say. */
+function isFoilSeen(load: SizedLoadOf<number>): boolean {
+  const stacks = vesselsOf(load, standardTankFactors, 0).flatMap(({ panels, cover }) => [
+    ...panels.map(({ stack }) => stack),
+    ...(cover.kind === 'none' ? [] : [cover.stack]),
+  ]);
+  return stacks.some((stack) => stack.some((_, index) => isMirrorSeen(stack, index)));
+}
+
+function isMirrorSeen(stack: Stack, index: number): boolean {
+  const layer = stack[index]!;
+  if (layer.kind !== 'solid' || (layer.emissivity ?? 1) >= mirrorEmissivity) return false;
+  const before = stack[index - 1];
+  const beyond = stack[index + 1];
+  const isSeenFromBefore = before?.kind === 'sealedGap' && before.outerEmissivity === undefined;
+  const isSeenFromBeyond =
+    beyond === undefined ||
+    beyond.kind === 'openGap' ||
+    (beyond.kind === 'sealedGap' && beyond.innerEmissivity === undefined);
+  return isSeenFromBefore || isSeenFromBeyond;
+}
 
 /** One factor for all foil of a tank; where it is of several kinds its ends are the farthest of them. */
 function foilOf(layers: readonly UsedLayer[]): TankAssumption[] {

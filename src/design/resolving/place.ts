@@ -7,8 +7,8 @@ import { type Followed, movedBy, timesBy, warmestRoom } from './defaults.ts';
 import type { Resolver } from './resolver.ts';
 
 export function resolvePlace(take: Resolver, document: DesignDocument): ResolvedDesign['place'] {
-  const { outdoors, mains } = readsOfPlace(document);
-  const winter = take.quantity('place.outdoors.winter', undefined, outdoors);
+  const { year, air, wind, mains } = readsOfPlace(document);
+  const winter = take.quantity('place.outdoors.winter', undefined, year);
   const usual = { path: 'place.outdoors.winter', estimate: winter };
   return {
     altitude: take.quantity('place.altitude'),
@@ -18,14 +18,14 @@ export function resolvePlace(take: Resolver, document: DesignDocument): Resolved
       coldest: take.quantity(
         'place.outdoors.coldest',
         () => movedBy(usual, { low: -12, likely: -7, high: -4 }, practice),
-        outdoors,
+        air,
       ),
       summer: take.quantity(
         'place.outdoors.summer',
         () => movedBy(usual, { low: 10, likely: 17, high: 22 }, practice),
-        outdoors,
+        year,
       ),
-      windSpeed: take.quantity('place.outdoors.windSpeed', undefined, outdoors),
+      windSpeed: take.quantity('place.outdoors.windSpeed', undefined, wind),
     },
     mains: {
       winter: take.quantity('place.mains.winter', undefined, mains),
@@ -34,20 +34,21 @@ export function resolvePlace(take: Resolver, document: DesignDocument): Resolved
   };
 }
 
-/** Whether anything in the design depends on the weather outdoors, and on the water main. */
-function readsOfPlace({ room, tank: { load } }: DesignDocument): {
-  readonly outdoors: boolean;
-  readonly mains: boolean;
-} {
+/** Which of the weather the design depends on: its year, the air of the coldest spell, the wind; and on the water main. */
+function readsOfPlace({ room, tank: { load } }: DesignDocument) {
   const isVentilated = room.moisture?.kind === 'ventilated';
-  if (load.kind === 'measured') return { outdoors: isVentilated, mains: false };
+  if (load.kind === 'measured') return { year: isVentilated, air: isVentilated, wind: false, mains: false };
   const parts = load.kind === 'panels' ? load.panels : (load.faces ?? []);
   const vessels = [load.sump, load.refuge, load.overflow].map((vessel) =>
     vessel?.kind === 'rectangular' ? vessel.exposure : undefined,
   );
   const exposures = [load.stand, ...parts.map(({ exposure }) => exposure), ...vessels];
+  const isOutdoors = exposures.some((exposure) => exposure?.kind === 'outdoors');
+  const isOnGround = exposures.some((exposure) => exposure?.kind === 'slab');
   return {
-    outdoors: isVentilated || exposures.some((exposure) => exposure?.kind === 'outdoors' || exposure?.kind === 'slab'),
+    year: isVentilated || isOutdoors || isOnGround,
+    air: isVentilated || isOutdoors,
+    wind: isOutdoors,
     mains: load.makeUpFrom === 'mains' || load.waterChange !== undefined,
   };
 }

@@ -133,10 +133,12 @@ type SizedParts = Omit<
 
 function resolveSized(take: Resolver, around: LoadSurroundings, kind: SizedKind): SizedParts {
   const wall = resolveSheet(take, `${load}.wall`);
-  const surface = take.choice<SurfaceName>(`${load}.surface`);
   const cover = resolveCover(take, openingOf(take, kind));
+  // A lid that closes tightly takes what rises as it comes, however lively the surface.
+  const isOpen = cover.lid !== 'tight';
+  const surface = take.choice<SurfaceName>(`${load}.surface`, undefined, isOpen);
   const airSpeed = take.quantityIfGiven(`${load}.airSpeed`);
-  const evaporationFactor = take.quantity(`${load}.evaporationFactor`, () => usualEvaporationFactor(surface));
+  const evaporationFactor = take.quantity(`${load}.evaporationFactor`, () => usualEvaporationFactor(surface), isOpen);
   const stand = resolveExposure(take, `${load}.stand`)!;
   const sump = resolveVessel(take, 'sump');
   const refuge = resolveVessel(take, 'refuge');
@@ -231,9 +233,10 @@ function resolveVessel(take: Resolver, name: 'sump' | 'refuge' | 'overflow'): Si
   const path = `${load}.${name}`;
   if (take.choice<'none' | 'rectangular'>(`${path}.kind`) === 'none') return undefined;
   const height = take.quantity(`${path}.height`);
-  const surface = take.choice<SurfaceName>(`${path}.surface`);
   const lid = take.choice<'none' | 'tight' | 'loose'>(`${path}.lid`);
   const hasLid = lid !== 'none';
+  const isOpen = lid !== 'tight';
+  const surface = take.choice<SurfaceName>(`${path}.surface`, undefined, isOpen);
   const lidMaterial = take.choice<string>(`${path}.lidMaterial`, undefined, hasLid);
   const insulation = take.hasPart(`${path}.insulation`) ? resolveBoard(take, `${path}.insulation`) : undefined;
   return {
@@ -245,7 +248,7 @@ function resolveVessel(take: Resolver, name: 'sump' | 'refuge' | 'overflow'): Si
     wall: resolveSheet(take, `${path}.wall`),
     ...(insulation === undefined ? {} : { insulation }),
     surface,
-    evaporationFactor: take.quantity(`${path}.evaporationFactor`, () => usualEvaporationFactor(surface)),
+    evaporationFactor: take.quantity(`${path}.evaporationFactor`, () => usualEvaporationFactor(surface), isOpen),
     lid,
     lidMaterial,
     lidThickness: take.quantity(`${path}.lidThickness`, () => usualLidThickness(lidMaterial), hasLid),
