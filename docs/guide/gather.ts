@@ -1,7 +1,7 @@
 // The table of fields of the guide to design files, from the field records of the schema. Bundled and run by make.mjs;
 // the tests call it to see that the page is that of the present schema.
 
-import { type FieldRecord, fieldRecords } from '../../src/design/index.ts';
+import { type FieldRecord, fieldRecords, type ListRecord, listRecords, mostItems } from '../../src/design/index.ts';
 import { quantityRecord, sayQuantity } from '../../src/quantities/index.ts';
 
 export const tableStart = '<!-- fields: written by node docs/guide/make.mjs -->';
@@ -12,6 +12,7 @@ const parts: Readonly<Record<string, string>> = {
   place: 'place',
   room: 'room: where the tank stands',
   tank: 'tank',
+  wrapping: 'wrapping: what might be wrapped',
   source: 'source: where the heat comes from',
   machine: 'machine',
   exchangers: 'exchangers: out of the source, into the water',
@@ -32,11 +33,27 @@ export function withFieldTable(page: string): string {
 export function fieldTable(): string {
   return Object.entries(parts)
     .map(([part, title]) => {
-      const rows = fieldRecords.filter(({ path }) => partOf(path) === part).map(row);
+      const rows = withLists(fieldRecords.filter(({ path }) => partOf(path) === part));
       if (rows.length === 0) throw new Error(`no field in part "${part}"`);
       return `### ${title}\n\n| field | what it is | what to write | if left out |\n| --- | --- | --- | --- |\n${rows.join('\n')}\n`;
     })
     .join('\n');
+}
+
+/** A row for each field, and one for each list before those of its items. */
+function withLists(records: readonly FieldRecord[]): readonly string[] {
+  const told = new Set<string>();
+  return records.flatMap((record) => {
+    const lists = listRecords.filter(({ path }) => record.path.startsWith(`${path}.*`) && !told.has(path));
+    for (const { path } of lists) told.add(path);
+    return [...lists.map(listRow), row(record)];
+  });
+}
+
+function listRow({ path, label, help, itemName, optional }: ListRecord): string {
+  const accepted = `a list of ${optional ? 'at most' : '1 to'} ${mostItems}; one of them is a part "${itemName}"`;
+  const cells = [`\`${path}\``, `${label}. ${help}`, accepted, optional ? 'nothing' : '**required**'];
+  return `| ${cells.map((cell) => plain(cell).replaceAll('|', '\\|')).join(' | ')} |`;
 }
 
 function partOf(path: string): string {

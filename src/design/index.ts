@@ -64,6 +64,7 @@ export {
   type DefaultRecord,
   type FieldProblem,
   type Level,
+  mostItems,
   quantityFieldProblem,
 } from './schema/field.ts';
 export {

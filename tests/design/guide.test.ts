@@ -5,6 +5,7 @@ import { expect, test } from 'vitest';
 import { withFieldTable } from '../../docs/guide/gather.ts';
 import { fieldRecords, parseDesign } from '../../src/design/index.ts';
 import { quantityRecords, readQuantity } from '../../src/quantities/index.ts';
+import { sizedDesign } from './examples.ts';
 
 const page = readFileSync(new URL('../../docs/guide/design-file.md', import.meta.url), 'utf8');
 
@@ -17,6 +18,14 @@ test('the example is a complete design', () => {
   const example = /```json\n([\s\S]*?)```/.exec(page)?.[1];
   expect(example).toBeDefined();
   expect(parseDesign(example!)).toMatchObject({ ok: true });
+});
+
+test('the example of a tank belongs into a design', () => {
+  const written = [...page.matchAll(/```json\n([\s\S]*?)```/g)][1]?.[1];
+  const { load } = JSON.parse(`{${written}}`);
+  const design = sizedDesign();
+  design.tank.load = load;
+  expect(parseDesign(JSON.stringify(design))).toMatchObject({ ok: true });
 });
 
 test('every quantity shown in the table of forms reads as some quantity', () => {
