@@ -6,8 +6,9 @@ import { doubtfulInputs, withInput } from '../../src/assess/inputs.ts';
 import { type StagedDesign, stagedDesign } from '../../src/assess/stages/engine-assumptions.ts';
 import { tankSlice } from '../../src/assess/stages/index.ts';
 import { surroundingsOf, surroundingsSlice } from '../../src/assess/stages/surroundings.ts';
-import { tankDescription, tankLoadAt } from '../../src/assess/stages/tank.ts';
+import { tankConditions, tankDescription, tankLoadAt } from '../../src/assess/stages/tank.ts';
 import { partAt, plainDesign, resolveDesign } from '../../src/design/index.ts';
+import { saturationVapourPressure } from '../../src/matter/air/index.ts';
 import { layerConductivity, material } from '../../src/matter/materials/index.ts';
 import { type BuiltTank, rectangularTank, type TankLoad, tankLoad } from '../../src/tank/index.ts';
 import { cylinderDesign, documentOf, fullDesign, type Loose, panelsDesign, sizedDesign } from '../design/examples.ts';
@@ -214,6 +215,27 @@ describe('laws', () => {
     expect(cold.lostElsewhere).toBeGreaterThan(0);
   });
 
+  test('an aired room is as humid as air changes leave it: dry where there are many, damp where there are few', () => {
+    const at = (airChanges: string) => {
+      const design = changed(sizedDesign, (load) => Object.assign(load, { lid: 'none' }));
+      design.room.moisture = { kind: 'ventilated', airChanges };
+      const of = staged(design);
+      const { spell, atmosphericPressure } = surroundingsOf(surroundingsSlice(of));
+      const { roomRelativeHumidity } = tankConditions(tankSlice(of), spell, atmosphericPressure);
+      return { humidity: roomRelativeHumidity, evaporation: loadOf(of).evaporation, spell };
+    };
+    const [stuffy, usual, draughty] = [at('0.02 /h'), at('0.5 /h'), at('20 /h')];
+    expect(draughty.humidity).toBeLessThan(usual.humidity);
+    expect(usual.humidity).toBeLessThan(stuffy.humidity);
+    expect(stuffy.humidity).toBeLessThanOrEqual(1);
+    // With air changes without end the room has the humidity ratio of outdoors: p_o / p_sat(T_r).
+    const { outdoorTemperature, roomTemperature } = draughty.spell;
+    const dry = (0.8 * saturationVapourPressure(outdoorTemperature)) / saturationVapourPressure(roomTemperature);
+    expect(draughty.humidity).toBeGreaterThan(dry);
+    expect(draughty.humidity).toBeLessThan(1.2 * dry);
+    expect(draughty.evaporation).toBeGreaterThan(usual.evaporation);
+  });
+
   test('a room hotter than the tank is a cooling load, with its sign', () => {
     const design = changed(sizedDesign, (load) => Object.assign(load, { pumpPower: '0 W' }));
     Object.assign(design.room, { temperature: '35 °C', coldest: '35 °C', relativeHumidity: '90 %' });
@@ -238,7 +260,7 @@ describe('laws', () => {
 
 describe('doubt', () => {
   const ofOthers =
-    /^(?:source|machine|exchangers|power|prices|wrapping)\.|^room\.(?:warmest|volume|height|monthsHeated|houseHeatPrice|moisture)/;
+    /^(?:source|machine|exchangers|power|prices|wrapping)\.|^room\.(?:warmest|height|monthsHeated|houseHeatPrice)/;
 
   test.each([
     ['L', fullDesign],
@@ -252,8 +274,15 @@ describe('doubt', () => {
       return [spell, months[0]!, months[6]!].map((place) => tankLoadAt(tankSlice(of), place, atmosphericPressure).load);
     };
     const likely = loads(design);
+    const isAired = design.room.moisture.kind === 'ventilated';
+    const isOfAir = (path: string) => path === 'room.volume' || path.startsWith('room.moisture.');
     const inputs = doubtfulInputs(resolution, design).filter(
-      ({ path }) => !ofOthers.test(path) && !path.startsWith('tank.load.meter') && isOfTank(path),
+      ({ path }) =>
+        !ofOthers.test(path) &&
+        !path.startsWith('tank.load.meter') &&
+        isOfTank(path) &&
+        // An aired room has no humidity of its own; a room whose humidity is known is not aired.
+        (isAired ? path !== 'room.relativeHumidity' : !isOfAir(path)),
     );
     expect(inputs.length).toBeGreaterThan(12);
     for (const { path, estimate } of inputs) {

@@ -10,6 +10,7 @@ import type { EngineValues, SizingValues, StagedDesign } from './engine-assumpti
 import { type CompressorResult, compressorOf, type LoopSlice, operatingAt } from './machine.ts';
 import { carriedBy, type MeterResult, meterOf } from './meter.ts';
 import { monthLoads, monthOperating, plantAtSpell, plantHardware, yearOf } from './plant.ts';
+import { ventilationOf } from './room-air.ts';
 import { type SizingResult, sizingOf } from './sizing.ts';
 import { type SurroundingsResult, surroundingsOf, surroundingsSlice } from './surroundings.ts';
 import { type TankSlice, tankLoadAt } from './tank.ts';
@@ -69,6 +70,7 @@ export function tankSlice({ place, tank, room, engine }: StagedDesign): TankSlic
     windSpeed: place.outdoors.windSpeed,
     factors: tankFactors(engine),
     relativeHumidity: room.relativeHumidity,
+    ventilation: ventilationOf(room),
   };
 }
 

@@ -63,7 +63,7 @@ export function plantAtSpell(tank: TankLoad, operating: OperatingPoint, hardware
  */
 export function monthLoads(tank: TankSlice, { months, atmosphericPressure }: SurroundingsResult): readonly TankLoad[] {
   const known = new Map<string, TankLoad>();
-  const readsSeasons = dependsOnSeasons(tank.tank.load);
+  const readsSeasons = dependsOnSeasons(tank);
   return months.map((month) => {
     const key = readsSeasons ? `${month.roomTemperature} at ${month.distance}` : String(month.roomTemperature);
     return remembered(known, key, () => tankLoadAt(tank, month, atmosphericPressure));

@@ -13,6 +13,7 @@ import {
   type TankLoad,
   tankLoad,
 } from '../../tank/index.ts';
+import { airedHumidity, type RoomVentilation } from './room-air.ts';
 import type { TankFactors } from './tank-assumptions.ts';
 import { exposuresIn } from './tank-stacks.ts';
 import { vesselsOf } from './tank-vessels.ts';
@@ -33,7 +34,10 @@ export interface TankSlice {
   readonly tank: PlainTank;
   readonly windSpeed: number;
   readonly factors: TankFactors;
+  /** Of a room whose humidity is known or held; that of an aired one follows from what the tank evaporates. */
   readonly relativeHumidity: number;
+  /** How the room is aired; null where its humidity is known or held. */
+  readonly ventilation: RoomVentilation | null;
   /** On every loss; 1 where absent. */
   readonly measuredOverModelled?: number;
 }
@@ -49,19 +53,19 @@ export function tankDescription(slice: TankSlice, mainsTemperature: number): Tan
 }
 
 /** The conditions around the tank as its model reads them. */
-export function tankConditions(
-  { tank, relativeHumidity }: TankSlice,
-  { roomTemperature, outdoorTemperature, groundTemperature }: TankPlace,
-  atmosphericPressure: number,
-): TankConditions {
-  return {
-    waterTemperature: tank.waterTemperature,
+export function tankConditions(slice: TankSlice, place: TankPlace, atmosphericPressure: number): TankConditions {
+  const { roomTemperature, outdoorTemperature, groundTemperature } = place;
+  const conditions = {
+    waterTemperature: slice.tank.waterTemperature,
     roomTemperature,
-    roomRelativeHumidity: relativeHumidity,
+    roomRelativeHumidity: slice.relativeHumidity,
     atmosphericPressure,
     outdoorTemperature,
     groundTemperature,
   };
+  if (slice.ventilation === null) return conditions;
+  const tank = tankDescription(slice, place.mainsTemperature);
+  return { ...conditions, roomRelativeHumidity: airedHumidity(slice.ventilation, tank, conditions) };
 }
 
 /** The tank's heat balance in its place. */
@@ -71,7 +75,8 @@ export function tankLoadAt(slice: TankSlice, place: TankPlace, atmosphericPressu
 }
 
 /** Whether weather, ground or water main reach the tank: else its load follows from the room alone. */
-export function dependsOnSeasons(load: PlainTank['load']): boolean {
+export function dependsOnSeasons({ tank: { load }, ventilation }: TankSlice): boolean {
+  if (ventilation !== null) return true;
   if (load.kind === 'measured') return false;
   const isOutside = exposuresIn(load).some(({ kind }) => kind === 'outdoors' || kind === 'slab');
   return isOutside || load.makeUpFrom === 'mains' || load.waterChange !== undefined;
