@@ -74,4 +74,5 @@ export {
   type StartField,
   type StartQuestion,
   startQuestions,
+  startRecord,
 } from './start.ts';

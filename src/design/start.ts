@@ -1,9 +1,9 @@
 // "Start my own": seven questions whose answers make a complete design. The questions are data; the fields they ask are
 // fields of the document, with their own records. Everything else starts as an assumption.
 
-import { fieldRecord, fieldRecords } from './field-records.ts';
+import { type FieldRecord, fieldRecord, fieldRecords } from './field-records.ts';
 import { checkDesign } from './parse.ts';
-import { type Part, textAt, withPart } from './paths.ts';
+import { genericPath, type Part, textAt, withPart } from './paths.ts';
 import type { Result } from './problems.ts';
 import { type DesignDocument, formatVersion } from './schema/design.ts';
 
@@ -14,6 +14,8 @@ export interface StartField {
   readonly when?: { readonly path: string; readonly is: string };
   /** May be left out, though asked. */
   readonly optional: boolean;
+  /** Of the choices of the field only these are offered; the others wait in the workbench. */
+  readonly among?: readonly string[];
 }
 
 export interface StartQuestion {
@@ -51,7 +53,7 @@ export const startQuestions: readonly StartQuestion[] = [
     question: 'How do you know your tank?',
     help: 'A meter on the heater for a week is best. Otherwise its inside measures and its panes.',
     fields: [
-      asked(loadKind),
+      { ...asked(loadKind), among: ['measured', 'rectangular'] },
       measured('tank.load.energy'),
       measured('tank.load.duration'),
       sized('tank.load.length'),
@@ -108,6 +110,13 @@ export function askedFields({ fields }: StartQuestion, answers: StartAnswers): r
   return fields.filter(({ when }) => when === undefined || answers[when.path]?.trim() === when.is);
 }
 
+/** The record of a field as the question asks it. */
+export function startRecord({ path, among }: StartField): FieldRecord {
+  const record = fieldRecord(path)!;
+  if (among === undefined) return record;
+  return { ...record, choices: (record.choices ?? []).filter(({ name }) => among.includes(name)) };
+}
+
 /**
  * The design that the answers make. The compressor runs on the refrigerant it was made for unless `machine.refrigerant` is
  * among the answers; any other path of the document may be answered too.
@@ -128,7 +137,8 @@ export function newDesign(answers: StartAnswers, name = 'My tank'): Result<{ rea
   for (const [path, text] of given) {
     const when = asksOther.get(path)?.when;
     if (text === '' || (when !== undefined && answers[when.path]?.trim() !== when.is)) continue;
-    if (fieldRecord(path) === undefined) {
+    // Items of lists are added in the workbench: an answer is a text.
+    if (fieldRecord(path) === undefined || genericPath(path).includes('*')) {
       return {
         ok: false,
         problems: [{ path, code: 'unknownPath', received: path, expected: 'the path of a field of a design' }],

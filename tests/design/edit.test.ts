@@ -10,6 +10,7 @@ import {
   setField,
   setKind,
   startQuestions,
+  startRecord,
 } from '../../src/design/index.ts';
 import { documentOf, measuredDesign, sizedDesign } from './examples.ts';
 
@@ -134,6 +135,12 @@ describe('seven questions', () => {
     }
   });
 
+  test('ask for a measurement or a box, the commonest tank; other shapes wait in the workbench', () => {
+    const [kind] = startQuestions[0]!.fields;
+    expect(startRecord(kind!).choices?.map(({ name }) => name)).toEqual(['measured', 'rectangular']);
+    expect(startRecord(kind!).path).toBe('tank.load.kind');
+  });
+
   test.each([
     ['sizes', sized],
     ['a measurement', measured],
@@ -175,6 +182,10 @@ describe('seven questions', () => {
     expect(made).toMatchObject({
       ok: true,
       document: { machine: { refrigerant: 'R600a' }, room: { monthsHeated: '6' } },
+    });
+    expect(newDesign({ ...sized, 'tank.load.pipes.0.length': '1 m' })).toMatchObject({
+      ok: false,
+      problems: [{ path: 'tank.load.pipes.0.length', code: 'unknownPath' }],
     });
     expect(newDesign({ ...sized, 'tank.colour': 'blue' })).toMatchObject({
       ok: false,

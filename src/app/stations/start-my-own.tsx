@@ -11,6 +11,7 @@ import {
   type StartField,
   sayProblem,
   startQuestions,
+  startRecord,
 } from '../../design/index.ts';
 import { LooseField, textProblem } from '../fields/loose-field.tsx';
 import { Dialog } from '../ui/dialog.tsx';
@@ -75,24 +76,19 @@ export function StartMyOwn({ close, done }: StartMyOwnProps): ReactNode {
         </h3>
         <p className="quiet">{question.help}</p>
         <div className="fields">
-          {fields.map((field) => {
-            const record = fieldRecord(field.path);
-            return (
-              record && (
-                <LooseField
-                  key={field.path}
-                  record={record}
-                  text={answers[field.path] ?? ''}
-                  currency={currency}
-                  mayStayEmpty={field.optional}
-                  give={(text) => {
-                    setAnswers((before) => ({ ...before, [field.path]: asWritten(field.path, text) }));
-                    return undefined;
-                  }}
-                />
-              )
-            );
-          })}
+          {fields.map((field) => (
+            <LooseField
+              key={field.path}
+              record={startRecord(field)}
+              text={answers[field.path] ?? ''}
+              currency={currency}
+              mayStayEmpty={field.optional}
+              give={(text) => {
+                setAnswers((before) => ({ ...before, [field.path]: asWritten(field.path, text) }));
+                return undefined;
+              }}
+            />
+          ))}
           {fields.length === 0 && <p>Nothing to ask here after what you told.</p>}
         </div>
         {problems.length > 0 && (

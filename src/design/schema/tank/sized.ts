@@ -152,7 +152,12 @@ const box = { waterDepth: depth, wall, insulation: boxInsulation, faces };
 
 export const rectangular = z
   .strictObject({ kind: kindField('rectangular'), length, width, height, ...box, ...shared })
-  .check(z.meta({ title: 'I know its sizes', description: 'A rectangular tank by length, width, height and panes.' }));
+  .check(
+    z.meta({
+      title: 'I know its sizes: a rectangular tank',
+      description: 'A rectangular tank by length, width, height and panes.',
+    }),
+  );
 
 export const cylinder = z
   .strictObject({
@@ -165,7 +170,7 @@ export const cylinder = z
     faces,
     ...shared,
   })
-  .check(z.meta({ title: 'A cylinder', description: 'An upright cylinder by diameter and height.' }));
+  .check(z.meta({ title: 'I know its sizes: a cylinder', description: 'An upright cylinder by diameter and height.' }));
 
 export const lShape = z
   .strictObject({
@@ -186,7 +191,7 @@ export const lShape = z
     ...box,
     ...shared,
   })
-  .check(z.meta({ title: 'An L', description: 'A rectangle without its back right corner.' }));
+  .check(z.meta({ title: 'I know its sizes: an L', description: 'A rectangle without its back right corner.' }));
 
 export const panels = z
   .strictObject({
@@ -223,4 +228,6 @@ export const panels = z
     wall,
     ...shared,
   })
-  .check(z.meta({ title: 'Panel by panel', description: 'A tank of any form, as a list of flat pieces.' }));
+  .check(
+    z.meta({ title: 'I know its sizes: panel by panel', description: 'A tank of any form, as a list of flat pieces.' }),
+  );
