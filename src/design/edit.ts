@@ -41,14 +41,14 @@ export function setField(document: DesignDocument, path: string, text: string): 
 
 /**
  * The document with a part, or an item of a list, of another kind. Fields that both kinds have keep their text, and so do
- * lists that both have; the others come from `texts`, by path. A required field that is in neither is a problem 'missing' at
+ * lists that both have; the others come from `texts`, by path, where a list stands with its items. A required field that is in neither is a problem 'missing' at
  * its path.
  */
 export function setKind(
   document: DesignDocument,
   path: string,
   kind: string,
-  texts: Readonly<Record<string, string>>,
+  texts: Readonly<Record<string, string | readonly Part[]>>,
 ): EditResult {
   const selector = fieldRecord(`${path}.kind`, document);
   if (selector?.type !== 'kind') return refused(unknownPath(`${path}.kind`));
@@ -90,8 +90,10 @@ export function fieldsOfItem(list: string, kind?: string): readonly FieldRecord[
 
 /**
  * The document with one more item in a list; a list that was absent is begun.
- * @param item  as it stands in a file: { "kind": "material", "material": "glass", "thickness": "6 mm" }
- * @param at    index of the new item; the end of the list where absent
+ * @param document  stays as it is
+ * @param list      path of the list: 'tank.load.faces.2.outside'
+ * @param item      as it stands in a file: { "kind": "material", "material": "glass", "thickness": "6 mm" }
+ * @param at        index of the new item; the end of the list where absent
  */
 export function addItem(document: DesignDocument, list: string, item: unknown, at?: number): EditResult {
   const record = presentList(document, list);

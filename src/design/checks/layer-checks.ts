@@ -56,7 +56,7 @@ function sheetsOf(load: SizedLoad, lists: readonly string[], document: DesignDoc
   ];
 }
 
-/** @param usual  the material where none was named */
+/** What keeps a sheet from having that thickness; `usual` is its material where none was named. */
 export function sheetProblems(
   document: DesignDocument,
   materialPath: string,
