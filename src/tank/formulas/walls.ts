@@ -135,7 +135,7 @@ export const wallFormulas: readonly Formula[] = [
     id: 'tank.radiationByWall',
     title: 'Radiative coefficient to the room by way of a wall close by',
     result: { symbol: 'h_rw', meaning: 'radiative coefficient from the surface to the room', unit: 'W/(m² K)' },
-    expression: 'h_r * (h_c + 1 / (f * R_w)) / (h_r + h_c + 1 / (f * R_w))',
+    expression: 'h_r * (f * R_w * h_c + 1) / (f * R_w * (h_r + h_c) + 1)',
     symbols: {
       h_r: { meaning: 'radiative coefficient from the surface to the wall', unit: 'W/(m² K)' },
       h_c: { meaning: 'convective coefficient from the wall to the air of the gap', unit: 'W/(m² K)' },

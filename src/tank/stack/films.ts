@@ -139,3 +139,29 @@ export function mean(first: number, second: number): number {
 export function transmittance(inner: number, outer: number): number {
   return 1 / (inner + outer);
 }
+
+/**
+ * Heat per area q through a face.
+ *     q = U (T_i − T_r)
+ * @param transmittance  U [W/(m² K)]
+ * @param inside         T_i [K]
+ * @param beyond         T_r [K]
+ * @returns              q [W/m²]
+ * Source: definition of U. Worked value: 6.977, 299.15, 295.15 K → 27.91 W/m².
+ */
+export function heatFlux(transmittance: number, inside: number, beyond: number): number {
+  return transmittance * (inside - beyond);
+}
+
+/**
+ * Temperature T behind a resistance, on the way out.
+ *     T = T_i − q R
+ * @param inside      T_i [K]
+ * @param flux        q [W/m²]
+ * @param resistance  R [m² K/W], from the inside up to there
+ * @returns           T [K]
+ * Source: resistances in series. Worked value: 299.15 K, 27.91, 0.01333 → 298.78 K.
+ */
+export function faceTemperature(inside: number, flux: number, resistance: number): number {
+  return inside - flux * resistance;
+}

@@ -81,7 +81,7 @@ export function outerConvection(exposure: Exposure, flow: HeatFlow): number {
 /**
  * Radiative coefficient to the room by way of a wall: the wall takes up radiation across the gap and passes it on to the air of
  * the gap and through itself.
- *     h_r' = h_r g / (h_r + g),  g = h_c + 1/(f R_w)
+ *     h_r' = h_r (f R_w h_c + 1) / (f R_w (h_r + h_c) + 1)
  * @param radiative   h_r [W/(m² K)], surface to wall
  * @param convective  h_c [W/(m² K)], wall to the air of the gap
  * @param wall        R_w [m² K/W], from the face of the wall to the air of the room beyond it
@@ -96,8 +96,8 @@ export function radiativeCoefficientByWall(
   wall: number,
   factor: number,
 ): number {
-  const onward = convective + 1 / (factor * wall);
-  return wall === 0 ? radiative : (radiative * onward) / (radiative + onward);
+  const share = factor * wall;
+  return (radiative * (share * convective + 1)) / (share * (radiative + convective) + 1);
 }
 
 /**

@@ -232,7 +232,12 @@ function gapsOf(input: PanelInput, layers: Stack, flow: HeatFlow): readonly Gap[
 
 /** H [m] of water standing in a panel. */
 export function gapHeight({ height, area }: Pick<PanelInput, 'height' | 'area'>): number {
-  return height ?? Math.sqrt(area);
+  return height ?? squareSide(area);
+}
+
+/** Side [m] of a square of an area [m²]. Geometry. */
+export function squareSide(area: number): number {
+  return Math.sqrt(area);
 }
 
 /** Part of the way from one resistance to the next; all of it at first. */

@@ -38,7 +38,7 @@ export function waterOfLayer(temperature: number): WaterOfLayer {
   return {
     conductivity,
     buoyancy: layerBuoyancy(waterExpansion(temperature, 0), density, heatCapacity, viscosity, conductivity),
-    prandtl: (viscosity * heatCapacity) / conductivity,
+    prandtl: waterPrandtl(viscosity, heatCapacity, conductivity),
   };
 }
 
@@ -130,7 +130,7 @@ export function waterLayerNusselt(
   difference: number,
 ): number {
   const rayleigh = layerRayleigh(Math.abs(buoyancy), difference, thickness);
-  if (flow === 'horizontal') return nusseltUprightThess2010(rayleigh, prandtl, height / thickness);
+  if (flow === 'horizontal') return nusseltUprightThess2010(rayleigh, prandtl, slimness(height, thickness));
   const rises = (flow === 'up') === buoyancy > 0;
   return rises ? nusseltFromBelowHollands1984(rayleigh, prandtl) : 1;
 }
@@ -146,4 +146,14 @@ export function waterLayerNusselt(
  */
 export function waterLayerResistance(thickness: number, conductivity: number, nusselt: number): number {
   return thickness / (nusselt * conductivity);
+}
+
+/** Pr [-] = μ c_p / k of water: dynamic viscosity [Pa s], specific heat [J/(kg K)], conductivity [W/(m K)]. Definition. */
+export function waterPrandtl(viscosity: number, heatCapacity: number, conductivity: number): number {
+  return (viscosity * heatCapacity) / conductivity;
+}
+
+/** Height over thickness [-] of a layer; both in metres. Definition. */
+export function slimness(height: number, thickness: number): number {
+  return height / thickness;
 }
