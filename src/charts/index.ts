@@ -36,3 +36,4 @@ export type {
 export { escapeMarkup } from './still/text.ts';
 export { chartSvg, type SvgOptions } from './svg.ts';
 export { type DrawnPlot, type Measure, type PlacedWords, wordsOnChart } from './words.ts';
+export { lastInchChart } from './wrapping/last-inch.ts';

@@ -56,20 +56,7 @@ export function Findings({ said, none }: FindingsProps): ReactNode {
       ) : (
         <ul className="findings">
           {said.slice(0, mostOnStation).map(({ finding, words }) => (
-            <li key={`${finding.code} ${words.text}`} className={`finding finding-${finding.severity}`}>
-              <StateMark kind={severityMarks[finding.severity][0]} word={severityMarks[finding.severity][1]} />
-              <div className="finding-body">
-                <h4>{words.title}</h4>
-                <p>
-                  <Termed>{words.text}</Termed>
-                </p>
-                <p>
-                  {words.remedy}
-                  {finding.needsLicensedPerson && ' This is work for a certified or licensed person.'}
-                </p>
-                <p className="finding-source">Rule: {words.source}</p>
-              </div>
-            </li>
+            <FindingItem key={`${finding.code} ${words.text}`} finding={finding} words={words} />
           ))}
         </ul>
       )}
@@ -80,5 +67,26 @@ export function Findings({ said, none }: FindingsProps): ReactNode {
         </p>
       )}
     </>
+  );
+}
+
+/** One finding of a list: state, what was found, what to do, where the rule comes from. */
+export function FindingItem({ finding, words }: SaidFinding): ReactNode {
+  const [kind, word] = severityMarks[finding.severity];
+  return (
+    <li className={`finding finding-${finding.severity}`}>
+      <StateMark kind={kind} word={word} />
+      <div className="finding-body">
+        <h4>{words.title}</h4>
+        <p>
+          <Termed>{words.text}</Termed>
+        </p>
+        <p>
+          {words.remedy}
+          {finding.needsLicensedPerson && ' This is work for a certified or licensed person.'}
+        </p>
+        <p className="finding-source">Rule: {words.source}</p>
+      </div>
+    </li>
   );
 }

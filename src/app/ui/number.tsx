@@ -20,6 +20,8 @@ export interface NumberItemProps {
   readonly workings?: readonly WorkingStep[];
   /** Name of the result in the workings, where the band does not carry it. */
   readonly result?: string;
+  /** True where the steps are not of the verdict, so that Working would not have them. */
+  readonly isElsewhere?: boolean;
 }
 
 export function NumberItem(props: NumberItemProps): ReactNode {
@@ -39,7 +41,7 @@ export function NumberItem(props: NumberItemProps): ReactNode {
       {note !== undefined && <dd className="number-range">{note}</dd>}
       {workings !== undefined && result !== undefined && (
         <dd>
-          <HowComputed workings={workings} result={result} of={label} />
+          <HowComputed workings={workings} result={result} of={label} isElsewhere={props.isElsewhere ?? false} />
         </dd>
       )}
     </div>

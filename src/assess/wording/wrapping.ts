@@ -90,7 +90,7 @@ function twoAccounts({ basis }: WrappingAnswer): string {
   }
   const vapour = dehumidifier
     ? 'Heat that leaves as vapour comes back to the room at the dehumidifier, which is paid for it.'
-    : 'Heat that leaves as vapour warms nothing in the room, so a lid loses little here and a board more.';
+    : 'Heat that leaves as vapour warms nothing in the room, so a lid takes little from the room and a board takes more.';
   return `What leaves through glass and surface warms the room. In the ${number(monthsHeated)} months in which the room is heated, its heating has to make up for what is wrapped in, at the price of house heat. ${vapour}${cooled}`;
 }
 

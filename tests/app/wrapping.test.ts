@@ -1,0 +1,178 @@
+// The station What to wrap, its parts that need no page: rows of the waterfall, marks of a measure, changes of the list, the
+// curve of the last inch, the sentences.
+
+import { describe, expect, test } from 'vitest';
+import {
+  countOf,
+  hasOwnMeasures,
+  placeOf,
+  withMeasure,
+  withOffered,
+  withoutMeasure,
+  withUsual,
+} from '../../src/app/wrapping/list-edits.ts';
+import { heatPumpStepsOf, marksOf } from '../../src/app/wrapping/marks.ts';
+import { waterfallRows, waterfallScale } from '../../src/app/wrapping/waterfall.ts';
+import { sayPayback, sayWrapping } from '../../src/assess/index.ts';
+import { lastInchChart } from '../../src/charts/index.ts';
+import { type DesignDocument, type EditResult, parseDesign, serialiseDesign } from '../../src/design/index.ts';
+import { exampleText } from './answers.ts';
+import { inventedWrapping as answer } from './invented-wrapping.ts';
+
+function documentOf(outcome: EditResult | ReturnType<typeof parseDesign>): DesignDocument {
+  if (!outcome.ok) throw new Error(JSON.stringify(outcome.problems));
+  return outcome.document;
+}
+
+const bare = documentOf(withUsual(documentOf(parseDesign(exampleText('reef-in-the-study.json')))));
+const mat = { kind: 'mat', material: 'extrudedPolystyrene', thickness: '10 mm', cost: '12 EUR' };
+
+describe('the waterfall', () => {
+  const rows = waterfallRows(answer);
+
+  test('what leaves less what comes by itself is what is needed', () => {
+    const amount = (look: string) => rows.find((row) => row.look === look)!.amount;
+    expect(amount('leaving')).toBe(400);
+    expect(amount('gains')).toBe(50);
+    expect(amount('leaving') - amount('gains')).toBe(amount('needed'));
+  });
+
+  test('each measure begins where the one before it ended, and all of them end at what is left', () => {
+    const needed = rows.findIndex(({ look }) => look === 'needed');
+    const steps = rows.slice(needed + 1, -1);
+    expect(steps.map(({ amount }) => amount)).toEqual([200, 60, 20]);
+    expect(steps.map(({ from }) => from)).toEqual(rows.slice(needed, -2).map(({ passedOn }) => passedOn));
+    expect(rows.at(-1)!.to).toBe(steps.at(-1)!.to);
+    expect(rows.at(-1)!.band).toEqual(answer.inTurn.at(-1)!.after.load);
+  });
+
+  test('a tank whose pumps bring nothing has no row for that', () => {
+    const paths = [{ path: 'all', label: 'all', heat: answer.asItIs.load.likely }];
+    const without = waterfallRows({ ...answer, asItIs: { ...answer.asItIs, paths } });
+    expect(without.map(({ look }) => look)).toEqual(['needed', 'saves', 'saves', 'savesWithoutPaying', 'left']);
+  });
+
+  test('the scale holds every bar, also of a tank that gets more than it loses', () => {
+    expect(waterfallScale(rows)).toEqual([0, 400]);
+    const [low] = waterfallScale([{ ...rows[0]!, from: 0, to: -30 }]);
+    expect(low).toBe(-30);
+  });
+});
+
+describe('marks', () => {
+  test('pays, stops paying with a heat pump, does not pay; each in words', () => {
+    const words = answer.measures.map(({ id }) => marksOf(answer, id).map(({ word }) => word));
+    expect(words).toEqual([['pays'], ['pays', 'stops paying with a complete certified heat pump'], ['does not pay']]);
+  });
+
+  test('a verdict that the ends of the range do not share says likely', () => {
+    const [first, ...others] = answer.inTurn;
+    const unsettled = { ...answer, inTurn: [{ ...first!, gain: { ...first!.gain, settled: false } }, ...others] };
+    expect(marksOf(unsettled, 'usual.lid')).toEqual([{ kind: 'look', word: 'likely pays' }]);
+  });
+
+  test('every measure has its step with every heat pump', () => {
+    for (const { id } of answer.measures) expect(heatPumpStepsOf(answer, id)).toHaveLength(answer.withHeatPump.length);
+  });
+});
+
+describe('the list', () => {
+  test('adding to what is offered makes all of it the design’s own, in the order of the page', () => {
+    const own = documentOf(withMeasure(bare, answer, mat));
+    expect(own.wrapping?.measures).toEqual([...answer.measures.map(({ item }) => item), mat]);
+    expect(countOf(bare, answer)).toBe(3);
+    expect(countOf(own, answer)).toBe(4);
+  });
+
+  test('removing one that is offered keeps the others', () => {
+    const own = documentOf(withoutMeasure(bare, answer, 'usual.boards'));
+    expect(own.wrapping?.measures?.map(({ name }) => name)).toEqual(['A tight lid', 'A second pane in front']);
+  });
+
+  test('an own list is changed by place, may be empty, and gives way to the usual ones again', () => {
+    const taken = documentOf(withOffered(bare, answer));
+    const owned = {
+      ...answer,
+      measures: answer.measures.map((measure, index) => ({ ...measure, path: `wrapping.measures.${index}` })),
+    };
+    expect(placeOf(owned, 'usual.pane')).toBe(2);
+    let own = documentOf(withoutMeasure(taken, owned, 'usual.lid'));
+    expect(own.wrapping?.measures?.[0]?.name).toBe('Boards behind and below');
+    own = documentOf(withoutMeasure(own, owned, 'usual.lid'));
+    own = documentOf(withoutMeasure(own, owned, 'usual.lid'));
+    expect(hasOwnMeasures(own)).toBe(true);
+    expect(countOf(own, answer)).toBe(0);
+    expect(serialiseDesign(documentOf(withUsual(own)))).toBe(serialiseDesign(bare));
+  });
+
+  test('what is no measure is refused by its path', () => {
+    const outcome = withMeasure(bare, answer, { ...mat, thickness: '-1 mm' });
+    expect(outcome).toMatchObject({ ok: false, problems: [{ path: 'wrapping.measures.3.thickness' }] });
+  });
+});
+
+describe('the last inch', () => {
+  const [curve] = answer.lastInch;
+  const chart = lastInchChart(curve!, 10, 'EUR', 'metric');
+
+  test('is hatched from where it costs more than it brings, and not before', () => {
+    expect(chart.limits).toHaveLength(1);
+    const [hatched] = chart.limits;
+    const [saves, costs] = chart.series;
+    saves!.x.forEach((x, index) => {
+      if (Number(x) < hatched!.from) expect(saves!.y[index]).toBeGreaterThan(costs!.y[index]! * 0.9);
+    });
+    expect(hatched!.from).toBeCloseTo(7.62, 10);
+    expect(lastInchChart({ ...curve!, worthUpTo: 1 }, 10, 'EUR', 'metric').limits).toEqual([]);
+  });
+
+  test('the list’s own thickness stands on the line', () => {
+    const [saves, , point] = chart.series;
+    const after = saves!.x.findIndex((x) => Number(x) >= 3);
+    expect(point!.x).toEqual([3]);
+    expect(point!.y[0]).toBeLessThanOrEqual(saves!.y[after - 1]!);
+    expect(point!.y[0]).toBeGreaterThanOrEqual(saves!.y[after]!);
+  });
+
+  test('US view: inches on the axis and in the table', () => {
+    const inches = lastInchChart(curve!, 10, 'USD', 'us');
+    expect(inches.x.unit).toBe('in');
+    expect(Number(inches.series[0]!.x[0])).toBeCloseTo(1, 10);
+    expect(inches.table.rows[0]![0]).toMatch(/^1\sin$/);
+  });
+});
+
+describe('in words', () => {
+  test.each([
+    [{ low: 1.23, likely: 2, high: 3.44 }, '1.2 to 3.4 years'],
+    [{ low: 12.3, likely: 20, high: 34 }, '12 to 34 years'],
+    [{ low: 1, likely: 1, high: 1 }, '1 year'],
+    [{ low: 0, likely: 0, high: 0 }, 'at once'],
+    [{ low: 4, likely: 9, high: null }, '4 years or more, perhaps never'],
+    [{ low: 9, likely: null, high: null }, 'likely never, at best 9 years'],
+    [{ low: null, likely: null, high: null }, 'never'],
+  ])('%j: %s', (range, words) => {
+    expect(sayPayback(range)).toBe(words);
+  });
+
+  test('the answer names the first, the others that pay, and where to stop', () => {
+    expect(sayWrapping(answer, 'metric').headline).toMatch(
+      /^Begin with a tight lid: .* after 0\.5 to 0\.7 years; go on to boards behind and below; stop there, for a second pane in front does not pay over 10 years\.$/,
+    );
+  });
+
+  test('nothing that pays, and nothing that applies, are answers too', () => {
+    expect(sayWrapping({ ...answer, payingSteps: 0 }, 'metric').headline).toMatch(
+      /^Nothing on the list pays over 10 years\./,
+    );
+    expect(sayWrapping({ ...answer, inTurn: [], payingSteps: 0 }, 'metric').headline).toBe(
+      'No measure on the list changes anything on this tank.',
+    );
+  });
+
+  test('a room that is never heated loses nothing', () => {
+    const basis = { ...answer.basis, monthsHeated: 0 };
+    expect(sayWrapping({ ...answer, basis }, 'metric').twoAccounts).toContain('worth nothing there');
+    expect(sayWrapping(answer, 'metric').twoAccounts).toContain('In the 7 months');
+  });
+});
