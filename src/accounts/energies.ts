@@ -1,11 +1,12 @@
-// The year's energies of each scenario, tank and room together: a plain heater, this loop, a complete certified heat
-// pump of a typed-in coefficient of performance. Zero point of the room's part: the same room without a tank.
+// The year's energies of each scenario, tank and room together: a plain heater on the tank as it is, and on the tank wrapped;
+// this loop; a complete certified heat pump of a typed-in coefficient of performance. Zero point of the room's part: the same room without a tank.
 // Electricity of the tank's own pump and light is the same in every scenario and is not in any of them.
 
 import { InputError, requireFinite, requirePositive } from '../numerics/index.ts';
 import { type MonthResult, shareOfEnergy, sumOfMonths, type Year, type YearPart } from '../year/index.ts';
 
-export type ScenarioId = 'plainHeater' | 'thisLoop' | 'certifiedHeatPump';
+/** `insulationOnly`: a plain heater on the tank wrapped with what pays; there only where something does. */
+export type ScenarioId = 'plainHeater' | 'insulationOnly' | 'thisLoop' | 'certifiedHeatPump';
 
 /** What a scenario takes from the socket and does to the tank's room in a year [J]. */
 export interface ScenarioEnergies {
@@ -23,8 +24,17 @@ export const heaterCop = 1;
 
 /** A resistance heater: every joule of electricity becomes heat in the water (coefficient of performance 1). */
 export function plainHeaterEnergies(year: Year): ScenarioEnergies {
+  return heaterEnergies('plainHeater', year);
+}
+
+/** The same heater on the tank wrapped. @param wrapped  the year of that tank */
+export function insulationOnlyEnergies(wrapped: Year): ScenarioEnergies {
+  return heaterEnergies('insulationOnly', wrapped);
+}
+
+function heaterEnergies(scenario: ScenarioId, year: Year): ScenarioEnergies {
   return {
-    scenario: 'plainHeater',
+    scenario,
     heatToWater: year.energies.heatNeeded,
     electricity: electricityAtCop(year.energies.heatNeeded, heaterCop),
     roomHeatHeated: inPart(year, 'heatedShare', (month) => month.energies.tankSensible),

@@ -25,6 +25,7 @@ export {
   certifiedHeatPumpEnergies,
   electricityAtCop,
   heatTakenAtCop,
+  insulationOnlyEnergies,
   plainHeaterEnergies,
   thisLoopEnergies,
 } from './energies.ts';
@@ -54,6 +55,7 @@ export {
   type CostRange,
   type CostRates,
   costOf,
+  costTogether,
   measureCost,
   readMeasures,
   type UsualMeasure,

@@ -7,7 +7,7 @@ import type { Year } from '../year/index.ts';
 import type { AccountPrices } from './account.ts';
 import { heaterCop, type ScenarioId } from './energies.ts';
 import type { MonthAccount } from './months.ts';
-import type { CertifiedHeatPump } from './working.ts';
+import { type CertifiedHeatPump, yearPrefix } from './working.ts';
 
 /**
  * The steps of the months of one scenario.
@@ -61,10 +61,10 @@ function electricityStep(
   certified: CertifiedHeatPump,
 ): readonly WorkingStep[] {
   if (scenario === 'thisLoop') return [];
-  const COP: StepInput = scenario === 'plainHeater' ? [heaterCop] : [certified.cop, certified.from.cop];
+  const COP: StepInput = scenario === 'certifiedHeatPump' ? [certified.cop, certified.from.cop] : [heaterCop];
   return [
     workingStep(`accounts.${scenario}.${month}.electricity`, 'accounts.electricityAtCop', electricity, {
-      Q: [heatNeeded, `year.${month}.energies.heatNeeded`],
+      Q: [heatNeeded, `${yearPrefix(scenario)}.${month}.energies.heatNeeded`],
       COP,
     }),
   ];

@@ -29,8 +29,8 @@ export interface CertifiedPerformance {
 
 /**
  * The months of one scenario, in the order of the year's.
- * @param scenario   which of the three
- * @param year       the months with their energies
+ * @param scenario   which
+ * @param year       the months with their energies; of the wrapped tank for insulationOnly
  * @param certified  read for the certified heat pump only
  * @param prices     as the year's account was made with
  * @throws InputError for an impossible price or coefficient of performance
@@ -69,6 +69,7 @@ export function monthAccounts(
 function electricityOfMonth(scenario: ScenarioId, { energies }: MonthResult, certified: CertifiedPerformance): number {
   switch (scenario) {
     case 'plainHeater':
+    case 'insulationOnly':
       return electricityAtCop(energies.heatNeeded, heaterCop);
     case 'thisLoop':
       return energies.electricity.total;
@@ -80,6 +81,7 @@ function electricityOfMonth(scenario: ScenarioId, { energies }: MonthResult, cer
 function netRoomHeat(scenario: ScenarioId, month: MonthResult, certified: CertifiedPerformance): number {
   switch (scenario) {
     case 'plainHeater':
+    case 'insulationOnly':
       return month.energies.tankSensible;
     case 'thisLoop':
       return month.energies.roomHeat;

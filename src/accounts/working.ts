@@ -55,9 +55,10 @@ export interface CertifiedHeatPump {
 }
 
 /**
- * The energies of one scenario from those of the year, whose steps are taken to exist under 'year.'.
+ * The energies of one scenario from those of the year, whose steps are taken to exist under 'year.', those of the wrapped tank
+ * under 'wrapped.'.
  * @param energies   of the scenario
- * @param year       those they were made from
+ * @param year       those they were made from; of the wrapped tank for insulationOnly
  * @param certified  read for the certified heat pump only
  */
 export function scenarioWorking(
@@ -67,16 +68,18 @@ export function scenarioWorking(
 ): readonly WorkingStep[] {
   const { scenario } = energies;
   const own = (name: string) => `accounts.${scenario}.${name}`;
-  const needed: StepInput = [year.energies.heatNeeded, 'year.energies.heatNeeded'];
+  const from = yearPrefix(scenario);
+  const needed: StepInput = [year.energies.heatNeeded, `${from}.energies.heatNeeded`];
   const atCop = (COP: StepInput) =>
     workingStep(own('electricity'), 'accounts.electricityAtCop', energies.electricity, { Q: needed, COP });
   switch (scenario) {
     case 'plainHeater':
+    case 'insulationOnly':
       return [
         atCop([heaterCop]),
         ...roomSteps(energies, year, ({ energies: { tankSensible }, conditions: { month } }) => [
           tankSensible,
-          `year.${month}.energies.tankSensible`,
+          `${from}.${month}.energies.tankSensible`,
         ]),
       ];
     case 'thisLoop':
@@ -95,6 +98,11 @@ export function scenarioWorking(
       return unknown;
     }
   }
+}
+
+/** Under which name the steps of a scenario's year stand: that of the tank as it is, or wrapped. */
+export function yearPrefix(scenario: ScenarioId): 'year' | 'wrapped' {
+  return scenario === 'insulationOnly' ? 'wrapped' : 'year';
 }
 
 /** This loop's are the year's own, added up from the same months. */

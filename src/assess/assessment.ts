@@ -171,7 +171,8 @@ export interface MonthOfAccount {
 
 /** One complete account, tank and room, for a year. */
 export interface ScenarioAccount {
-  readonly scenario: 'plainHeater' | 'thisLoop' | 'certifiedHeatPump';
+  /** `insulationOnly`: a plain heater on the tank wrapped with what pays; left out where nothing pays or applies. */
+  readonly scenario: 'plainHeater' | 'insulationOnly' | 'thisLoop' | 'certifiedHeatPump';
   readonly label: string;
   readonly electricity: BandWithUnit;
   readonly electricityCost: BandWithUnit;

@@ -112,8 +112,9 @@ export class BareAssessor {
   #assessment(document: DesignDocument, view: UnitView): BareAssessment {
     const resolution = resolveDesign(document);
     const { design: resolved, assumptions } = resolution;
-    const design = stagedDesign(plainDesign(resolved), this.#states);
-    const results = this.#runner.run(design);
+    const described = stagedDesign(plainDesign(resolved), this.#states);
+    const results = this.#runner.run(described);
+    const design = withWraps(described, results.wrappingChoice);
     const values = resultValues(results);
     const doubt = varied(this.#runner, { resolution, design }, values, results);
     const bands: Bands = { bands: doubt.bands, quantities: quantitiesOf(values) };
@@ -173,6 +174,11 @@ export class BareAssessor {
 export function refusalOf(error: KettlefinError): Extract<OutcomeOf<never>, { readonly kind: 'noSolution' }> {
   const { code, message } = error;
   return { ok: false, kind: 'noSolution', error: { code, message, facts: error.facts() } };
+}
+
+/** What was decided to be wrapped brings assumptions of its own. */
+function withWraps(design: StagedDesign, wrapped: StageResults['wrappingChoice']): StagedDesign {
+  return wrapped.length === 0 ? design : { ...design, wrapped };
 }
 
 function lifeCosts({ accounts }: StageResults) {

@@ -31,8 +31,9 @@ export function withInput(
   value: number,
 ): StagedDesign {
   if (!path.startsWith(engine)) {
-    const { engine: values, states } = design;
-    return { ...withFollowers(design, followers, path, value), engine: values, states };
+    const { engine: values, states, wrapped } = design;
+    const changed = { ...withFollowers(design, followers, path, value), engine: values, states };
+    return wrapped === undefined ? changed : { ...changed, wrapped };
   }
   return { ...design, engine: { ...design.engine, [path.slice(engine.length)]: value } };
 }

@@ -13,6 +13,8 @@ export interface Stage<Results extends object, Name extends keyof Results> {
   readonly reads: (design: StagedDesign) => object;
   readonly needs: readonly (keyof Results)[];
   readonly run: (slice: never, results: Results) => Results[Name];
+  /** True for a decision: `probe` keeps that of the last run, so that variations are of one and the same choice. */
+  readonly isHeld?: boolean;
 }
 
 /** Declares the stages of one set of results, so that each is checked against what it reads and needs. */
@@ -22,7 +24,8 @@ export function stageOf<Results extends object>() {
     reads: (design: StagedDesign) => Slice,
     needs: readonly Needs[],
     run: (slice: Slice, results: Pick<Results, Needs>) => Results[Name],
-  ): Stage<Results, Name> => ({ name, reads, needs, run: run as Stage<Results, Name>['run'] });
+    isHeld = false,
+  ): Stage<Results, Name> => ({ name, reads, needs, run: run as Stage<Results, Name>['run'], isHeld });
 }
 
 interface Remembered {
@@ -49,26 +52,30 @@ export class StageRunner<Results extends object> {
   }
 
   run(design: StagedDesign): Results {
-    const { results, remembered } = this.#evaluate(design);
+    const { results, remembered } = this.#evaluate(design, false);
     this.#remembered = remembered;
     return results;
   }
 
   probe(design: StagedDesign): Results {
-    return this.#evaluate(design).results;
+    return this.#evaluate(design, true).results;
   }
 
   counts(): StageCounts {
     return { ...this.#counts };
   }
 
-  #evaluate(design: StagedDesign) {
+  #evaluate(design: StagedDesign, isProbe: boolean) {
     const results = {} as Results;
     const remembered = new Map<keyof Results, Remembered>();
-    for (const { name, reads, needs, run } of this.#stages) {
+    for (const { name, reads, needs, run, isHeld } of this.#stages) {
       const slice = reads(design);
       const needed = needs.map((need) => results[need]);
       const before = this.#remembered.get(name);
+      if (isProbe && isHeld === true && before !== undefined) {
+        results[name] = before.result as Results[keyof Results];
+        continue;
+      }
       if (before !== undefined && sameTree(before.slice, slice) && sameResults(before.needed, needed)) {
         results[name] = before.result as Results[keyof Results];
         remembered.set(name, before);

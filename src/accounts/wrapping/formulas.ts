@@ -2,7 +2,7 @@
 
 import type { Formula, FormulaSymbol } from '../../quantities/index.ts';
 import { lessThanBefore, netSaving } from './saving.ts';
-import { measureCost } from './usual.ts';
+import { costTogether, measureCost } from './usual.ts';
 import { discountedPayback, netValue, simplePayback } from './worth.ts';
 
 const economics = 'any engineering-economics text';
@@ -19,8 +19,9 @@ export const wrappingFormulas: readonly Formula[] = [
     id: 'accounts.measureCost',
     title: 'Cost of a usual measure',
     result: { symbol: 'C', ...money('cost of the measure, once') },
-    expression: 'C_0 + c_A * A + c_V * A * d',
+    expression: 'f * (C_0 + c_A * A + c_V * A * d)',
     symbols: {
+      f: { meaning: 'price here over the usual one', unit: '1' },
       C_0: money('fixed part'),
       c_A: { meaning: 'cost by area', unit: 'money/m²' },
       A: { meaning: 'area that is covered', unit: 'm²' },
@@ -30,10 +31,25 @@ export const wrappingFormulas: readonly Formula[] = [
     source: 'common practice, no source',
     validity: 'prices to be replaced by one’s own',
     file: 'src/accounts/wrapping/usual.ts',
-    compute: (v) => measureCost(v.C_0!, v.c_A!, v.A!, v.c_V!, v.d!),
+    compute: (v) => measureCost(v.f!, v.C_0!, v.c_A!, v.A!, v.c_V!, v.d!),
     examples: [
-      { C_0: 18, c_A: 8, A: 1.2, c_V: 400, d: 0.025 },
-      { C_0: 5, c_A: 35, A: 0.43, c_V: 0, d: 0.01 },
+      { f: 1.2, C_0: 18, c_A: 8, A: 1.2, c_V: 400, d: 0.025 },
+      { f: 0.7, C_0: 5, c_A: 35, A: 0.43, c_V: 0, d: 0.01 },
+    ],
+  },
+  {
+    id: 'accounts.costTogether',
+    title: 'Two costs together',
+    result: { symbol: 'C', ...money('both') },
+    expression: 'C_1 + C_2',
+    symbols: { C_1: money('one'), C_2: money('the other') },
+    source: 'definition',
+    validity: 'sums of the same currency',
+    file: 'src/accounts/wrapping/usual.ts',
+    compute: (v) => costTogether(v.C_1!, v.C_2!),
+    examples: [
+      { C_1: 40, C_2: 39.6 },
+      { C_1: 79.6, C_2: 12.5 },
     ],
   },
   {

@@ -62,29 +62,46 @@ export const usualMeasures: UsualMeasures = readMeasures(data);
 
 /**
  * Cost of a measure.
- *     C = C_0 + c_A A + c_V A d
+ *     C = f (C_0 + c_A A + c_V A d)
+ * @param factor     f [-], price here over the usual one
  * @param fixed      C_0 [money]
  * @param perArea    c_A [money/m²]
  * @param area       A [m²]
  * @param perVolume  c_V [money/m³]
  * @param thickness  d [m], of the board
  * @returns          C [money]
- * Source: common practice, no source. Worked value: 18, 8, 1.2 m², 400, 25 mm → 39.6.
+ * Source: common practice, no source. Worked value: 1, 18, 8, 1.2 m², 400, 25 mm → 39.6.
  */
 export function measureCost(
+  factor: number,
   fixed: number,
   perArea: number,
   area: number,
   perVolume: number,
   thickness: number,
 ): number {
-  return fixed + perArea * area + perVolume * area * thickness;
+  return factor * (fixed + perArea * area + perVolume * area * thickness);
 }
 
-/** Cost of so much of a measure, at each end: area A [m²], thickness d [m] of what is bought by volume. */
-export function costOf({ fixed, perArea, perVolume }: CostRates, area: number, thickness: number): CostRange {
+/** Sum of two costs [money] = C_1 + C_2. */
+export function costTogether(first: number, second: number): number {
+  return first + second;
+}
+
+/** How much of a measure there is: area A [m²], thickness d [m] of what is bought by volume, and the factor on prices. */
+export interface MeasureSize {
+  readonly area: number;
+  readonly thickness: number;
+  readonly factor?: number;
+}
+
+/** Cost of so much of a measure, at each end. */
+export function costOf(
+  { fixed, perArea, perVolume }: CostRates,
+  { area, thickness, factor = 1 }: MeasureSize,
+): CostRange {
   const at = (end: keyof CostRange) =>
-    measureCost(fixed[end], perArea?.[end] ?? 0, area, perVolume?.[end] ?? 0, thickness);
+    measureCost(factor, fixed[end], perArea?.[end] ?? 0, area, perVolume?.[end] ?? 0, thickness);
   return { low: at('low'), likely: at('likely'), high: at('high') };
 }
 

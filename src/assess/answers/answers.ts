@@ -128,9 +128,12 @@ export function monthAnswers({ year }: StageResults): readonly MonthAnswer[] {
   }));
 }
 
-export function scenarioAccounts({ accounts, year }: StageResults, bands: Bands): readonly ScenarioAccount[] {
+export function scenarioAccounts({ accounts, year, wrapped }: StageResults, bands: Bands): readonly ScenarioAccount[] {
   const { certified, prices } = accounts;
-  return accounts.accounts.map((account) => scenarioAccount(account, year, certified, prices, bands));
+  return accounts.accounts.map((account) => {
+    const own = account.scenario === 'insulationOnly' && wrapped !== null ? wrapped.year : year;
+    return scenarioAccount(account, own, certified, prices, bands);
+  });
 }
 
 /** One account as people and programs read it, with its months. */

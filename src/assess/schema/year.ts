@@ -30,7 +30,9 @@ const monthOfAccount = z.strictObject({
 });
 
 export const account = z.strictObject({
-  scenario: z.enum(['plainHeater', 'thisLoop', 'certifiedHeatPump']),
+  scenario: z
+    .enum(['plainHeater', 'insulationOnly', 'thisLoop', 'certifiedHeatPump'])
+    .describe('insulationOnly: a plain heater on the tank wrapped with what pays; left out where nothing does'),
   label: text('the same in words'),
   electricity: bandWithUnit('[J] a year'),
   electricityCost: bandWithUnit('a year, in `currency`'),
@@ -61,7 +63,7 @@ const breakEven = z.strictObject({
 });
 
 export const loopAgainst = z.strictObject({
-  against: z.enum(['plainHeater', 'certifiedHeatPump']),
+  against: z.enum(['plainHeater', 'insulationOnly', 'certifiedHeatPump']),
   label: text('the same in words'),
   isCheapest: z.boolean().describe('whether it is the cheapest of the other ways over its life, likely values'),
   lifeCost: bandWithUnit('cost of this loop less that of the other, a year over its life, both varied together'),

@@ -18,6 +18,7 @@ import { secondsPerYear } from '../../quantities/index.ts';
 import type { Year } from '../../year/index.ts';
 import type { StagedDesign } from './engine-assumptions.ts';
 import { sourceIsTankRoom } from './plant.ts';
+import { type WrappedYear, wrappedAccount } from './wrapping/states.ts';
 
 export interface AccountsResult {
   readonly prices: AccountPrices;
@@ -51,12 +52,14 @@ export function accountPrices({
   };
 }
 
-export function accountsOf(slice: AccountsSlice, year: Year): AccountsResult {
+/** @param wrapped  the tank wrapped with what pays; null where nothing does */
+export function accountsOf(slice: AccountsSlice, year: Year, wrapped: WrappedYear | null): AccountsResult {
   const { prices: given, source } = slice;
   const prices = accountPrices(slice);
   const certified = { cop: given.certifiedCop, sourceIsTankRoom: sourceIsTankRoom(source) };
   const accounts = [
     account(plainHeaterEnergies(year), given.heater, prices),
+    ...(wrapped === null ? [] : [wrappedAccount(wrapped, { prices, heater: given.heater })]),
     // Either heat pump keeps a plain heater beside it: it makes up what is missing and takes over when the machine fails.
     account(thisLoopEnergies(year), purchaseWithHeater(given.loopParts, given.heater), prices),
     account(

@@ -7,6 +7,8 @@ import { exchangerAssumptions, type TubeMaterial, tubeWall } from '../../parts/e
 import type { Estimate } from '../../quantities/index.ts';
 import { exactStates, type StatesFrom } from './states.ts';
 import { standardTankFactors, type TankFactors, tankAssumptions } from './tank-assumptions.ts';
+import { type MeasureFactors, measureAssumptions, standardMeasureFactors } from './wrapping/assumptions.ts';
+import type { OfferedMeasure } from './wrapping/offered.ts';
 
 /** Plain values behind the sizes of coil and face. */
 export interface SizingValues {
@@ -22,7 +24,7 @@ export interface SizingValues {
 }
 
 /** Plain values of the engine's own assumptions. */
-export interface EngineValues extends SizingValues, TankFactors {
+export interface EngineValues extends SizingValues, TankFactors, MeasureFactors {
   readonly loopPumpShareToWater: number;
 }
 
@@ -31,6 +33,8 @@ export interface StagedDesign extends PlainDesign {
   readonly engine: EngineValues;
   /** Where the states of refrigerants come from. */
   readonly states: StatesFrom;
+  /** The measures that "insulation only" was decided to stand for; absent before that was decided, and where none pays. */
+  readonly wrapped?: readonly OfferedMeasure[];
 }
 
 export interface EngineAssumption {
@@ -50,9 +54,12 @@ export function coilMaterial(wettedMetal: string): TubeMaterial {
 }
 
 /** Every assumption of the engine's own for this design, with its range and source. */
-export function engineAssumptions(design: PlainDesign): readonly EngineAssumption[] {
+export function engineAssumptions(
+  design: PlainDesign & Pick<Partial<StagedDesign>, 'wrapped'>,
+): readonly EngineAssumption[] {
   const hasLoop = design.exchangers.condenserArrangement === 'intermediateLoop';
-  return everyAssumption(design).filter(({ key }) => hasLoop || !ofTheLoop.includes(key));
+  const ofMachineAndTank = everyAssumption(design).filter(({ key }) => hasLoop || !ofTheLoop.includes(key));
+  return [...ofMachineAndTank, ...measureAssumptions(design.wrapped ?? [])];
 }
 
 /** Assumptions about the water loop between refrigerant and tank; without meaning for a coil in the tank. */
@@ -108,7 +115,11 @@ function everyAssumption(design: PlainDesign): readonly EngineAssumption[] {
 /** The design with the engine's own assumptions at their likely values; factors on parts it does not have are 1. */
 export function stagedDesign(design: PlainDesign, states: StatesFrom = exactStates): StagedDesign {
   const values = everyAssumption(design).map(({ key, estimate }) => [key, estimate.likely]);
-  return { ...design, engine: { ...standardTankFactors, ...Object.fromEntries(values) } as EngineValues, states };
+  return {
+    ...design,
+    engine: { ...standardTankFactors, ...standardMeasureFactors, ...Object.fromEntries(values) } as EngineValues,
+    states,
+  };
 }
 
 function fromRange(

@@ -2,10 +2,11 @@
 
 import type { OperatingPoint } from '../../loop/index.ts';
 import type { PlantHardware, PlantState } from '../../plant/index.ts';
+import { secondsPerYear } from '../../quantities/index.ts';
 import type { TankLoad } from '../../tank/index.ts';
 import type { Year } from '../../year/index.ts';
 import { type Stage, stageOf } from '../stage.ts';
-import { type AccountsResult, accountsOf } from './accounts.ts';
+import { type AccountsResult, accountPrices, accountsOf } from './accounts.ts';
 import type { EngineValues, SizingValues, StagedDesign } from './engine-assumptions.ts';
 import { type CompressorResult, compressorOf, type LoopSlice, operatingAt } from './machine.ts';
 import { carriedBy, type MeterResult, meterOf } from './meter.ts';
@@ -15,6 +16,9 @@ import { type SizingResult, sizingOf } from './sizing.ts';
 import { type SurroundingsResult, surroundingsOf, surroundingsSlice } from './surroundings.ts';
 import { type TankSlice, tankLoadAt } from './tank.ts';
 import { standardTankFactors, type TankFactors } from './tank-assumptions.ts';
+import { chosenWraps } from './wrapping/choice.ts';
+import type { OfferedMeasure } from './wrapping/offered.ts';
+import { type HeaterPrices, WrappedStates, type WrappedYear, type WrappingSubject } from './wrapping/states.ts';
 
 export interface StageResults {
   readonly surroundings: SurroundingsResult;
@@ -33,6 +37,10 @@ export interface StageResults {
   /** Null in a month in which the loop has no operating point. */
   readonly monthOperating: readonly (OperatingPoint | null)[];
   readonly year: Year;
+  /** What "insulation only" stands for, decided at the likely values; empty where nothing pays. */
+  readonly wrappingChoice: readonly OfferedMeasure[];
+  /** The tank so wrapped, with a plain heater; null where nothing pays. */
+  readonly wrapped: WrappedYear | null;
   readonly accounts: AccountsResult;
 }
 
@@ -157,6 +165,62 @@ const year = stage(
     yearOf(results.surroundings.months, results.monthLoads, results.monthOperating, results.hardware),
 );
 
+/** What a wrapped tank is reckoned from. */
+export function wrappingSlice(design: StagedDesign) {
+  const { measureConductivityFactor, measureCostFactor } = design.engine;
+  return {
+    tank: tankSlice(design),
+    measures: design.wrapping.measures,
+    measureFactors: { measureConductivityFactor, measureCostFactor },
+  };
+}
+
+/** The measures and the tank they lie on, as the states of wrapped tanks are reckoned from. */
+export function wrappingSubject(
+  { tank: bare, measures, measureFactors }: ReturnType<typeof wrappingSlice>,
+  { surroundings, meter: metered, hardware: parts }: Pick<StageResults, 'surroundings' | 'meter' | 'hardware'>,
+): WrappingSubject {
+  return {
+    tank: carriedBy(bare, metered),
+    offer: { measures, factors: bare.factors, measureFactors },
+    surroundings,
+    hardware: parts,
+  };
+}
+
+/** What money is reckoned with: prices of the accounts, of the heater, and over how many years measures are held to save. */
+export function heaterPricesOf({ prices, room }: StagedDesign): HeaterPrices {
+  const { houseHeatPrice, cooledInSummer } = room;
+  return { prices: accountPrices({ prices, houseHeatPrice, cooledInSummer }), heater: prices.heater };
+}
+
+const wrappingChoice = stage(
+  'wrappingChoice',
+  (design) => ({
+    wrapping: wrappingSlice(design),
+    prices: heaterPricesOf(design),
+    terms: { discountRate: design.prices.discountRate, years: design.wrapping.years / secondsPerYear },
+  }),
+  ['surroundings', 'meter', 'hardware'],
+  ({ wrapping, prices, terms }, results): readonly OfferedMeasure[] => {
+    const states = new WrappedStates(wrappingSubject(wrapping, results));
+    const chosen = chosenWraps(states, prices, terms);
+    return states.applicable.filter(({ id }) => chosen.includes(id));
+  },
+  true,
+);
+
+const wrapped = stage(
+  'wrapped',
+  wrappingSlice,
+  ['surroundings', 'meter', 'hardware', 'wrappingChoice'],
+  (slice, results) => {
+    if (results.wrappingChoice.length === 0) return null;
+    const states = new WrappedStates(wrappingSubject(slice, results));
+    return states.yearWith(results.wrappingChoice.map(({ id }) => id));
+  },
+);
+
 const accounts = stage(
   'accounts',
   ({ prices, room, source }) => ({
@@ -165,8 +229,8 @@ const accounts = stage(
     cooledInSummer: room.cooledInSummer,
     source: { kind: source.kind },
   }),
-  ['year'],
-  (slice, results) => accountsOf(slice, results.year),
+  ['year', 'wrapped'],
+  (slice, results) => accountsOf(slice, results.year, results.wrapped),
 );
 
 /** All stages, each after those it needs. */
@@ -182,5 +246,7 @@ export const stages: readonly Stage<StageResults, keyof StageResults>[] = [
   loadsOfMonths,
   operatingOfMonths,
   year,
+  wrappingChoice,
+  wrapped,
   accounts,
 ];

@@ -48,7 +48,7 @@ export function machineState(operating: OperatingPoint): MachineState {
   };
 }
 
-export function tankHeat({ load, sensibleToRoom, latentToRoom }: TankLoad): TankHeat {
+export function tankHeat({ load, sensibleToRoom, latentToRoom }: TankHeat): TankHeat {
   return { load, sensibleToRoom, latentToRoom };
 }
 
@@ -85,7 +85,7 @@ export function monthOperating(
 /** The year of those months. */
 export function yearOf(
   months: readonly MonthConditions[],
-  loads: readonly TankLoad[],
+  loads: readonly TankHeat[],
   operating: readonly (OperatingPoint | null)[],
   hardware: PlantHardware,
 ): Year {

@@ -76,7 +76,8 @@ function pipeLabel(name: string): string {
 }
 
 const scenarioLabels: Readonly<Record<ScenarioAccount['scenario'], string>> = {
-  plainHeater: 'a plain heater',
+  plainHeater: 'a plain heater on the tank as it is',
+  insulationOnly: 'a plain heater on the wrapped tank',
   thisLoop: 'this loop',
   certifiedHeatPump: 'a complete certified heat pump',
 };

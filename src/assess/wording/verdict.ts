@@ -34,7 +34,7 @@ export function verdictSentence(facts: VerdictFacts, view: UnitView): string {
     case 'uncertain':
       return `${sentenceStart(balance(facts, view))}: the two ranges overlap. ${nextMeasurement(facts)}`;
     case 'notWorthIt':
-      return `${sentenceStart(balance(facts, view))}. But ${costAboveCheapest(facts, view)}.`;
+      return `${sentenceStart(balance(facts, view))}. ${insteadOfLoop(facts)}${costAboveCheapest(facts, view)}.`;
     case 'carriesLoad':
       return `${sentenceStart(balance(facts, view))}. ${firstLimit(facts, view)}`;
   }
@@ -59,6 +59,12 @@ function nextMeasurement({ influences }: VerdictFacts): string {
   const first = influences[0];
   if (first === undefined) return 'No single input would settle it.';
   return `What would settle most is ${inputPhrase(first.path, first.label)}: ${first.measure}.`;
+}
+
+/** What to do in its place, where that is to wrap the tank and build nothing. */
+function insteadOfLoop({ loopAgainst }: VerdictFacts): string {
+  const cheapest = loopAgainst.find(({ isCheapest }) => isCheapest);
+  return cheapest?.against === 'insulationOnly' ? 'Insulate and stop: ' : 'But ';
 }
 
 /** "over its life it costs about 90 EUR a year (30 to 170) more than …", or that the range also holds the contrary. */

@@ -15,11 +15,13 @@ import type { AccountsResult } from '../stages/accounts.ts';
 import type { StagedDesign } from '../stages/engine-assumptions.ts';
 import type { StageResults } from '../stages/index.ts';
 import { sourceIsTankRoom } from '../stages/plant.ts';
+import { wrappedSteps } from './wrapped.ts';
 
 /** Where the price of each heat pump stands in the design. */
 const devices = { thisLoop: 'loopParts', certifiedHeatPump: 'certifiedHeatPump' } as const;
 
-export function accountSteps(design: StagedDesign, { accounts, year }: StageResults): readonly WorkingStep[] {
+export function accountSteps(design: StagedDesign, results: StageResults): readonly WorkingStep[] {
+  const { accounts, year: asItIs, wrapped } = results;
   const certified = {
     cop: design.prices.certifiedCop,
     sourceIsTankRoom: sourceIsTankRoom(design.source),
@@ -28,16 +30,21 @@ export function accountSteps(design: StagedDesign, { accounts, year }: StageResu
   const { prices } = accounts;
   const each = accounts.accounts.flatMap((account) => {
     const { scenario } = account;
+    const year = scenario === 'insulationOnly' && wrapped !== null ? wrapped.year : asItIs;
     const purchase = purchaseSteps(design, account);
     const months = monthAccounts(scenario, year, certified, prices);
     return [
       ...scenarioWorking(account.energies, year, certified),
       ...purchase,
-      ...accountWorking(account, prices, purchase[0]?.result ?? 'prices.heater'),
+      ...accountWorking(
+        account,
+        prices,
+        scenario === 'plainHeater' ? 'prices.heater' : `accounts.${scenario}.purchase`,
+      ),
       ...monthAccountsWorking(scenario, months, year, certified, prices),
     ];
   });
-  return [...each, ...comparisonSteps(accounts, year)];
+  return [...wrappedSteps(design, results), ...each, ...comparisonSteps(accounts, asItIs)];
 }
 
 /** This loop against each other way. */
@@ -50,9 +57,9 @@ function comparisonSteps({ accounts, prices, season }: AccountsResult, year: Yea
   ];
 }
 
-/** A heat pump and the plain heater beside it; the plain heater alone is a price of the design. */
+/** A heat pump and the plain heater beside it; the heater alone is a price of the design, that of the wrapped tank stands in wrapped.ts. */
 function purchaseSteps({ prices }: StagedDesign, { scenario, purchase }: Account): readonly WorkingStep[] {
-  if (scenario === 'plainHeater') return [];
+  if (scenario === 'plainHeater' || scenario === 'insulationOnly') return [];
   const device = devices[scenario];
   return [
     workingStep(`accounts.${scenario}.purchase`, 'accounts.purchase', purchase, {

@@ -1,0 +1,109 @@
+// A tank with any set of measures through a year: what it needs, and its account with a plain heater. Sets that were asked for
+// before are remembered, since orders of measures are looked for by trying sets.
+
+import {
+  type Account,
+  type AccountPrices,
+  account,
+  insulationOnlyEnergies,
+  purchaseWithHeater,
+} from '../../../accounts/index.ts';
+import type { PlantHardware } from '../../../plant/index.ts';
+import type { BareTankHeat, Measure } from '../../../tank/index.ts';
+import type { Year } from '../../../year/index.ts';
+import { tankHeat, yearOf } from '../plant.ts';
+import type { SurroundingsResult } from '../surroundings.ts';
+import { type TankSlice, tankDescription } from '../tank.ts';
+import { type Moments, momentsOf, monthHeats, wrappedHeat } from './heats.ts';
+import { applies, type OfferedMeasure, type OfferSlice, offeredMeasures } from './offered.ts';
+
+/** What the states of a tank are reckoned from. */
+export interface WrappingSubject {
+  /** Carried by its meter where one was adopted. */
+  readonly tank: TankSlice;
+  readonly offer: OfferSlice;
+  readonly surroundings: SurroundingsResult;
+  readonly hardware: PlantHardware;
+}
+
+/** The tank with one set of measures. */
+export interface WrappedYear {
+  readonly heats: readonly BareTankHeat[];
+  /** With a plain heater. */
+  readonly year: Year;
+  /** Of the measures together [money]. */
+  readonly cost: number;
+}
+
+/** Prices, and that of the plain heater itself. */
+export interface HeaterPrices {
+  readonly prices: AccountPrices;
+  readonly heater: number;
+}
+
+/** The account of a wrapped tank with a plain heater. */
+export function wrappedAccount({ year, cost }: WrappedYear, { prices, heater }: HeaterPrices): Account {
+  return account(insulationOnlyEnergies(year), purchaseWithHeater(cost, heater), prices);
+}
+
+export class WrappedStates {
+  readonly offered: readonly OfferedMeasure[];
+  /** Those of them that change something by themselves. */
+  readonly applicable: readonly OfferedMeasure[];
+  readonly #subject: WrappingSubject;
+  readonly #moments: Moments;
+  readonly #byId: ReadonlyMap<string, OfferedMeasure>;
+  readonly #years = new Map<string, WrappedYear>();
+  readonly #spells = new Map<string, BareTankHeat>();
+
+  constructor(subject: WrappingSubject) {
+    const { tank, offer, surroundings } = subject;
+    const described = tankDescription(tank, surroundings.spell.mainsTemperature);
+    this.#subject = subject;
+    this.#moments = momentsOf(tank, surroundings);
+    this.offered = offeredMeasures(offer, described);
+    this.applicable = this.offered.filter((each) => applies(each, described, tank.tank.waterTemperature));
+    this.#byId = new Map(this.offered.map((each) => [each.id, each]));
+  }
+
+  /** The year with the measures of these names. */
+  yearWith(ids: readonly string[]): WrappedYear {
+    return remembered(this.#years, ids, () => {
+      const { tank, surroundings, hardware } = this.#subject;
+      const heats = monthHeats(tank, this.#measures(ids), this.#moments);
+      const { months } = surroundings;
+      const year = yearOf(
+        months,
+        heats.map(tankHeat),
+        months.map(() => null),
+        hardware,
+      );
+      return { heats, year, cost: this.costOf(ids) };
+    });
+  }
+
+  /** The coldest spell with the measures of these names. */
+  spellWith(ids: readonly string[]): BareTankHeat {
+    return remembered(this.#spells, ids, () =>
+      wrappedHeat(this.#subject.tank, this.#measures(ids))(this.#moments.spell),
+    );
+  }
+
+  /** Of measures together [money]. */
+  costOf(ids: readonly string[]): number {
+    return ids.reduce((sum, id) => sum + this.#byId.get(id)!.cost.likely, 0);
+  }
+
+  #measures(ids: readonly string[]): readonly Measure[] {
+    return ids.flatMap((id) => this.#byId.get(id)?.measure ?? []);
+  }
+}
+
+function remembered<Value>(store: Map<string, Value>, ids: readonly string[], compute: () => Value): Value {
+  const key = [...ids].sort().join(' ');
+  const known = store.get(key);
+  if (known !== undefined) return known;
+  const value = compute();
+  store.set(key, value);
+  return value;
+}
