@@ -1,9 +1,10 @@
 // One more item of a list: what it is and what it needs is asked first, and the design changes when all of it is there.
 
 import { type ReactNode, useState } from 'react';
-import { type EditResult, type FieldRecord, fieldRecord, fieldsOfItem } from '../../design/index.ts';
+import { type EditResult, fieldRecord } from '../../design/index.ts';
 import { useWorkbench } from '../state/context.tsx';
 import { withText } from '../state/edits.ts';
+import { askedOfItem } from './asked-of-item.ts';
 import { refusalWords } from './design-field.tsx';
 import { ChoiceField } from './field.tsx';
 import { LooseField, type LooseTexts } from './loose-field.tsx';
@@ -33,13 +34,13 @@ export function AddItem(props: AddItemProps): ReactNode {
 }
 
 function NewItem({ list, words, items = [], add, close }: AddItemProps & { readonly close: () => void }): ReactNode {
-  const { document, edit } = useWorkbench();
+  const { document, edit, dispatch } = useWorkbench();
   const selector = fieldRecord(`${list}.*.kind`);
   const [kind, setKind] = useState(selector?.choices?.[0]?.name);
   const [at, setAt] = useState(items.length);
   const [texts, setTexts] = useState<LooseTexts>({});
   const [problem, setProblem] = useState<string | undefined>(undefined);
-  const asked = fieldsOfItem(list, kind).filter(isAsked);
+  const asked = askedOfItem(list, kind);
   const take = () => {
     const item = asked.reduce(
       (whole, { path }) => withText(whole, keysInItem(path, list), (texts[path] ?? '').trim()),
@@ -47,6 +48,8 @@ function NewItem({ list, words, items = [], add, close }: AddItemProps & { reado
     );
     const problems = edit(add(item, at), list);
     if (problems.length > 0) return setProblem(refusalWords(problems, document));
+    // Each item is a step of its own to undo.
+    dispatch({ type: 'editEnded' });
     close();
     focusAdd(list);
   };
@@ -120,11 +123,6 @@ function NewItem({ list, words, items = [], add, close }: AddItemProps & { reado
       </p>
     </form>
   );
-}
-
-/** What an item cannot be without; parts that are given whole or not at all can wait. */
-function isAsked({ optional, part, type }: FieldRecord): boolean {
-  return !optional && part === undefined && type !== 'kind';
 }
 
 /** 'tank.load.faces.*.outside.*.joint.share' within the list 'tank.load.faces.2.outside': joint, share. */

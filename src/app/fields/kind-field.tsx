@@ -6,6 +6,7 @@ import { type FieldRecord, fieldsOfKind, getField, setKind } from '../../design/
 import { useWorkbench } from '../state/context.tsx';
 import { parentOf } from '../state/edits.ts';
 import { insideSentence } from '../ui/say.ts';
+import { begunKind, firstItemFields, withFirstItem } from './begun-kind.ts';
 import { assumedWords, refusalWords } from './design-field.tsx';
 import { ChoiceField } from './field.tsx';
 import { LooseField, type LooseTexts } from './loose-field.tsx';
@@ -36,7 +37,8 @@ export function KindField({ record }: { record: FieldRecord }): ReactNode {
       setPending(undefined);
       return undefined;
     }
-    const outcome = setKind(design, part, kind, given);
+    const begun = begunKind(design, part, kind, state.answer?.assessment.tank);
+    const outcome = setKind(design, part, kind, { ...begun, ...withFirstItem(part, kind, given) });
     const missing = outcome.ok ? [] : outcome.problems.filter((problem) => problem.code === 'missing');
     if (!outcome.ok && missing.length > 0) {
       setPending(kind);
@@ -130,7 +132,7 @@ interface PendingProps {
 /** What another kind needs and the design does not have. */
 function Pending({ kind, part, texts, give, leave }: PendingProps): ReactNode {
   const { document: design } = useWorkbench();
-  const needed = fieldsOfKind(part, kind).filter(
+  const needed = [...fieldsOfKind(part, kind), ...firstItemFields(part, kind)].filter(
     (field) => !field.optional && field.part === undefined && getField(design, field.path) === undefined,
   );
   return (

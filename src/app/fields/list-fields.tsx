@@ -72,16 +72,18 @@ interface ItemProps {
 }
 
 function Item({ record, index, count, directions, isShown }: ItemProps): ReactNode {
-  const { document, edit } = useWorkbench();
+  const { document, edit, dispatch } = useWorkbench();
   const { path: list, itemName } = record;
   const name = `${sentenceStart(itemName)} ${index + 1}`;
   const { fields, lists } = contentsOf(document, `${list}.${index}`);
   const move = (to: number, direction: string) => {
     edit(moveItem(document, list, index, to), list);
+    dispatch({ type: 'editEnded' });
     focusTool(toolName(list, to, direction), toolName(list, to, directions[to === 0 ? 1 : 0]));
   };
   const remove = () => {
     edit(removeItem(document, list, index), list);
+    dispatch({ type: 'editEnded' });
     focusAdd(list);
   };
   return (

@@ -53,7 +53,7 @@ function Explanations({ meter, view }: { readonly meter: MeterAnswer; readonly v
           { label: 'Input' },
           { label: 'Taken as', numeric: true },
           { label: 'Would have to be', numeric: true },
-          { label: '' },
+          { label: 'Likely?' },
         ],
         rows: meter.explanations.map(({ label, quantity, input, value, isWithin }) => [
           sentenceStart(label),
