@@ -120,20 +120,20 @@ export function nusseltCylinderChurchillChu1975(rayleigh: number, prandtl: numbe
  */
 export function settlePipe(pipe: Pipe, water: number, room: number, pressure: number, filmFactor: number): PipeState {
   const { outerDiameter, wallThickness, insulation, emissivity } = pipe;
-  const innerDiameter = outerDiameter - 2 * wallThickness;
-  const outside = outerDiameter + 2 * (insulation?.thickness ?? 0);
+  const innerDiameter = insideDiameter(outerDiameter, wallThickness);
+  const outside = outsideDiameter(outerDiameter, insulation?.thickness ?? 0);
   const filmResistance = cylinderFilmResistance(innerDiameter, WATER_FILM_COEFFICIENT);
   const wallResistance = cylinderResistance(innerDiameter, outerDiameter, pipe.wallConductivity);
   const insulationResistance =
     insulation === undefined ? 0 : cylinderResistance(outerDiameter, outside, insulation.conductivity);
-  const innerResistance = filmResistance + wallResistance + insulationResistance;
+  const innerResistance = pipeInnerResistance(filmResistance, wallResistance, insulationResistance);
   let outerTemperature = water;
   let change = Number.POSITIVE_INFINITY;
   for (let round = 1; round <= ROUNDS; round++) {
     const film = cylinderFilm(outerTemperature, room, outside, pressure);
     const radiative = radiativeCoefficient(emissivity, mean(outerTemperature, room));
-    const outerCoefficient = filmFactor * (film.convectiveCoefficient + radiative);
-    const outerResistance = cylinderFilmResistance(outside, outerCoefficient);
+    const coefficient = outerCoefficient(filmFactor, film.convectiveCoefficient, radiative);
+    const outerResistance = cylinderFilmResistance(outside, coefficient);
     const heatPerMetre = pipeHeat(water, room, innerResistance, outerResistance);
     const next = room + heatPerMetre * outerResistance;
     change = Math.abs(next - outerTemperature);
@@ -144,14 +144,14 @@ export function settlePipe(pipe: Pipe, water: number, room: number, pressure: nu
       outerTemperature,
       ...film,
       radiativeCoefficient: radiative,
-      outerCoefficient,
+      outerCoefficient: coefficient,
       filmResistance,
       wallResistance,
       insulationResistance,
       innerResistance,
       outerResistance,
       heatPerMetre,
-      heat: pipe.length * heatPerMetre,
+      heat: heatOfLength(pipe.length, heatPerMetre),
     };
   }
   throw new ConvergenceError(`surface of pipe ${pipe.name}`, ROUNDS, [outerTemperature], change);
@@ -187,4 +187,34 @@ export function airPrandtl(temperature: number): number {
  */
 export function filmCoefficient(nusselt: number, conductivity: number, diameter: number): number {
   return (nusselt * conductivity) / diameter;
+}
+
+/** Bore [m] = D − 2 d: outer diameter and wall [m]. Geometry. */
+export function insideDiameter(outer: number, wall: number): number {
+  return outer - 2 * wall;
+}
+
+/** Diameter over a wrapping [m] = D + 2 d. Geometry. */
+export function outsideDiameter(outer: number, wrapping: number): number {
+  return outer + 2 * wrapping;
+}
+
+/** R_inner [m K/W]: film, wall and wrapping one behind the other. */
+export function pipeInnerResistance(film: number, wall: number, wrapping: number): number {
+  return film + wall + wrapping;
+}
+
+/** f (h_c + h_r) [W/(m² K)] at the outer face; f departs from the standard film. */
+export function outerCoefficient(factor: number, convective: number, radiative: number): number {
+  return factor * (convective + radiative);
+}
+
+/** Outer surface of a pipe [K]: T_w − q R_inner; q [W/m], R_inner [m K/W]. Resistances in series. */
+export function pipeSurface(water: number, heatPerMetre: number, inner: number): number {
+  return water - heatPerMetre * inner;
+}
+
+/** Heat of a length of pipe [W] = L q. */
+export function heatOfLength(length: number, heatPerMetre: number): number {
+  return length * heatPerMetre;
 }

@@ -1,18 +1,30 @@
 // The formula records of what parts of a tank are cut from and added up to: lengths and areas, layers with joints, the wall of a
 // house across a gap, inner faces above the water, the air of a hood.
 
-import type { Formula, FormulaSymbol } from '../../quantities/index.ts';
+import type { Formula, FormulaSymbol, FormulaValues } from '../../quantities/index.ts';
 import { innerFacesTemperature } from '../cover/headspace.ts';
 import { airCapacityFlow, hoodConvection, vapourConductance } from '../cover/hood-air.ts';
 import { circumference, remainder, shareOfArea } from '../geometry/measures.ts';
+import {
+  heatOfLength,
+  insideDiameter,
+  outerCoefficient,
+  outsideDiameter,
+  pipeInnerResistance,
+  pipeSurface,
+} from '../pipes.ts';
+import { faceTemperature, heatFlux } from '../stack/films.ts';
 import { jointedResistance, jointTakes } from '../stack/joints.ts';
 import { wallFaceTemperature } from '../stack/outer-surface.ts';
+import { squareSide } from '../stack/panel.ts';
+import { slimness, waterPrandtl } from '../stack/water-gap.ts';
 
 const geometryFile = 'src/tank/geometry/measures.ts';
 const length = (meaning: string): FormulaSymbol => ({ meaning, unit: 'm', quantity: 'length' });
 const area = (meaning: string): FormulaSymbol => ({ meaning, unit: 'm²', quantity: 'area' });
 const kelvin = (meaning: string): FormulaSymbol => ({ meaning, unit: 'K', quantity: 'temperature' });
 const resistance = (meaning: string): FormulaSymbol => ({ meaning, unit: 'm² K/W', quantity: 'thermalResistance' });
+const perMetre = (meaning: string): FormulaSymbol => ({ meaning, unit: 'm K/W' });
 const coefficient = (meaning: string): FormulaSymbol => ({ meaning, unit: 'W/(m² K)' });
 
 export const partFormulas: readonly Formula[] = [
@@ -110,6 +122,86 @@ export const partFormulas: readonly Formula[] = [
     ],
   },
   {
+    id: 'tank.waterPrandtl',
+    title: 'Prandtl number of water',
+    result: { symbol: 'Pr', meaning: 'Prandtl number', unit: '1' },
+    expression: 'mu * c_p / k',
+    symbols: {
+      mu: { meaning: 'dynamic viscosity', unit: 'Pa s' },
+      c_p: { meaning: 'specific heat', unit: 'J/(kg K)' },
+      k: { meaning: 'thermal conductivity', unit: 'W/(m K)' },
+    },
+    source: 'definition',
+    validity: 'any',
+    file: 'src/tank/stack/water-gap.ts',
+    compute: (v) => waterPrandtl(v.mu!, v.c_p!, v.k!),
+    examples: [
+      { mu: 8.7e-4, c_p: 4181, k: 0.608 },
+      { mu: 1.1e-3, c_p: 4184, k: 0.597 },
+    ],
+  },
+  {
+    id: 'tank.slimness',
+    title: 'Height of a layer over its thickness',
+    result: { symbol: 's', meaning: 'height over thickness', unit: '1' },
+    expression: 'H / d',
+    symbols: { H: length('height'), d: length('thickness') },
+    source: 'definition',
+    validity: 'any',
+    file: 'src/tank/stack/water-gap.ts',
+    compute: (v) => slimness(v.H!, v.d!),
+    examples: [
+      { H: 0.54, d: 0.03 },
+      { H: 0.7, d: 0.045 },
+    ],
+  },
+  {
+    id: 'tank.squareSide',
+    title: 'Side of a square of an area',
+    result: { symbol: 'H', ...length('side') },
+    expression: 'sqrt(A)',
+    symbols: { A: area('area of the panel') },
+    source: 'geometry; own simplification for the height of a panel',
+    validity: 'panels that are not much longer than high',
+    file: 'src/tank/stack/panel.ts',
+    compute: (v) => squareSide(v.A!),
+    examples: [{ A: 0.57 }, { A: 0.34 }],
+  },
+  {
+    id: 'tank.heatFlux',
+    title: 'Heat per area through a face',
+    result: { symbol: 'q', meaning: 'heat per area', unit: 'W/m²', quantity: 'heatFlux' },
+    expression: 'U * (T_i - T_r)',
+    symbols: { U: coefficient('transmittance'), T_i: kelvin('inside'), T_r: kelvin('what lies beyond') },
+    source: 'definition of U',
+    validity: 'steady state',
+    file: 'src/tank/stack/films.ts',
+    compute: (v) => heatFlux(v.U!, v.T_i!, v.T_r!),
+    examples: [
+      { U: 6.98, T_i: 299.15, T_r: 295.15 },
+      { U: 0.99, T_i: 298.2, T_r: 290.4 },
+    ],
+  },
+  {
+    id: 'tank.faceTemperature',
+    title: 'Temperature behind a resistance, on the way out',
+    result: { symbol: 'T', ...kelvin('temperature there') },
+    expression: 'T_i - q * R',
+    symbols: {
+      T_i: kelvin('inside'),
+      q: { meaning: 'heat per area', unit: 'W/m²', quantity: 'heatFlux' },
+      R: resistance('from the inside up to there'),
+    },
+    source: 'resistances in series',
+    validity: 'steady state; found by repetition where a resistance depends on it',
+    file: 'src/tank/stack/films.ts',
+    compute: (v) => faceTemperature(v.T_i!, v.q!, v.R!),
+    examples: [
+      { T_i: 299.15, q: 27.9, R: 0.0133 },
+      { T_i: 298.2, q: 7.7, R: 0.83 },
+    ],
+  },
+  {
     id: 'tank.wallFaceTemperature',
     title: 'Temperature of a wall of the house across an open gap',
     result: { symbol: 'T_w', ...kelvin('temperature of the wall') },
@@ -202,4 +294,107 @@ export const partFormulas: readonly Formula[] = [
       { m_da: 2.4e-4, W: 0.0064 },
     ],
   },
+  ofPipe(
+    'diameterInside',
+    'Bore of a pipe',
+    { symbol: 'D_1', ...length('bore') },
+    'D - 2 * d',
+    { D: length('outer diameter'), d: length('wall') },
+    (v) => insideDiameter(v.D!, v.d!),
+    [
+      { D: 0.032, d: 0.0024 },
+      { D: 0.05, d: 0.003 },
+    ],
+  ),
+  ofPipe(
+    'diameterOutside',
+    'Diameter over a wrapping',
+    { symbol: 'D_2', ...length('diameter') },
+    'D + 2 * d',
+    { D: length('outer diameter of the pipe'), d: length('wrapping') },
+    (v) => outsideDiameter(v.D!, v.d!),
+    [
+      { D: 0.032, d: 0.013 },
+      { D: 0.05, d: 0.019 },
+    ],
+  ),
+  ofPipe(
+    'pipeInnerResistance',
+    'From the water to the outer surface of a pipe',
+    { symbol: 'R_inner', ...perMetre('per metre') },
+    'R_film + R_wall + R_wrapping',
+    {
+      R_film: perMetre('water film'),
+      R_wall: perMetre('wall'),
+      R_wrapping: perMetre('wrapping, 0 where there is none'),
+    },
+    (v) => pipeInnerResistance(v.R_film!, v.R_wall!, v.R_wrapping!),
+    [
+      { R_film: 0.039, R_wall: 0.16, R_wrapping: 0.4 },
+      { R_film: 0.024, R_wall: 0.13, R_wrapping: 2.4 },
+    ],
+  ),
+  ofPipe(
+    'outerCoefficient',
+    'Coefficient at the outer surface of a pipe',
+    { symbol: 'h_o', ...coefficient('surface coefficient') },
+    'f * (h_c + h_r)',
+    {
+      f: { meaning: 'departure of the real film from the computed one', unit: '1' },
+      h_c: coefficient('convective coefficient'),
+      h_r: coefficient('radiative coefficient'),
+    },
+    (v) => outerCoefficient(v.f!, v.h_c!, v.h_r!),
+    [
+      { f: 0.85, h_c: 4.9, h_r: 5.2 },
+      { f: 1.2, h_c: 3.7, h_r: 5.4 },
+    ],
+  ),
+  ofPipe(
+    'pipeSurface',
+    'Outer surface of a pipe',
+    { symbol: 'T_s', ...kelvin('outer surface') },
+    'T_w - q * R_inner',
+    {
+      T_w: kelvin('water'),
+      q: { meaning: 'heat per metre', unit: 'W/m' },
+      R_inner: perMetre('from the water to the outer surface'),
+    },
+    (v) => pipeSurface(v.T_w!, v.q!, v.R_inner!),
+    [
+      { T_w: 299.15, q: 4.2, R_inner: 0.2 },
+      { T_w: 298.3, q: 1.8, R_inner: 2.5 },
+    ],
+  ),
+  ofPipe(
+    'heatOfLength',
+    'Heat of a length of pipe',
+    { symbol: 'Q', meaning: 'heat out of the water', unit: 'W', quantity: 'power' },
+    'L * q',
+    { L: length('length'), q: { meaning: 'heat per metre', unit: 'W/m' } },
+    (v) => heatOfLength(v.L!, v.q!),
+    [
+      { L: 2.5, q: 4.2 },
+      { L: 6, q: 1.8 },
+    ],
+  ),
 ];
+
+/** A simple relation of a pipe. */
+function ofPipe(
+  id: string,
+  title: string,
+  result: Formula['result'],
+  expression: string,
+  symbols: Formula['symbols'],
+  compute: Formula['compute'],
+  examples: readonly FormulaValues[],
+): Formula {
+  const own = { id: `tank.${id}`, title, result, expression, symbols, compute, examples };
+  return {
+    ...own,
+    source: 'geometry and resistances in series',
+    validity: 'steady state; fittings left out',
+    file: 'src/tank/pipes.ts',
+  };
+}

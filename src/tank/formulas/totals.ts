@@ -188,7 +188,6 @@ export const totalFormulas: readonly Formula[] = [
       P: { meaning: 'mean power of the heater', unit: 'W', quantity: 'electricPower' },
       Q_pump: watts('heat of the pumps that stays in the water'),
       Q_light: watts('heat of the lights that stays in the water'),
-      Q_ultraviolet: watts('heat of the ultraviolet lamp that stays in the water'),
     },
     source: 'energy balance',
     validity: 'water temperature the same at the start and the end of the measurement',

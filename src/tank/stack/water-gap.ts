@@ -16,7 +16,7 @@ import type { HeatFlow } from './films.ts';
 export interface WaterOfLayer {
   /** k [W/(m K)]. */
   readonly conductivity: number;
-  /** g β / (ν α) [1/(m³ K)]: Ra of a layer 1 m thick with 1 K across; below 0 where water shrinks as it warms (under 4 °C). */
+  /** g β / (ν α) [1/(m³ K)]: Ra of a layer 1 m thick with 1 K across; below 0 where water shrinks as it warms: under 1.7 °C by the density fit, under 4 °C in truth. */
   readonly buoyancy: number;
   /** Pr [-]. */
   readonly prandtl: number;

@@ -4,6 +4,7 @@ import { InputError } from '../../numerics/index.ts';
 import type { WorkingStep } from '../../quantities/index.ts';
 import type { TankConditions, TankDescription } from '../description.ts';
 import type { TankLoad } from '../load.ts';
+import { builtWorking } from './built.ts';
 import { measuredWorking } from './measured.ts';
 import { type ConditionOrigins, usualOrigins } from './steps.ts';
 
@@ -26,6 +27,9 @@ export function tankLoadWorking(
   const known = load.intermediates;
   if (description.kind === 'measured' && known.kind === 'measured') {
     return measuredWorking(description, conditions, load, known, origins);
+  }
+  if (description.kind === 'built' && known.kind === 'built') {
+    return builtWorking(description, conditions, load, known, origins);
   }
   throw new InputError('load.kind', load.kind, `the kind of the tank it was computed for, ${description.kind}`);
 }

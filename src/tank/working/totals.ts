@@ -2,10 +2,10 @@
 // heat capacity of the water.
 
 import { type StepInput, type WorkingStep, workingStep } from '../../quantities/index.ts';
-import { placeSymbols, placesOfSum } from '../formulas/sums.ts';
 import type { AirState, HeatPath, TankLoad } from '../load.ts';
 import { coolingTime, sumOfPaths } from '../totals.ts';
 import type { ConditionInputs } from './steps.ts';
+import { sumOf } from './sums.ts';
 
 /** Vapour pressures and latent heat. */
 export function airSteps(air: AirState, salinity: number, from: ConditionInputs): WorkingStep[] {
@@ -43,31 +43,10 @@ export function sumSteps(load: TankLoad, from: ConditionInputs): WorkingStep[] {
   ];
 }
 
-/** The sum of these paths; more than a sum has places are gathered in sums first. */
-function heatSum(result: string, paths: readonly HeatPath[]): WorkingStep[] {
+/** The sum of these paths. */
+function heatSum(result: string, paths: readonly HeatPath[]): readonly WorkingStep[] {
   const parts = paths.map(({ path, heat }): StepInput => [heat, `tank.paths.${path}`]);
-  const gathered: WorkingStep[] = [];
-  let places = parts;
-  for (let part = 1; places.length > placesOfSum; part++) {
-    const name = `${result}.part${part}`;
-    const taken = places.slice(0, placesOfSum);
-    const step = sumStep(name, taken);
-    gathered.push(step);
-    places = [[taken.reduce((sum, [heat]) => sum + heat, 0), name], ...places.slice(placesOfSum)];
-  }
-  return [...gathered, { ...sumStep(result, places), value: sumOfPaths(paths) }];
-}
-
-function sumStep(result: string, parts: readonly StepInput[]): WorkingStep {
-  const inputs = Object.fromEntries(
-    placeSymbols('Q').map((symbol, index): [string, StepInput] => [symbol, parts[index] ?? [0]]),
-  );
-  return workingStep(
-    result,
-    'tank.sumOfHeat',
-    parts.reduce((sum, [heat]) => sum + heat, 0),
-    inputs,
-  );
+  return sumOf(result, 'heat', parts, sumOfPaths(paths)).steps;
 }
 
 /** [K] */
