@@ -61,7 +61,7 @@ export function airLayerRadiation(emissivity1: number, emissivity2: number, mean
  * @param breadth          b [m], across it, < 10 d
  * @returns                h_r [W/(m² K)]
  * Pitfall: at b = 10 d the standard changes over to the wide layer, a step of 4 % of h_r with 0.9 on both faces.
- * Source: ISO 6946:2017, Annex D (form from memory of the source). Worked value: 0.9, 0.9, 10 °C, d = b → 3.255 W/(m² K).
+ * Source: ISO 6946:2017, Annex D (form from memory of the source). Worked value: 0.9, 0.9, 10 °C, d = b → 3.146 W/(m² K).
  */
 export function narrowAirLayerRadiation(
   emissivity1: number,
