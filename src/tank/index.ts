@@ -17,8 +17,8 @@ export { fallTimeLinear, meanLoss, timeConstant, timesAlong, timesToFall, timeTo
 export type { HoodState } from './cover/hood.ts';
 export type { MeasuredTank, TankConditions, TankDescription } from './description.ts';
 export { tankValidity } from './description.ts';
-export type { TankFindingCode } from './findings.ts';
-export { tankFindingCodes } from './findings.ts';
+export type { TankFindingCode } from './findings/codes.ts';
+export { tankFindingCodes } from './findings/codes.ts';
 export { tankFormulas } from './formulas/index.ts';
 export { lightHeat, pumpHeat, ultravioletHeat } from './gains.ts';
 export type {
@@ -76,5 +76,5 @@ export { tankLoad } from './tank-load.ts';
 export type { MethodCoefficients, SurfaceMethodRange } from './water-surface/methods.ts';
 export { surfaceMethodRange } from './water-surface/methods.ts';
 export { INDOOR_AIR_SPEED, surfaceMethods } from './water-surface/surface.ts';
-export type { ConditionOrigins } from './working/index.ts';
-export { tankLoadWorking } from './working/index.ts';
+export type { ConditionOrigins, LayerPart } from './working/index.ts';
+export { coolingWorking, tankLoadWorking } from './working/index.ts';

@@ -12,11 +12,12 @@ import {
 } from '../../quantities/index.ts';
 import type { TankFindingCode } from '../../tank/index.ts';
 import type { ModelFindingCode } from '../model-findings.ts';
+import type { WrappingFindingCode } from '../studies/wrapping/findings.ts';
 import type { TankAnswerFindingCode } from '../tank-findings.ts';
 import type { FindingWords } from './findings.ts';
 import { messageInView } from './si-text.ts';
 
-type Code = TankFindingCode | TankAnswerFindingCode | ModelFindingCode;
+type Code = TankFindingCode | TankAnswerFindingCode | WrappingFindingCode | ModelFindingCode;
 type Tell = (fact: string) => string;
 
 const words: Readonly<Record<Code, { readonly title: string; readonly text: (tell: Tell) => string }>> = {
@@ -57,6 +58,39 @@ const words: Readonly<Record<Code, { readonly title: string; readonly text: (tel
     title: 'The measurement was made in too warm a room',
     text: (tell) => `Water and room were only ${tell('difference')} apart.`,
   },
+  hoodWellMixed: {
+    title: 'A hood with a fan',
+    text: (tell) => `Its air settles at ${tell('airTemperature')} and carries off ${tell('carried')}.`,
+  },
+  nightCoverMixed: {
+    title: 'Another cover by night',
+    text: (tell) => `It lies on the tank for ${tell('share')} of the day.`,
+  },
+  waterChangeSpread: {
+    title: 'Water changes are spread over the days between',
+    text: (tell) => `They come to ${tell('flow')} of fresh water to be warmed.`,
+  },
+  drawnAirSaturated: {
+    title: 'Air drawn through the water leaves saturated',
+    text: (tell) => `It carries off ${tell('evaporation')}.`,
+  },
+  surfaceInMovingAir: {
+    title: 'The air over the water moves fast',
+    text: (tell) => `At ${tell('airSpeed')} it is faster than the methods of evaporation were made for.`,
+  },
+  surfaceBeyondMethods: {
+    title: 'Evaporation outside its data',
+    text: (tell) =>
+      `Water of ${tell('waterTemperature')} in a room of ${tell('roomTemperature')} and ${tell('relativeHumidity')} relative humidity lies outside what the method for quiet water was measured on.`,
+  },
+  handbookNearSeaLevel: {
+    title: 'Evaporation by constants of the sea level',
+    text: (tell) => `Here the air stands at ${tell('pressure')}.`,
+  },
+  headspaceDeep: {
+    title: 'Deep air under the lid',
+    text: (tell) => `The ${tell('gap')} of air between water and lid is taken as a wide layer.`,
+  },
   surfaceBelowDewPoint: {
     title: 'The tank sweats',
     text: (tell) =>
@@ -80,6 +114,32 @@ const words: Readonly<Record<Code, { readonly title: string; readonly text: (tel
     title: 'How the cooling is simplified',
     text: () =>
       'Only the water stores heat; heater, pumps and lights are off; room, outdoors and ground stay as they are in the coldest spell.',
+  },
+  wrappingSimplified: {
+    title: 'How wrapping is simplified',
+    text: (tell) =>
+      `Savings stay the same every year, prices do not rise, nothing wears out, and the room keeps its temperature${tell('aired') === 'aired' ? ' and stays as damp as it is without the measures' : ' and its humidity'}. Edges and corners of boards leak nothing.`,
+  },
+  lessAirOverWater: {
+    title: 'Less air reaches the water',
+    text: () => 'A lid or a calmer surface slows what the water breathes: oxygen in, carbon dioxide out.',
+  },
+  coolerWaterForAnimals: {
+    title: 'Cooler water is another home',
+    text: () => 'Cooler water on the list is a change for the animals, not only for the bill.',
+  },
+  bottomBearsWeight: {
+    title: 'What lies underneath bears the tank',
+    text: () => 'A board or mat below the bottom carries the whole weight; a soft or uneven one can break the pane.',
+  },
+  dehumidifierNotCounted: {
+    title: 'The dehumidifier is not in these sums',
+    text: () =>
+      'The room has a dehumidifier: every litre that no longer evaporates saves it electricity, and gives the room less warmth. Neither is counted here.',
+  },
+  warmLoopTakenAsIs: {
+    title: 'The loop is taken as it is',
+    text: () => 'Where the water is kept cooler, this loop is still reckoned at the temperature it has now.',
   },
   wetDischarge: {
     title: 'The gas would condense inside the shell',

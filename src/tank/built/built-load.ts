@@ -13,12 +13,13 @@ import {
   makeUpHeat,
   waterChangeHeat,
 } from '../exchange.ts';
-import { builtFindings } from '../findings.ts';
+import { builtFindings } from '../findings/tank-findings.ts';
 import type { AirDrawnState, AirState, BuiltIntermediates, HeatPath, TankLoad, VesselState } from '../load.ts';
 import { settlePipe } from '../pipes.ts';
 import {
   heatCapacity,
   latentToRoom,
+  lossPerKelvin,
   lostElsewhere,
   netLoad,
   sensibleToRoom,
@@ -67,7 +68,7 @@ export function builtLoad(tank: BuiltTank, conditions: TankConditions): TankLoad
     heatCapacity: heatCapacity(volume, density, waterHeatCapacity(conditions.waterTemperature, tank.salinity)),
     conductance: builtConductance(tank, conditions),
     intermediates,
-    warnings: builtFindings(tank, intermediates, evaporation, range, load),
+    warnings: builtFindings(tank, intermediates, evaporation, range, load, conditions),
   };
 }
 
@@ -75,7 +76,7 @@ function builtConductance(tank: BuiltTank, conditions: TankConditions): number {
   const high = conditions.waterTemperature + CONDUCTANCE_STEP;
   const low = Math.max(273.15, conditions.waterTemperature - CONDUCTANCE_STEP);
   const lossAt = (waterTemperature: number) => sumOfPaths(builtLosses(tank, { ...conditions, waterTemperature }).paths);
-  return (lossAt(high) - lossAt(low)) / (high - low);
+  return lossPerKelvin(lossAt(high), lossAt(low), high - low);
 }
 
 /** Heat by path, vapour, and the numbers on the way. */

@@ -1,24 +1,12 @@
 // What the tank model leaves out or doubts, as findings: every simplification is named where the result is seen.
 
-import type { Fact, Finding } from '../quantities/index.ts';
-import type { BuiltTank } from './built-tank.ts';
-import type { MeasuredTank } from './description.ts';
-import type { BuiltIntermediates } from './load.ts';
-
-/** Every code this folder can report. */
-export const tankFindingCodes = [
-  'tankSimplifications',
-  'tankBottomFacesRoomAir',
-  'evaporationMethodsDiffer',
-  'lidCondensateReturns',
-  'looseLidAsOpenShare',
-  'condensationOnWater',
-  'tankNeedsNoHeat',
-  'measuredLoadScaled',
-  'measuredDifferenceSmall',
-] as const;
-
-export type TankFindingCode = (typeof tankFindingCodes)[number];
+import type { Finding } from '../../quantities/index.ts';
+import type { BuiltTank } from '../built-tank.ts';
+import type { MeasuredTank, TankConditions } from '../description.ts';
+import type { BuiltIntermediates } from '../load.ts';
+import { look, note, value, word } from './codes.ts';
+import { coverFindings } from './covers.ts';
+import { surfaceFindings } from './surfaces.ts';
 
 /** Below this measured difference of temperature a few tenths of a kelvin spoil the scaling, K. */
 const SMALL_MEASURED_DIFFERENCE = 3;
@@ -29,16 +17,18 @@ export function builtFindings(
   evaporation: number,
   range: { readonly low: number; readonly high: number },
   load: number,
+  conditions: TankConditions,
 ): readonly Finding[] {
-  const [display] = intermediates.vessels;
-  const surface = display?.surface;
-  const lid = display?.lid;
+  const { vessels } = intermediates;
+  const surface = vessels.find((vessel) => vessel.surface !== undefined)?.surface;
+  const lid = vessels.find((vessel) => vessel.lid !== undefined)?.lid;
+  const makeUp = tank.exchange.makeUpTemperature === undefined ? ', make-up water at room temperature' : '';
   const found = [
     note(
       'tankSimplifications',
       {},
       'ISO 6946 surface resistances; own simplification',
-      'Water surface as warm as the bulk, room surfaces as warm as the air, make-up water at room temperature, corners flat.',
+      `Water surface as warm as the bulk, room surfaces as warm as the air${makeUp}, corners flat.`,
     ),
   ];
   if (tank.vessels[0]?.panels.some(({ facing, exposure }) => facing === 'bottom' && exposure.kind === 'roomAir')) {
@@ -77,11 +67,12 @@ export function builtFindings(
       ),
     );
   }
-  if (lid !== undefined && surface !== undefined) {
+  const loose = vessels.find((vessel) => vessel.lid !== undefined && vessel.surface !== undefined)?.surface;
+  if (loose !== undefined) {
     found.push(
       note(
         'looseLidAsOpenShare',
-        { openShare: value(surface.openShare, 'fraction') },
+        { openShare: value(loose.openShare, 'fraction') },
         'own simplification, no source',
         'A loose lid is computed as a tight one with this share of the surface open; measure the gaps.',
       ),
@@ -97,6 +88,7 @@ export function builtFindings(
       ),
     );
   }
+  found.push(...coverFindings(tank, intermediates), ...surfaceFindings(tank, intermediates, conditions));
   return load < 0 ? [...found, noHeatNeeded(load)] : found;
 }
 
@@ -130,20 +122,4 @@ function noHeatNeeded(load: number): Finding {
     'energy balance of the tank',
     'Pumps and lights alone would hold it warmer than asked; it would have to be cooled.',
   );
-}
-
-function value(number: number, quantity: string): Fact {
-  return { value: number, quantity };
-}
-
-function word(text: string): Fact {
-  return { word: text };
-}
-
-function note(code: TankFindingCode, facts: Readonly<Record<string, Fact>>, source: string, remedy: string): Finding {
-  return { code, severity: 'note', subject: 'model', facts, source, remedy, needsLicensedPerson: false };
-}
-
-function look(code: TankFindingCode, facts: Readonly<Record<string, Fact>>, source: string, remedy: string): Finding {
-  return { ...note(code, facts, source, remedy), severity: 'look' };
 }
