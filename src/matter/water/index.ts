@@ -8,6 +8,7 @@ export {
   waterDensity,
   waterExpansion,
   waterHeatCapacity,
+  waterPrandtlNumber,
   waterValidity,
   waterViscosity,
 } from './properties.ts';

@@ -9,32 +9,35 @@ import {
   waterDensity,
   waterExpansion,
   waterHeatCapacity,
+  waterPrandtlNumber,
   waterViscosity,
 } from '../../../src/matter/water/index.ts';
 import { OutOfModelError } from '../../../src/numerics/index.ts';
 import { deviation } from '../../reference/tank/deviation.ts';
+import { fittedSeaWater, freshWater, iapwsSeaWater, unescoSeaWater } from '../../reference/tank/water.ts';
 
 const kelvin = (celsius: number) => celsius + 273.15;
 
 describe('IAPWS values', () => {
-  // R6-95(2018) at 25 °C, 1 atm: 997.05 kg/m³, 4181.3 J/(kg K), 0.8900e-3 Pa s, 0.6065 W/(m K).
-  test('fresh water at 25 °C', () => {
-    expect(deviation(waterDensity(kelvin(25), 0), 997.05)).toBeLessThan(2e-4);
-    expect(deviation(waterHeatCapacity(kelvin(25), 0), 4181.3)).toBeLessThan(1.5e-3);
-    expect(deviation(waterViscosity(kelvin(25), 0), 0.89e-3)).toBeLessThan(1e-3);
-    expect(deviation(waterConductivity(kelvin(25), 0), 0.6065)).toBeLessThan(1e-2);
+  test.each(freshWater)('fresh water at $celsius °C, within what the fits and their papers allow', (row) => {
+    const T = kelvin(row.celsius);
+    expect(deviation(waterDensity(T, 0), row.density)).toBeLessThan(3e-4);
+    expect(deviation(waterHeatCapacity(T, 0), row.heatCapacity)).toBeLessThan(1.5e-3);
+    expect(deviation(waterViscosity(T, 0), row.viscosity)).toBeLessThan(1e-3);
+    expect(deviation(waterConductivity(T, 0), row.conductivity)).toBeLessThan(2.5e-2);
+    expect(deviation(waterPrandtlNumber(T, 0), row.prandtl)).toBeLessThan(2.5e-2);
+    // Density is fitted, not its slope: below 10 °C the slope is small and badly known.
+    if (row.celsius >= 15) expect(deviation(waterExpansion(T, 0), row.expansion)).toBeLessThan(0.04);
   });
 
-  // R13-08, 0.101325 MPa: 25 °C, 35 g/kg 1023.21954 kg/m³, 3999.7675 J/(kg K); 10 °C 1026.82585, 3990.9524;
-  // 0 °C, 35.16504 g/kg 1028.10720, 3986.48579. Fit: 0.1 % in density, 0.28 % in specific heat as its paper states.
-  test.each([
-    [25, 0.035, 1023.21954, 3999.7675],
-    [10, 0.035, 1026.82585, 3990.9524],
-    [0, 0.03516504, 1028.1072, 3986.48579],
-  ])('sea water at %d °C, S %d: %d kg/m³, %d J/(kg K)', (celsius, salinity, density, heatCapacity) => {
-    expect(deviation(waterDensity(kelvin(celsius), salinity), density)).toBeLessThan(1e-3);
-    expect(deviation(waterHeatCapacity(kelvin(celsius), salinity), heatCapacity)).toBeLessThan(2.8e-3);
-  });
+  // Fit: 0.1 % in density, 0.28 % in specific heat as its paper states.
+  test.each(iapwsSeaWater)(
+    'sea water at %d °C, S %d: %d kg/m³, %d J/(kg K)',
+    (celsius, salinity, density, heatCapacity) => {
+      expect(deviation(waterDensity(kelvin(celsius), salinity), density)).toBeLessThan(1e-3);
+      expect(deviation(waterHeatCapacity(kelvin(celsius), salinity), heatCapacity)).toBeLessThan(2.8e-3);
+    },
+  );
 
   // R6-95(2018) table 8: h'' − h' at 275 K and (beyond the use here, checking constants) saturation at 26 °C 2.4393e6.
   test('latent heat at 275 K (2504.28995 − 7.75972201 kJ/kg) and 26 °C (2439.3 kJ/kg)', () => {
@@ -49,6 +52,34 @@ test('Sharqawy et al. 2010 at 25 °C, 35 g/kg: 1023.562 kg/m³, 0.95883e-3 Pa s,
   expect(waterViscosity(kelvin(25), 0.035)).toBeCloseTo(0.95883e-3, 8);
   expect(waterHeatCapacity(kelvin(25), 0.035)).toBeCloseTo(4001, -0.5);
   expect(waterConductivity(kelvin(25), 0.035)).toBeCloseTo(0.609, 3);
+});
+
+describe('sea water by others', () => {
+  test.each(unescoSeaWater)(
+    'EOS-80 at %d °C, salinity 35: %d kg/m³, expansion %d 1/K',
+    (celsius, density, expansion) => {
+      expect(deviation(waterDensity(kelvin(celsius), 0.03516504), density)).toBeLessThan(5e-4);
+      expect(deviation(waterExpansion(kelvin(celsius), 0.03516504), expansion)).toBeLessThan(
+        celsius < 10 ? 0.12 : 0.08,
+      );
+    },
+  );
+
+  test.each(fittedSeaWater)(
+    '%d °C, 35 g/kg: %d J/(kg K), %d Pa s, %d W/(m K) within the 0.28, 1.5 and 3 % of their papers',
+    (celsius, heatCapacity, viscosity, conductivity) => {
+      expect(deviation(waterHeatCapacity(kelvin(celsius), 0.035), heatCapacity)).toBeLessThan(2.8e-3);
+      expect(deviation(waterViscosity(kelvin(celsius), 0.035), viscosity)).toBeLessThan(1.5e-2);
+      expect(deviation(waterConductivity(kelvin(celsius), 0.035), conductivity)).toBeLessThan(1e-3);
+    },
+  );
+
+  test('salt makes water denser, thicker, and worse at holding and carrying heat', () => {
+    expect(waterDensity(kelvin(25), 0.035)).toBeGreaterThan(waterDensity(kelvin(25), 0));
+    expect(waterViscosity(kelvin(25), 0.035)).toBeGreaterThan(waterViscosity(kelvin(25), 0));
+    expect(waterHeatCapacity(kelvin(25), 0.035)).toBeLessThan(waterHeatCapacity(kelvin(25), 0));
+    expect(waterConductivity(kelvin(25), 0.035)).toBeLessThan(waterConductivity(kelvin(25), 0));
+  });
 });
 
 test("vapour pressure over sea water: 0.97962 by Raoult's law, 0.2 % below the measured activity 0.981 to 0.982", () => {
@@ -74,7 +105,15 @@ test('expansion is the slope of the density, and water is densest near 4 °C whe
 });
 
 test('outside 0 to 100 °C and S 0 to 0.12 each names its limits', () => {
-  for (const call of [waterDensity, waterHeatCapacity, waterViscosity, waterConductivity, waterExpansion]) {
+  const calls = [
+    waterDensity,
+    waterHeatCapacity,
+    waterViscosity,
+    waterConductivity,
+    waterExpansion,
+    waterPrandtlNumber,
+  ];
+  for (const call of calls) {
     expect(() => call(272, 0)).toThrow(OutOfModelError);
     expect(() => call(300, 0.2)).toThrow(OutOfModelError);
     expect(() => call(Number.NaN, 0)).toThrow(OutOfModelError);
