@@ -4,6 +4,7 @@
 
 import { ConvergenceError, requireFinite, requirePositive } from '../numerics/index.ts';
 import type { TankConditions, TankDescription } from './description.ts';
+import { tankHeatOf } from './tank-heat.ts';
 import { tankLoad } from './tank-load.ts';
 
 /**
@@ -77,7 +78,8 @@ export function timesToFall(
 ): readonly (number | null)[] {
   const start = conditions.waterTemperature;
   const { heatCapacity } = tankLoad(tank, conditions);
-  const lossAt = (waterTemperature: number) => tankLoad(tank, { ...conditions, waterTemperature }).loss;
+  const heat = tankHeatOf(tank);
+  const lossAt = (waterTemperature: number) => heat({ ...conditions, waterTemperature }).loss;
   return timesAlong(heatCapacity, lossAt, start, falls);
 }
 

@@ -103,3 +103,16 @@ export function sumOfConductances(
 ): number {
   return sumOfParts(panels.map(({ area, transmittance }) => conductance(area, transmittance)));
 }
+
+/**
+ * Change of the loss per kelvin of water temperature, from two waters a little apart.
+ *     UA = (Q_2 − Q_1) / ΔT
+ * @param warmer      Q_2 [W], loss with the warmer water
+ * @param cooler      Q_1 [W], loss with the cooler water
+ * @param difference  ΔT [K] between the two
+ * @returns           UA [W/K]
+ * Source: definition of a derivative. Worked value: 340, 320 W, 0.5 K → 40 W/K.
+ */
+export function lossPerKelvin(warmer: number, cooler: number, difference: number): number {
+  return (warmer - cooler) / difference;
+}

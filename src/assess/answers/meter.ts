@@ -9,6 +9,7 @@ import type { MeterResult } from '../stages/meter.ts';
 import type { MeterAnswer, MeterExplanation } from '../tank-answer.ts';
 import { howToSettleMeter } from '../wording/measure.ts';
 import { type Bands, bandOf } from './pieces.ts';
+import { modelledLossName } from './tank-values.ts';
 
 const ratioName = 'tank.meter.ratio';
 
@@ -40,7 +41,7 @@ export function meterAnswer(
     waterTemperature: meter.waterTemperature,
     meanPower: bandOf(bands, 'tank.meter.meanPower'),
     measuredLoss: bandOf(bands, 'tank.meter.measuredLoss'),
-    modelledLoss: bandOf(bands, 'tank.meter.modelledLoss'),
+    modelledLoss: bandOf(bands, modelledLossName),
     ratio,
     agrees: ratio.low <= 1 && 1 <= ratio.high,
     adopted: meter.isAdopted,

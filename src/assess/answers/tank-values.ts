@@ -113,7 +113,7 @@ function meterValues({ meter }: TankResults): readonly ResultValue<TankResults>[
       read(({ measuredLoss }) => measuredLoss),
     ),
     value(
-      'tank.meter.modelledLoss',
+      modelledLossName,
       'power',
       read(({ modelledLoss }) => modelledLoss),
     ),
@@ -124,6 +124,9 @@ function meterValues({ meter }: TankResults): readonly ResultValue<TankResults>[
     ),
   ];
 }
+
+/** Its steps stand apart, under 'meter'. */
+export const modelledLossName = 'meter.tank.loss';
 
 const heatMaps = new WeakMap<TankLoad, ReadonlyMap<string, number>>();
 

@@ -25,13 +25,12 @@ export interface MeterResult {
 }
 
 /** Null for a tank without a meter beside its sizes. */
-export function meterOf(slice: TankSlice, { months, atmosphericPressure }: SurroundingsResult): MeterResult | null {
+export function meterOf(slice: TankSlice, surroundings: SurroundingsResult): MeterResult | null {
   const { load } = slice.tank;
   if (load.kind === 'measured' || load.meter === undefined) return null;
   const { energy, duration, roomTemperature, waterTemperature, adopt } = load.meter;
-  const winter = months.find(({ distance }) => distance === 0)!;
   const then = { ...slice, tank: { ...slice.tank, waterTemperature } };
-  const modelled = tankLoadAt(then, { ...placeOf(winter), roomTemperature }, atmosphericPressure);
+  const modelled = tankLoadAt(then, placeOfMeter(surroundings, roomTemperature), surroundings.atmosphericPressure);
   if (!(modelled.loss > 0)) {
     throw new InputError(
       'tank.load.meter.roomTemperature',
@@ -60,10 +59,8 @@ export function carriedBy(slice: TankSlice, meter: MeterResult | null): TankSlic
   return meter?.isAdopted === true ? { ...slice, measuredOverModelled: meter.ratio } : slice;
 }
 
-function placeOf({
-  outdoorTemperature,
-  groundTemperature,
-  mainsTemperature,
-}: TankPlace): Omit<TankPlace, 'roomTemperature'> {
-  return { outdoorTemperature, groundTemperature, mainsTemperature };
+/** What surrounded the tank while it was measured: the room as noted, all else as in the usual winter. */
+export function placeOfMeter({ months }: SurroundingsResult, roomTemperature: number): TankPlace {
+  const { outdoorTemperature, groundTemperature, mainsTemperature } = months.find(({ distance }) => distance === 0)!;
+  return { roomTemperature, outdoorTemperature, groundTemperature, mainsTemperature };
 }

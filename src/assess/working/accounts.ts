@@ -13,6 +13,7 @@ import { type WorkingStep, workingStep } from '../../quantities/index.ts';
 import type { Year } from '../../year/index.ts';
 import type { AccountsResult } from '../stages/accounts.ts';
 import type { StagedDesign } from '../stages/engine-assumptions.ts';
+import type { HeaterAccount } from '../stages/heater.ts';
 import type { StageResults } from '../stages/index.ts';
 import { sourceIsTankRoom } from '../stages/plant.ts';
 import { wrappedSteps } from './wrapped.ts';
@@ -46,6 +47,24 @@ export function accountSteps(design: StagedDesign, results: StageResults): reado
   });
   return [...wrappedSteps(design, results), ...each, ...comparisonSteps(accounts, asItIs)];
 }
+
+/** A plain heater's account alone, of a year in which no machine runs. */
+export function heaterAccountSteps({ account, prices }: HeaterAccount, year: Year): readonly WorkingStep[] {
+  return [
+    ...scenarioWorking(account.energies, year, noHeatPump),
+    ...accountWorking(account, prices, 'prices.heater'),
+    ...monthAccountsWorking(
+      account.scenario,
+      monthAccounts(account.scenario, year, noHeatPump, prices),
+      year,
+      noHeatPump,
+      prices,
+    ),
+  ];
+}
+
+/** Read for a certified heat pump only, which is none of a plain heater. */
+const noHeatPump = { cop: 1, sourceIsTankRoom: false, from: { cop: '', sourceIsTankRoom: '' } } as const;
 
 /** This loop against each other way. */
 function comparisonSteps({ accounts, prices, season }: AccountsResult, year: Year): readonly WorkingStep[] {

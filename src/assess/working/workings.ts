@@ -3,15 +3,15 @@
 
 import type { WorkingStep } from '../../quantities/index.ts';
 import { limitMargins, limitSteps } from '../answers/limits.ts';
-import type { TankResults } from '../answers/tank-values.ts';
+import { type TankResults, usualFalls } from '../answers/tank-values.ts';
 import { machineLimits } from '../caution-facts.ts';
 import type { StagedDesign } from '../stages/engine-assumptions.ts';
 import type { TankAloneResults } from '../stages/heater.ts';
 import type { StageResults } from '../stages/index.ts';
-import { accountSteps } from './accounts.ts';
+import { accountSteps, heaterAccountSteps } from './accounts.ts';
 import { operatingSteps, plantSteps, ratingSteps, sizingSteps, spellSource } from './machine.ts';
-import { gainSteps, placeSteps, tankSteps } from './tank.ts';
-import { yearSteps } from './year.ts';
+import { coolingSteps, gainSteps, meterSteps, placeSteps, spellOrigins, tankSteps } from './tank.ts';
+import { heaterYearSteps, yearSteps } from './year.ts';
 
 /** All steps behind one assessment, likely values: the coldest spell, then the months, then the accounts. */
 export function workingsOf(design: StagedDesign, results: StageResults): readonly WorkingStep[] {
@@ -31,17 +31,47 @@ export function workingsOf(design: StagedDesign, results: StageResults): readonl
 export function tankAloneWorkings(
   design: StagedDesign,
   results: TankAloneResults,
-  _falls: readonly number[],
+  falls: readonly number[],
 ): readonly WorkingStep[] {
-  return tankWorkings(design, results);
+  const { heaterYear, heaterAccount } = results;
+  const steps = [
+    ...tankWorkings(design, results, falls),
+    ...heaterYearSteps(design, results),
+    ...heaterAccountSteps(heaterAccount, heaterYear),
+  ];
+  // The year of a plant holds what only a machine has; of the tank alone nobody is told of it.
+  return stepsBehind(steps, (name) => !name.startsWith('year.') || isOfTank(name));
 }
 
-/** The steps behind the tank's load at the coldest spell and the air pressure of the place. */
-export function tankWorkings(design: StagedDesign, results: TankResults): readonly WorkingStep[] {
-  const { roomTemperature } = results.surroundings.spell;
+function isOfTank(name: string): boolean {
+  return /^year\.\w+\.(tank\.|energies\.heatNeeded$)|^year\.energies\.heatNeeded$/.test(name);
+}
+
+/** The steps that are told, and all that they go back to. */
+function stepsBehind(steps: readonly WorkingStep[], isTold: (name: string) => boolean): readonly WorkingStep[] {
+  const byName = new Map(steps.map((step) => [step.result, step]));
+  const kept = new Set<string>();
+  const open = steps.filter(({ result }) => isTold(result)).map(({ result }) => result);
+  for (let name = open.pop(); name !== undefined; name = open.pop()) {
+    const step = byName.get(name);
+    if (step === undefined || kept.has(name)) continue;
+    kept.add(name);
+    open.push(...Object.values(step.from));
+  }
+  return steps.filter(({ result }) => kept.has(result));
+}
+
+/** The steps behind the tank at the coldest spell, how it cools, its meter, and the air pressure of the place. */
+export function tankWorkings(
+  design: StagedDesign,
+  results: TankResults,
+  falls: readonly number[] = usualFalls,
+): readonly WorkingStep[] {
   return [
     ...placeSteps(design, results),
     ...gainSteps(design),
-    ...tankSteps(design, results, results.tank, roomTemperature, 'room.coldest'),
+    ...meterSteps(design, results),
+    ...tankSteps(design, results, results.tank, results.surroundings.spell, spellOrigins),
+    ...coolingSteps(design, results, falls),
   ];
 }

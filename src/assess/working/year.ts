@@ -3,13 +3,17 @@
 
 import type { OperatingPoint } from '../../loop/index.ts';
 import type { WorkingStep } from '../../quantities/index.ts';
-import { monthWorking, type RoomClimate, type SourceClimate } from '../../surroundings/index.ts';
+import { monthWorking, nearbyWorking, type RoomClimate, type SourceClimate } from '../../surroundings/index.ts';
 import type { TankLoad } from '../../tank/index.ts';
 import { type MonthResult, yearWorking } from '../../year/index.ts';
+import { monthPath } from '../answers/tank-values.ts';
 import type { StagedDesign } from '../stages/engine-assumptions.ts';
-import type { StageResults } from '../stages/index.ts';
+import type { TankAloneResults } from '../stages/heater.ts';
+import { type StageResults, tankSlice } from '../stages/index.ts';
+import { dependsOnSeasons } from '../stages/tank.ts';
 import { operatingSteps, plantOrigins } from './machine.ts';
 import { tankSteps } from './tank.ts';
+import { under } from './under.ts';
 
 /** Everything behind the year of an assessment. */
 export function yearSteps(design: StagedDesign, results: StageResults): readonly WorkingStep[] {
@@ -50,15 +54,12 @@ function usedPoints({ year, monthLoads, monthOperating }: StageResults): readonl
   });
 }
 
-/** Load and operating point, where this month is the first that has them. */
+/** Load and operating point, where this month is the first that has them; what another month found, told again. */
 function pointSteps(design: StagedDesign, results: StageResults, used: UsedPoint): readonly WorkingStep[] {
-  const { load, operating, tankAt, operatingAt } = used;
-  const { month, roomTemperature, sourceTemperature } = used.month.conditions;
+  const { operating, operatingAt } = used;
+  const { month, sourceTemperature } = used.month.conditions;
   const at = monthPath(month);
-  const steps: WorkingStep[] = [];
-  if (tankAt === at) {
-    steps.push(...under(at, tankSteps(design, results, load, roomTemperature, `${at}.roomTemperature`)));
-  }
+  const steps = [...loadSteps(design, results, used)];
   if (operatingAt === at && operating !== null) {
     const from = design.source.kind === 'roomAir' ? `${at}.roomTemperature` : `${at}.sourceTemperature`;
     const source = { temperature: sourceTemperature, from };
@@ -67,37 +68,79 @@ function pointSteps(design: StagedDesign, results: StageResults, used: UsedPoint
   return steps;
 }
 
-/**
- * Steps under a prefix: their names, and the origins that are names of steps among them. An origin that only names a
- * state of the loop is left out: of these states no month keeps more than its steps.
- */
-function under(prefix: string, steps: readonly WorkingStep[]): readonly WorkingStep[] {
-  const names = new Set(steps.map((step) => step.result));
-  return steps.map((step) => {
-    const kept = Object.entries(step.from).filter(([, from]) => names.has(from) || !from.startsWith('operating.'));
-    const from = kept.map(([symbol, origin]) => [symbol, names.has(origin) ? `${prefix}.${origin}` : origin]);
-    return { ...step, result: `${prefix}.${step.result}`, from: Object.fromEntries(from) };
+type Loaded = Pick<UsedPoint, 'load' | 'tankAt'> & { readonly month: Pick<MonthResult, 'conditions'> };
+
+/** The tank's load of a month: its own steps, or the last of those of the month that found the same. */
+function loadSteps(
+  design: StagedDesign,
+  results: Pick<StageResults, 'surroundings' | 'meter'>,
+  { load, tankAt, month: { conditions } }: Loaded,
+): readonly WorkingStep[] {
+  const at = monthPath(conditions.month);
+  const place = results.surroundings.months.find(({ month }) => month === conditions.month)!;
+  const own = (name: string) => `${tankAt}.${name}`;
+  const steps = tankSteps(design, results, load, place, {
+    room: own('roomTemperature'),
+    outdoors: own('outdoorTemperature'),
+    ground: own('groundTemperature'),
+    mains: own('mainsTemperature'),
   });
+  if (tankAt === at) return under(at, steps);
+  return under(tankAt, steps)
+    .filter(({ result }) => isTold(result.slice(tankAt.length + 1)))
+    .map((step) => ({ ...step, result: `${at}${step.result.slice(tankAt.length)}` }));
 }
 
-function climateSteps(design: StagedDesign, { surroundings }: StageResults): readonly WorkingStep[] {
-  const { room, source } = design;
+/** Results of the tank that the answer tells of each month. */
+function isTold(name: string): boolean {
+  return name.startsWith('tank.paths.') || ['tank.loss', 'tank.load', 'tank.evaporation'].includes(name);
+}
+
+/** The year of the tank alone, in which a plain heater does everything. */
+export function heaterYearSteps(design: StagedDesign, results: TankAloneResults): readonly WorkingStep[] {
+  const { heaterYear, monthLoads, hardware } = results;
+  const first = new Map<TankLoad, string>();
+  const used = heaterYear.months.map((month, index): Loaded => {
+    const load = monthLoads[index]!;
+    const tankAt = first.get(load) ?? monthPath(month.conditions.month);
+    first.set(load, tankAt);
+    return { month, load, tankAt };
+  });
+  const byMonth = new Map(used.map((each) => [each.month.conditions.month, each.tankAt]));
+  const origins = ({ conditions }: MonthResult) => plantOrigins(design, `${byMonth.get(conditions.month)!}.tank`, null);
+  return [
+    ...climateSteps(design, results),
+    ...used.flatMap((each) => loadSteps(design, results, each)),
+    ...yearWorking(heaterYear, hardware, origins),
+  ];
+}
+
+function climateSteps(
+  design: StagedDesign,
+  { surroundings }: Pick<StageResults, 'surroundings'>,
+): readonly WorkingStep[] {
+  const { room, source, place } = design;
   const climate: RoomClimate = { ...room, usual: room.temperature };
   const heatSource: SourceClimate =
     source.kind === 'roomAir' ? { kind: 'roomAir' } : { ...source, kind: 'otherRoom', usual: source.temperature };
+  const coldestMonth = 'room.coldestMonth';
   const origins = {
     usual: 'room.temperature',
     warmest: 'room.warmest',
     monthsHeated: 'room.monthsHeated',
-    coldestMonth: 'room.coldestMonth',
+    coldestMonth,
     sourceUsual: 'source.temperature',
     sourceWarmest: 'source.warmest',
   };
-  return surroundings.months.flatMap((month) =>
-    monthWorking(climate, heatSource, month, origins, monthPath(month.month)),
-  );
-}
-
-function monthPath(month: string): string {
-  return `year.${month}`;
+  const nearby = {
+    outdoorWinter: 'place.outdoors.winter',
+    outdoorSummer: 'place.outdoors.summer',
+    mainsWinter: 'place.mains.winter',
+    mainsSummer: 'place.mains.summer',
+  };
+  const readsSeasons = dependsOnSeasons(tankSlice(design));
+  return surroundings.months.flatMap((month) => [
+    ...monthWorking(climate, heatSource, month, origins, monthPath(month.month)),
+    ...(readsSeasons ? nearbyWorking(place, month, nearby, coldestMonth, monthPath(month.month)) : []),
+  ]);
 }

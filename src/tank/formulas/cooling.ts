@@ -2,6 +2,7 @@
 
 import type { Formula } from '../../quantities/index.ts';
 import { fallTime, fallTimeLinear, timeConstant } from '../cooling.ts';
+import { lossPerKelvin } from '../totals.ts';
 
 const file = 'src/tank/cooling.ts';
 const C = { meaning: 'heat capacity of the water', unit: 'J/K', quantity: 'heatCapacity' } as const;
@@ -14,6 +15,25 @@ const dT = { meaning: 'how far the water cools', unit: 'K', quantity: 'temperatu
 const time = { unit: 's', quantity: 'duration' } as const;
 
 export const coolingFormulas: readonly Formula[] = [
+  {
+    id: 'tank.lossPerKelvin',
+    title: 'Change of the loss per kelvin of water temperature',
+    result: { symbol: 'UA', ...UA },
+    expression: '(Q_warmer - Q_cooler) / dT',
+    symbols: {
+      Q_warmer: { meaning: 'loss with the water a quarter of a kelvin warmer', unit: 'W', quantity: 'power' },
+      Q_cooler: { meaning: 'loss with the water a quarter of a kelvin cooler', unit: 'W', quantity: 'power' },
+      dT: { ...dT, meaning: 'between the two' },
+    },
+    source: 'definition of a derivative; the load is computed anew at both temperatures',
+    validity: 'near this water temperature',
+    file: 'src/tank/totals.ts',
+    compute: (v) => lossPerKelvin(v.Q_warmer!, v.Q_cooler!, v.dT!),
+    examples: [
+      { Q_warmer: 340, Q_cooler: 320, dT: 0.5 },
+      { Q_warmer: 126.4, Q_cooler: 121.9, dT: 0.4 },
+    ],
+  },
   {
     id: 'tank.timeConstant',
     title: 'Time constant of the tank',

@@ -8,7 +8,8 @@ import { builtWorking } from './built.ts';
 import { measuredWorking } from './measured.ts';
 import { type ConditionOrigins, usualOrigins } from './steps.ts';
 
-export type { ConditionOrigins } from './steps.ts';
+export { coolingWorking } from './cooling.ts';
+export type { ConditionOrigins, LayerPart } from './steps.ts';
 
 /**
  * For each number of a tank's load: the formula, the numbers put in, and where they came from. Results are named

@@ -4,6 +4,7 @@
 import { type StepInput, type WorkingStep, workingStep } from '../../quantities/index.ts';
 import type { VesselName } from '../built-tank.ts';
 import { faceTemperature, mean, surfaceResistance } from '../stack/films.ts';
+import type { StackLayer } from '../stack/layers.ts';
 import { radiationToWall, WALL_EMISSIVITY } from '../stack/outer-surface.ts';
 import type { PanelState } from '../stack/panel.ts';
 import { fluxOf, layerSteps } from './layers.ts';
@@ -151,7 +152,7 @@ function radiationSteps(state: PanelState, at: string, place: PanelPlace): reado
   const { exposure, outer, layers, countedLayers } = state;
   const { vessel, from, inside } = place;
   const surface: StepInput = [outer.temperature, `${at}.outerTemperature`];
-  const epsilon: StepInput = [outer.emissivity, emissivityFrom(layers[countedLayers - 1]?.layer.origin, from)];
+  const epsilon: StepInput = [outer.emissivity, emissivityFrom(layers[countedLayers - 1]?.layer, from)];
   const sink = sinkOf(state, from);
   const meanOf = (other: StepInput): readonly [StepInput, WorkingStep] => {
     const T_m: StepInput = [mean(surface[0], other[0]), `${at}.meanTemperature`];
@@ -203,7 +204,7 @@ function radiationSteps(state: PanelState, at: string, place: PanelPlace): reado
   ];
 }
 
-/** The emissivity of an outer face is that of its material. */
-function emissivityFrom(origin: string | undefined, from: ConditionInputs): string | undefined {
-  return origin === undefined ? undefined : from.layerPart(origin, 'conductivity');
+/** The emissivity of an outer face is that of its layer. */
+function emissivityFrom(layer: StackLayer | undefined, from: ConditionInputs): string | undefined {
+  return layer?.kind === 'solid' && layer.origin !== undefined ? from.layerPart(layer.origin, 'emissivity') : undefined;
 }

@@ -6,7 +6,7 @@ import type { TankConditions } from '../description.ts';
 import type { Shape } from '../geometry/index.ts';
 
 /** What a layer has in the design. */
-export type LayerPart = 'thickness' | 'conductivity' | 'resistance' | 'joint';
+export type LayerPart = 'thickness' | 'conductivity' | 'resistance' | 'joint' | 'emissivity';
 
 /** For each condition, and for what the tank is told to be, the design path or the step that it came from. */
 export interface ConditionOrigins
