@@ -77,6 +77,7 @@ export type {
   WrappingOutcome,
   WrappingStep,
 } from './studies/wrapping/answer.ts';
+export { assessWrapping } from './studies/wrapping/study.ts';
 export type {
   FallAnswer,
   HeatSink,

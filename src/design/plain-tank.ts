@@ -207,8 +207,15 @@ export type LoadOf<Q> = MeasuredLoadOf<Q> | SizedLoadOf<Q>;
 
 /** A change to the design that costs money and saves heat. */
 export type WrappingMeasureOf<Q> = { readonly name?: string; readonly cost: Q } & (
-  | { readonly kind: 'lid'; readonly material: string; readonly thickness: Q; readonly panes: 'one' | 'two' }
-  | (BoardOf<Q> & { readonly kind: 'board'; readonly where: 'hidden' | 'back' | 'sides' | 'bottom' | 'front' })
+  | (SheetOf<Q> & {
+      readonly kind: 'lid';
+      readonly vessel: 'tank' | 'sump' | 'refuge' | 'overflow';
+      readonly panes: 'one' | 'two';
+    })
+  | (BoardOf<Q> & {
+      readonly kind: 'board';
+      readonly where: 'hidden' | 'back' | 'sides' | 'bottom' | 'front' | 'sideVessels';
+    })
   | (SheetOf<Q> & { readonly kind: 'mat' })
   | { readonly kind: 'doubleGlazing'; readonly where: 'front' | 'sides' | 'frontAndSides'; readonly gap: Q }
   | { readonly kind: 'cooler'; readonly by: Q }

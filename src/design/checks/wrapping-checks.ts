@@ -36,7 +36,7 @@ function placeProblems(document: DesignDocument, path: string, where: string): r
   if (load.kind !== 'cylinder') return [];
   // What is around a cylinder counts as its front; hidden sides are those of the vessels beside it.
   const besides = [load.sump, load.refuge, load.overflow].filter((vessel) => vessel?.kind === 'rectangular');
-  const places = ['front', 'bottom', ...(besides.length > 0 ? ['hidden'] : [])];
+  const places = ['front', 'bottom', ...(besides.length > 0 ? ['hidden', 'sideVessels'] : [])];
   if (places.includes(where)) return [];
   return [problemAt(document, path, 'noSuchFace', `a place that this cylinder has: ${places.join(', ')}`)];
 }

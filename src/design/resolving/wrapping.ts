@@ -28,6 +28,7 @@ function resolveMeasure(take: Resolver, path: string): WrappingMeasureOf<Estimat
       return {
         ...shared,
         kind,
+        vessel: take.choice<Of<'lid'>['vessel']>(`${path}.vessel`),
         material: sheet,
         thickness: take.quantity(`${path}.thickness`, () => usualLidThickness(sheet)),
         panes: take.choice<'one' | 'two'>(`${path}.panes`),

@@ -61,6 +61,18 @@ const lid = z
         default: sheetRule,
       }),
     ),
+    vessel: z.optional(
+      choiceField(
+        ['tank', 'sump', 'refuge', 'overflow'],
+        { tank: 'The display tank', sump: 'The sump', refuge: 'The refuge', overflow: 'The overflow' },
+        {
+          label: 'Vessel it lies on',
+          help: 'Open water anywhere in the system evaporates.',
+          level: 'more',
+          default: { text: 'tank', source: 'a lid is for the display tank until another vessel is named' },
+        },
+      ),
+    ),
     panes: z.optional(
       choiceField(
         ['one', 'two'],
@@ -82,13 +94,14 @@ const board = z
     kind: kindField('board'),
     name,
     where: choiceField(
-      ['hidden', 'back', 'sides', 'bottom', 'front'],
+      ['hidden', 'back', 'sides', 'bottom', 'front', 'sideVessels'],
       {
         hidden: 'Back and both ends, and all sides of the sump',
         back: 'Back',
         sides: 'Both ends',
         bottom: 'Bottom',
         front: 'Front, or around a cylinder',
+        sideVessels: 'Around sump, refuge and overflow',
       },
       { label: 'Where the board goes', help: 'Outside of these panes.', level: 'first' },
     ),

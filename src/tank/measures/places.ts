@@ -4,14 +4,15 @@ import type { BuiltTank, Panel, Vessel } from '../built-tank.ts';
 import type { PanelPlace } from './measure.ts';
 
 /**
- * `hidden`: what nobody looks through: back, ends and bottom of the display tank. `back`, `sides` (both ends, or around a
- * cylinder), `bottom`, `front`: of the display tank. `sideVessels`: every side of sump, refuge and overflow.
+ * `hidden`: the sides nobody looks through: back and ends of the display tank, and every side of sump, refuge and overflow.
+ * `back`, `sides` (both ends), `bottom`, `front` (or around a cylinder): of the display tank. `sideVessels`: every side of sump,
+ * refuge and overflow.
  */
 export const panelGroups = ['hidden', 'back', 'sides', 'bottom', 'front', 'sideVessels'] as const;
 export type PanelGroup = (typeof panelGroups)[number];
 
 const backNames: readonly string[] = ['back', 'recessBack'];
-const endNames: readonly string[] = ['left', 'right', 'recessSide', 'side'];
+const endNames: readonly string[] = ['left', 'right', 'recessSide'];
 
 /**
  * The panels of a group; empty where the tank has none. Of free pieces only those count whose names say where they are:
@@ -26,14 +27,13 @@ export function panelsOf(tank: BuiltTank, group: PanelGroup): readonly PanelPlac
 }
 
 function isOf(group: PanelGroup, vessel: Vessel, { name, facing }: Panel): boolean {
-  if (group === 'sideVessels') return vessel.name !== 'tank' && facing === 'side';
-  if (vessel.name !== 'tank') return false;
+  const isSide = facing === 'side';
+  if (vessel.name !== 'tank') return isSide && (group === 'sideVessels' || group === 'hidden');
   const isBack = backNames.includes(name);
   const isEnd = endNames.includes(name);
   switch (group) {
     case 'hidden':
-      // Around a cylinder one looks in everywhere.
-      return facing === 'bottom' || isBack || (isEnd && name !== 'side');
+      return isBack || isEnd;
     case 'back':
       return isBack;
     case 'sides':
@@ -41,7 +41,9 @@ function isOf(group: PanelGroup, vessel: Vessel, { name, facing }: Panel): boole
     case 'bottom':
       return facing === 'bottom';
     case 'front':
-      return facing === 'side' && !isBack && !isEnd;
+      return isSide && !isBack && !isEnd;
+    case 'sideVessels':
+      return false;
   }
 }
 

@@ -130,7 +130,8 @@ describe('measures on a tank', () => {
   it('cover the areas of their panels, above the water too', () => {
     expect(areaOf(tank, panelsOf(tank, 'back'))).toBeCloseTo(1.2 * 0.5, 12);
     expect(areaOf(tank, panelsOf(tank, 'sides'))).toBeCloseTo(2 * 0.5 * 0.5, 12);
-    expect(areaOf(tank, panelsOf(tank, 'hidden'))).toBeCloseTo(1.2 * 0.5 * 2 + 0.5, 12);
+    expect(areaOf(tank, panelsOf(tank, 'hidden'))).toBeCloseTo(1.2 * 0.5 + 2 * 0.5 * 0.5, 12);
+    expect(panelsOf(withSump, 'hidden')).toHaveLength(3 + 4);
     expect(panelsOf(tank, 'sideVessels')).toEqual([]);
     expect(panelsOf(withSump, 'sideVessels').every(({ vessel }) => vessel === 'sump')).toBe(true);
   });

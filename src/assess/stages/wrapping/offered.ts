@@ -82,7 +82,7 @@ function ofUsual(usual: UsualMeasure, tank: TankDescription, factors: TankFactor
   const sheet = 'material' in work ? { material: work.material, thickness: work.thickness } : null;
   return {
     id: `usual.${usual.id}`,
-    kind: work.kind === 'board' && usual.id === 'mat' ? 'mat' : work.kind,
+    kind: work.kind === 'board' && work.where.includes('bottom') ? 'mat' : work.kind,
     name: usual.name,
     path: null,
     measure,
@@ -115,7 +115,7 @@ function ofDesign(listed: Listed, index: number, tank: TankDescription, factors:
 function workOf(listed: Listed): UsualWork {
   switch (listed.kind) {
     case 'lid':
-      return { ...listed, vessel: 'tank', gap: usualPaneGap, openShare: tight };
+      return { ...listed, gap: usualPaneGap, openShare: tight };
     case 'board':
       return { ...listed, where: [listed.where] };
     case 'mat':
@@ -186,12 +186,13 @@ function surfaceOf(tank: TankDescription, vessel: VesselName): number | null {
 }
 
 const places = {
-  hidden: 'on back, ends and bottom',
+  hidden: 'on the hidden sides',
   back: 'at the back',
   sides: 'on the ends',
   bottom: 'underneath',
   front: 'at the front',
   frontAndSides: 'before front and ends',
+  sideVessels: 'around the other vessels',
 } as const;
 
 /** "Extruded polystyrene (XPS) at the back". */

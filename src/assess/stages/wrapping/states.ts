@@ -9,7 +9,7 @@ import {
   purchaseWithHeater,
 } from '../../../accounts/index.ts';
 import type { PlantHardware } from '../../../plant/index.ts';
-import type { BareTankHeat, Measure } from '../../../tank/index.ts';
+import { applyMeasures, type BareTankHeat, type Measure, type MeasureOutcome } from '../../../tank/index.ts';
 import type { Year } from '../../../year/index.ts';
 import { tankHeat, yearOf } from '../plant.ts';
 import type { SurroundingsResult } from '../surroundings.ts';
@@ -71,15 +71,13 @@ export class WrappedStates {
     return remembered(this.#years, ids, () => {
       const { tank, surroundings, hardware } = this.#subject;
       const heats = monthHeats(tank, this.#measures(ids), this.#moments);
-      const { months } = surroundings;
-      const year = yearOf(
-        months,
-        heats.map(tankHeat),
-        months.map(() => null),
-        hardware,
-      );
-      return { heats, year, cost: this.costOf(ids) };
+      return { heats, year: heaterYear(heats, surroundings, hardware), cost: this.costOf(ids) };
     });
+  }
+
+  /** Its account with a plain heater. */
+  accountWith(ids: readonly string[], prices: HeaterPrices): Account {
+    return wrappedAccount(this.yearWith(ids), prices);
   }
 
   /** The coldest spell with the measures of these names. */
@@ -87,6 +85,24 @@ export class WrappedStates {
     return remembered(this.#spells, ids, () =>
       wrappedHeat(this.#subject.tank, this.#measures(ids))(this.#moments.spell),
     );
+  }
+
+  /** The year and the coldest spell under measures of one's own making; remembered by nobody. */
+  under(measures: readonly Measure[]): Pick<WrappedYear, 'heats' | 'year'> & { readonly spell: BareTankHeat } {
+    const { tank, surroundings, hardware } = this.#subject;
+    const heats = monthHeats(tank, measures, this.#moments);
+    return {
+      heats,
+      year: heaterYear(heats, surroundings, hardware),
+      spell: wrappedHeat(tank, measures)(this.#moments.spell),
+    };
+  }
+
+  /** What becomes of the measures of these names, one for each. */
+  outcomesOf(ids: readonly string[]): readonly MeasureOutcome[] {
+    const { tank, surroundings } = this.#subject;
+    const described = tankDescription(tank, surroundings.spell.mainsTemperature);
+    return applyMeasures(described, tank.tank.waterTemperature, this.#measures(ids)).outcomes;
   }
 
   /** Of measures together [money]. */
@@ -97,6 +113,15 @@ export class WrappedStates {
   #measures(ids: readonly string[]): readonly Measure[] {
     return ids.flatMap((id) => this.#byId.get(id)?.measure ?? []);
   }
+}
+
+function heaterYear(heats: readonly BareTankHeat[], { months }: SurroundingsResult, hardware: PlantHardware): Year {
+  return yearOf(
+    months,
+    heats.map(tankHeat),
+    months.map(() => null),
+    hardware,
+  );
 }
 
 function remembered<Value>(store: Map<string, Value>, ids: readonly string[], compute: () => Value): Value {

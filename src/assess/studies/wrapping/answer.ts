@@ -45,7 +45,7 @@ export interface WrappingMeasure {
   readonly cost: MeasureCost;
   /**
    * As it stands in the design's list, or would once it is taken into it: the texts of its fields by their names there,
-   * { kind: 'board', name: 'Boards behind and below', where: 'hidden', material: 'extrudedPolystyrene', thickness: '30 mm', cost: '90 EUR (60 to 140)' }.
+   * { kind: 'board', name: 'Boards behind and below', where: 'hidden', material: 'extrudedPolystyrene', thickness: '30 mm', cost: '90 (60 to 140)' }.
    */
   readonly item: Readonly<Record<string, string>>;
 }
@@ -54,18 +54,14 @@ export type MeasureKind = 'lid' | 'board' | 'mat' | 'doubleGlazing' | 'cooler' |
 
 /** Why a measure, or a part of one, changes nothing here. */
 export type NotAppliedReason =
-  /** What lies there already keeps at least as much heat: a lid where a better one lies. */
+  /** What covers the water already keeps it at least as well: a lid where a better one lies. */
   | 'noBetterThanPresent'
-  /** The tank has no such part: no hidden side, no open surface. */
+  /** The tank has no such part: no hidden side, no sump. */
   | 'noSuchPart'
-  /** The part is wrapped already, or glazed twice. */
-  | 'alreadyThere'
   /** The surface is as calm already. */
   | 'alreadyCalm'
   /** The tank is known by its meter alone: its parts are unknown. */
-  | 'sizesUnknown'
-  /** The water is not warmer than the room by that much. */
-  | 'nothingToCool';
+  | 'sizesUnknown';
 
 export interface MeasureNotApplied {
   readonly id: string;
