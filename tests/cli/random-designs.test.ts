@@ -4,8 +4,8 @@
 import { expect, test } from 'vitest';
 import { assessDesign, assessTankLoad, withoutCharge } from '../../src/assess/index.ts';
 import { assessmentSchema } from '../../src/assess/schema/assessment-schema.ts';
-import { loadReport } from '../../src/cli/commands/load.ts';
 import { checkReport } from '../../src/cli/report/check-report.ts';
+import { loadReport } from '../../src/cli/report/load-report.ts';
 import { fieldsOf, parseDesign } from '../../src/design/index.ts';
 import { chance, textFor } from '../design/random-edits.ts';
 import { demoTexts } from '../designs.ts';

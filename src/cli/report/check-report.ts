@@ -12,8 +12,8 @@ import {
   cautionSections,
   influenceSection,
   pressureRows,
-  tankSection,
 } from './report-sections.ts';
+import { tankSection } from './tank.ts';
 import { columns, paragraph, section } from './text-table.ts';
 
 export function checkReport(whole: Assessment, view: UnitView): string {

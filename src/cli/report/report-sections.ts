@@ -1,6 +1,6 @@
-// Sections that the reports of several commands share: the tank, what matters most, findings, assumptions.
+// Sections that the reports of several commands share: what matters most, findings, assumptions.
 
-import { type Assessment, type AssumptionLeft, sayFinding, type TankAnswer } from '../../assess/index.ts';
+import { type Assessment, type AssumptionLeft, sayFinding } from '../../assess/index.ts';
 import {
   type Band,
   type Finding,
@@ -28,25 +28,6 @@ export interface SaidInfluence {
   readonly ends: readonly [number, number];
   /** What knowing it at one of its ends would change; empty where nothing. */
   readonly flips?: string;
-}
-
-export function tankSection(tank: TankAnswer, view: UnitView): string {
-  const water = sayQuantity(tank.waterTemperature, 'temperature', view);
-  const room = sayQuantity(tank.roomTemperature, 'temperature', view);
-  const { load, gains, timePerKelvin } = tank;
-  const kelvin = sayQuantity(1, 'temperatureDifference', view);
-  return section(
-    `What leaves the tank in the coldest spell (water ${water}, room ${room})`,
-    columns([
-      ...tank.paths.map(({ label, heat }) => [label, sayBand(heat, 'power', view)]),
-      ['less: heat of pumps and lights', sayQuantity(gains.pump + gains.light, 'power', view)],
-      ['heat needed', sayBand(load, 'power', view)],
-      ['water lost', sayBand(tank.evaporation, 'evaporation', view)],
-      ...(timePerKelvin === null
-        ? []
-        : [[`without heat it cools by ${kelvin} in`, `about ${sayQuantity(timePerKelvin, 'duration', view, 2)}`]]),
-    ]),
-  );
 }
 
 /**
