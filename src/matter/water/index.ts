@@ -8,7 +8,6 @@ export {
   waterDensity,
   waterExpansion,
   waterHeatCapacity,
-  waterPrandtlNumber,
   waterValidity,
   waterViscosity,
 } from './properties.ts';

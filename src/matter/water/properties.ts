@@ -1,5 +1,5 @@
 // Fresh and sea water at tank temperatures and atmospheric pressure: density and thermal expansion, specific heat, latent
-// heat, viscosity, conductivity, Prandtl number, and the lowering of the vapour pressure by salt. Fits of Sharqawy, Lienhard & Zubair (Desalination and
+// heat, viscosity, conductivity, and the lowering of the vapour pressure by salt. Fits of Sharqawy, Lienhard & Zubair (Desalination and
 // Water Treatment 16 (2010) 354); salinity is kg of salt per kg of sea water, 0 for fresh water. Equation numbers are from memory.
 
 import { OutOfModelError } from '../../numerics/index.ts';
@@ -158,19 +158,4 @@ export function waterExpansion(temperature: number, salinity: number): number {
   const fresh = 2.034e-2 - 2 * 6.162e-3 * t + 3 * 2.261e-5 * t ** 2 - 4 * 4.657e-8 * t ** 3;
   const salt = -2.001 * s + 2 * 1.677e-2 * s * t - 3 * 3.06e-5 * s * t ** 2 - 2 * 1.613e-5 * s ** 2 * t;
   return -(fresh + salt) / density;
-}
-
-/**
- * Prandtl number Pr of fresh or sea water.
- *     Pr = μ c_p / k
- * @param temperature  T [K]
- * @param salinity     S [kg/kg]
- * @returns            Pr [-]
- * Validity: 0 to 100 °C, S 0 to 0.12. Accuracy: 2.5 % from IAPWS-95 at 5 to 40 °C in fresh water.
- * @throws OutOfModelError outside the validity.
- * Source: definition. Worked value: 25 °C fresh → 6.10.
- */
-export function waterPrandtlNumber(temperature: number, salinity: number): number {
-  const viscosity = waterViscosity(temperature, salinity);
-  return (viscosity * waterHeatCapacity(temperature, salinity)) / waterConductivity(temperature, salinity);
 }
