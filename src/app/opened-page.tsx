@@ -11,6 +11,7 @@ import type { AssessAnswer } from './worker/messages.ts';
 const TheMachine = lazy(() => import('./stations/the-machine.tsx').then((part) => ({ default: part.TheMachine })));
 const TwoBills = lazy(() => import('./stations/two-bills.tsx').then((part) => ({ default: part.TwoBills })));
 const WhatLeaves = lazy(() => import('./stations/what-leaves.tsx').then((part) => ({ default: part.WhatLeaves })));
+const WhatToWrap = lazy(() => import('./stations/what-to-wrap.tsx').then((part) => ({ default: part.WhatToWrap })));
 const SideBySide = lazy(() =>
   import('./papers/side-by-side/side-by-side.tsx').then((part) => ({ default: part.SideBySide })),
 );
@@ -23,6 +24,7 @@ const Brief = lazy(() => import('./papers/brief/brief.tsx').then((part) => ({ de
 
 const stationViews: Readonly<Record<StationName, ComponentType<StationProps>>> = {
   'what-leaves': WhatLeaves,
+  'what-to-wrap': WhatToWrap,
   'the-machine': TheMachine,
   'where-it-settles': WhereItSettles,
   'two-bills': TwoBills,

@@ -1,7 +1,7 @@
 // The pages of the workbench, in order, and the addresses they are reached at: stations ask a question of the design,
 // papers are what a person takes away. An address is '#page' or '#page/part'.
 
-export const stationNames = ['what-leaves', 'the-machine', 'where-it-settles', 'two-bills'] as const;
+export const stationNames = ['what-leaves', 'what-to-wrap', 'the-machine', 'where-it-settles', 'two-bills'] as const;
 export const paperNames = ['side-by-side', 'cycle-alone', 'working', 'cautions', 'brief'] as const;
 
 export type StationName = (typeof stationNames)[number];
@@ -10,6 +10,7 @@ export type PageName = StationName | PaperName;
 
 export const pageTitles: Readonly<Record<PageName, string>> = {
   'what-leaves': 'What leaves',
+  'what-to-wrap': 'What to wrap',
   'the-machine': 'The machine',
   'where-it-settles': 'Where it settles',
   'two-bills': 'Two bills',

@@ -1,6 +1,7 @@
 // The one reducer of the page: what each action changes, and what it must leave alone.
 
 import { describe, expect, test } from 'vitest';
+import { stationNames } from '../../src/app/pages.ts';
 import { setFields } from '../../src/app/state/edits.ts';
 import { fileNameFor } from '../../src/app/state/files.ts';
 import { reduce, startState, type WorkbenchState } from '../../src/app/state/workbench.ts';
@@ -87,12 +88,11 @@ describe('fields of the stations', () => {
 
   test.each(exampleFiles)('%s: at most seven are shown, and none is lost or doubled', (file) => {
     const fields = fieldsOf(documentOf(exampleText(file)));
-    const stations = ['what-leaves', 'the-machine', 'where-it-settles', 'two-bills'] as const;
-    const asked = stations.flatMap((station) => {
-      const { shown, more, expert } = fieldsOfStation(station, fields);
+    const asked = stationNames.flatMap((station) => {
+      const { shown, more, expert, inLists } = fieldsOfStation(station, fields);
       expect(shown.length).toBeLessThanOrEqual(mostFields);
       expect(shown.length).toBeGreaterThan(2);
-      return [...new Set([...shown, ...more, ...expert])];
+      return [...new Set([...shown, ...more, ...expert, ...inLists])];
     });
     for (const field of fields) {
       if (field.path === 'name' || field.path === 'note') continue;

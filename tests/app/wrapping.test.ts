@@ -52,6 +52,13 @@ describe('the waterfall', () => {
     expect(without.map(({ look }) => look)).toEqual(['needed', 'saves', 'saves', 'savesWithoutPaying', 'left']);
   });
 
+  test('what adds nothing to those before it has no row', () => {
+    const [lid] = answer.waterfall.slice(1);
+    const nothing = { ...lid!, id: 'usual.other', from: 70, to: 70 };
+    const bars = answer.waterfall.toSpliced(4, 0, nothing);
+    expect(waterfallRows({ ...answer, waterfall: bars })).toEqual(rows);
+  });
+
   test('the scale holds every bar, also of a tank that gets more than it loses', () => {
     expect(waterfallScale(rows)).toEqual([0, 400]);
     const [low] = waterfallScale([{ ...rows[0]!, from: 0, to: -30 }]);
@@ -146,7 +153,10 @@ describe('in words', () => {
   test.each([
     [{ low: 1.23, likely: 2, high: 3.44 }, '1.2 to 3.4 years'],
     [{ low: 12.3, likely: 20, high: 34 }, '12 to 34 years'],
-    [{ low: 1, likely: 1, high: 1 }, '1 year'],
+    [{ low: 2, likely: 2, high: 2 }, '2 years'],
+    [{ low: 0.1, likely: 0.2, high: 0.4 }, '1 to 5 months'],
+    [{ low: 0.25, likely: 0.25, high: 0.25 }, '3 months'],
+    [{ low: 0.01, likely: 0.02, high: 0.05 }, 'less than a month'],
     [{ low: 0, likely: 0, high: 0 }, 'at once'],
     [{ low: 4, likely: 9, high: null }, '4 years or more, perhaps never'],
     [{ low: 9, likely: null, high: null }, 'likely never, at best 9 years'],
@@ -157,7 +167,7 @@ describe('in words', () => {
 
   test('the answer names the first, the others that pay, and where to stop', () => {
     expect(sayWrapping(answer, 'metric').headline).toMatch(
-      /^Begin with a tight lid: .* after 0\.5 to 0\.7 years; go on to boards behind and below; stop there, for a second pane in front does not pay over 10 years\.$/,
+      /^A tight lid first: .* after 6 to 9 months; then boards behind and below; stop there: a second pane in front does not pay over 10 years\.$/,
     );
   });
 

@@ -21,6 +21,14 @@ const shownFirst: Readonly<Record<StationName, readonly string[]>> = {
     'tank.load.lightPower',
     'room.coldest',
   ],
+  'what-to-wrap': [
+    'prices.electricity',
+    'room.houseHeatPrice',
+    'room.monthsHeated',
+    'room.cooledInSummer',
+    'wrapping.years',
+    'prices.discountRate',
+  ],
   'the-machine': [
     'machine.refrigerant',
     'machine.compressor.kind',
@@ -62,6 +70,7 @@ const homes: readonly (readonly [string, StationName])[] = [
   ['room.coldest', 'what-leaves'],
   ['room.relativeHumidity', 'what-leaves'],
   ['room.warmest', 'what-leaves'],
+  ['wrapping.', 'what-to-wrap'],
   ['room.volume', 'the-machine'],
   ['room.height', 'the-machine'],
   ['source.volume', 'the-machine'],
@@ -89,6 +98,8 @@ export interface StationFields {
   readonly more: readonly FieldRecord[];
   /** Behind that again. */
   readonly expert: readonly FieldRecord[];
+  /** Of items of lists: they stand with their item, where the list is shown. */
+  readonly inLists: readonly FieldRecord[];
 }
 
 /** The fields of a station, as this design has them. */
@@ -97,10 +108,12 @@ export function fieldsOfStation(station: StationName, fields: readonly FieldReco
     .map((path) => fields.find((field) => field.path === path))
     .filter((field) => field !== undefined)
     .slice(0, mostFields);
-  const rest = fields.filter((field) => homeOf(field.path) === station && !shown.includes(field));
+  const others = fields.filter((field) => homeOf(field.path) === station && !shown.includes(field));
+  const rest = others.filter(({ item }) => item === undefined);
   return {
     shown,
     more: rest.filter((field) => field.level !== 'expert'),
     expert: rest.filter((field) => field.level === 'expert'),
+    inLists: others.filter(({ item }) => item !== undefined),
   };
 }

@@ -16,6 +16,7 @@ function namesIn(body: EngineRequest): readonly unknown[] {
     case 'assess':
     case 'workings':
     case 'bothWays':
+    case 'wrapping':
       return fluidsOfDesign(body.text);
     case 'cycle':
     case 'secondCycle':

@@ -9,6 +9,7 @@ import type { BriefAnswer, BriefForm } from './brief.ts';
 import type { CompareAnswer, CompareForm } from './compare.ts';
 import type { CycleAnswer, CycleForm } from './cycle.ts';
 import type { CycleOffer } from './cycle-offer.ts';
+import type { WrappingReply } from './wrapping.ts';
 
 /** Formulas by their id. */
 export type FormulaTexts = Readonly<Record<string, FormulaText>>;
@@ -104,6 +105,14 @@ export interface BothWaysRequest {
   readonly view: UnitView;
 }
 
+/** What to wrap: each measure alone and in turn. */
+export interface WrappingRequest {
+  readonly kind: 'wrapping';
+  /** The design's own text, as it would be saved. */
+  readonly text: string;
+  readonly view: UnitView;
+}
+
 export type EngineRequest =
   | AssessRequest
   | CycleRequest
@@ -114,7 +123,8 @@ export type EngineRequest =
   | BriefRequest
   | FormulasRequest
   | WorkingsRequest
-  | BothWaysRequest;
+  | BothWaysRequest
+  | WrappingRequest;
 
 /** What each kind of request is answered with. */
 export interface EngineAnswers {
@@ -129,6 +139,7 @@ export interface EngineAnswers {
   readonly formulas: FormulaTexts;
   readonly workings: readonly WorkingStep[];
   readonly bothWays: BothWaysAnswer;
+  readonly wrapping: WrappingReply;
 }
 
 /** One thing wrong, with the place in the design where there is one. */

@@ -1,6 +1,6 @@
 // Answers for which a part of the engine is loaded when it is first asked, so that a first visit does not wait for it: the
 // textbook cycle, the comparison of refrigerants, the brief, the formulas, the steps behind every number, the design reckoned
-// with tables.
+// with tables, what to wrap.
 
 import type { BareAssessor } from '../../assess/index.ts';
 import type { UnitView } from '../../quantities/index.ts';
@@ -15,6 +15,7 @@ import type {
   Numbered,
   SecondCycleRequest,
   WorkingsRequest,
+  WrappingRequest,
 } from './messages.ts';
 import { problemOf, problemsOf } from './problems.ts';
 
@@ -25,7 +26,8 @@ export type RequestOnDemand =
   | BriefRequest
   | FormulasRequest
   | WorkingsRequest
-  | BothWaysRequest;
+  | BothWaysRequest
+  | WrappingRequest;
 
 /** What each part is called when it could not be loaded. */
 const parts: Readonly<Record<RequestOnDemand['kind'], string>> = {
@@ -36,6 +38,7 @@ const parts: Readonly<Record<RequestOnDemand['kind'], string>> = {
   formulas: 'The formulas',
   workings: 'The steps of the computing',
   bothWays: 'The tables',
+  wrapping: 'What to wrap',
 };
 
 export function isOnDemand(body: { readonly kind: string }): body is RequestOnDemand {
@@ -120,6 +123,15 @@ async function answering(
         return reply.ok
           ? { kind: 'bothWays', id, ok: true, answer: reply.answer }
           : refused(...problemsOf(reply, body.text, body.view));
+      };
+    }
+    case 'wrapping': {
+      const { answerWrapping } = await import('./wrapping.ts');
+      return (id, refused) => {
+        const outcome = answerWrapping(body.text, body.view);
+        return outcome.ok
+          ? { kind: 'wrapping', id, ok: true, answer: outcome.reply }
+          : refused(...problemsOf(outcome, body.text, body.view));
       };
     }
   }

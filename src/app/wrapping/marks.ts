@@ -12,7 +12,9 @@ export interface MeasureMark {
 export function marksOf(answer: WrappingAnswer, id: string): readonly MeasureMark[] {
   const step = answer.inTurn.find((each) => each.id === id);
   if (step === undefined) return [];
-  const { pays, settled } = step.gain;
+  const { pays, settled, loadSaved, heatSaved } = step.gain;
+  if (loadSaved.likely === 0 && heatSaved.likely === 0)
+    return [{ kind: 'plain', word: 'adds nothing to those before it' }];
   const own: MeasureMark = settled
     ? { kind: pays ? 'plain' : 'look', word: pays ? 'pays' : 'does not pay' }
     : { kind: 'look', word: pays ? 'likely pays' : 'likely does not pay' };

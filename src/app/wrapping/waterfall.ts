@@ -20,25 +20,31 @@ export interface WaterfallRow {
   readonly passedOn: number | undefined;
 }
 
+/** Heat that is too little to be drawn [W]. */
+const leastShown = 0.05;
+
 export function waterfallRows(answer: WrappingAnswer): readonly WaterfallRow[] {
   const { asItIs, inTurn, waterfall } = answer;
   const loss = asItIs.paths.reduce((sum, { heat }) => sum + heat, 0);
   const gains = loss - asItIs.load.likely;
   let done = 0;
-  const rows = waterfall.map((bar, index): WaterfallRow => {
+  // What adds nothing to those before it, such as a lid under another, would be a row without a bar.
+  const shown = waterfall.filter(({ from, to }) => Math.abs(from - to) >= leastShown);
+  const rows = shown.map((bar, index): WaterfallRow => {
     const step = inTurn.find(({ id }) => id === bar.id);
-    if (step !== undefined) done += 1;
+    if (step !== undefined) done = inTurn.indexOf(step) + 1;
+    if (bar.kind === 'left') done = inTurn.length;
     const state = done === 0 ? asItIs : inTurn[done - 1]!.after;
     const isEnd = step === undefined;
     return {
       key: bar.id ?? bar.kind,
-      label: bar.label,
+      label: bar.kind === 'asItIs' ? 'Heat needed as it is' : bar.label,
       look: bar.kind === 'asItIs' ? 'needed' : bar.kind,
       from: gains + bar.from,
       to: gains + bar.to,
       amount: isEnd ? bar.to - bar.from : Math.abs(bar.from - bar.to),
       band: isEnd ? state.load : step.gain.loadSaved,
-      passedOn: index === waterfall.length - 1 ? undefined : gains + state.load.likely,
+      passedOn: index === shown.length - 1 ? undefined : gains + state.load.likely,
     };
   });
   // Without anything that comes by itself, what leaves is what is needed.

@@ -8,6 +8,7 @@ import {
   sayBand,
   sayQuantity,
   sayRange,
+  sentenceStart,
   type UnitView,
 } from '../../quantities/index.ts';
 import type {
@@ -38,13 +39,21 @@ export function sayWrapping(answer: WrappingAnswer, view: UnitView): SaidWrappin
   };
 }
 
-/** "1.2 to 3.4 years"; "1.2 years or more, perhaps never"; "never". Interest left out unless the range has it in. */
+/** "1.2 to 3.4 years"; "2 to 5 months"; "1.2 years or more, perhaps never"; "never". */
 export function sayPayback({ low, likely, high }: PaybackRange): string {
   if (low === null) return 'never';
   if (likely === null) return `likely never, at best ${years(low)}`;
   if (high === null) return `${years(low)} or more, perhaps never`;
   if (high <= 0) return 'at once';
+  if (high < 1.5) return monthsRange(12 * low, 12 * high);
   return number(low) === number(high) ? years(low) : `${number(low)} to ${years(high)}`;
+}
+
+function monthsRange(low: number, high: number): string {
+  const [from, to] = [Math.max(1, Math.round(low)), Math.max(1, Math.round(high))];
+  if (high < 1) return 'less than a month';
+  if (from === to) return `${to} ${to === 1 ? 'month' : 'months'}`;
+  return `${from} to ${to} months`;
 }
 
 function headline(answer: WrappingAnswer, view: UnitView): string {
@@ -57,19 +66,21 @@ function headline(answer: WrappingAnswer, view: UnitView): string {
   }
   const over = `over ${years(basis.years)}`;
   if (payingSteps === 0) {
-    return `Nothing on the list pays ${over}. ${first.name} comes nearest: it saves ${savings(first.gain, answer, view)}, for ${cost(first.cost, answer, view)}.`;
+    return `Nothing on the list pays ${over}. ${sentenceStart(first.name)} comes nearest: it saves ${savings(first.gain, answer, view)}, for ${cost(first.cost, answer, view)}.`;
   }
-  const begin = `Begin with ${insideSentence(first.name)}: it saves ${savings(first.gain, answer, view)}, and has paid for itself ${after(first.gain.payback)}`;
+  const begin = `${sentenceStart(first.name)} first: it saves ${savings(first.gain, answer, view)}, and has paid for itself ${after(first.gain.payback)}`;
   const further = inTurn.slice(1, payingSteps).map(({ name }) => insideSentence(name));
+  const go = further.length === 0 ? '' : `; then ${listed(further)}`;
+  return `${begin}${go}; ${whereToStop(answer)}.`;
+}
+
+function whereToStop({ inTurn, payingSteps, notApplied, basis }: WrappingAnswer): string {
   const next = inTurn[payingSteps];
-  if (further.length === 0) {
-    return next === undefined
-      ? `${begin}; nothing else is on the list.`
-      : `${begin}; stop there, for what comes next costs more than it brings ${over}.`;
+  if (next !== undefined) return `stop there: ${insideSentence(next.name)} does not pay over ${years(basis.years)}`;
+  if (notApplied.some(({ reason }) => reason === 'sizesUnknown')) {
+    return 'what else would pay cannot be said before the tank’s sizes are known';
   }
-  const stop =
-    next === undefined ? 'all of these pay' : `stop there, for ${insideSentence(next.name)} does not pay ${over}`;
-  return `${begin}; go on to ${listed(further)}; ${stop}.`;
+  return payingSteps === 1 ? 'nothing else is on the list' : 'all of these pay';
 }
 
 function savings(gain: WrappingGain, answer: WrappingAnswer, view: UnitView): string {
@@ -79,6 +90,7 @@ function savings(gain: WrappingGain, answer: WrappingAnswer, view: UnitView): st
 function after(payback: PaybackRange): string {
   const said = sayPayback(payback);
   if (said === 'at once') return said;
+  if (said.startsWith('less')) return `within ${said.replace('less than ', '')}`;
   return payback.low === null || payback.likely === null ? `(${said})` : `after ${said}`;
 }
 
@@ -111,7 +123,7 @@ function sayWithHeatPump(machine: WithHeatPump, answer: WrappingAnswer, view: Un
 function sayLastInch(curve: LastInchCurve, answer: WrappingAnswer, view: UnitView): string {
   const length = (value: number) => sayQuantity(value, 'length', view, 2);
   const inch = view === 'us' ? 'inch' : `inch (${length(0.0254)})`;
-  const where = `${curve.materialLabel} on ${sayQuantity(curve.area, 'area', view, 2)}`;
+  const where = `${sayQuantity(curve.area, 'area', view, 2)} of ${insideSentence(curve.materialLabel)}`;
   if (curve.worthUpTo === null) {
     return `${where}: not even the first ${inch} brings as much as it costs in ${years(answer.basis.years)}.`;
   }

@@ -1,0 +1,53 @@
+// The study of wrapping of a design, asked from the worker once the verdict on that design is there, so that the verdict never
+// waits for it; the last answer stays while the next is made.
+
+import { useEffect, useRef, useState } from 'react';
+import { type DesignDocument, serialiseDesign } from '../../design/index.ts';
+import type { UnitView } from '../../quantities/index.ts';
+import { useWorkbench } from '../state/context.tsx';
+import type { WrappingReply } from '../worker/wrapping.ts';
+
+export interface WrappingState {
+  readonly reply: WrappingReply | undefined;
+  readonly problems: readonly string[];
+  /** Whether the reply is not of the design as it stands. */
+  readonly isOld: boolean;
+}
+
+interface Known {
+  readonly reply: WrappingReply | undefined;
+  readonly problems: readonly string[];
+  readonly of: DesignDocument | undefined;
+}
+
+/** A pause between edits after which the study is made anew: until then the next edit's verdict comes first [ms]. */
+const pause = 300;
+
+/** @param document  undefined asks nothing */
+export function useWrapping(document: DesignDocument | undefined, view: UnitView): WrappingState {
+  const { engine, state } = useWorkbench();
+  const [known, setKnown] = useState<Known>({ reply: undefined, problems: [], of: undefined });
+  const isFirst = useRef(true);
+  const isVerdictIn = state.answered === state.designs.present || state.refusal !== undefined;
+  useEffect(() => {
+    if (document === undefined || !isVerdictIn) return;
+    let dropped = false;
+    const ask = () =>
+      void engine.ask({ kind: 'wrapping', text: serialiseDesign(document), view }).then((outcome) => {
+        if (dropped || outcome.outcome === 'superseded') return;
+        if (outcome.outcome === 'answered') setKnown({ reply: outcome.answer, problems: [], of: document });
+        else {
+          const problems = outcome.problems.map(({ message }) => message);
+          setKnown(({ reply }) => ({ reply, problems, of: document }));
+        }
+      });
+    const wait = setTimeout(ask, isFirst.current ? 0 : pause);
+    isFirst.current = false;
+    return () => {
+      dropped = true;
+      clearTimeout(wait);
+    };
+  }, [engine, document, view, isVerdictIn]);
+  const { reply, problems, of } = known;
+  return { reply, problems, isOld: of !== document || problems.length > 0 };
+}
