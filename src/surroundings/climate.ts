@@ -12,7 +12,6 @@ import {
   monthsFromColdest,
   requireWholeDistance,
 } from './months.ts';
-import { type NearbyClimates, type NearbyTemperatures, nearbyInMonth, nearbyInSpell, requireNearby } from './nearby.ts';
 import { seasonalTemperature } from './seasonal.ts';
 
 /** The room the tank stands in; temperatures in K. */
@@ -36,7 +35,7 @@ export type SourceClimate =
   | { readonly kind: 'otherRoom'; readonly usual: number; readonly coldest: number; readonly warmest: number };
 
 /** One month of the year. */
-export interface MonthConditions extends NearbyTemperatures {
+export interface MonthConditions {
   readonly month: MonthName;
   /** Duration [s]. */
   readonly duration: number;
@@ -50,8 +49,7 @@ export interface MonthConditions extends NearbyTemperatures {
   readonly summerShare: number;
 }
 
-/** Lowest sustained temperatures, and what lies around the house then. */
-export interface ColdestSpell extends NearbyTemperatures {
+export interface ColdestSpell {
   readonly roomTemperature: number;
   readonly sourceTemperature: number;
 }
@@ -93,15 +91,10 @@ export function summerShare(distance: number, heatedPart: number): number {
   return distance >= summerDistance ? 1 - heatedPart : 0;
 }
 
-/** The twelve months, January first; with what lies around the house, as far as it is given. @throws InputError naming the field that is impossible */
-export function monthlyConditions(
-  room: RoomClimate,
-  source: SourceClimate,
-  nearby: NearbyClimates = {},
-): readonly MonthConditions[] {
+/** The twelve months, January first. @throws InputError naming the field that is impossible */
+export function monthlyConditions(room: RoomClimate, source: SourceClimate): readonly MonthConditions[] {
   requireRoom(room);
   requireSource(source);
-  requireNearby(nearby);
   return monthNames.map((month) => {
     const distance = monthsFromColdest(month, room.coldestMonth);
     const heated = heatedShare(distance, room.monthsHeated);
@@ -116,20 +109,17 @@ export function monthlyConditions(
         source.kind === 'roomAir' ? roomTemperature : seasonalTemperature(source.usual, source.warmest, distance),
       heatedShare: heated,
       summerShare: summerShare(distance, heated),
-      ...nearbyInMonth(nearby, month, room.coldestMonth),
     };
   });
 }
 
 /** Lowest sustained room and source temperature: where the verdict is judged. */
-export function coldestSpell(room: RoomClimate, source: SourceClimate, nearby: NearbyClimates = {}): ColdestSpell {
+export function coldestSpell(room: RoomClimate, source: SourceClimate): ColdestSpell {
   requireRoom(room);
   requireSource(source);
-  requireNearby(nearby);
   return {
     roomTemperature: room.coldest,
     sourceTemperature: source.kind === 'roomAir' ? room.coldest : source.coldest,
-    ...nearbyInSpell(nearby, room.coldestMonth),
   };
 }
 

@@ -27,8 +27,9 @@ export type {
   NearbyTemperatures,
   OutdoorClimate,
 } from './nearby.ts';
+export { nearbyInMonth, nearbyInSpell } from './nearby.ts';
 export type { DehumidifiedRoom, EvaporationAt, RoomAir, VentilatedRoom, Ventilation } from './room-moisture.ts';
 export { dehumidifiedRoom, ventilatedRoom } from './room-moisture.ts';
 export { seasonalTemperature } from './seasonal.ts';
-export type { ClimateOrigins, NearbyOrigins } from './working.ts';
+export type { ClimateOrigins, NearbyOrigins, NearbySeasons } from './working.ts';
 export { monthWorking, nearbyWorking } from './working.ts';

@@ -25,52 +25,42 @@ export interface GroundClimate {
   readonly diffusivity: number;
 }
 
-/** As far as the tank asks for it. Ground follows the outdoor air: its yearly mean, or its wave at a depth. */
+/** Ground follows the outdoor air: its yearly mean, or its wave at a depth. */
 export interface NearbyClimates {
-  readonly outdoors?: OutdoorClimate;
-  readonly mains?: MainsClimate;
+  readonly outdoors: OutdoorClimate;
+  readonly mains: MainsClimate;
   readonly ground?: GroundClimate;
 }
 
-/** Temperatures [K]; absent where nobody has said what they follow from. */
+/** Temperatures [K]. */
 export interface NearbyTemperatures {
-  readonly outdoorTemperature?: number;
-  readonly groundTemperature?: number;
-  readonly mainsTemperature?: number;
+  readonly outdoorTemperature: number;
+  readonly groundTemperature: number;
+  readonly mainsTemperature: number;
 }
 
-/** Temperatures in a month. */
-export function nearbyInMonth(
-  { outdoors, mains, ground }: NearbyClimates,
-  month: MonthName,
-  coldestMonth: MonthName,
-): NearbyTemperatures {
+/** Temperatures in a month. @throws InputError naming the temperature that is impossible */
+export function nearbyInMonth(nearby: NearbyClimates, month: MonthName, coldestMonth: MonthName): NearbyTemperatures {
+  requireNearby(nearby);
+  const { outdoors, mains, ground } = nearby;
   const distance = monthsFromColdest(month, coldestMonth);
   return {
-    ...(outdoors === undefined
-      ? {}
-      : {
-          outdoorTemperature: seasonalTemperature(outdoors.winter, outdoors.summer, distance),
-          groundTemperature: groundInMonth(outdoors, ground, month, coldestMonth),
-        }),
-    ...(mains === undefined ? {} : { mainsTemperature: seasonalTemperature(mains.winter, mains.summer, distance) }),
+    outdoorTemperature: seasonalTemperature(outdoors.winter, outdoors.summer, distance),
+    groundTemperature: groundInMonth(outdoors, ground, month, coldestMonth),
+    mainsTemperature: seasonalTemperature(mains.winter, mains.summer, distance),
   };
 }
 
 /** Temperatures at the coldest spell: outdoors its lowest sustained one, ground and main as in the coldest month. */
 export function nearbyInSpell(nearby: NearbyClimates, coldestMonth: MonthName): NearbyTemperatures {
-  const month = nearbyInMonth(nearby, coldestMonth, coldestMonth);
-  return nearby.outdoors === undefined ? month : { ...month, outdoorTemperature: nearby.outdoors.coldest };
+  return { ...nearbyInMonth(nearby, coldestMonth, coldestMonth), outdoorTemperature: nearby.outdoors.coldest };
 }
 
-/** @throws InputError naming the temperature that is impossible */
-export function requireNearby({ outdoors, mains }: NearbyClimates): void {
+function requireNearby({ outdoors, mains }: NearbyClimates): void {
   for (const name of ['winter', 'coldest', 'summer'] as const) {
-    if (outdoors !== undefined) requirePositive(`place.outdoors.${name}`, outdoors[name]);
+    requirePositive(`place.outdoors.${name}`, outdoors[name]);
   }
-  for (const name of ['winter', 'summer'] as const) {
-    if (mains !== undefined) requirePositive(`place.mains.${name}`, mains[name]);
-  }
+  for (const name of ['winter', 'summer'] as const) requirePositive(`place.mains.${name}`, mains[name]);
 }
 
 function groundInMonth(

@@ -3,7 +3,7 @@
 import { type StepInput, type WorkingStep, workingStep } from '../quantities/index.ts';
 import type { MonthConditions, RoomClimate, SourceClimate } from './climate.ts';
 import { monthsAtSameDistance, monthsCloser } from './months.ts';
-import type { NearbyClimates } from './nearby.ts';
+import type { NearbyTemperatures } from './nearby.ts';
 import { seasonalTemperature } from './seasonal.ts';
 
 /** Where the climate came from: design paths. Those of the source are read for another room only. */
@@ -16,7 +16,13 @@ export interface ClimateOrigins {
   readonly sourceWarmest: string;
 }
 
-/** Where the climates around the house came from: design paths. Read as far as they are given. */
+/** Winter and summer levels [K] of what lies around the house. */
+export interface NearbySeasons {
+  readonly outdoors: { readonly winter: number; readonly summer: number };
+  readonly mains: { readonly winter: number; readonly summer: number };
+}
+
+/** Where the climates around the house came from: design paths. */
 export interface NearbyOrigins {
   readonly outdoorWinter: string;
   readonly outdoorSummer: string;
@@ -26,44 +32,34 @@ export interface NearbyOrigins {
 
 /**
  * Steps of what lies around the house in one month: `<prefix>.outdoorTemperature`, `.groundTemperature` (the yearly mean) and
- * `.mainsTemperature`, as far as they are given.
- * @param nearby        outdoor air and main; ground without a depth
- * @param conditions    of the month, as found from it
+ * `.mainsTemperature`.
+ * @param nearby        outdoor air and main
+ * @param conditions    of the month, as found from it without a depth of the ground
  * @param origins       where the climates came from
  * @param coldestMonth  where the coldest month came from
  * @param prefix        path of the month in the caller's result
  */
 export function nearbyWorking(
-  { outdoors, mains }: Pick<NearbyClimates, 'outdoors' | 'mains'>,
-  { distance, outdoorTemperature, groundTemperature, mainsTemperature }: MonthConditions,
+  { outdoors, mains }: NearbySeasons,
+  conditions: NearbyTemperatures & Pick<MonthConditions, 'distance'>,
   origins: NearbyOrigins,
   coldestMonth: string,
   prefix: string,
 ): readonly WorkingStep[] {
-  const d: StepInput = [distance, coldestMonth];
-  const steps: WorkingStep[] = [];
-  if (outdoors !== undefined && outdoorTemperature !== undefined && groundTemperature !== undefined) {
-    const T_w: StepInput = [outdoors.winter, origins.outdoorWinter];
-    const T_s: StepInput = [outdoors.summer, origins.outdoorSummer];
-    steps.push(
-      workingStep(`${prefix}.outdoorTemperature`, 'surroundings.seasonalTemperature', outdoorTemperature, {
-        T_w,
-        T_s,
-        d,
-      }),
-      workingStep(`${prefix}.groundTemperature`, 'surroundings.yearlyMean', groundTemperature, { T_w, T_s }),
-    );
-  }
-  if (mains !== undefined && mainsTemperature !== undefined) {
-    steps.push(
-      workingStep(`${prefix}.mainsTemperature`, 'surroundings.seasonalTemperature', mainsTemperature, {
-        T_w: [mains.winter, origins.mainsWinter],
-        T_s: [mains.summer, origins.mainsSummer],
-        d,
-      }),
-    );
-  }
-  return steps;
+  const d: StepInput = [conditions.distance, coldestMonth];
+  const T_w: StepInput = [outdoors.winter, origins.outdoorWinter];
+  const T_s: StepInput = [outdoors.summer, origins.outdoorSummer];
+  const step = (name: keyof NearbyTemperatures, formula: string, inputs: Readonly<Record<string, StepInput>>) =>
+    workingStep(`${prefix}.${name}`, `surroundings.${formula}`, conditions[name], inputs);
+  return [
+    step('outdoorTemperature', 'seasonalTemperature', { T_w, T_s, d }),
+    step('groundTemperature', 'yearlyMean', { T_w, T_s }),
+    step('mainsTemperature', 'seasonalTemperature', {
+      T_w: [mains.winter, origins.mainsWinter],
+      T_s: [mains.summer, origins.mainsSummer],
+      d,
+    }),
+  ];
 }
 
 /**

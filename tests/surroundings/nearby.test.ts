@@ -3,26 +3,18 @@
 import { describe, expect, it } from 'vitest';
 import { InputError } from '../../src/numerics/index.ts';
 import {
-  coldestSpell,
   groundTemperature,
-  monthlyConditions,
   monthNames,
   type NearbyClimates,
+  nearbyInMonth,
+  nearbyInSpell,
   nearbyWorking,
-  type RoomClimate,
   seasonalTemperature,
   surroundingsFormulas,
   yearlyMean,
 } from '../../src/surroundings/index.ts';
 import { expectTraced } from '../traced-steps.ts';
 
-const room: RoomClimate = {
-  usual: 293.15,
-  coldest: 290.15,
-  warmest: 298.15,
-  monthsHeated: 7,
-  coldestMonth: 'january',
-};
 const nearby: NearbyClimates = {
   outdoors: { winter: 274.15, coldest: 263.15, summer: 292.15 },
   mains: { winter: 279.15, summer: 289.15 },
@@ -59,22 +51,23 @@ describe('ground', () => {
   });
 });
 
+const months = (nearbyClimates: NearbyClimates) =>
+  monthNames.map((month) => nearbyInMonth(nearbyClimates, month, 'january'));
+
 describe('months around the house', () => {
   it('follow the cosine of an unheated place; the ground keeps the yearly mean', () => {
-    const months = monthlyConditions(room, { kind: 'roomAir' }, nearby);
-    for (const month of months) {
-      expect(month.outdoorTemperature).toBe(seasonalTemperature(274.15, 292.15, month.distance));
-      expect(month.mainsTemperature).toBe(seasonalTemperature(279.15, 289.15, month.distance));
+    for (const [index, month] of months(nearby).entries()) {
+      const distance = Math.min(index, 12 - index);
+      expect(month.outdoorTemperature).toBe(seasonalTemperature(274.15, 292.15, distance));
+      expect(month.mainsTemperature).toBe(seasonalTemperature(279.15, 289.15, distance));
       expect(month.groundTemperature).toBeCloseTo(283.15, 12);
     }
-    expect(months[6]?.outdoorTemperature).toBeCloseTo(292.15, 12);
+    expect(months(nearby)[6]?.outdoorTemperature).toBeCloseTo(292.15, 12);
   });
 
   it('at a depth the ground lags: coldest in February or March, warmest in August or September', () => {
     const ground = { depth: 1, diffusivity: 0.05 / day };
-    const temperatures = monthlyConditions(room, { kind: 'roomAir' }, { ...nearby, ground }).map(
-      (month) => month.groundTemperature!,
-    );
+    const temperatures = months({ ...nearby, ground }).map((month) => month.groundTemperature);
     const coldest = monthNames[temperatures.indexOf(Math.min(...temperatures))];
     const warmest = monthNames[temperatures.indexOf(Math.max(...temperatures))];
     expect(['february', 'march']).toContain(coldest);
@@ -82,17 +75,8 @@ describe('months around the house', () => {
     expect(temperatures.reduce((sum, each) => sum + each, 0) / 12).toBeCloseTo(283.15, 1);
   });
 
-  it('are absent where nobody said them', () => {
-    for (const month of monthlyConditions(room, { kind: 'roomAir' })) {
-      expect(month).not.toHaveProperty('outdoorTemperature');
-      expect(month).not.toHaveProperty('mainsTemperature');
-    }
-  });
-
   it('in the coldest spell: outdoors its lowest, ground and main as in the coldest month', () => {
-    expect(coldestSpell(room, { kind: 'roomAir' }, nearby)).toEqual({
-      roomTemperature: 290.15,
-      sourceTemperature: 290.15,
+    expect(nearbyInSpell(nearby, 'january')).toEqual({
       outdoorTemperature: 263.15,
       groundTemperature: 283.15,
       mainsTemperature: 279.15,
@@ -101,8 +85,8 @@ describe('months around the house', () => {
 
   it('name the temperature that is impossible', () => {
     const outdoors = { winter: 274, coldest: -3, summer: 290 };
-    expect(() => monthlyConditions(room, { kind: 'roomAir' }, { outdoors })).toThrow(/place\.outdoors\.coldest/);
-    expect(() => coldestSpell(room, { kind: 'roomAir' }, { mains: { winter: 0, summer: 280 } })).toThrow(
+    expect(() => nearbyInMonth({ ...nearby, outdoors }, 'may', 'january')).toThrow(/place\.outdoors\.coldest/);
+    expect(() => nearbyInSpell({ ...nearby, mains: { winter: 0, summer: 280 } }, 'january')).toThrow(
       /place\.mains\.winter/,
     );
   });
@@ -114,13 +98,13 @@ describe('months around the house', () => {
       mainsWinter: 'given.mainsWinter',
       mainsSummer: 'given.mainsSummer',
     };
-    for (const month of monthlyConditions(room, { kind: 'roomAir' }, nearby)) {
-      const steps = nearbyWorking(nearby, month, origins, 'given.coldestMonth', 'm');
+    for (const [index, month] of months(nearby).entries()) {
+      const distance = Math.min(index, 12 - index);
+      const steps = nearbyWorking(nearby, { ...month, distance }, origins, 'given.coldestMonth', 'm');
       const values = expectTraced(steps, surroundingsFormulas, (origin) => origin.startsWith('given.'));
       expect(values.get('m.outdoorTemperature')).toBe(month.outdoorTemperature);
       expect(values.get('m.groundTemperature')).toBe(month.groundTemperature);
       expect(values.get('m.mainsTemperature')).toBe(month.mainsTemperature);
     }
-    expect(nearbyWorking({}, monthlyConditions(room, { kind: 'roomAir' })[0]!, origins, 'x', 'm')).toEqual([]);
   });
 });

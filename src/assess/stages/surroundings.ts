@@ -6,10 +6,10 @@ import {
   coldestSpell,
   type MonthConditions,
   monthlyConditions,
+  nearbyInMonth,
+  nearbyInSpell,
   type RoomClimate,
   type SourceClimate,
-  seasonalTemperature,
-  yearlyMean,
 } from '../../surroundings/index.ts';
 import type { StagedDesign } from './engine-assumptions.ts';
 import type { TankPlace } from './tank.ts';
@@ -47,21 +47,13 @@ export function surroundingsOf(slice: SurroundingsSlice): SurroundingsResult {
     source.kind === 'roomAir'
       ? { kind: 'roomAir' }
       : { kind: 'otherRoom', usual: source.temperature, coldest: source.coldest, warmest: source.warmest };
-  // Some metres down the ground keeps the mean of the year.
-  const groundTemperature = yearlyMean(outdoors.winter, outdoors.summer);
+  const nearby = { outdoors, mains };
   return {
     atmosphericPressure: pressureAtAltitude(altitude),
-    spell: {
-      ...coldestSpell(climate, heatSource),
-      outdoorTemperature: outdoors.coldest,
-      groundTemperature,
-      mainsTemperature: mains.winter,
-    },
-    months: monthlyConditions(climate, heatSource).map((month) => ({
-      ...month,
-      outdoorTemperature: seasonalTemperature(outdoors.winter, outdoors.summer, month.distance),
-      groundTemperature,
-      mainsTemperature: seasonalTemperature(mains.winter, mains.summer, month.distance),
+    spell: { ...coldestSpell(climate, heatSource), ...nearbyInSpell(nearby, room.coldestMonth) },
+    months: monthlyConditions(climate, heatSource).map((conditions) => ({
+      ...conditions,
+      ...nearbyInMonth(nearby, conditions.month, room.coldestMonth),
     })),
   };
 }
