@@ -4,7 +4,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { dryAirDensity, humidityRatio, saturationVapourPressure } from '../../../src/matter/air/index.ts';
-import { hoodedSurface, hoodRadiation, hoodTemperature, hoodVapourPressure } from '../../../src/tank/cover/hood.ts';
+import { hoodedSurface } from '../../../src/tank/cover/hood.ts';
+import { hoodRadiation, hoodTemperature, hoodVapourPressure } from '../../../src/tank/cover/hood-air.ts';
 import { type Cover, rectangularTank, type TankConditions, tankLoad, type Vessel } from '../../../src/tank/index.ts';
 import { openSurface } from '../../../src/tank/water-surface/open-surface.ts';
 import { deviation } from '../../reference/tank/deviation.ts';

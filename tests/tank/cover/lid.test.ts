@@ -144,7 +144,7 @@ describe('faces above the water', () => {
     );
     const vessel = { ...glassBox, panels };
     const state = covered([glass], conditions, vessel);
-    const faces = facesAboveWater(panels, 1);
+    const faces = facesAboveWater(vessel, 1);
     expect(state.freeboard.map(({ name }) => name)).toEqual(['front', 'back', 'left', 'right']);
     for (const [index, face] of faces.entries()) {
       const { surroundings } = placeOf(conditions);
