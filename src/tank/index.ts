@@ -50,6 +50,18 @@ export type {
   TankLoad,
   VesselState,
 } from './load.ts';
+export {
+  fromLoadMap,
+  type LoadMap,
+  loadMap,
+  type MapAxes,
+  type MapAxis,
+  type MapAxisName,
+  type MapColumn,
+  mapAxisNames,
+  mapColumns,
+  pointOf,
+} from './load-map.ts';
 export { meanPower } from './measured.ts';
 export {
   applyMeasures,
