@@ -6,9 +6,6 @@ import { airLayerResistance } from '../../../src/tank/stack/air-gap.ts';
 import { layerResistance, transmittance, WATER_FILM_COEFFICIENT } from '../../../src/tank/stack/films.ts';
 import { conventionalSurfaceResistance } from './published.ts';
 
-/** Words on every row, and in place of a source. */
-const common = 'common practice, no source';
-
 export interface CommonPracticeRow {
   readonly claim: string;
   readonly ours: number;
@@ -52,25 +49,25 @@ export function commonPracticeRows(): readonly CommonPracticeRow[] {
       claim: 'a tight glass lid saves about 60 % of an open glass tank’s heating (share saved)',
       ours: 1 - glassLid / open,
       claimed: [0.5, 0.67],
-      note: `${common}; bare panes and a bottom open to room air go on losing, the more the smaller the saving`,
+      note: 'bare panes and a bottom open to room air go on losing, the more the smaller the saving',
     },
     {
       claim: 'a glass and an acrylic lid of the same thickness are nearly alike (acrylic over glass, 4 mm)',
       ours: loadOf({ ...openTank, ...lidOf('acrylic', 0.004) }) / glassLid,
       claimed: [0.95, 1.05],
-      note: `${common}; the films and the trapped air outweigh the sheet`,
+      note: 'the films and the trapped air outweigh the sheet',
     },
     {
       claim: 'bare walls lose about the same per area wherever they are (bottom over front)',
       ours: fluxThrough('bottom') / fluxThrough('front'),
       claimed: [0.95, 1.05],
-      note: `${common}; ISO 6946 has 0.17 m² K/W for heat that flows down and 0.13 for heat that flows sideways`,
+      note: 'ISO 6946 has 0.17 m² K/W for heat that flows down and 0.13 for heat that flows sideways',
     },
     {
       claim: 'bare walls lose about the same per area wherever they are (a glass top over the front, by the standard)',
       ours: glassTopOverFront(),
       claimed: [0.95, 1.05],
-      note: `${common}; ISO 6946 has 0.10 m² K/W for heat that flows up and 0.13 for heat that flows sideways`,
+      note: 'ISO 6946 has 0.10 m² K/W for heat that flows up and 0.13 for heat that flows sideways',
     },
     ...foilFacedRows(),
     ...wrappedRows(open),
@@ -78,20 +75,20 @@ export function commonPracticeRows(): readonly CommonPracticeRow[] {
       claim: 'a foot of dense concrete is about R-1 (US units)',
       ours: usResistanceOf('concrete', 12 * inch),
       claimed: [0.8, 1.5],
-      note: `${common}; concrete of 1.15 to 2.0 W/(m K) gives 1.5 to 0.87`,
+      note: 'concrete of 1.15 to 2.0 W/(m K) gives 1.5 to 0.87',
     },
     {
       claim: 'an inch of plywood is about R-1 (US units)',
       ours: usResistanceOf('plywood', inch),
       claimed: [0.8, 1.6],
-      note: `${common}; plywood of 0.09 to 0.17 W/(m K) gives 1.6 to 0.85`,
+      note: 'plywood of 0.09 to 0.17 W/(m K) gives 1.6 to 0.85',
     },
     {
       claim:
         'an immersed heater turns all but a fraction of a per cent of its electricity into heat of the water (share)',
       ours: immersedShare(),
       claimed: [0.995, 1],
-      note: `${common}; the cord of a 200 W heater on 120 V takes the rest, which the model leaves out`,
+      note: 'the cord of a 200 W heater on 120 V takes the rest, which the model leaves out',
     },
   ];
 }
@@ -109,7 +106,7 @@ function wrappedRows(open: number): CommonPracticeRow[] {
       claim: `lids and foam on hidden sides together cut the heating of a bare glass tank by around 80 % (share saved; ${words})`,
       ours: 1 - loadOf({ ...openTank, insulation, ...lid }) / open,
       claimed: [0.75, 0.85],
-      note: `${common}; ends, back and bottom are wrapped, the front stays bare`,
+      note: 'ends, back and bottom are wrapped, the front stays bare',
     };
   });
 }
@@ -122,7 +119,7 @@ function foilFacedRows(): CommonPracticeRow[] {
     claim: `foil-faced closed-cell board over a sealed space is spoken of as about R-13 (US units; ${inches} in of board)`,
     ours: usResistanceOf('polyisocyanurateFoil', inches * inch) + gap,
     claimed: [12, 14],
-    note: `${common}; ${shared}`,
+    note: shared,
   }));
 }
 

@@ -55,3 +55,54 @@ export const airLayerTable: readonly (readonly [number, 'up' | 'horizontal' | 'd
   [100, 'down', 0.22],
   [300, 'down', 0.23],
 ];
+
+/**
+ * Sealed air layers with a foil of emissivity 0.05 on one face and 0.9 on the other, 10 °C, mm, m² K/W: arithmetic of the
+ * constants of ISO 6946 with other software, not printed there.
+ */
+export const foilLayerTable: readonly (readonly [number, 'up' | 'horizontal' | 'down', number])[] = [
+  [10, 'up', 0.363],
+  [10, 'horizontal', 0.363],
+  [10, 'down', 0.363],
+  [15, 'up', 0.453],
+  [15, 'horizontal', 0.52],
+  [15, 'down', 0.52],
+  [25, 'up', 0.453],
+  [25, 'horizontal', 0.664],
+  [25, 'down', 0.796],
+  [50, 'up', 0.453],
+  [50, 'horizontal', 0.664],
+  [50, 'down', 1.323],
+];
+
+/**
+ * Evaporation from 1.2 m x 0.5 m of water at 26 °C in a room of 22 °C and 50 %, 101325 Pa, kg/(m² h): arithmetic of each
+ * published formula with other software. The surface length of the analogy is 0.17647 m.
+ */
+export const evaporationExample = {
+  handbookInMovingAir: 0.2916,
+  handbookAtRest: 0.2681,
+  quietPoolsAtRest: 0.1972,
+  shah: 0.1786,
+  massTransferAnalogy: 0.166,
+} as const;
+
+/** Hollands, Raithby & Konicek 1975, layer of air heated from below: Ra, Nu, arithmetic with other software. */
+export const hollandsTable: readonly (readonly [number, number])[] = [
+  [1708, 1],
+  [1e4, 2.39109],
+  [1e5, 3.99436],
+  [1e6, 6.99373],
+];
+
+/**
+ * Natural convection at a pane 0.5 m high and at plates of 1.2 m x 0.5 m in air of 20 °C, W/(m² K): textbook correlations
+ * (Bergman, Incropera, Dewitt & Lavine, chapter 9, constants from memory) evaluated with other software and the air of CoolProp
+ * 8.0.0. The pane by Churchill & Chu 1975, equation 9.26; the plates by 0.54 Ra^(1/4) and 0.27 Ra^(1/4).
+ */
+export const plainPlates: readonly (readonly [string, 'up' | 'horizontal' | 'down', number])[] = [
+  ['upright pane 4 K above the room', 'horizontal', 2.59],
+  ['upright pane 8 K above the room', 'horizontal', 3.17],
+  ['level plate 4 K above the room, heat flows up', 'up', 3.07],
+  ['level plate 4 K above the room, heat flows down', 'down', 1.53],
+];
