@@ -52,6 +52,7 @@ export {
 } from './studies/comparison/comparison.ts';
 export { fewestFluids, mostFluids } from './studies/comparison/fluids.ts';
 export type { ComparedLevels } from './studies/comparison/subject.ts';
+export { assessLoadMap, type LoadMapAnswer, type LoadMapOutcome } from './studies/load-map.ts';
 export { type StateDifference, stateDifferences } from './studies/state-differences.ts';
 export type {
   BoardPoint,

@@ -3,6 +3,7 @@
 
 export { billsByMonthChart } from './bills.ts';
 export { csvText, type NamedState, statesCsv } from './csv.ts';
+export { loadMapCsv } from './load-map-csv.ts';
 export { isobarsFor, isothermsFor } from './loops/families.ts';
 export {
   type Diagram,
