@@ -8,8 +8,9 @@ import type { StageResults } from '../stages/index.ts';
 import type { OfferedMeasure } from '../stages/wrapping/offered.ts';
 
 const scenario = 'accounts.insulationOnly';
-/** Which measures lie on the tank. */
-const measures = 'wrapping.measures';
+/** What the models assume: the tank with its measures, and what usual measures cost and measure. */
+const wrappedTank = 'engine.wrappedTank';
+const usualMeasures = 'engine.usualMeasures';
 
 /** Empty where nothing pays. */
 export function wrappedSteps(
@@ -26,10 +27,10 @@ export function wrappedSteps(
         workingStep(at(month, `energies.${name}`), 'year.energy', value, { P: [power, from], t: [duration] });
       return [
         workingStep(at(month, 'heatNeeded'), 'plant.heatNeeded', state.heatNeeded, {
-          L: [heats[index]!.load, measures],
+          L: [heats[index]!.load, wrappedTank],
         }),
         energy('heatNeeded', energies.heatNeeded, state.heatNeeded, at(month, 'heatNeeded')),
-        energy('tankSensible', energies.tankSensible, state.roomHeat.fromTank, measures),
+        energy('tankSensible', energies.tankSensible, state.roomHeat.fromTank, wrappedTank),
       ];
     }),
     sumStep('wrapped.energies.heatNeeded', year.energies.heatNeeded, year, ({ conditions, energies }) => [
@@ -63,10 +64,10 @@ function usualCost({ usual, cost, area, sheet }: OfferedMeasure, result: string,
   const { fixed, perArea, perVolume } = usual!.cost;
   return workingStep(result, 'accounts.measureCost', cost.likely, {
     f: [factor, 'engine.measureCostFactor'],
-    C_0: [fixed.likely, measures],
-    c_A: [perArea?.likely ?? 0, measures],
-    A: [area ?? 0, 'tank.load'],
-    c_V: [perVolume?.likely ?? 0, measures],
-    d: [sheet?.thickness ?? 0, measures],
+    C_0: [fixed.likely, usualMeasures],
+    c_A: [perArea?.likely ?? 0, usualMeasures],
+    A: [area ?? 0, usualMeasures],
+    c_V: [perVolume?.likely ?? 0, usualMeasures],
+    d: [sheet?.thickness ?? 0, usualMeasures],
   });
 }

@@ -16,8 +16,8 @@ export function wrappingWorkings(said: Said): readonly WorkingStep[] {
         'accounts.lessThanBefore',
         likely(said, `${stepName(index + 1)}.loadSaved`),
         {
-          K_before: [likely(said, `${stateName(index)}.load`), 'wrapping.measures'],
-          K_after: [likely(said, `${stateName(index + 1)}.load`), 'wrapping.measures'],
+          K_before: [likely(said, `${stateName(index)}.load`), 'engine.wrappedTank'],
+          K_after: [likely(said, `${stateName(index + 1)}.load`), 'engine.wrappedTank'],
         },
       ),
       ...gainSteps(said, stepName(index + 1)),
@@ -30,7 +30,7 @@ function gainSteps(said: Said, group: string): readonly WorkingStep[] {
   const { terms } = said;
   const value = (part: GainPart) => likely(said, `${group}.${part}`);
   const own = (name: string) => `${group}.${name}`;
-  const given = 'wrapping.measures';
+  const given = 'engine.wrappedTank';
   const [C, saving] = [value('cost'), value('netSaving')];
   const S: StepInput = [saving, own('netSaving')];
   const cost: StepInput = [C, given];
