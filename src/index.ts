@@ -1,6 +1,6 @@
 // The library: what other programs may import. Plain functions on plain numbers in base SI; errors are typed.
 //   refrigerants  refrigerant, stateAt, saturationAt…      cycle    textbookCycle, propertyDiagram, cyclePath
-//   tank          tankLoad                                 machine  compressorPoint, operatingPoint, condenserCoil, evaporatorFace
+//   tank          tankLoad, rectangularTank, materialLayer  machine  compressorPoint, operatingPoint, condenserCoil, evaporatorFace
 //   design        parseDesign, resolveDesign               verdict  assessDesign, Assessor
 //   working       chainOf, printedStep, parseExpression     cycle    textbookCycleWorking
 //   comparison    compareRefrigerants, compareTextbookCycles
@@ -46,6 +46,14 @@ export {
   textbookCycle,
   textbookCycleWorking,
 } from './loop/index.ts';
+export {
+  type MaterialLayer,
+  material,
+  materialLayer,
+  materialNames,
+  type OwnMaterial,
+  ownMaterialLayer,
+} from './matter/materials/index.ts';
 export {
   catalogueEntry,
   isStudyOnly,
@@ -94,4 +102,12 @@ export {
   type UnitView,
   type WorkingStep,
 } from './quantities/index.ts';
-export { type TankConditions, type TankDescription, type TankLoad, tankLoad } from './tank/index.ts';
+export {
+  type BuiltTank,
+  type RectangularTank,
+  rectangularTank,
+  type TankConditions,
+  type TankDescription,
+  type TankLoad,
+  tankLoad,
+} from './tank/index.ts';

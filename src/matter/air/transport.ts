@@ -15,7 +15,7 @@ import { requirePositive } from '../../numerics/index.ts';
  */
 export function airViscosity(temperature: number): number {
   requirePositive('temperature', temperature);
-  return (1.458e-6 * temperature ** 1.5) / (temperature + 110.4);
+  return (1.458e-6 * temperature * Math.sqrt(temperature)) / (temperature + 110.4);
 }
 
 /**
@@ -30,7 +30,7 @@ export function airViscosity(temperature: number): number {
  */
 export function airConductivity(temperature: number): number {
   requirePositive('temperature', temperature);
-  return (2.64638e-3 * temperature ** 1.5) / (temperature + 245.4 * 10 ** (-12 / temperature));
+  return (2.64638e-3 * temperature * Math.sqrt(temperature)) / (temperature + 245.4 * 10 ** (-12 / temperature));
 }
 
 /**

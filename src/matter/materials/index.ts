@@ -1,7 +1,6 @@
 // Public names of the materials of panes, lids, insulation, stands, pipes and beds.
 
 export {
-  checkedResistance,
   layerConductivity,
   type MaterialLayer,
   materialLayer,
@@ -11,8 +10,6 @@ export {
 export {
   conductivityLimits,
   emissivityLimits,
-  resistanceLimits,
-  thicknessLimits,
 } from './limits.ts';
 export {
   backgroundMaterialNames,

@@ -1,8 +1,8 @@
-// A layer as it enters a wall: of a material of the table, of a user's own material, or known by its thermal resistance
-// alone. Numbers in base SI, each refused outside believable ends with the path of the place it was written at.
+// A layer as it enters a wall: of a material of the table, or of a user's own. Numbers in base SI, each refused outside
+// believable ends with the path of the place it was written at.
 
 import { InputError } from '../../numerics/index.ts';
-import { conductivityLimits, emissivityLimits, type Limits, resistanceLimits, thicknessLimits } from './limits.ts';
+import { conductivityLimits, emissivityLimits, type Limits, thicknessLimits } from './limits.ts';
 import { material } from './materials.ts';
 import { equivalentConductivity, interpolatedTransmittance } from './sheets.ts';
 import type { MaterialRange } from './types.ts';
@@ -61,15 +61,6 @@ export function ownMaterialLayer(own: OwnMaterial, path = ''): MaterialLayer {
     conductivity: exactly(conductivity),
     emissivity: emissivity === undefined ? usualEmissivity : exactly(emissivity),
   };
-}
-
-/**
- * Thermal resistance R [m² K/W] as it was typed, checked.
- * @throws InputError outside 1e-6 to 100 m² K/W.
- */
-export function checkedResistance(resistance: number, path = ''): number {
-  requireLimits(joined(path, 'resistance'), resistance, resistanceLimits, 'm² K/W');
-  return resistance;
 }
 
 /**

@@ -17,5 +17,3 @@ export const densityLimits: Limits = { min: 5, max: 25000 };
 export const specificHeatLimits: Limits = { min: 100, max: 5000 };
 /** d, m: a foil to a thick wall. */
 export const thicknessLimits: Limits = { min: 1e-6, max: 5 };
-/** R, m² K/W. */
-export const resistanceLimits: Limits = { min: 1e-6, max: 100 };

@@ -1,12 +1,11 @@
 // Refuses a built tank that cannot be, naming the place: negative layers, an emissivity above 1, a share above 1, a lid larger
 // than the opening.
 
+import { conductivityLimits, emissivityLimits } from '../../matter/materials/index.ts';
 import { InputError, requireNonNegative, requirePositive, requireWithin } from '../../numerics/index.ts';
 import type { BuiltTank, Cover, Panel, Pipe, Vessel, WaterExchange } from '../built-tank.ts';
 import type { Stack, StackLayer } from '../stack/layers.ts';
 
-/** Conductivities outside this are misprints, W/(m K). */
-const conductivity = { min: 0.01, max: 450 } as const;
 /** Fresh water comes liquid and not hot, K. */
 const freshWater = { min: 273.15, max: 333.15 } as const;
 
@@ -85,10 +84,10 @@ function checkLayer(path: string, layer: StackLayer): void {
   if (layer.kind === 'resistance') requirePositive(`${path}.resistance`, layer.resistance);
   else requirePositive(`${path}.thickness`, layer.thickness);
   if (layer.kind === 'solid') {
-    requireWithin(`${path}.conductivity`, layer.conductivity, conductivity.min, conductivity.max);
+    requireConductivity(`${path}.conductivity`, layer.conductivity);
     if (layer.bridge !== undefined) {
       requireWithin(`${path}.joint.share`, layer.bridge.share, 0, 1);
-      requireWithin(`${path}.joint.conductivity`, layer.bridge.conductivity, conductivity.min, conductivity.max);
+      requireConductivity(`${path}.joint.conductivity`, layer.bridge.conductivity);
     }
   }
   if ('emissivity' in layer && layer.emissivity !== undefined) {
@@ -109,15 +108,19 @@ function checkPipe(pipe: Pipe, index: number): void {
   if (2 * pipe.wallThickness >= pipe.outerDiameter) {
     throw new InputError(`${path}.wallThickness`, pipe.wallThickness, 'less than half the outer diameter', 'noBore');
   }
-  requireWithin(`${path}.conductivity`, pipe.wallConductivity, conductivity.min, conductivity.max);
+  requireConductivity(`${path}.conductivity`, pipe.wallConductivity);
   if (pipe.insulation !== undefined) {
     requirePositive(`${path}.insulation.thickness`, pipe.insulation.thickness);
     const { insulation } = pipe;
-    requireWithin(`${path}.insulation.conductivity`, insulation.conductivity, conductivity.min, conductivity.max);
+    requireConductivity(`${path}.insulation.conductivity`, insulation.conductivity);
   }
   requireEmissivity(`${path}.emissivity`, pipe.emissivity);
 }
 
 function requireEmissivity(path: string, emissivity: number): void {
-  requireWithin(path, emissivity, 0.01, 1);
+  requireWithin(path, emissivity, emissivityLimits.min, emissivityLimits.max);
+}
+
+function requireConductivity(path: string, conductivity: number): void {
+  requireWithin(path, conductivity, conductivityLimits.min, conductivityLimits.max);
 }

@@ -2,7 +2,6 @@
 
 import { describe, expect, test } from 'vitest';
 import {
-  checkedResistance,
   layerConductivity,
   material,
   materialLayer,
@@ -88,13 +87,4 @@ describe('a user’s own material', () => {
   test.each([0.01, 450])('conductivity %d W/(m K) is just accepted', (conductivity) => {
     expect(ownMaterialLayer({ ...good, conductivity }).conductivity.likely).toBe(conductivity);
   });
-});
-
-test('a resistance is kept, or refused with its place', () => {
-  expect(checkedResistance(1.06)).toBe(1.06);
-  for (const value of [0, -1, 101, Number.NaN]) {
-    expect(() => checkedResistance(value, 'tank.load.faces.0.outside.1')).toThrow(
-      expect.objectContaining({ path: 'tank.load.faces.0.outside.1.resistance', expected: '0.000001 to 100 m² K/W' }),
-    );
-  }
 });
