@@ -8,6 +8,7 @@ import { type OperatingPointInput, operatingPoint, textbookCycle } from '../../s
 import { refrigerant, saturationAtTemperature, stateAt, tabulated } from '../../src/matter/refrigerants/index.ts';
 import { type RectangularTank, rectangularTank, tankLoad } from '../../src/tank/index.ts';
 import { refrigerantCases } from './refrigerants.ts';
+import { wrappingCases } from './wrapping.ts';
 
 export interface BenchCase {
   readonly id: string;
@@ -188,6 +189,7 @@ export const engineCases: readonly BenchCase[] = [
         (conditions) => tankLoad(built, conditions).load,
       ),
   },
+  ...wrappingCases,
   {
     id: 'loop.operatingPointCold',
     title: 'operating point of real parts, cold',
