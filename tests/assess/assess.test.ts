@@ -4,7 +4,7 @@
 import { evaluate } from 'mathjs';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { type Assessment, Assessor, type BandWithUnit, formulaById } from '../../src/assess/index.ts';
-import { fieldRecords, parseDesign, setField } from '../../src/design/index.ts';
+import { fieldRecord, parseDesign, setField } from '../../src/design/index.ts';
 import { demoTexts } from '../designs.ts';
 
 function assessed(text: string): Assessment {
@@ -49,9 +49,11 @@ describe.each(Object.entries(demoTexts))('%s', (_name, text) => {
 
   test('every origin in the working is a field of the design, another step, a state of the loop or named as assumed', () => {
     const steps = new Set(assessment.workings.map((step) => step.result));
-    const fields = new Set(fieldRecords.map((field) => field.path));
     const known = (from: string) =>
-      steps.has(from) || fields.has(from) || from.startsWith('operating.points.') || from.startsWith('engine');
+      steps.has(from) ||
+      fieldRecord(from) !== undefined ||
+      from.startsWith('operating.points.') ||
+      from.startsWith('engine');
     for (const { result, from } of assessment.workings) {
       for (const origin of Object.values(from).flatMap((each) => each.split(' and '))) {
         expect(known(origin), `${result} comes from ${origin}`).toBe(true);

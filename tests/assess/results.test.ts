@@ -2,10 +2,8 @@
 
 import { describe, expect, test } from 'vitest';
 import { type Assessment, assessDesign, namedResults } from '../../src/assess/index.ts';
-import { fieldRecords } from '../../src/design/index.ts';
+import { fieldRecord } from '../../src/design/index.ts';
 import { demoTexts } from '../designs.ts';
-
-const fields = new Set(fieldRecords.map((field) => field.path));
 
 /** Answers whose numbers are promised to be traceable. */
 const sections = ['tank', 'operating', 'flows', 'year', 'accounts'] as const;
@@ -19,10 +17,14 @@ const headlines = [
 ] as const;
 
 /** Where each entry of a list stands under: its own name. */
-const namesOfEntries = ['name', 'path', 'limit', 'month', 'scenario'] as const;
+const namesOfEntries = ['name', 'path', 'limit', 'month', 'scenario', 'vessel', 'by'] as const;
 
-/** Not results: ranges, and what the ranges themselves are made of. */
-const notAsked = /(^|\.)(\w*[rR]anges?|low|high)(\.|$)/;
+/**
+ * Not results: ranges, and what the ranges themselves are made of; what the tank is drawn from, its vessels' sizes and its
+ * panels' temperatures; paths and energies of its months, which the year's own results tell.
+ */
+const notAsked =
+  /(^|\.)(\w*[rR]anges?|low|high)(\.|$)|^tank\.(panels|roomDewPoint|months\.\w+\.(paths|heatNeeded|duration|roomTemperature))|^tank\.vessels\.\w+\.(water|shape|cover)|^tank\.falls\.\d+\.by|explanations/;
 
 function numbersIn(node: unknown, place: string): (readonly [string, number])[] {
   if (notAsked.test(place)) return [];
@@ -43,6 +45,9 @@ const repeated: Readonly<Record<string, readonly string[]>> = {
   'operating.waterTemperature': ['tank.waterTemperature'],
 };
 
+/** Of one vessel alone the loss is that of the tank; of a measured tank nobody told the ultraviolet lamp. */
+const notNamed = /^tank\.vessels\.tank\.loss$|^tank\.gains\.ultraviolet$/;
+
 describe.each(Object.keys(demoTexts))('%s', (file) => {
   const outcome = assessDesign(demoTexts[file]!, 'metric');
   if (!outcome.ok) throw new Error(JSON.stringify(outcome));
@@ -54,7 +59,7 @@ describe.each(Object.keys(demoTexts))('%s', (file) => {
     const places = [...sections, ...headlines].flatMap((key) => numbersIn(assessment[key as keyof Assessment], key));
     expect(places.length).toBeGreaterThan(100);
     for (const [place, value] of places) {
-      if (place in repeated) continue;
+      if (place in repeated || (notNamed.test(place) && !results.has(place))) continue;
       const result = results.get(place);
       expect(result, place).toBeDefined();
       expect(result!.value, place).toBe(value);
@@ -68,7 +73,7 @@ describe.each(Object.keys(demoTexts))('%s', (file) => {
       // A machine that stands still has no share to compute, and the room's air is the room's own temperature.
       if (/^year\.\w+\.runFraction$/.test(place) && idle.has(place.split('.')[1]!) && !steps.has(name)) continue;
       if (/^year\.\w+\.sourceTemperature$/.test(place) && isRoomAir) continue;
-      if (fields.has(name)) continue;
+      if (fieldRecord(name) !== undefined) continue;
       expect(steps.has(name), `${place}: ${name}`).toBe(true);
       expect(Math.abs(steps.get(name)! - value), `${place}: ${name}`).toBeLessThanOrEqual(1e-9 * Math.abs(value));
     }

@@ -82,7 +82,15 @@ export function tankSlice({ place, tank, room, engine }: StagedDesign): TankSlic
   };
 }
 
-const meter = stage('meter', tankSlice, ['surroundings'], (slice, results) => meterOf(slice, results.surroundings));
+const meter = stage('meter', meterSlice, ['surroundings'], ({ slice }, results) =>
+  slice === null ? null : meterOf(slice, results.surroundings),
+);
+
+/** What the meter reads of the design: nothing without one. */
+function meterSlice(design: StagedDesign): { readonly slice: TankSlice | null } {
+  const { load } = design.tank;
+  return { slice: load.kind === 'measured' || load.meter === undefined ? null : tankSlice(design) };
+}
 
 const tank = stage(
   'tank',

@@ -31,9 +31,12 @@ const adviceByPath: readonly (readonly [string, string])[] = [
   ['tank.load.roomTemperature', 'note the room’s temperature each morning and evening while the meter runs'],
   ['tank.load.waterTemperature', 'check the tank’s thermometer against a second one while the meter runs'],
   ['tank.load.evaporationShare', 'mark the water level and measure how much must be topped up in a week'],
-  ['tank.load.sump.evaporationFactor', 'stop the top-up, and mark how far the sump falls in a day'],
-  ['tank.load.refuge.evaporationFactor', 'cover all other surfaces for a day and measure the top-up'],
-  ['tank.load.overflow.evaporationFactor', 'cover all other surfaces for a day and measure the top-up'],
+  [
+    'tank.load.sump.evaporationFactor',
+    'mark the sump’s water line, and measure how far it falls in a day without top-up',
+  ],
+  ['tank.load.refuge.evaporationFactor', 'measure the top-up of a day with all other surfaces covered'],
+  ['tank.load.overflow.evaporationFactor', 'measure the top-up of a day with all other surfaces covered'],
   ['tank.load.evaporationFactor', 'mark the water level and measure how much must be topped up in a week'],
   ['tank.load.airStones', 'let the air fill a jug of water turned upside down, and note how long it takes'],
   ['tank.load.skimmerAir', 'measure the air that the skimmer draws in with a flow meter, or read its data sheet'],
@@ -67,7 +70,7 @@ const adviceByPath: readonly (readonly [string, string])[] = [
   ['place.', 'look up the altitude of the place'],
   ['place.outdoors.', 'look up the monthly means of the nearest weather station'],
   ['place.outdoors.windSpeed', 'look up the wind of the nearest weather station and halve it between houses'],
-  ['place.mains.', 'let the cold tap run for some minutes and hold a thermometer into it'],
+  ['place.mains.', 'let the cold water run for some minutes and hold a thermometer into it'],
   ['wrapping.', 'take it from a written offer'],
 ];
 

@@ -4,6 +4,7 @@
 import { type Band, type QuantityName, sentenceStart } from '../../quantities/index.ts';
 import { limitedResults } from '../answers/limits.ts';
 import type { Assessment, BandWithUnit, LoopPoint, MonthAnswer, ScenarioAccount } from '../assessment.ts';
+import type { TankAnswer, TankMonth } from '../tank-answer.ts';
 
 export type ResultGroup = 'tank' | 'machine' | 'year' | 'accounts';
 
@@ -68,7 +69,23 @@ function tankResults({ tank, tankLoad }: Assessment): readonly NamedResult[] {
     ),
     plain('tank', 'tank.gains.pump', 'tank.gains.pump', 'heat from pumps', 'power', tank.gains.pump),
     plain('tank', 'tank.gains.light', 'tank.gains.light', 'heat from lights', 'power', tank.gains.light),
+    ...ultravioletResults(tank),
     ranged('tank', 'tank.evaporation', 'water that evaporates', 'evaporation', tank.evaporation),
+    ...(tank.vessels.length < 2
+      ? []
+      : tank.vessels.map(({ vessel, label, loss }) =>
+          ranged('tank', `tank.vessels.${vessel}.loss`, `heat that leaves by the ${label}`, 'power', loss),
+        )),
+    ranged('tank', 'tank.conductance', 'change of the loss per kelvin', 'thermalConductance', tank.conductance),
+    ranged('tank', 'tank.timeConstant', 'time constant of the tank', 'duration', tank.timeConstant),
+    ...tank.falls.flatMap(({ by, time, result }) =>
+      time === null
+        ? []
+        : [plain('tank', `tank.falls.${by}.time`, result, `time to fall by ${by} K without heat`, 'duration', time)],
+    ),
+    ...meterResults(tank),
+    ...tank.months.flatMap(tankMonthResults),
+    ranged('year', 'tank.yearHeatNeeded', 'heat needed in the year', 'energy', tank.yearHeatNeeded),
     plain('tank', 'tank.heatCapacity', 'tank.heatCapacity', 'heat capacity', 'heatCapacity', tank.heatCapacity),
     ...(timePerKelvin === null
       ? []
@@ -91,6 +108,35 @@ function tankResults({ tank, tankLoad }: Assessment): readonly NamedResult[] {
       tank.waterTemperature,
     ),
     plain('tank', 'tank.roomTemperature', 'room.coldest', 'coldest room', 'temperature', tank.roomTemperature),
+  ];
+}
+
+/** A measured tank knows none. */
+function ultravioletResults({ gains, vessels }: TankAnswer): readonly NamedResult[] {
+  const name = 'tank.gains.ultraviolet';
+  return vessels.length === 0
+    ? []
+    : [plain('tank', name, name, 'heat from the ultraviolet lamp', 'power', gains.ultraviolet)];
+}
+
+function meterResults({ meter }: TankAnswer): readonly NamedResult[] {
+  if (meter === null) return [];
+  const of = (key: string) => `tank.meter.${key}`;
+  return [
+    ranged('tank', of('meanPower'), 'heater while it was measured', 'electricPower', meter.meanPower),
+    ranged('tank', of('measuredLoss'), 'heat that left while it was measured', 'power', meter.measuredLoss),
+    ranged('tank', of('modelledLoss'), 'the same by the model', 'power', meter.modelledLoss),
+    ranged('tank', of('ratio'), 'measured over modelled loss', 'ratio', meter.ratio),
+  ];
+}
+
+function tankMonthResults({ month, loss, load, evaporation }: TankMonth): readonly NamedResult[] {
+  const at = `tank.months.${month}`;
+  const words = sentenceStart(month);
+  return [
+    ranged('year', `${at}.loss`, `${words}: heat that leaves the tank`, 'power', loss),
+    ranged('year', `${at}.load`, `${words}: heat the tank needs`, 'power', load),
+    ranged('year', `${at}.evaporation`, `${words}: water that evaporates`, 'evaporation', evaporation),
   ];
 }
 

@@ -69,15 +69,20 @@ export function monthsSection({ months, yearHeatNeeded }: TankAnswer, view: Unit
   const rows = months.map(({ month, roomTemperature, load, heatNeeded, evaporation }) => [
     sentenceStart(month),
     sayQuantity(roomTemperature, 'temperature', view),
-    load.high > 0 ? sayBand(load, 'power', view) : 'none',
-    sayBand(heatNeeded, 'energy', view),
-    sayBand(evaporation, 'evaporation', view),
+    load.high > 0 ? inTable(sayBand(load, 'power', view)) : 'none',
+    inTable(sayBand(heatNeeded, 'energy', view)),
+    inTable(sayBand(evaporation, 'evaporation', view)),
   ]);
   const heads = ['', 'room', 'heat needed', 'in the month', 'water lost'];
   return section(
     `Through the year the tank needs ${sayBand(yearHeatNeeded, 'energy', view)} of heat`,
     columns([heads, ...rows]),
   );
+}
+
+/** "560 W (480 to 650)": a table is of numbers that are all about so. */
+function inTable(band: string): string {
+  return band.replace(/^about /, '');
 }
 
 /** How the water cools with heater, pumps and lights off. */
