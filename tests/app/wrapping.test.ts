@@ -134,9 +134,9 @@ describe('the last inch', () => {
   });
 
   test('the list’s own thickness stands on the line', () => {
-    const [saves, , point] = chart.series;
-    const after = saves!.x.findIndex((x) => Number(x) >= 3);
-    expect(point!.x).toEqual([3]);
+    const [saves, , point] = lastInchChart({ ...curve!, chosen: 0.05 }, 10, 'EUR', 'metric').series;
+    const after = saves!.x.findIndex((x) => Number(x) >= 5);
+    expect(point!.x).toEqual([5]);
     expect(point!.y[0]).toBeLessThanOrEqual(saves!.y[after - 1]!);
     expect(point!.y[0]).toBeGreaterThanOrEqual(saves!.y[after]!);
   });
@@ -144,7 +144,9 @@ describe('the last inch', () => {
   test('US view: inches on the axis and in the table', () => {
     const inches = lastInchChart(curve!, 10, 'USD', 'us');
     expect(inches.x.unit).toBe('in');
-    expect(Number(inches.series[0]!.x[0])).toBeCloseTo(1, 10);
+    // The first inch, which brings the gap too, stands in the table and in words.
+    expect(Number(inches.series[0]!.x[0])).toBeCloseTo(1.2, 10);
+    expect(inches.description).toContain('The first inch, with the gap that it seals, saves 60 USD.');
     expect(inches.table.rows[0]![0]).toMatch(/^1\sin$/);
   });
 });
@@ -158,6 +160,7 @@ describe('in words', () => {
     [{ low: 0.25, likely: 0.25, high: 0.25 }, '3 months'],
     [{ low: 0.01, likely: 0.02, high: 0.05 }, 'less than a month'],
     [{ low: 0, likely: 0, high: 0 }, 'at once'],
+    [{ low: 16, likely: 60, high: 126 }, '16 years or more'],
     [{ low: 4, likely: 9, high: null }, '4 years or more, perhaps never'],
     [{ low: 9, likely: null, high: null }, 'likely never, at best 9 years'],
     [{ low: null, likely: null, high: null }, 'never'],

@@ -4,6 +4,7 @@ import type { ReactNode } from 'react';
 import type { Assessment, ScenarioAccount } from '../../assess/index.ts';
 import { type Band, sayQuantity, sayRange, type UnitView } from '../../quantities/index.ts';
 import { HowComputed } from '../ui/how-computed.tsx';
+import { PageLink } from '../ui/page-link.tsx';
 import { sentenceStart } from '../ui/say.ts';
 import { StateMark } from '../ui/state-mark.tsx';
 
@@ -61,7 +62,7 @@ export function Bill({ account, assessment, view }: BillProps): ReactNode {
           how={how(account.runningCost, 'running, a year')}
         />
         <BillLine
-          name={account.scenario === 'plainHeater' ? 'To buy' : 'To buy, a plain heater beside it included'}
+          name={purchaseNames[account.scenario]}
           value={money(account.purchase)}
           range={range(account.purchaseRange)}
           how={account.scenario !== 'plainHeater' && how({ result: `accounts.${account.scenario}.purchase` }, 'to buy')}
@@ -74,9 +75,21 @@ export function Bill({ account, assessment, view }: BillProps): ReactNode {
           how={how(account.lifeCostPerYear, 'over its life, per year')}
         />
       </dl>
+      {account.scenario === 'insulationOnly' && (
+        <p className="bill-more">
+          <PageLink page="what-to-wrap">What is wrapped, and what each measure saves</PageLink>
+        </p>
+      )}
     </article>
   );
 }
+
+const purchaseNames: Readonly<Record<ScenarioAccount['scenario'], string>> = {
+  plainHeater: 'To buy',
+  insulationOnly: 'To buy, wrapping and a plain heater',
+  thisLoop: 'To buy, a plain heater beside it included',
+  certifiedHeatPump: 'To buy, a plain heater beside it included',
+};
 
 function creditName({ roomHeat }: ScenarioAccount, view: UnitView): string {
   const energy = sayQuantity(Math.abs(roomHeat.likely), 'energy', view);

@@ -97,7 +97,7 @@ function Wrapping({ reply, view }: { readonly reply: WrappingReply; readonly vie
       <Measures answer={answer} view={view} />
       {answer.notApplied.length > 0 && (
         <section className="block">
-          <h3>What changes nothing here</h3>
+          <h3>{isMeasured ? 'What cannot be reckoned here' : 'What changes nothing here'}</h3>
           <ul className="plain-list">
             {sameReasons(answer.notApplied).map(([words, names]) => (
               <li key={words}>

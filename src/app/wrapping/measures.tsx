@@ -1,5 +1,6 @@
 // The list of measures, in the best order: each as a card, and behind them the ways to add one.
 
+import '../fields/list-fields.css';
 import { type ReactNode, useState } from 'react';
 import type { WrappingAnswer } from '../../assess/index.ts';
 import type { EditResult } from '../../design/index.ts';

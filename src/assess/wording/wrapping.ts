@@ -44,10 +44,14 @@ export function sayPayback({ low, likely, high }: PaybackRange): string {
   if (low === null) return 'never';
   if (likely === null) return `likely never, at best ${years(low)}`;
   if (high === null) return `${years(low)} or more, perhaps never`;
+  if (high > farOff) return `${years(low)} or more`;
   if (high <= 0) return 'at once';
   if (high < 1.5) return monthsRange(12 * low, 12 * high);
   return number(low) === number(high) ? years(low) : `${number(low)} to ${years(high)}`;
 }
+
+/** Nobody reckons further [years]. */
+const farOff = 100;
 
 function monthsRange(low: number, high: number): string {
   const [from, to] = [Math.max(1, Math.round(low)), Math.max(1, Math.round(high))];
@@ -120,12 +124,17 @@ function sayWithHeatPump(machine: WithHeatPump, answer: WrappingAnswer, view: Un
     : `${cheaper}. Nothing on the list pays there.`;
 }
 
+const oneInch = 0.0254;
+
 function sayLastInch(curve: LastInchCurve, answer: WrappingAnswer, view: UnitView): string {
   const length = (value: number) => sayQuantity(value, 'length', view, 2);
-  const inch = view === 'us' ? 'inch' : `inch (${length(0.0254)})`;
+  const inch = view === 'us' ? 'inch' : `inch (${length(oneInch)})`;
   const where = `${sayQuantity(curve.area, 'area', view, 2)} of ${insideSentence(curve.materialLabel)}`;
   if (curve.worthUpTo === null) {
     return `${where}: not even the first ${inch} brings as much as it costs in ${years(answer.basis.years)}.`;
+  }
+  if (curve.worthUpTo <= oneInch * (1 + 1e-9)) {
+    return `${where}: the first ${inch}, with the gap that it seals, brings what it costs; what is added to it does not. The list has ${length(curve.chosen)}.`;
   }
   const chosen =
     curve.chosen > curve.worthUpTo * (1 + 1e-9)

@@ -19,7 +19,9 @@ export function lastInchChart(
   currency: string,
   view: UnitView,
 ): ChartSpecification {
-  const points = curve.points.filter((point): point is Inch => point.lastInch !== null);
+  const inches = curve.points.filter((point): point is Inch => point.lastInch !== null);
+  // The first inch brings the gap that it seals too, which no other does: it stands in words and in the table.
+  const [first, ...points] = inches;
   const length = (value: number) => toView(value, 'length', view);
   const thick = (value: number) => sayQuantity(value, 'length', view, 2);
   const money = (value: number) => sayQuantity(value, 'money', view, 2, { currency });
@@ -29,10 +31,12 @@ export function lastInchChart(
   const end = Math.max(...x);
   const { worthUpTo, chosen } = curve;
   const isBeyond = worthUpTo === null || length(worthUpTo) < end;
+  const firstWords =
+    first === undefined ? '' : ` The first inch, with the gap that it seals, saves ${money(first.lastInch.worth)}.`;
   const inch = view === 'us' ? 'inch' : 'inch (25.4 mm)';
   return {
     title: `What the last inch brings: ${curve.name}`,
-    description: `The line is what the last ${inch} of a board of that thickness saves over ${years} years, tank and room together; the dashed line is what that much board costs. Where the saving falls below the cost, the picture is hatched. Likely values, a plain heater, on the tank as it is.`,
+    description: `The line is what the last ${inch} of a board of that thickness saves over ${years} years, tank and room together; the dashed line is what that much board costs. Where the saving falls below the cost, the picture is hatched.${firstWords} Likely values, a plain heater, on the tank as it is.`,
     x: { label: 'thickness of the board', unit: quantityUnit('length', view), range: [Math.min(...x), end] },
     y: { label: `of the last inch, over ${years} years`, unit: currency, range: rangeOf([...worth, ...cost]) },
     series: [
@@ -68,7 +72,7 @@ export function lastInchChart(
           {
             label: 'the last inch costs more than it brings',
             axis: 'x',
-            from: worthUpTo === null ? Math.min(...x) : length(worthUpTo),
+            from: Math.max(Math.min(...x), worthUpTo === null ? 0 : length(worthUpTo)),
             to: end,
           },
         ]
@@ -76,7 +80,7 @@ export function lastInchChart(
     levels: [],
     notes: [],
     proportion: 0.5,
-    table: tableOf(curve, points, years, currency, view),
+    table: tableOf(curve, inches, years, currency, view),
   };
 }
 
