@@ -80,6 +80,9 @@ export {
 } from './measures/index.ts';
 export { carriedHeat, heatThatLeft, measuredOverModelled } from './meter.ts';
 export type { PipeState } from './pipes.ts';
+export type { DampFace, DewPoints } from './stack/condensation.ts';
+export { dampFaces } from './stack/condensation.ts';
+export { standResistance } from './stack/enclosures.ts';
 export { outerFilmRange } from './stack/films.ts';
 export type { ResistanceLayer, SealedGap, SolidLayer, Stack, StackLayer, WaterGap } from './stack/layers.ts';
 export type { LayerState, PanelState } from './stack/panel.ts';

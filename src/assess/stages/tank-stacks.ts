@@ -3,15 +3,19 @@
 
 import type { BoardOf, ExposureOf, LayerOf, SheetOf, SizedLoadOf } from '../../design/index.ts';
 import { layerConductivity, material } from '../../matter/materials/index.ts';
-import { type Exposure, OUTER_EMISSIVITY, type SolidLayer, type Stack, type StackLayer } from '../../tank/index.ts';
+import {
+  type Exposure,
+  OUTER_EMISSIVITY,
+  type SolidLayer,
+  type Stack,
+  type StackLayer,
+  standResistance,
+} from '../../tank/index.ts';
 import type { TankFactors } from './tank-assumptions.ts';
 
 export type PlainSheet = SheetOf<number>;
 export type PlainLayer = LayerOf<number>;
 export type PlainExposure = ExposureOf<number>;
-
-/** Conventional surface resistance of an upright board, R [m² K/W]: ISO 6946:2017, 6.8 (0.13, number from memory). */
-const WALL_FILM = 0.13;
 
 /** Below this a face mirrors long waves: foil, bare metal. */
 export const mirrorEmissivity = 0.5;
@@ -113,11 +117,10 @@ export function exposureOf(exposure: PlainExposure, beyond: Beyond): Exposure {
       return { kind: 'outdoors', windSpeed: beyond.windSpeed };
     case 'closedStand': {
       const { material: name, thickness, boardArea = beyond.usualBoardArea } = exposure;
-      // Air inside, boards, air outside: the films are those of a wall.
-      const boards = 2 * WALL_FILM + thickness / layerConductivity(name, thickness).likely;
+      const boards = thickness / layerConductivity(name, thickness).likely;
       return {
         kind: 'closedStand',
-        resistance: (beyond.factors.standFactor * boards * beyond.areaInStand) / boardArea,
+        resistance: beyond.factors.standFactor * standResistance(boards, beyond.areaInStand, boardArea),
       };
     }
   }

@@ -91,6 +91,35 @@ const words: Readonly<Record<Code, { readonly title: string; readonly text: (tel
     title: 'Deep air under the lid',
     text: (tell) => `The ${tell('gap')} of air between water and lid is taken as a wide layer.`,
   },
+  wallCloseBy: {
+    title: 'A wall close by',
+    text: (tell) => `It faces ${listed(tell('panels').split(', '))}.`,
+  },
+  closedStandStill: {
+    title: 'The air of a closed stand',
+    text: (tell) => `It surrounds ${listed(tell('panels').split(', '))}.`,
+  },
+  slabToGround: {
+    title: 'A slab on the ground',
+    text: (tell) => `It carries ${listed(tell('panels').split(', '))}.`,
+  },
+  waterGapClosed: {
+    title: 'Water standing in a gap',
+    text: (tell) => `It stands in ${listed(tell('panels').split(', '))}.`,
+  },
+  sealedGapThick: {
+    title: 'An air gap thicker than the standard knows',
+    text: (tell) => `${tell('thickness')} in ${listed(tell('panels').split(', '))}; the standard ends at 300 mm.`,
+  },
+  jointOfMetal: {
+    title: 'Metal bridges a layer',
+    text: (tell) => `The method for joints does not cover the metal in ${listed(tell('panels').split(', '))}.`,
+  },
+  jointLimitsApart: {
+    title: 'Joints make a resistance uncertain',
+    text: (tell) =>
+      `In ${listed(tell('panels').split(', '))} the upper limit of the resistance is ${tell('ratio')} times the lower; the standard stops at 1.5.`,
+  },
   surfaceBelowDewPoint: {
     title: 'The tank sweats',
     text: (tell) =>

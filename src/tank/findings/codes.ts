@@ -21,6 +21,13 @@ export const tankFindingCodes = [
   'surfaceBeyondMethods',
   'handbookNearSeaLevel',
   'headspaceDeep',
+  'wallCloseBy',
+  'closedStandStill',
+  'slabToGround',
+  'waterGapClosed',
+  'sealedGapThick',
+  'jointOfMetal',
+  'jointLimitsApart',
 ] as const;
 
 export type TankFindingCode = (typeof tankFindingCodes)[number];

@@ -6,6 +6,7 @@ import type { MeasuredTank, TankConditions } from '../description.ts';
 import type { BuiltIntermediates } from '../load.ts';
 import { look, note, value, word } from './codes.ts';
 import { coverFindings } from './covers.ts';
+import { stackFindings } from './stacks.ts';
 import { surfaceFindings } from './surfaces.ts';
 
 /** Below this measured difference of temperature a few tenths of a kelvin spoil the scaling, K. */
@@ -88,7 +89,11 @@ export function builtFindings(
       ),
     );
   }
-  found.push(...coverFindings(tank, intermediates), ...surfaceFindings(tank, intermediates, conditions));
+  found.push(
+    ...coverFindings(tank, intermediates),
+    ...surfaceFindings(tank, intermediates, conditions),
+    ...stackFindings(vessels),
+  );
   return load < 0 ? [...found, noHeatNeeded(load)] : found;
 }
 

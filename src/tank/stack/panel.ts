@@ -60,6 +60,8 @@ export interface PanelState {
   readonly exposure: Exposure;
   /** Which way heat flows through it. */
   readonly flow: HeatFlow;
+  /** [m], where the caller named it. */
+  readonly height?: number;
   readonly inside: number;
   readonly waterFilmResistance: number;
   readonly layers: readonly LayerState[];
@@ -143,6 +145,7 @@ export function settlePanel(input: PanelInput): PanelState {
       facing: input.facing,
       exposure: input.exposure,
       flow,
+      ...(input.height === undefined ? {} : { height: input.height }),
       inside,
       waterFilmResistance,
       layers: layerStates(stack, counted, resistances, faces, sink),

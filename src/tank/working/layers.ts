@@ -185,8 +185,13 @@ function waterGapSteps(
         }),
         ...(upright
           ? [
-              workingStep(`${at}.height`, 'tank.squareSide', height, { A: place.area }),
-              workingStep(`${at}.slimness`, 'tank.slimness', slim, { H: named('height', height), d }),
+              ...(state.height === undefined
+                ? [workingStep(`${at}.height`, 'tank.squareSide', height, { A: place.area })]
+                : []),
+              workingStep(`${at}.slimness`, 'tank.slimness', slim, {
+                H: state.height === undefined ? named('height', height) : [height],
+                d,
+              }),
               workingStep(`${at}.nusselt`, 'tank.waterLayerNusselt', nusselt, { Ra, Pr, s: named('slimness', slim) }),
             ]
           : [workingStep(`${at}.nusselt`, 'tank.waterLayerNusseltFromBelow', nusselt, { Ra, Pr })]),
