@@ -10,6 +10,7 @@ startBrowserForThisFile();
 
 const stations = [
   'what-leaves',
+  'what-to-wrap',
   'the-machine',
   'where-it-settles',
   'two-bills',

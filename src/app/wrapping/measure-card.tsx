@@ -58,7 +58,7 @@ export function MeasureCard({ measure, answer, view, isOpen, change, remove }: M
           type="button"
           className="plain"
           aria-expanded={fields.length > 0}
-          aria-label={`Change: ${name}`}
+          aria-label={`Change it: ${name}`}
           onClick={change}
         >
           Change it
