@@ -184,7 +184,7 @@ test('a film of the tank runs the tank and its months again and no size; a film 
     runner.probe(withInput(design, [], path, value));
     return Object.entries(runner.counts()).flatMap(([name, count]) => (count > before[name]! ? [name] : []));
   };
-  const afterTheTank = ['meter', 'tank', 'plant', 'monthLoads', 'year', 'wrapped', 'accounts'];
+  const afterTheTank = ['tank', 'plant', 'monthLoads', 'year', 'wrapped', 'accounts'];
   const factors = engineAssumptions(design).filter(({ key }) => key.endsWith('Factor'));
   expect(factors).toHaveLength(4);
   for (const { key, estimate } of factors) {
