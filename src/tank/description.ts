@@ -21,9 +21,9 @@ export interface TankConditions {
   readonly roomRelativeHumidity: number;
   /** p [Pa], absolute, 50 to 110 kPa. */
   readonly atmosphericPressure: number;
-  /** [K], where a panel faces outdoors; limits as for the room. */
+  /** [K], where a panel faces outdoors: 213.15 to 333.15. */
   readonly outdoorTemperature?: number;
-  /** [K], where a panel lies on a slab; limits as for the room. */
+  /** [K], where a panel lies on a slab: 213.15 to 333.15. */
   readonly groundTemperature?: number;
 }
 
@@ -51,19 +51,21 @@ export type TankDescription = BuiltTank | MeasuredTank;
 export const tankValidity = {
   waterTemperature: { min: 273.15, max: 323.15 },
   roomTemperature: { min: 233.15, max: 333.15 },
+  /** Of outdoor air and of ground. */
+  weather: { min: 213.15, max: 333.15 },
   pressure: { min: 50e3, max: 110e3 },
 } as const;
 
 /** @throws InputError or OutOfModelError naming the first condition that cannot be used. */
 export function checkConditions(conditions: TankConditions): void {
-  const { waterTemperature, roomTemperature, pressure } = tankValidity;
+  const { waterTemperature, roomTemperature, pressure, weather } = tankValidity;
   requireModel('tank.waterTemperature', conditions.waterTemperature, 'K', waterTemperature);
   requireModel('room.temperature', conditions.roomTemperature, 'K', roomTemperature);
   requireWithin('room.relativeHumidity', conditions.roomRelativeHumidity, 0, 1);
   requireModel('atmosphericPressure', conditions.atmosphericPressure, 'Pa', pressure);
   const { outdoorTemperature, groundTemperature } = conditions;
-  if (outdoorTemperature !== undefined) requireModel('outdoors.temperature', outdoorTemperature, 'K', roomTemperature);
-  if (groundTemperature !== undefined) requireModel('ground.temperature', groundTemperature, 'K', roomTemperature);
+  if (outdoorTemperature !== undefined) requireModel('outdoors.temperature', outdoorTemperature, 'K', weather);
+  if (groundTemperature !== undefined) requireModel('ground.temperature', groundTemperature, 'K', weather);
 }
 
 /** @throws InputError naming the first field that cannot be. */

@@ -15,7 +15,7 @@ const regionLabels = {
   unknown: 'Not said',
 };
 
-const outdoors = { quantity: 'temperature', minimum: 233.15, maximum: 328.15, level: 'expert' } as const;
+const outdoors = { quantity: 'temperature', minimum: 223.15, maximum: 328.15, level: 'expert' } as const;
 const mains = { quantity: 'temperature', minimum: 273.15, maximum: 313.15, level: 'expert' } as const;
 
 export const placeSchema = z.optional(
