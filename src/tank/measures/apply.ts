@@ -1,6 +1,6 @@
 // A tank with measures applied. Lids and surfaces go first, layers then, the cover at night last, whatever the order of the
-// list; within one kind the better one stays. So the order of the list matters only for two sets of layers on one panel, which
-// lie in that order. A measure that changes nothing says why.
+// list; within one kind the better one goes first and the others change nothing. So the order of the list matters only for two
+// sets of layers on one panel, which lie in that order. A measure that changes nothing says why.
 
 import { InputError, requirePositive, requireWithin } from '../../numerics/index.ts';
 import type { BuiltTank, Cover, Panel, Surface, Vessel, VesselName } from '../built-tank.ts';
@@ -46,8 +46,8 @@ export function applyMeasures<Tank extends AnyTank>(
   let now: Tank = tank;
   let temperature = waterTemperature;
   for (const kind of kindsInOrder) {
-    for (const [index, measure] of measures.entries()) {
-      if (measure.kind !== kind) continue;
+    for (const index of placesOf(measures, kind)) {
+      const measure = measures[index]!;
       if (measure.kind === 'cooler') {
         temperature -= measure.by;
         outcomes[index] = changedOnly({ part: 'waterTemperature' });
@@ -59,6 +59,24 @@ export function applyMeasures<Tank extends AnyTank>(
     }
   }
   return { tank: now, waterTemperature: temperature, outcomes };
+}
+
+/** Places of the measures of a kind in the list, those that leave the others nothing to change first. */
+function placesOf(measures: readonly Measure[], kind: Measure['kind']): readonly number[] {
+  const places = [...measures.keys()].filter((index) => measures[index]!.kind === kind);
+  return places.sort((left, right) => compareMeasures(measures[right]!, measures[left]!));
+}
+
+/** Above 0 where the first does more of the same kind. */
+function compareMeasures(first: Measure, second: Measure): number {
+  if (first.kind === 'lid' && second.kind === 'lid') return compareCovers(lidOf(first), lidOf(second));
+  if (first.kind === 'nightCover' && second.kind === 'nightCover') {
+    return compareCovers(lidOf(first), lidOf(second)) || first.share - second.share;
+  }
+  if (first.kind === 'calmerSurface' && second.kind === 'calmerSurface') {
+    return bySurface.indexOf(first.to) - bySurface.indexOf(second.to);
+  }
+  return 0;
 }
 
 type MeasureOfTank = Exclude<Measure, { kind: 'cooler' }>;

@@ -9,7 +9,13 @@ import {
   purchaseWithHeater,
 } from '../../../accounts/index.ts';
 import type { PlantHardware } from '../../../plant/index.ts';
-import { applyMeasures, type BareTankHeat, type Measure, type MeasureOutcome } from '../../../tank/index.ts';
+import {
+  applyMeasures,
+  type BareTankHeat,
+  type Measure,
+  type MeasureOutcome,
+  type TankDescription,
+} from '../../../tank/index.ts';
 import type { Year } from '../../../year/index.ts';
 import { tankHeat, yearOf } from '../plant.ts';
 import type { SurroundingsResult } from '../surroundings.ts';
@@ -52,13 +58,15 @@ export class WrappedStates {
   readonly applicable: readonly OfferedMeasure[];
   readonly #subject: WrappingSubject;
   readonly #moments: Moments;
+  readonly #described: TankDescription;
   readonly #byId: ReadonlyMap<string, OfferedMeasure>;
-  readonly #years = new Map<string, WrappedYear>();
+  readonly #years = new Map<string, Omit<WrappedYear, 'cost'>>();
   readonly #spells = new Map<string, BareTankHeat>();
 
   constructor(subject: WrappingSubject) {
     const { tank, offer, surroundings } = subject;
     const described = tankDescription(tank, surroundings.spell.mainsTemperature);
+    this.#described = described;
     this.#subject = subject;
     this.#moments = momentsOf(tank, surroundings);
     this.offered = offeredMeasures(offer, described);
@@ -68,11 +76,13 @@ export class WrappedStates {
 
   /** The year with the measures of these names. */
   yearWith(ids: readonly string[]): WrappedYear {
-    return remembered(this.#years, ids, () => {
+    const taken = this.#effective(ids);
+    const { heats, year } = remembered(this.#years, taken, () => {
       const { tank, surroundings, hardware } = this.#subject;
-      const heats = monthHeats(tank, this.#measures(ids), this.#moments);
-      return { heats, year: heaterYear(heats, surroundings, hardware), cost: this.costOf(ids) };
+      const monthly = monthHeats(tank, this.#measures(taken), this.#moments);
+      return { heats: monthly, year: heaterYear(monthly, surroundings, hardware) };
     });
+    return { heats, year, cost: this.costOf(ids) };
   }
 
   /** Its account with a plain heater. */
@@ -82,8 +92,9 @@ export class WrappedStates {
 
   /** The coldest spell with the measures of these names. */
   spellWith(ids: readonly string[]): BareTankHeat {
-    return remembered(this.#spells, ids, () =>
-      wrappedHeat(this.#subject.tank, this.#measures(ids))(this.#moments.spell),
+    const taken = this.#effective(ids);
+    return remembered(this.#spells, taken, () =>
+      wrappedHeat(this.#subject.tank, this.#measures(taken))(this.#moments.spell),
     );
   }
 
@@ -100,9 +111,14 @@ export class WrappedStates {
 
   /** What becomes of the measures of these names, one for each. */
   outcomesOf(ids: readonly string[]): readonly MeasureOutcome[] {
-    const { tank, surroundings } = this.#subject;
-    const described = tankDescription(tank, surroundings.spell.mainsTemperature);
-    return applyMeasures(described, tank.tank.waterTemperature, this.#measures(ids)).outcomes;
+    return applyMeasures(this.#described, this.#subject.tank.tank.waterTemperature, this.#measures(ids)).outcomes;
+  }
+
+  /** Those that change something beside the others: a lid under a better one leaves the tank as it is. */
+  #effective(ids: readonly string[]): readonly string[] {
+    const taken = ids.filter((id) => this.#byId.get(id)?.measure != null);
+    const outcomes = this.outcomesOf(taken);
+    return taken.filter((_, index) => outcomes[index]!.changed.length > 0);
   }
 
   /** Of measures together [money]. */
