@@ -114,7 +114,8 @@ export function jointedResistances(
  *     R = R_beside + dR ΔR / ΣΔR
  * @param beside  R_beside [m² K/W], as part of the lower limit
  * @param more    dR [m² K/W], mean of both limits less the lower one
- * @param taken   ΔR [m² K/W], what the joint takes from this layer, and of all layers
+ * @param taken   ΔR [m² K/W], what the joint takes from this layer
+ * @param all     ΣΔR [m² K/W], what the joints take from all layers
  * @returns       R [m² K/W]
  * Source: own sharing of the standard's mean among the layers. Worked value: 1.279, 0.052, 0.445, 0.445 → 1.331.
  */

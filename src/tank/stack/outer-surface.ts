@@ -122,8 +122,14 @@ export interface OuterFilm {
 
 /**
  * Radiative coefficient and resistance of the film of a surface whose temperature is known.
- * @param surface  T_s [K]
- * @param facing   temperature of what it looks at [K]: the sink, or the air of a stand
+ * @param exposure         what lies beyond
+ * @param surface          T_s [K]
+ * @param facing           temperature of what it looks at [K]: the sink, or the air of a stand
+ * @param wallTemperature  of a wall close by [K], as the round before left it; not read elsewhere
+ * @param convective       h_c [W/(m² K)]
+ * @param emissivity       ε [-]
+ * @param factor           f [-]
+ * @returns                h_r, the resistance of the film, and the wall's temperature that follows
  */
 export function outerFilm(
   exposure: Exposure,

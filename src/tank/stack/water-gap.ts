@@ -123,12 +123,13 @@ export function nusseltFromBelowHollands1984(rayleigh: number, prandtl: number):
  * @param difference  ΔT [K] between its faces, ≥ 0
  */
 export function waterLayerNusselt(
-  { buoyancy, prandtl }: WaterOfLayer,
+  water: WaterOfLayer,
   thickness: number,
   height: number,
   flow: HeatFlow,
   difference: number,
 ): number {
+  const { buoyancy, prandtl } = water;
   const rayleigh = layerRayleigh(Math.abs(buoyancy), difference, thickness);
   if (flow === 'horizontal') return nusseltUprightThess2010(rayleigh, prandtl, slimness(height, thickness));
   const rises = (flow === 'up') === buoyancy > 0;
