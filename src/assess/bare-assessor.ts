@@ -124,7 +124,7 @@ export class BareAssessor {
     const meter = meterOfTank({ resolution, design }, results, doubt, bands);
     const findings = worstFirst([
       ...cautions,
-      ...tankFindings(design, results, meter),
+      ...tankFindings(results, meter),
       ...modelFindings(results, doubt.unanswered, design.states.kind),
     ]);
     const limits = limitMargins(results.operating, machineLimits(design));

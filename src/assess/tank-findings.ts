@@ -2,12 +2,9 @@
 // sizes, and what the cooling of the water leaves out.
 
 import type { Fact, Finding, Severity } from '../quantities/index.ts';
-import type { Panel, TankLoad } from '../tank/index.ts';
-import { isDamp, roomDewPoint } from './answers/tank.ts';
+import { dampFaces, type TankLoad } from '../tank/index.ts';
+import { roomDewPoint } from './answers/tank.ts';
 import type { TankResults } from './answers/tank-values.ts';
-import type { StagedDesign } from './stages/engine-assumptions.ts';
-import { tankSlice } from './stages/index.ts';
-import { tankDescription } from './stages/tank.ts';
 import type { MeterAnswer } from './tank-answer.ts';
 import { panelLabel } from './wording/labels.ts';
 
@@ -23,26 +20,17 @@ export const tankAnswerFindingCodes = [
 export type TankAnswerFindingCode = (typeof tankAnswerFindingCodes)[number];
 
 /** Findings of the tank at the coldest spell, those of its model first. */
-export function tankFindings(
-  design: StagedDesign,
-  results: TankResults,
-  meter: MeterAnswer | null,
-): readonly Finding[] {
+export function tankFindings(results: TankResults, meter: MeterAnswer | null): readonly Finding[] {
   return [
     ...results.tank.warnings,
-    ...dampFindings(design, results),
+    ...dampFindings(results),
     ...(meter === null ? [] : meterFindings(meter)),
     coolingSimplified(),
   ];
 }
 
 /** Faces that the room's air leaves water on, at the coldest spell or in the first month in which any does. */
-function dampFindings(design: StagedDesign, { surroundings, tank, monthLoads }: TankResults): readonly Finding[] {
-  const described = tankDescription(tankSlice(design), surroundings.spell.mainsTemperature);
-  if (described.kind !== 'built') return [];
-  const exposures = new Map(
-    described.vessels.flatMap(({ name, panels }) => panels.map((panel) => [`${name}.${panel.name}`, panel] as const)),
-  );
+function dampFindings({ surroundings, tank, monthLoads }: TankResults): readonly Finding[] {
   const moments = [
     { when: 'in the coldest spell', load: tank, room: surroundings.spell.roomTemperature },
     ...surroundings.months.map(({ month, roomTemperature }, index) => {
@@ -51,34 +39,38 @@ function dampFindings(design: StagedDesign, { surroundings, tank, monthLoads }: 
   ];
   for (const { when, load, room } of moments) {
     const dew = roomDewPoint(load, room);
-    const damp = dew === null ? [] : dampFaces(load, exposures, dew);
+    const damp = dew === null ? [] : facesBelow(load, dew);
     if (damp.length > 0) return [surfaceBelowDewPoint(when, damp, dew!)];
   }
   return [];
 }
 
-interface DampFace {
+interface NamedFace {
   readonly label: string;
   readonly temperature: number;
 }
 
-function dampFaces({ intermediates }: TankLoad, panels: ReadonlyMap<string, Panel>, dew: number): readonly DampFace[] {
+/** Of panels that water touches, of lids and of what stands above the water. */
+function facesBelow({ intermediates }: TankLoad, dew: number): readonly NamedFace[] {
   if (intermediates.kind !== 'built') return [];
-  return intermediates.vessels.flatMap(({ name: vessel, panels: states }) =>
-    states
-      .filter(({ name, outer }) => isDamp(panels.get(`${vessel}.${name}`)!, outer.temperature, dew))
-      .map(({ name, outer }) => ({ label: panelLabel(vessel, name), temperature: outer.temperature })),
+  return intermediates.vessels.flatMap(({ name: vessel, panels, lid }) =>
+    [...panels, ...(lid === undefined ? [] : [lid.lid, ...lid.freeboard])].flatMap((state) =>
+      dampFaces(state, { room: dew }).map(({ temperature }) => ({
+        label: panelLabel(vessel, state.name),
+        temperature,
+      })),
+    ),
   );
 }
 
-function surfaceBelowDewPoint(when: string, faces: readonly DampFace[], dew: number): Finding {
+function surfaceBelowDewPoint(when: string, faces: readonly NamedFace[], dew: number): Finding {
   const coldest = Math.min(...faces.map(({ temperature }) => temperature));
   return finding(
     'surfaceBelowDewPoint',
     'look',
     {
       when: { word: when },
-      faces: { word: faces.map(({ label }) => label).join(', ') },
+      faces: { word: [...new Set(faces.map(({ label }) => label))].join(', ') },
       coldest: { value: coldest, quantity: 'temperature' },
       dewPoint: { value: dew, quantity: 'temperature' },
     },

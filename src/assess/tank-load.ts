@@ -131,7 +131,7 @@ function answerFor(document: DesignDocument, falls: readonly number[]): TankLoad
       loadAtHigh: atHigh,
     })),
     assumptions: assumptionsLeft(design, assumptions).filter(({ path }) => countsForTank(path)),
-    findings: worstFirst([...tankFindings(design, results, meter), ...doubt.unanswered.map(unansweredFinding)]),
+    findings: worstFirst([...tankFindings(results, meter), ...doubt.unanswered.map(unansweredFinding)]),
     workings: tankAloneWorkings(design, results, falls),
   };
 }

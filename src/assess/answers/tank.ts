@@ -6,6 +6,7 @@ import type { Band } from '../../quantities/index.ts';
 import {
   type BuiltIntermediates,
   type BuiltTank,
+  dampFaces,
   fallTimeLinear,
   type LayerState,
   type Panel,
@@ -85,12 +86,6 @@ export function roomDewPoint({ intermediates }: TankLoad, roomTemperature: numbe
   return roomVapour > 0 ? dewPoint(roomTemperature, roomVapour) : null;
 }
 
-/** Whether the room's air leaves water on the outer face of a panel: it touches it, and the face is below the dew point. */
-export function isDamp({ exposure }: Pick<Panel, 'exposure'>, outerTemperature: number, dew: number | null): boolean {
-  const isInRoom = exposure.kind !== 'slab' && exposure.kind !== 'outdoors';
-  return isInRoom && dew !== null && outerTemperature < dew;
-}
-
 /** The less heat is needed, the longer it takes; without an end where no heat at all might be needed. */
 function timeRange(heatCapacity: number, load: Band): TankAnswer['timePerKelvinRange'] {
   return { low: heatCapacity / load.high, high: load.low > 0 ? heatCapacity / load.low : null };
@@ -162,7 +157,7 @@ function panelAnswers(
         outerTemperature: outer.temperature,
         outerResistance: outer.resistance,
         sinkTemperature: sink,
-        condenses: isDamp({ exposure }, outer.temperature, dew),
+        condenses: dew !== null && dampFaces(shown.state, { room: dew }).length > 0,
       };
     });
   });
