@@ -92,12 +92,13 @@ export function loadMap(tank: TankDescription, surroundings: MapSurroundings, ax
  * @throws OutOfModelError outside the axes: the table is never carried on
  */
 export function fromLoadMap(
-  { axes, columns }: Pick<LoadMap, 'axes' | 'columns'>,
+  map: Pick<LoadMap, 'axes' | 'columns'>,
   column: MapColumn,
   roomTemperature: number,
   relativeHumidity: number,
   waterTemperature: number,
 ): number {
+  const { axes, columns } = map;
   const values = columns[column];
   const [i, x] = cellOf('roomTemperature', axes.roomTemperature, roomTemperature);
   const [j, y] = cellOf('relativeHumidity', axes.relativeHumidity, relativeHumidity);

@@ -52,7 +52,7 @@ export function accountPrices({
   };
 }
 
-/** @param wrapped  the tank wrapped with what pays; null where nothing does */
+/** Every account; `wrapped`, the tank wrapped with what pays, is null where nothing does. */
 export function accountsOf(slice: AccountsSlice, year: Year, wrapped: WrappedYear | null): AccountsResult {
   const { prices: given, source } = slice;
   const prices = accountPrices(slice);

@@ -25,7 +25,7 @@ export interface Moments {
   readonly ofMonth: readonly number[];
 }
 
-/** @param slice  the tank; carried by its meter where one was adopted */
+/** What surrounds the tank, which is carried by its meter where one was adopted. */
 export function momentsOf(slice: TankSlice, surroundings: SurroundingsResult): Moments {
   const { spell, months, atmosphericPressure } = surroundings;
   const momentOf = (place: TankPlace): Moment => ({
