@@ -91,7 +91,13 @@ export type {
   TankMonth,
   VesselAnswer,
 } from './tank-answer.ts';
-export { assessTankLoad, type LoadInfluence, type TankLoadAnswer, type TankLoadOutcome } from './tank-load.ts';
+export {
+  assessTankLoad,
+  type LoadInfluence,
+  type TankLoadAnswer,
+  type TankLoadOptions,
+  type TankLoadOutcome,
+} from './tank-load.ts';
 export { isCharge, withheldWord, withholdsCharge, withoutCharge } from './withheld.ts';
 export { pathLabel, scenarioLabel } from './wording/labels.ts';
 export { type LoopAgainstWords, sayLoopAgainst } from './wording/loop-against.ts';
