@@ -33,19 +33,20 @@ export interface NearbyOrigins {
 /**
  * Steps of what lies around the house in one month: `<prefix>.outdoorTemperature`, `.groundTemperature` (the yearly mean) and
  * `.mainsTemperature`.
- * @param nearby        outdoor air and main
+ * @param seasons       outdoor air and main
  * @param conditions    of the month, as found from it without a depth of the ground
  * @param origins       where the climates came from
  * @param coldestMonth  where the coldest month came from
  * @param prefix        path of the month in the caller's result
  */
 export function nearbyWorking(
-  { outdoors, mains }: NearbySeasons,
+  seasons: NearbySeasons,
   conditions: NearbyTemperatures & Pick<MonthConditions, 'distance'>,
   origins: NearbyOrigins,
   coldestMonth: string,
   prefix: string,
 ): readonly WorkingStep[] {
+  const { outdoors, mains } = seasons;
   const d: StepInput = [conditions.distance, coldestMonth];
   const T_w: StepInput = [outdoors.winter, origins.outdoorWinter];
   const T_s: StepInput = [outdoors.summer, origins.outdoorSummer];

@@ -58,8 +58,8 @@ export function isBesideTheAnswer(station: StationName, path: string): boolean {
 }
 
 /**
- * The subjects of a station that have anything; none where its fields need no headings.
- * @param hasAnswer  false where everything has to be asked here
+ * The subjects of a station that have anything; none where its fields need no headings. Without an answer everything has to be
+ * asked here.
  */
 export function subjectsOf(
   station: StationName,

@@ -19,7 +19,7 @@ const up: Spot = [0, -1];
 
 type Upright = Exclude<Shape, { readonly kind: 'panels' }>;
 
-/** @param top  height at which what is drawn ends, a hood above the rim included [m] */
+/** Length, width and height as drawn; `top`: height at which what is drawn ends, a hood above the rim included [m]. */
 export function outerDimensions(shape: Upright, depth: Depth, top: number): readonly DrawnDimension[] {
   const at = (...point: Point) => project(point, depth);
   const [x, y] = rightmost(shape);

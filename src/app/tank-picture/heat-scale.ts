@@ -20,7 +20,7 @@ export interface HeatScale {
   readonly hasIncoming: boolean;
 }
 
-/** @param fluxes  heat per area of everything that is coloured [W/m²], positive outwards */
+/** Classes for the fluxes [W/m², positive outwards] of everything that is coloured, with round ends in the unit of the view. */
 export function heatScale(fluxes: readonly number[], view: UnitView): HeatScale {
   const outgoing = fluxes.filter((flux) => flux >= 0).map((flux) => toView(flux, 'heatFlux', view));
   const hasIncoming = outgoing.length < fluxes.length;

@@ -23,7 +23,7 @@ interface Known {
 /** A pause between edits after which the study is made anew: until then the next edit's verdict comes first [ms]. */
 const pause = 300;
 
-/** @param document  undefined asks nothing */
+/** The study of a document; without a document nothing is asked. */
 export function useWrapping(document: DesignDocument | undefined, view: UnitView): WrappingState {
   const { engine, state } = useWorkbench();
   const [known, setKnown] = useState<Known>({ reply: undefined, problems: [], of: undefined });

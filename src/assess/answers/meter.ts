@@ -26,6 +26,7 @@ const closeness = 1e-4;
  * @param meter     the likely measurement and model
  * @param inputs    uncertain inputs of the design
  * @param doubt     their moves
+ * @param bands     of the results that have one
  * @param ratioAt   measured over modelled loss with one input at another value, all others likely
  */
 export function meterAnswer(

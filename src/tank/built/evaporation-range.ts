@@ -23,9 +23,10 @@ export interface EvaporationRange {
 export function evaporationRange(
   tank: BuiltTank,
   place: VesselPlace,
-  { vessels, night, measuredOverModelled }: BuiltIntermediates,
+  intermediates: BuiltIntermediates,
   evaporation: number,
 ): EvaporationRange {
+  const { vessels, night, measuredOverModelled } = intermediates;
   let low = evaporation;
   let high = evaporation;
   const widen = (vessel: Vessel, cover: Cover, state: VesselState, share: number) => {

@@ -10,9 +10,8 @@ import { tankHeatOf } from '../tank-heat.ts';
 const halfStep = 0.25;
 
 /**
- * Steps 'tank.conductance', 'tank.timeConstant', and one for each fall that is ever reached.
- * @param falls  ΔT [K], in rising order
- * @param name   of the step of a fall
+ * Steps 'tank.conductance', 'tank.timeConstant', and one for each fall ΔT [K], in rising order, that is ever reached; `name` names
+ * the step of a fall.
  */
 export function coolingWorking(
   tank: TankDescription,

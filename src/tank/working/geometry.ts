@@ -23,7 +23,7 @@ interface Known {
   readonly freeboard: number;
 }
 
-/** @param shape  absent where nobody said it: then sizes come from nowhere */
+/** Sizes of a vessel with where they come from; from nowhere where nobody said its shape. */
 export function vesselSizes(vessel: VesselName, shape: Shape | undefined, known: Known): VesselSizes {
   if (shape === undefined) {
     const bare = (_panel: string, area: number): StepInput => [area];
