@@ -3,7 +3,7 @@
 // Text that can be used is used almost at once; text that cannot is told only when typing has stopped, because most
 // texts are unusable half-way ("26" on the way to "26 °C").
 
-import { type ReactNode, useEffect, useId, useRef, useState } from 'react';
+import { type ReactNode, useEffect, useId, useLayoutEffect, useRef, useState } from 'react';
 import { StateShape } from '../ui/state-mark.tsx';
 
 interface FieldWords {
@@ -47,8 +47,8 @@ export function TextField(props: TextFieldProps): ReactNode {
   const shown = draft ?? text;
   const error = refusal ?? (draft === undefined ? props.problem : undefined);
 
-  // biome-ignore lint/correctness/useExhaustiveDependencies: a change of the design from outside replaces what was typed
-  useEffect(() => {
+  // A change of the design from outside replaces what was typed.
+  useLayoutEffect(() => {
     if (document.activeElement?.id !== id) {
       setDraft(undefined);
       setRefusal(undefined);

@@ -1,6 +1,6 @@
 // A design just made by the seven questions: its verdict comes into sight, and takes the focus, as soon as it is there.
 
-import { useEffect, useState } from 'react';
+import { useLayoutEffect, useState } from 'react';
 import type { DesignDocument } from '../../design/index.ts';
 
 /**
@@ -9,7 +9,7 @@ import type { DesignDocument } from '../../design/index.ts';
  */
 export function useShownVerdict(answered: DesignDocument | undefined): (made: DesignDocument) => void {
   const [awaited, setAwaited] = useState<DesignDocument | undefined>(undefined);
-  useEffect(() => {
+  useLayoutEffect(() => {
     if (awaited === undefined || answered !== awaited) return;
     setAwaited(undefined);
     const verdict = document.querySelector<HTMLElement>('#verdict');

@@ -1,7 +1,7 @@
 // Links in and out: copies the link that carries the open design, or shows it where the browser denies its clipboard; and
 // opens a link that somebody sent, wherever it leads to.
 
-import { type ReactNode, useEffect, useId, useRef, useState } from 'react';
+import { type ReactNode, useEffect, useId, useLayoutEffect, useRef, useState } from 'react';
 import { linkWith } from './design-link.ts';
 import './link-tools.css';
 
@@ -62,7 +62,7 @@ export function LinkTools({ text, openLink }: LinkToolsProps): ReactNode {
 function LinkToCopy({ link }: { link: string }): ReactNode {
   const field = useRef<HTMLInputElement>(null);
   const id = useId();
-  useEffect(() => {
+  useLayoutEffect(() => {
     field.current?.focus();
     // Backwards, so that the beginning stays in sight.
     field.current?.setSelectionRange(0, field.current.value.length, 'backward');

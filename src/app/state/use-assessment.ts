@@ -1,7 +1,7 @@
 // Keeps the answer in step with the design: asks the engine at every change, tells when it takes long, and when it was
 // stopped.
 
-import { type Dispatch, useCallback, useEffect, useState } from 'react';
+import { type Dispatch, useCallback, useLayoutEffect, useState } from 'react';
 import { type DesignDocument, serialiseDesign } from '../../design/index.ts';
 import type { UnitView } from '../../quantities/index.ts';
 import type { EngineClient } from '../worker/client.ts';
@@ -29,8 +29,9 @@ export function useAssessment(
   const [working, setWorking] = useState(false);
   const [stopped, setStopped] = useState(false);
   const [asked, setAsked] = useState(0);
-  // biome-ignore lint/correctness/useExhaustiveDependencies: asking again is a reason of its own
-  useEffect(() => {
+  // Asked as soon as the edit is made, not after the next frame: every edit's verdict waits for it. Asking again is a reason
+  // of its own.
+  useLayoutEffect(() => {
     let dropped = false;
     setStopped(false);
     const slow = setTimeout(() => setWorking(true), noticeable);

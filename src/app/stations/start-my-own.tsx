@@ -1,6 +1,6 @@
 // Start my own: seven questions, one at a time, whose answers make a design; all else begins as an assumption.
 
-import { type ReactNode, useEffect, useRef, useState } from 'react';
+import { type ReactNode, useLayoutEffect, useRef, useState } from 'react';
 import {
   askedFields,
   type DesignDocument,
@@ -29,8 +29,8 @@ export function StartMyOwn({ close, done }: StartMyOwnProps): ReactNode {
   const heading = useRef<HTMLHeadingElement>(null);
   const question = startQuestions[index];
 
-  // biome-ignore lint/correctness/useExhaustiveDependencies: each new question takes the focus, so that it is read out
-  useEffect(() => heading.current?.focus(), [index]);
+  // Each new question takes the focus, so that it is read out.
+  useLayoutEffect(() => heading.current?.focus(), [index]);
   if (question === undefined) return null;
   const fields = askedFields(question, answers);
   const currency = answers['prices.currency'] ?? '';

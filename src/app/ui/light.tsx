@@ -1,6 +1,6 @@
 // Which light the page is in: the system's or the person's choice, and what it comes to now.
 
-import { createContext, type ReactNode, useContext, useEffect, useState } from 'react';
+import { createContext, type ReactNode, useContext, useEffect, useLayoutEffect, useState } from 'react';
 import { flushSync } from 'react-dom';
 
 export type LightChoice = 'system' | 'light' | 'dark';
@@ -22,7 +22,7 @@ export function LightProvider({ choice, children }: { choice: LightChoice; child
     return () => query.removeEventListener('change', follow);
   }, []);
   const light = choice === 'system' ? system : choice;
-  useEffect(() => {
+  useLayoutEffect(() => {
     const { dataset } = document.documentElement;
     if (choice === 'system') delete dataset.light;
     else dataset.light = choice;

@@ -1,11 +1,11 @@
 // The pages of the brief inside the page, as they will be printed: in a tree of their own, so that neither takes styles
 // from the other. What a person wrote was escaped where the pages were made.
 
-import { type ReactNode, useEffect, useRef } from 'react';
+import { type ReactNode, useLayoutEffect, useRef } from 'react';
 
 export function BriefPages({ body, styles }: { readonly body: string; readonly styles: string }): ReactNode {
   const host = useRef<HTMLDivElement>(null);
-  useEffect(() => {
+  useLayoutEffect(() => {
     const element = host.current;
     if (element === null) return;
     const root = element.shadowRoot ?? element.attachShadow({ mode: 'open' });
