@@ -1,5 +1,5 @@
 // One complete account, tank and room, of one scenario: electricity, what the room gains or loses in its heated months,
-// what cooling the room costs in summer, and the purchase spread over its life.
+// what cooling the room costs in summer, what a dehumidifier draws for the tank's vapour, and the purchase spread over its life.
 // Left out: repairs, standing charges, tariffs by the hour, inflation, what a machine is worth at the end.
 
 import { requireFinite, requireNonNegative, requirePositive } from '../numerics/index.ts';
@@ -35,7 +35,9 @@ export interface Account {
   readonly roomHeatCredit: number;
   /** Cost of cooling the same heat away in summer; negative where the scenario cools the room itself. */
   readonly coolingCost: number;
-  /** electricityCost − roomHeatCredit + coolingCost. */
+  /** Electricity of a dehumidifier that takes out what the tank evaporates; null in a room without one. */
+  readonly dehumidifierCost: number | null;
+  /** electricityCost − roomHeatCredit + coolingCost + dehumidifierCost. */
   readonly runningCost: number;
   readonly purchase: number;
   readonly annualisedPurchase: number;
@@ -62,7 +64,8 @@ export function account(energies: ScenarioEnergies, purchase: number, prices: Ac
     roomCoolingCop,
     prices.electricity,
   );
-  const runningCost = netRunningCost(electricityCost, roomHeatCredit, coolingCost);
+  const dehumidifierCost = costOrNull(energies.dehumidifierElectricity, prices.electricity);
+  const runningCost = netRunningCost(electricityCost, roomHeatCredit, coolingCost, dehumidifierCost ?? 0);
   const annualisedPurchase = purchase * capitalRecoveryFactor(prices.discountRate, prices.years);
   return {
     scenario: energies.scenario,
@@ -70,6 +73,7 @@ export function account(energies: ScenarioEnergies, purchase: number, prices: Ac
     electricityCost,
     roomHeatCredit,
     coolingCost,
+    dehumidifierCost,
     runningCost,
     purchase,
     annualisedPurchase,
@@ -128,15 +132,26 @@ export function purchaseWithHeater(device: number, heater: number): number {
 
 /**
  * Running cost of a year or of one of its months, tank and room.
- *     R = K_el − K_room + K_cool
+ *     R = K_el − K_room + K_cool + K_dry
  * @param electricityCost  K_el [money]
  * @param roomHeatCredit   K_room [money], negative is a debit
  * @param coolingCost      K_cool [money]
+ * @param dehumidifierCost K_dry [money], 0 in a room without a dehumidifier
  * @returns                R [money], of the same time; zero point: the same room without a tank
- * Source: definition of this project. Worked value: 300, 60, 10 → 250.
+ * Source: definition of this project. Worked value: 300, 60, 10, 20 → 270.
  */
-export function netRunningCost(electricityCost: number, roomHeatCredit: number, coolingCost: number): number {
-  return electricityCost - roomHeatCredit + coolingCost;
+export function netRunningCost(
+  electricityCost: number,
+  roomHeatCredit: number,
+  coolingCost: number,
+  dehumidifierCost: number,
+): number {
+  return electricityCost - roomHeatCredit + coolingCost + dehumidifierCost;
+}
+
+/** Cost of an energy as `energyCost`; null where there is none to pay for. */
+export function costOrNull(energy: number | null, price: number): number | null {
+  return energy === null ? null : energyCost(energy, price);
 }
 
 /**

@@ -3,7 +3,14 @@
 // Electricity of the tank's own pump and light is the same in every scenario and is not in any of them.
 
 import { InputError, requireFinite, requirePositive } from '../numerics/index.ts';
-import { type MonthResult, shareOfEnergy, sumOfMonths, type Year, type YearPart } from '../year/index.ts';
+import {
+  type MonthResult,
+  roomHeatWithDehumidifier,
+  shareOfEnergy,
+  sumOfMonths,
+  type Year,
+  type YearPart,
+} from '../year/index.ts';
 
 /** `insulationOnly`: a plain heater on the tank wrapped with what pays; there only where something does. */
 export type ScenarioId = 'plainHeater' | 'insulationOnly' | 'thisLoop' | 'certifiedHeatPump';
@@ -17,6 +24,8 @@ export interface ScenarioEnergies {
   readonly roomHeatHeated: number;
   /** The same in summer. */
   readonly roomHeatSummer: number;
+  /** Of a dehumidifier that takes the tank's vapour out of the room, not in `electricity`; null in a room without one. */
+  readonly dehumidifierElectricity: number | null;
 }
 
 /** A resistance heater turns every joule of electricity into heat. */
@@ -37,8 +46,9 @@ function heaterEnergies(scenario: ScenarioId, year: Year): ScenarioEnergies {
     scenario,
     heatToWater: year.energies.heatNeeded,
     electricity: electricityAtCop(year.energies.heatNeeded, heaterCop),
-    roomHeatHeated: inPart(year, 'heatedShare', (month) => month.energies.tankSensible),
-    roomHeatSummer: inPart(year, 'summerShare', (month) => month.energies.tankSensible),
+    roomHeatHeated: inPart(year, 'heatedShare', heaterRoomHeat),
+    roomHeatSummer: inPart(year, 'summerShare', heaterRoomHeat),
+    dehumidifierElectricity: dehumidifierElectricity(year),
   };
 }
 
@@ -50,6 +60,7 @@ export function thisLoopEnergies(year: Year): ScenarioEnergies {
     electricity: year.energies.electricity.total,
     roomHeatHeated: year.roomHeatHeated,
     roomHeatSummer: year.roomHeatSummer,
+    dehumidifierElectricity: dehumidifierElectricity(year),
   };
 }
 
@@ -70,13 +81,29 @@ export function certifiedHeatPumpEnergies(year: Year, cop: number, sourceIsTankR
     electricity: electricityAtCop(year.energies.heatNeeded, cop),
     roomHeatHeated: inPart(year, 'heatedShare', roomHeat),
     roomHeatSummer: inPart(year, 'summerShare', roomHeat),
+    dehumidifierElectricity: dehumidifierElectricity(year),
   };
+}
+
+/** Whether the room has a dehumidifier. */
+export function hasDehumidifier({ months }: Year): boolean {
+  return months.some(({ dehumidifier }) => dehumidifier !== null);
+}
+
+/** Of a year [J]; null in a room without a dehumidifier. */
+function dehumidifierElectricity(year: Year): number | null {
+  return hasDehumidifier(year) ? year.energies.dehumidifierElectricity : null;
+}
+
+/** Net sensible heat of one month into the tank's room with a plain heater [J]. */
+export function heaterRoomHeat({ energies }: MonthResult): number {
+  return roomHeatWithDehumidifier(energies.tankSensible, energies.dehumidifierHeat);
 }
 
 /** Net sensible heat of one month into the tank's room with such a heat pump [J]. */
 export function certifiedRoomHeat({ energies }: MonthResult, cop: number, sourceIsTankRoom: boolean): number {
   const taken = sourceIsTankRoom ? heatTakenAtCop(energies.heatNeeded, cop) : 0;
-  return roomHeatLessTaken(energies.tankSensible, taken);
+  return roomHeatWithDehumidifier(roomHeatLessTaken(energies.tankSensible, taken), energies.dehumidifierHeat);
 }
 
 /** Net sensible heat into the room [J] = Q_tank − Q_src: sensible loss of the tank, heat taken from the room's air. Energy balance. */

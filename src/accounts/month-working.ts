@@ -7,7 +7,7 @@ import type { Year } from '../year/index.ts';
 import type { AccountPrices } from './account.ts';
 import { heaterCop, type ScenarioId } from './energies.ts';
 import type { MonthAccount } from './months.ts';
-import { type CertifiedHeatPump, yearPrefix } from './working.ts';
+import { type CertifiedHeatPump, dehumidifierCostInput, dehumidifierCostStep, yearPrefix } from './working.ts';
 
 /**
  * The steps of the months of one scenario.
@@ -44,10 +44,18 @@ export function monthAccountsWorking(
         COP_cool: [prices.roomCoolingCop],
         p,
       }),
+      ...dehumidifierCostStep(
+        own,
+        result.dehumidifierElectricity,
+        result.dehumidifierCost,
+        p,
+        `${yearPrefix(scenario)}.${result.month}.energies.dehumidifierElectricity`,
+      ),
       workingStep(own('runningCost'), 'accounts.runningCost', result.runningCost, {
         K_el: [result.electricityCost, own('electricityCost')],
         K_room: [result.roomHeatCredit, own('roomHeatCredit')],
         K_cool: [result.coolingCost, own('coolingCost')],
+        K_dry: dehumidifierCostInput(own, result.dehumidifierCost),
       }),
     ];
   });

@@ -2,8 +2,8 @@
 // The lines of the twelve months add up to those of the year. The purchase has no month and is not in them.
 
 import { type MonthResult, shareOfEnergy, type Year } from '../year/index.ts';
-import { type AccountPrices, energyCost, netRunningCost, summerCoolingCost } from './account.ts';
-import { certifiedRoomHeat, electricityAtCop, heaterCop, type ScenarioId } from './energies.ts';
+import { type AccountPrices, costOrNull, energyCost, netRunningCost, summerCoolingCost } from './account.ts';
+import { certifiedRoomHeat, electricityAtCop, heaterCop, heaterRoomHeat, type ScenarioId } from './energies.ts';
 
 /** One month of one scenario; energies in J, money in the currency of the prices. */
 export interface MonthAccount {
@@ -18,6 +18,9 @@ export interface MonthAccount {
   readonly roomHeatSummer: number;
   readonly roomHeatCredit: number;
   readonly coolingCost: number;
+  /** Null in a room without a dehumidifier. */
+  readonly dehumidifierElectricity: number | null;
+  readonly dehumidifierCost: number | null;
   readonly runningCost: number;
 }
 
@@ -52,6 +55,8 @@ export function monthAccounts(
     const roomHeatCredit = energyCost(roomHeat, prices.houseHeat);
     const { roomCooledInSummer, roomCoolingCop } = prices;
     const coolingCost = summerCoolingCost(roomCooledInSummer, roomHeatSummer, roomCoolingCop, prices.electricity);
+    const dehumidifierElectricity = month.dehumidifier === null ? null : month.energies.dehumidifierElectricity;
+    const dehumidifierCost = costOrNull(dehumidifierElectricity, prices.electricity);
     return {
       month: conditions.month,
       heatedShare: conditions.heatedShare,
@@ -61,7 +66,9 @@ export function monthAccounts(
       roomHeatSummer,
       roomHeatCredit,
       coolingCost,
-      runningCost: netRunningCost(electricityCost, roomHeatCredit, coolingCost),
+      dehumidifierElectricity,
+      dehumidifierCost,
+      runningCost: netRunningCost(electricityCost, roomHeatCredit, coolingCost, dehumidifierCost ?? 0),
     };
   });
 }
@@ -82,7 +89,7 @@ function netRoomHeat(scenario: ScenarioId, month: MonthResult, certified: Certif
   switch (scenario) {
     case 'plainHeater':
     case 'insulationOnly':
-      return month.energies.tankSensible;
+      return heaterRoomHeat(month);
     case 'thisLoop':
       return month.energies.roomHeat;
     case 'certifiedHeatPump':

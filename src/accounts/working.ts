@@ -4,7 +4,16 @@
 import { type StepInput, type WorkingStep, workingStep } from '../quantities/index.ts';
 import { type MonthResult, shareOfEnergy, shareStep, sumStep, type Year, type YearPart } from '../year/index.ts';
 import type { Account, AccountPrices } from './account.ts';
-import { certifiedRoomHeat, heaterCop, heatTakenAtCop, type ScenarioEnergies, type ScenarioId } from './energies.ts';
+import {
+  certifiedRoomHeat,
+  hasDehumidifier,
+  heaterCop,
+  heaterRoomHeat,
+  heatTakenAtCop,
+  roomHeatLessTaken,
+  type ScenarioEnergies,
+  type ScenarioId,
+} from './energies.ts';
 
 /**
  * The money of one account. Steps `accounts.<scenario>.electricity`, `.roomHeat` and `.roomHeatSummer` are taken to exist:
@@ -32,10 +41,12 @@ export function accountWorking(result: Account, prices: AccountPrices, purchase:
       COP_cool: [prices.roomCoolingCop],
       p,
     }),
+    ...dehumidifierCostStep(own, energies.dehumidifierElectricity, result.dehumidifierCost, p),
     workingStep(own('runningCost'), 'accounts.runningCost', result.runningCost, {
       K_el: [result.electricityCost, own('electricityCost')],
       K_room: [result.roomHeatCredit, own('roomHeatCredit')],
       K_cool: [result.coolingCost, own('coolingCost')],
+      K_dry: dehumidifierCostInput(own, result.dehumidifierCost),
     }),
     workingStep(own('annualCost'), 'accounts.annualCost', result.annualCost, {
       R: [result.runningCost, own('runningCost')],
@@ -44,6 +55,23 @@ export function accountWorking(result: Account, prices: AccountPrices, purchase:
       n: [prices.years, 'prices.life'],
     }),
   ];
+}
+
+/** What a dehumidifier costs in a year or a month; no step in a room without one. */
+export function dehumidifierCostStep(
+  own: (name: string) => string,
+  electricity: number | null,
+  cost: number | null,
+  p: StepInput,
+  electricityFrom = own('dehumidifierElectricity'),
+): readonly WorkingStep[] {
+  if (electricity === null || cost === null) return [];
+  return [workingStep(own('dehumidifierCost'), 'accounts.energyCost', cost, { E: [electricity, electricityFrom], p })];
+}
+
+/** That cost as it enters the running cost. */
+export function dehumidifierCostInput(own: (name: string) => string, cost: number | null): StepInput {
+  return cost === null ? [0, 'room.moisture.kind'] : [cost, own('dehumidifierCost')];
 }
 
 /** What a certified heat pump is assumed to do. */
@@ -66,6 +94,26 @@ export function scenarioWorking(
   year: Year,
   certified: CertifiedHeatPump,
 ): readonly WorkingStep[] {
+  return [...heatWorking(energies, year, certified), ...dryingSteps(energies, year)];
+}
+
+/** What a dehumidifier draws in a year; no step in a room without one. */
+function dryingSteps({ scenario, dehumidifierElectricity }: ScenarioEnergies, year: Year): readonly WorkingStep[] {
+  if (dehumidifierElectricity === null) return [];
+  return [
+    sumStep(
+      `accounts.${scenario}.dehumidifierElectricity`,
+      dehumidifierElectricity,
+      year,
+      ({ energies, conditions }) => [
+        energies.dehumidifierElectricity,
+        `${yearPrefix(scenario)}.${conditions.month}.energies.dehumidifierElectricity`,
+      ],
+    ),
+  ];
+}
+
+function heatWorking(energies: ScenarioEnergies, year: Year, certified: CertifiedHeatPump): readonly WorkingStep[] {
   const { scenario } = energies;
   const own = (name: string) => `accounts.${scenario}.${name}`;
   const from = yearPrefix(scenario);
@@ -77,9 +125,12 @@ export function scenarioWorking(
     case 'insulationOnly':
       return [
         atCop([heaterCop]),
-        ...roomSteps(energies, year, ({ energies: { tankSensible }, conditions: { month } }) => [
-          tankSensible,
-          `${from}.${month}.energies.tankSensible`,
+        ...(hasDehumidifier(year) ? year.months.map((month) => driedHeaterStep(scenario, month)) : []),
+        ...roomSteps(energies, year, (month) => [
+          heaterRoomHeat(month),
+          month.dehumidifier === null
+            ? `${from}.${month.conditions.month}.energies.tankSensible`
+            : monthStep(scenario, month, 'roomHeat'),
         ]),
       ];
     case 'thisLoop':
@@ -98,6 +149,24 @@ export function scenarioWorking(
       return unknown;
     }
   }
+}
+
+/** Heat of the tank and of the dehumidifier into the room of a month. */
+function driedHeaterStep(scenario: ScenarioId, month: MonthResult): WorkingStep {
+  const { tankSensible } = month.energies;
+  const from = `${yearPrefix(scenario)}.${month.conditions.month}.energies`;
+  return driedStep(monthStep(scenario, month, 'roomHeat'), month, heaterRoomHeat(month), from, [
+    tankSensible,
+    `${from}.tankSensible`,
+  ]);
+}
+
+/** @param from  under which name the energies of the month stand */
+function driedStep(result: string, { energies }: MonthResult, value: number, from: string, Q: StepInput): WorkingStep {
+  return workingStep(result, 'year.roomHeatWithDehumidifier', value, {
+    Q,
+    Q_d: [energies.dehumidifierHeat, `${from}.dehumidifierHeat`],
+  });
 }
 
 /** Under which name the steps of a scenario's year stand: that of the tank as it is, or wrapped. */
@@ -151,16 +220,32 @@ function certifiedMonthSteps(month: MonthResult, certified: CertifiedHeatPump): 
   const at = (name: string) => `year.${month.conditions.month}.energies.${name}`;
   const taken = heatTakenAtCop(energies.heatNeeded, cop);
   const Q_tank: StepInput = [energies.tankSensible, at('tankSensible')];
-  const heat = certifiedRoomHeat(month, cop, sourceIsTankRoom);
-  const roomHeat = (Q_src: StepInput) =>
-    workingStep(certifiedStep(month, 'roomHeat'), 'accounts.roomHeatLessTaken', heat, { Q_tank, Q_src });
-  if (!sourceIsTankRoom) return [roomHeat([0, from.sourceIsTankRoom])];
+  const isDried = month.dehumidifier !== null;
+  const ofTank = certifiedStep(month, isDried ? 'roomHeatWithoutDehumidifier' : 'roomHeat');
+  const roomHeat = (Q_src: StepInput) => {
+    const heat = roomHeatLessTaken(energies.tankSensible, Q_src[0]);
+    return workingStep(ofTank, 'accounts.roomHeatLessTaken', heat, { Q_tank, Q_src });
+  };
+  const withDehumidifier = (heat: WorkingStep) =>
+    isDried
+      ? [
+          heat,
+          driedStep(
+            certifiedStep(month, 'roomHeat'),
+            month,
+            certifiedRoomHeat(month, cop, sourceIsTankRoom),
+            `year.${month.conditions.month}.energies`,
+            [heat.value, ofTank],
+          ),
+        ]
+      : [heat];
+  if (!sourceIsTankRoom) return withDehumidifier(roomHeat([0, from.sourceIsTankRoom]));
   return [
     workingStep(certifiedStep(month, 'heatTaken'), 'accounts.heatTakenAtCop', taken, {
       Q: [energies.heatNeeded, at('heatNeeded')],
       COP: [cop, from.cop],
     }),
-    roomHeat([taken, certifiedStep(month, 'heatTaken')]),
+    ...withDehumidifier(roomHeat([taken, certifiedStep(month, 'heatTaken')])),
   ];
 }
 

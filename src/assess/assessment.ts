@@ -166,6 +166,9 @@ export interface MonthOfAccount {
   readonly roomHeat: number;
   readonly roomCredit: number;
   readonly coolingCost: number;
+  /** Of a dehumidifier that takes out what the tank evaporates [J], and its cost; null in a room without one. */
+  readonly dehumidifierElectricity: number | null;
+  readonly dehumidifierCost: number | null;
   readonly runningCost: number;
 }
 
@@ -181,7 +184,10 @@ export interface ScenarioAccount {
   readonly roomCredit: BandWithUnit;
   /** Cost of cooling the room in summer; zero unless the room is cooled, negative where the scenario cools it itself. */
   readonly coolingCost: BandWithUnit;
-  /** Electricity minus room credit plus cooling cost, per year. */
+  /** Electricity of a dehumidifier that takes out what the tank evaporates, and its cost; null in a room without one. */
+  readonly dehumidifierElectricity: BandWithUnit | null;
+  readonly dehumidifierCost: BandWithUnit | null;
+  /** Electricity minus room credit plus cooling cost plus dehumidifier, per year. */
   readonly runningCost: BandWithUnit;
   readonly purchase: number;
   readonly purchaseRange: Band;

@@ -31,6 +31,7 @@ import { varied } from './doubt/vary.ts';
 import { doubtfulInputs } from './inputs.ts';
 import { meterOfTank } from './meter-of-tank.ts';
 import { modelFindings } from './model-findings.ts';
+import { roomFindings } from './room-findings.ts';
 import { type StageCounts, StageRunner } from './stage.ts';
 import { type StagedDesign, stagedDesign } from './stages/engine-assumptions.ts';
 import { type StageResults, stages } from './stages/index.ts';
@@ -125,6 +126,7 @@ export class BareAssessor {
     const findings = worstFirst([
       ...cautions,
       ...tankFindings(results, meter),
+      ...roomFindings(design),
       ...modelFindings(results, doubt.unanswered, design.states.kind),
     ]);
     const limits = limitMargins(results.operating, machineLimits(design));

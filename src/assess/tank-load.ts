@@ -17,12 +17,14 @@ import { refusalOf } from './bare-assessor.ts';
 import { influencesOn, varied } from './doubt/vary.ts';
 import { meterOfTank } from './meter-of-tank.ts';
 import { unansweredFinding } from './model-findings.ts';
+import { roomFindings } from './room-findings.ts';
 import { StageRunner } from './stage.ts';
 import { stagedDesign } from './stages/engine-assumptions.ts';
 import { type TankAloneResults, tankAloneStages } from './stages/heater.ts';
 import { standardTankFactors } from './stages/tank-assumptions.ts';
 import type { TankAnswer } from './tank-answer.ts';
 import { tankFindings } from './tank-findings.ts';
+import { howToSettleMeter } from './wording/measure.ts';
 import { tankAloneWorkings } from './working/workings.ts';
 
 /** How far one uncertain input alone moves the load [W]. */
@@ -80,7 +82,7 @@ export interface TankLoadOptions {
   readonly falls?: readonly number[];
 }
 
-/** @param design  the text of a design file, or a document that was parsed before */
+/** The tank alone, from the text of a design file or a document that was parsed before. */
 export function assessTankLoad(
   design: string | DesignDocument,
   { falls = usualFalls }: TankLoadOptions = {},
@@ -109,7 +111,7 @@ function answerFor(document: DesignDocument, falls: readonly number[]): TankLoad
   const results = runner.run(design);
   const values = [
     ...tankValues(results, falls),
-    ...partsOfAccount<TankAloneResults>('plainHeater', ({ heaterAccount }) => heaterAccount.account),
+    ...partsOfAccount<TankAloneResults>(results.heaterAccount.account, ({ heaterAccount }) => heaterAccount.account),
   ];
   const subject = { resolution, design };
   const doubt = varied(runner, subject, values, results, ({ path }) => movesTank(followers, path));
@@ -125,13 +127,18 @@ function answerFor(document: DesignDocument, falls: readonly number[]): TankLoad
     tank: tankAnswer(design, results, bands, { falls, meter }),
     heaterAccount: scenarioAccount(account, results.heaterYear, noHeatPump, prices, bands),
     currency: design.prices.currency,
-    influences: influencesOn(doubt, 'tank.load').map(({ atLow, atHigh, ...influence }) => ({
+    influences: influencesOn(doubt, 'tank.load').map(({ atLow, atHigh, measure, ...influence }) => ({
       ...influence,
       loadAtLow: atLow,
       loadAtHigh: atHigh,
+      measure: meter === null ? measure : howToSettleMeter(influence.path),
     })),
     assumptions: assumptionsLeft(design, assumptions).filter(({ path }) => countsForTank(path)),
-    findings: worstFirst([...tankFindings(results, meter), ...doubt.unanswered.map(unansweredFinding)]),
+    findings: worstFirst([
+      ...tankFindings(results, meter),
+      ...roomFindings(design),
+      ...doubt.unanswered.map(unansweredFinding),
+    ]),
     workings: tankAloneWorkings(design, results, falls),
   };
 }

@@ -31,6 +31,7 @@ export function billsByMonthChart(
   const energyUnit = quantityUnit('energy', view);
   const energy = (value: number) => fixedDecimals(toView(value, 'energy', view), 1);
   const isCooled = months.some(({ coolingCost }) => coolingCost !== 0);
+  const isDried = months.some(({ dehumidifierCost }) => dehumidifierCost !== null);
   const bars = [
     {
       label: 'electricity',
@@ -53,6 +54,16 @@ export function billsByMonthChart(
             ink: 'fromSource' as const,
             dash: 'solid' as const,
             values: months.map((month) => month.coolingCost),
+          },
+        ]
+      : []),
+    ...(isDried
+      ? [
+          {
+            label: 'dehumidifier',
+            ink: 'electricity' as const,
+            dash: 'dash' as const,
+            values: months.map((month) => month.dehumidifierCost ?? 0),
           },
         ]
       : []),
@@ -102,6 +113,7 @@ export function billsByMonthChart(
         { label: 'Heat to the room then', unit: energyUnit, numeric: true },
         { label: 'credited', unit: currency, numeric: true },
         ...(isCooled ? [{ label: 'Cooling', unit: currency, numeric: true }] : []),
+        ...(isDried ? [{ label: 'Dehumidifier', unit: currency, numeric: true }] : []),
         { label: 'Left to pay', unit: currency, numeric: true },
       ],
       rows: months.map((month) => [
@@ -112,15 +124,21 @@ export function billsByMonthChart(
         energy(month.roomHeat),
         fixed(month.roomCredit),
         ...(isCooled ? [fixed(month.coolingCost)] : []),
+        ...(isDried ? [fixed(month.dehumidifierCost ?? 0)] : []),
         fixed(month.runningCost),
       ]),
-      results: months.map(({ month }) => columnResults(scenario, month, isCooled)),
+      results: months.map(({ month }) => columnResults(scenario, month, isCooled, isDried)),
     },
   };
 }
 
 /** Results behind the columns of the table. */
-function columnResults(scenario: string, month: string, isCooled: boolean): readonly (string | undefined)[] {
+function columnResults(
+  scenario: string,
+  month: string,
+  isCooled: boolean,
+  isDried: boolean,
+): readonly (string | undefined)[] {
   const of = (part: string) => `accounts.${scenario}.${month}.${part}`;
   // The electricity of this loop is that of the year itself.
   const electricity = scenario === 'thisLoop' ? `year.${month}.energies.electricity` : of('electricity');
@@ -133,6 +151,7 @@ function columnResults(scenario: string, month: string, isCooled: boolean): read
     roomHeat,
     of('roomHeatCredit'),
     ...(isCooled ? [of('coolingCost')] : []),
+    ...(isDried ? [of('dehumidifierCost')] : []),
     of('runningCost'),
   ];
 }
@@ -141,7 +160,10 @@ function columnResults(scenario: string, month: string, isCooled: boolean): read
 function commonRange(accounts: readonly ScenarioAccount[]): readonly [number, number] {
   const months = accounts.flatMap((account) => account.months);
   const up = (month: MonthOfAccount) =>
-    month.electricityCost + Math.max(0, -month.roomCredit) + Math.max(0, month.coolingCost);
+    month.electricityCost +
+    Math.max(0, -month.roomCredit) +
+    Math.max(0, month.coolingCost) +
+    (month.dehumidifierCost ?? 0);
   const down = (month: MonthOfAccount) => Math.min(0, -month.roomCredit) + Math.min(0, month.coolingCost);
   const high = Math.max(...months.map(up));
   const low = Math.min(0, ...months.map(down));

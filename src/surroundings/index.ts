@@ -28,8 +28,8 @@ export type {
   OutdoorClimate,
 } from './nearby.ts';
 export { nearbyInMonth, nearbyInSpell } from './nearby.ts';
-export type { DehumidifiedRoom, EvaporationAt, RoomAir, VentilatedRoom, Ventilation } from './room-moisture.ts';
-export { dehumidifiedRoom, ventilatedRoom } from './room-moisture.ts';
+export type { Dehumidifier, EvaporationAt, RoomAir, VentilatedRoom, Ventilation } from './room-moisture.ts';
+export { dehumidifier, ventilatedRoom } from './room-moisture.ts';
 export { seasonalTemperature } from './seasonal.ts';
 export type { ClimateOrigins, NearbyOrigins, NearbySeasons } from './working.ts';
 export { monthWorking, nearbyWorking } from './working.ts';

@@ -2,7 +2,7 @@
 
 import { type Formula, type FormulaSymbol, sentenceStart } from '../quantities/index.ts';
 import { monthNames } from '../surroundings/index.ts';
-import { energyOver, seasonCop, shareOfEnergy, sumOfMonths } from './year.ts';
+import { energyOver, roomHeatWithDehumidifier, seasonCop, shareOfEnergy, sumOfMonths } from './year.ts';
 
 const joule = (meaning: string) => ({ meaning, unit: 'J' });
 const file = 'src/year/year.ts';
@@ -55,6 +55,24 @@ export const yearFormulas: readonly Formula[] = [
     examples: [2.3e7, -1.4e7].map((step) =>
       Object.fromEntries(symbols.map((symbol, index) => [symbol, 2.9e8 + step * (index + 1)])),
     ),
+  },
+  {
+    id: 'year.roomHeatWithDehumidifier',
+    title: 'Heat into the room of a month, dehumidifier included',
+    result: { symbol: 'Q_room', ...joule('sensible heat into the room') },
+    expression: 'Q + Q_d',
+    symbols: {
+      Q: joule('sensible heat of the tank, and of what warms it, into the room'),
+      Q_d: joule('heat of the dehumidifier: what it condenses, and its electricity'),
+    },
+    source: 'energy balance',
+    validity: 'steady state of a month',
+    file,
+    compute: (v) => roomHeatWithDehumidifier(v.Q!, v.Q_d!),
+    examples: [
+      { Q: 3.1e8, Q_d: 2.3e8 },
+      { Q: -1.4e8, Q_d: 0.9e8 },
+    ],
   },
   {
     id: 'year.seasonCop',

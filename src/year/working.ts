@@ -5,7 +5,7 @@ import type { PlantHardware, PlantOrigins } from '../plant/index.ts';
 import { plantWorking } from '../plant/index.ts';
 import { type StepInput, type WorkingStep, workingStep } from '../quantities/index.ts';
 import { monthSymbols } from './formulas.ts';
-import { type MonthResult, shareOfEnergy, type Year } from './year.ts';
+import { energyOver, type MonthResult, shareOfEnergy, type Year } from './year.ts';
 
 /** Where the numbers of one month's state came from. */
 export type MonthOrigins = (month: MonthResult) => PlantOrigins;
@@ -15,7 +15,7 @@ const summed = ['heatNeeded', 'heatFromMachine', 'backupHeat', 'electricity'] as
 
 /**
  * The steps behind a year. Steps `<prefix>.<month>.heatedShare` and `.summerShare` are taken to exist: the surroundings'
- * working gives them.
+ * working gives them. So are `<prefix>.<month>.energies.dehumidifierHeat` and `.dehumidifierElectricity` where the room has one.
  * @param year      the year
  * @param hardware  fan, pump, controls, as the year was computed with
  * @param origins   by month; see PlantOrigins
@@ -104,7 +104,29 @@ function monthSteps(
     energy('electricity', energies.electricity.total, state.electricity.total, own('electricity')),
     energy('tankSensible', energies.tankSensible, state.roomHeat.fromTank, origins.Q_tank),
     energy('tankLatent', energies.tankLatent, state.latentToRoom, origins.Q_latent),
-    energy('roomHeat', energies.roomHeat, state.roomHeat.net, own('roomNetHeat')),
+    ...roomHeatSteps(month, prefix),
+  ];
+}
+
+/** Room heat of a month; where a dehumidifier runs, its heat, whose step is taken to exist, is added. */
+function roomHeatSteps(
+  { state, energies, conditions, dehumidifier }: MonthResult,
+  prefix: string,
+): readonly WorkingStep[] {
+  const own = (name: string) => `${prefix}.energies.${name}`;
+  const withoutDrying = energyOver(state.roomHeat.net, conditions.duration);
+  const of = (name: string) =>
+    workingStep(own(name), 'year.energy', withoutDrying, {
+      P: [state.roomHeat.net, `${prefix}.roomNetHeat`],
+      t: [conditions.duration],
+    });
+  if (dehumidifier === null) return [of('roomHeat')];
+  return [
+    of('roomHeatWithoutDehumidifier'),
+    workingStep(own('roomHeat'), 'year.roomHeatWithDehumidifier', energies.roomHeat, {
+      Q: [withoutDrying, own('roomHeatWithoutDehumidifier')],
+      Q_d: [energies.dehumidifierHeat, own('dehumidifierHeat')],
+    }),
   ];
 }
 

@@ -5,7 +5,7 @@
 import { InputError, requireFinite, requirePositive, requireWithin } from '../numerics/index.ts';
 import type { MachineState, PlantElectricity, PlantHardware, PlantState, TankHeat } from '../plant/index.ts';
 import { plantState } from '../plant/index.ts';
-import type { MonthConditions } from '../surroundings/index.ts';
+import type { Dehumidifier, MonthConditions } from '../surroundings/index.ts';
 
 export interface YearInput {
   /** Usually twelve; any number from one up is accepted, for a part of a year. */
@@ -13,6 +13,8 @@ export interface YearInput {
   readonly loadAt: (conditions: MonthConditions) => TankHeat;
   /** The loop while running, or null where it has no operating point. Asked only in months that need heat. */
   readonly machineAt: (conditions: MonthConditions) => MachineState | null;
+  /** What a dehumidifier does about the tank's vapour; absent in a room without one. */
+  readonly dehumidifierAt?: ((conditions: MonthConditions) => Dehumidifier) | undefined;
   readonly hardware: PlantHardware;
 }
 
@@ -26,10 +28,13 @@ export interface Energies {
   readonly heatTakenFromSource: number;
   /** Sensible loss of the tank into its room. */
   readonly tankSensible: number;
-  /** Heat that left the tank as vapour; never credited. */
+  /** Heat that left the tank as vapour; warms the room only where a dehumidifier condenses it. */
   readonly tankLatent: number;
-  /** Net sensible heat of tank and machine into the tank's room; negative chills it. */
+  /** Net sensible heat of tank, machine and dehumidifier into the tank's room; negative chills it. */
   readonly roomHeat: number;
+  /** Electricity of a dehumidifier, in no other electricity here, and the heat it gives the room; 0 without one. */
+  readonly dehumidifierElectricity: number;
+  readonly dehumidifierHeat: number;
 }
 
 export interface MonthResult {
@@ -37,6 +42,8 @@ export interface MonthResult {
   /** What the state was made from; no machine where the month needs no heat or the loop has no operating point. */
   readonly tank: TankHeat;
   readonly machine: MachineState | null;
+  /** Null in a room without one. */
+  readonly dehumidifier: Dehumidifier | null;
   readonly state: PlantState;
   readonly energies: Energies;
   readonly runFraction: number;
@@ -111,6 +118,11 @@ export function shareOfEnergy(share: number, energy: number): number {
   return share * energy;
 }
 
+/** Heat into the room [J] = Q + Q_d: of tank and machine [J], of a dehumidifier, 0 without one [J]. Energy balance. */
+export function roomHeatWithDehumidifier(heat: number, dehumidifierHeat: number): number {
+  return heat + dehumidifierHeat;
+}
+
 /** Sum of the months' energies [J], in their order. */
 export function sumOfMonths(energies: readonly number[]): number {
   return energies.reduce((total, energy) => total + energy, 0);
@@ -123,13 +135,16 @@ function monthResult(conditions: MonthConditions, input: YearInput): MonthResult
   const tank = input.loadAt(conditions);
   const machine = tank.load > 0 ? input.machineAt(conditions) : null;
   const state = plantState(tank, machine, input.hardware);
-  const energies = energiesOf(state, conditions.duration);
-  return { conditions, tank, machine, state, energies, runFraction: state.runFraction, seasonCop: state.seasonCop };
+  const dehumidifier = input.dehumidifierAt?.(conditions) ?? null;
+  const energies = energiesOf(state, dehumidifier, conditions.duration);
+  const { runFraction, seasonCop: cop } = state;
+  return { conditions, tank, machine, dehumidifier, state, energies, runFraction, seasonCop: cop };
 }
 
-function energiesOf(state: PlantState, duration: number): Energies {
+function energiesOf(state: PlantState, dehumidifier: Dehumidifier | null, duration: number): Energies {
   const { electricity } = state;
   const over = (power: number) => energyOver(power, duration);
+  const dehumidifierHeat = over(dehumidifier?.heatToRoom ?? 0);
   return {
     heatNeeded: over(state.heatNeeded),
     heatFromMachine: over(state.heatFromMachine),
@@ -146,7 +161,9 @@ function energiesOf(state: PlantState, duration: number): Energies {
     heatTakenFromSource: over(state.heatTakenFromSource),
     tankSensible: over(state.roomHeat.fromTank),
     tankLatent: over(state.latentToRoom),
-    roomHeat: over(state.roomHeat.net),
+    roomHeat: roomHeatWithDehumidifier(over(state.roomHeat.net), dehumidifierHeat),
+    dehumidifierElectricity: over(dehumidifier?.electricity ?? 0),
+    dehumidifierHeat,
   };
 }
 
@@ -169,6 +186,8 @@ function addEnergies(parts: readonly Energies[]): Energies {
     tankSensible: sum((e) => e.tankSensible),
     tankLatent: sum((e) => e.tankLatent),
     roomHeat: sum((e) => e.roomHeat),
+    dehumidifierElectricity: sum((e) => e.dehumidifierElectricity),
+    dehumidifierHeat: sum((e) => e.dehumidifierHeat),
   };
 }
 

@@ -109,6 +109,7 @@ describe('account', () => {
     electricity: 1000 * kilowattHour,
     roomHeatHeated: 500 * kilowattHour,
     roomHeatSummer: 100 * kilowattHour,
+    dehumidifierElectricity: null,
   };
 
   it('adds up by hand: 300 − 60 = 240 a year, plus 600 spread over ten years at 5 %', () => {

@@ -28,6 +28,7 @@ const loop: ScenarioEnergies = {
   electricity: 1000 * kilowattHour,
   roomHeatHeated: -500 * kilowattHour,
   roomHeatSummer: -100 * kilowattHour,
+  dehumidifierElectricity: null,
 };
 const heater: ScenarioEnergies = {
   scenario: 'plainHeater',
@@ -35,6 +36,7 @@ const heater: ScenarioEnergies = {
   electricity: 3000 * kilowattHour,
   roomHeatHeated: 1500 * kilowattHour,
   roomHeatSummer: 300 * kilowattHour,
+  dehumidifierElectricity: null,
 };
 
 describe('break-even price of house heat', () => {

@@ -61,10 +61,25 @@ describe('worth of a measure', () => {
   });
 
   it('counts the room: what the socket saves, less what the room loses', () => {
-    const before = { electricityCost: 400, roomHeatCredit: 120, coolingCost: 20, runningCost: 300 };
-    const after = { electricityCost: 150, roomHeatCredit: 60, coolingCost: 12, runningCost: 102 };
+    const undried = { dehumidifierCost: null };
+    const before = { electricityCost: 400, roomHeatCredit: 120, coolingCost: 20, runningCost: 300, ...undried };
+    const after = { electricityCost: 150, roomHeatCredit: 60, coolingCost: 12, runningCost: 102, ...undried };
     const saving = savingOf(before, after);
     expect(saving).toEqual({ electricitySaved: 250, roomCreditChange: -60, coolingSaved: 8, netSaving: 198 });
+    expect(saving.netSaving).toBe(before.runningCost - after.runningCost);
+  });
+
+  it('counts what a dehumidifier no longer draws as electricity saved', () => {
+    const before = {
+      electricityCost: 400,
+      roomHeatCredit: 120,
+      coolingCost: 20,
+      dehumidifierCost: 90,
+      runningCost: 390,
+    };
+    const after = { electricityCost: 150, roomHeatCredit: 60, coolingCost: 12, dehumidifierCost: 25, runningCost: 127 };
+    const saving = savingOf(before, after);
+    expect(saving).toEqual({ electricitySaved: 315, roomCreditChange: -60, coolingSaved: 8, netSaving: 263 });
     expect(saving.netSaving).toBe(before.runningCost - after.runningCost);
   });
 });

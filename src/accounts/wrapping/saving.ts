@@ -8,11 +8,14 @@ export interface RunningLines {
   readonly electricityCost: number;
   readonly roomHeatCredit: number;
   readonly coolingCost: number;
+  /** Null in a room without a dehumidifier. */
+  readonly dehumidifierCost: number | null;
   readonly runningCost: number;
 }
 
 /** Money a year that the second state saves beside the first. */
 export interface Saving {
+  /** At the socket: of what heats the water, and of a dehumidifier that has less to take out. */
   readonly electricitySaved: number;
   /** Below 0 where the room is credited less. */
   readonly roomCreditChange: number;
@@ -22,7 +25,7 @@ export interface Saving {
 
 /** @returns what `after` saves beside `before` */
 export function savingOf(before: RunningLines, after: RunningLines): Saving {
-  const electricitySaved = lessThanBefore(before.electricityCost, after.electricityCost);
+  const electricitySaved = lessThanBefore(fromSocket(before), fromSocket(after));
   const roomCreditChange = lessThanBefore(after.roomHeatCredit, before.roomHeatCredit);
   const coolingSaved = lessThanBefore(before.coolingCost, after.coolingCost);
   return {
@@ -31,6 +34,11 @@ export function savingOf(before: RunningLines, after: RunningLines): Saving {
     coolingSaved,
     netSaving: netSaving(electricitySaved, roomCreditChange, coolingSaved),
   };
+}
+
+/** Electricity paid, dehumidifier included. */
+function fromSocket({ electricityCost, dehumidifierCost }: RunningLines): number {
+  return electricityCost + (dehumidifierCost ?? 0);
 }
 
 /**
@@ -50,7 +58,7 @@ export function lessThanBefore(before: number, after: number): number {
 /**
  * Net saving of a year, tank and room together: what the socket saves, with what the room loses by it.
  *     S = S_el + ΔK_room + S_cool
- * @param electricity  S_el [money/year], saved
+ * @param electricity  S_el [money/year], saved; that of a dehumidifier included
  * @param room         ΔK_room [money/year], change of the room's credit: a wrapped tank warms its room less
  * @param cooling      S_cool [money/year], saved
  * @returns            S [money/year]
@@ -58,5 +66,5 @@ export function lessThanBefore(before: number, after: number): number {
  * Worked value: 150, −40, 5 → 115.
  */
 export function netSaving(electricity: number, room: number, cooling: number): number {
-  return -netRunningCost(-electricity, room, -cooling);
+  return -netRunningCost(-electricity, room, -cooling, 0);
 }

@@ -54,6 +54,14 @@ export function Bill({ account, assessment, view }: BillProps): ReactNode {
             how={how(account.coolingCost, 'summer cooling')}
           />
         )}
+        {account.dehumidifierCost !== null && account.dehumidifierElectricity !== null && (
+          <BillLine
+            name={`Plus: dehumidifier, ${sayQuantity(account.dehumidifierElectricity.likely, 'energy', view)}`}
+            value={money(account.dehumidifierCost.likely)}
+            range={range(account.dehumidifierCost)}
+            how={how(account.dehumidifierCost, 'dehumidifier')}
+          />
+        )}
         <BillLine
           total
           name="Running, a year"
@@ -97,20 +105,23 @@ function creditName({ roomHeat }: ScenarioAccount, view: UnitView): string {
 }
 
 /** Why the credit is no larger, or zero: months without heating, and the vapour that warms nothing. */
-function creditNote({ months }: ScenarioAccount, { year }: Assessment, view: UnitView): string {
+function creditNote({ months, dehumidifierCost }: ScenarioAccount, { year }: Assessment, view: UnitView): string {
   // Months at both ends of the heated time may be heated in part.
   const unheated = Number(months.reduce((sum, { heated }) => sum + 1 - heated, 0).toFixed(1));
   const vapour = year.reduce((sum, month) => sum + month.vapourHeat, 0);
-  const left =
-    vapour > 0
-      ? ` ${sayQuantity(vapour, 'energy', view)} a year leave as vapour and are not counted.`
-      : ' No heat leaves as vapour.';
+  const left = vapour > 0 ? vapourNote(dehumidifierCost !== null, vapour, view) : ' No heat leaves as vapour.';
   if (unheated === months.length) return `Nothing is credited: the room is heated in no month.${left}`;
   const when =
     unheated === 0
       ? 'The room is heated in every month.'
       : `Heat of the ${unheated === 1 ? 'month' : `${unheated} months`} without heating is not counted.`;
   return when + left;
+}
+
+/** Vapour warms nothing, unless a dehumidifier turns it back into water. */
+function vapourNote(isDried: boolean, vapour: number, view: UnitView): string {
+  if (isDried) return ' What leaves as vapour comes back as heat at the dehumidifier, and is counted.';
+  return ` ${sayQuantity(vapour, 'energy', view)} a year leave as vapour and are not counted.`;
 }
 
 /** Exactly nothing, whatever the inputs. */

@@ -138,7 +138,7 @@ export function scenarioAccounts({ accounts, year, wrapped }: StageResults, band
 
 /** One account as people and programs read it, with its months. */
 export function scenarioAccount(
-  { scenario, purchase }: Account,
+  { scenario, purchase, dehumidifierCost }: Account,
   year: Year,
   certified: CertifiedPerformance,
   prices: AccountPrices,
@@ -153,6 +153,8 @@ export function scenarioAccount(
     roomHeat: part('roomHeat'),
     roomCredit: part('roomHeatCredit'),
     coolingCost: part('coolingCost'),
+    dehumidifierElectricity: dehumidifierCost === null ? null : part('dehumidifierElectricity'),
+    dehumidifierCost: dehumidifierCost === null ? null : part('dehumidifierCost'),
     runningCost: part('runningCost'),
     purchase,
     purchaseRange: bareBand(bands, `accounts.${scenario}.purchase`),

@@ -71,12 +71,22 @@ const accountParts: readonly (readonly [string, QuantityName, (account: Account)
   ['annualCost', 'money', ({ annualCost }) => annualCost],
 ];
 
-/** The lines of one account: 'accounts.plainHeater.runningCost'. */
+/** Those of a room with a dehumidifier, which a design has or has not at every value of its inputs. */
+const dehumidifierParts: typeof accountParts = [
+  ['dehumidifierElectricity', 'energy', ({ energies }) => energies.dehumidifierElectricity ?? 0],
+  ['dehumidifierCost', 'money', ({ dehumidifierCost }) => dehumidifierCost ?? 0],
+];
+
+/**
+ * The lines of one account at the likely values: 'accounts.plainHeater.runningCost'; `accountIn` finds the same account in any
+ * results.
+ */
 export function partsOfAccount<Results>(
-  scenario: string,
+  { scenario, dehumidifierCost }: Account,
   accountIn: (results: Results) => Account,
 ): readonly ResultValue<Results>[] {
-  return accountParts.map(([part, quantity, read]) => ({
+  const parts = dehumidifierCost === null ? accountParts : [...accountParts, ...dehumidifierParts];
+  return parts.map(([part, quantity, read]) => ({
     name: `accounts.${scenario}.${part}`,
     quantity,
     read: (results) => read(accountIn(results)),
@@ -85,8 +95,8 @@ export function partsOfAccount<Results>(
 
 /** Values that exist for the scenarios and months of these results. */
 function accountValues(results: StageResults): readonly ResultValue[] {
-  const accounts = results.accounts.accounts.flatMap(({ scenario }) =>
-    partsOfAccount<StageResults>(scenario, (now) => accountOf(now.accounts.accounts, scenario)),
+  const accounts = results.accounts.accounts.flatMap((account) =>
+    partsOfAccount<StageResults>(account, (now) => accountOf(now.accounts.accounts, account.scenario)),
   );
   const season = results.year.seasonCop === null ? [] : [value('year.seasonCop', 'ratio', seasonCop)];
   return [...accounts, ...season, ...comparisonValues(results)];

@@ -13,9 +13,11 @@ export const month = z.strictObject({
   backup: si('[J]'),
   runFraction: si('share of the time'),
   heatTaken: si('from the source [J]'),
-  roomHeat: si('net sensible heat into the tank’s room [J]; negative is heat taken out of it'),
+  roomHeat: si(
+    'net sensible heat into the tank’s room, that of a dehumidifier included [J]; negative is heat taken out of it',
+  ),
   heated: si('share of the month in which the room is heated'),
-  vapourHeat: si('leaves the tank as vapour [J]; never credited'),
+  vapourHeat: si('leaves the tank as vapour [J]; it warms the room only where a dehumidifier condenses it'),
 });
 
 const monthOfAccount = z.strictObject({
@@ -26,7 +28,9 @@ const monthOfAccount = z.strictObject({
   roomHeat: si('net sensible heat into the room while it is heated [J]; negative is heat taken from it'),
   roomCredit: si('what that heat is worth, in `currency`'),
   coolingCost: si('of cooling the room in summer, in `currency`'),
-  runningCost: si('electricity less room credit plus cooling, in `currency`'),
+  dehumidifierElectricity: si('of a dehumidifier for what the tank evaporates [J]; null without one').nullable(),
+  dehumidifierCost: si('what that costs, in `currency`; null without one').nullable(),
+  runningCost: si('electricity less room credit plus cooling plus dehumidifier, in `currency`'),
 });
 
 export const account = z.strictObject({
@@ -39,7 +43,11 @@ export const account = z.strictObject({
   roomHeat: bandWithUnit('heat given to the room in heated months [J]; negative is heat taken from it'),
   roomCredit: bandWithUnit('what that heat is worth a year, in `currency`; negative where it is taken'),
   coolingCost: bandWithUnit('of cooling the room in summer, a year, in `currency`'),
-  runningCost: bandWithUnit('electricity less room credit plus cooling, a year, in `currency`'),
+  dehumidifierElectricity: bandWithUnit(
+    'of a dehumidifier for what the tank evaporates, not in `electricity` [J] a year; null in a room without one',
+  ).nullable(),
+  dehumidifierCost: bandWithUnit('what that costs a year, in `currency`; null in a room without one').nullable(),
+  runningCost: bandWithUnit('electricity less room credit plus cooling plus dehumidifier, a year, in `currency`'),
   purchase: si('price, in `currency`'),
   purchaseRange: band.describe('its range'),
   lifeCostPerYear: bandWithUnit('running plus purchase spread over its life, a year, in `currency`'),

@@ -6,7 +6,7 @@ import type { Year } from '../../year/index.ts';
 import { type Stage, stageOf } from '../stage.ts';
 import { accountPrices } from './accounts.ts';
 import { type StageResults, stages } from './index.ts';
-import { yearOf } from './plant.ts';
+import { dryingEnergyOf, yearOf } from './plant.ts';
 
 export interface HeaterAccount {
   readonly prices: AccountPrices;
@@ -25,14 +25,15 @@ const stage = stageOf<TankAloneResults>();
 
 const heaterYear = stage(
   'heaterYear',
-  () => ({}),
+  ({ room }) => ({ dryingEnergy: dryingEnergyOf(room) }),
   ['surroundings', 'monthLoads', 'hardware'],
-  (_slice, { surroundings: { months }, monthLoads, hardware }) =>
+  ({ dryingEnergy }, { surroundings: { months }, monthLoads, hardware }) =>
     yearOf(
       months,
       monthLoads,
       months.map(() => null),
       hardware,
+      dryingEnergy,
     ),
 );
 

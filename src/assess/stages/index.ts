@@ -10,7 +10,7 @@ import { type AccountsResult, accountPrices, accountsOf } from './accounts.ts';
 import type { EngineValues, SizingValues, StagedDesign } from './engine-assumptions.ts';
 import { type CompressorResult, compressorOf, type LoopSlice, operatingAt } from './machine.ts';
 import { carriedBy, type MeterResult, meterOf } from './meter.ts';
-import { monthLoads, monthOperating, plantAtSpell, plantHardware, yearOf } from './plant.ts';
+import { dryingEnergyOf, monthLoads, monthOperating, plantAtSpell, plantHardware, yearOf } from './plant.ts';
 import { ventilationOf } from './room-air.ts';
 import { type SizingResult, sizingOf } from './sizing.ts';
 import { type SurroundingsResult, surroundingsOf, surroundingsSlice } from './surroundings.ts';
@@ -167,10 +167,10 @@ const operatingOfMonths = stage('monthOperating', loopSlice, ['surroundings', 'c
 
 const year = stage(
   'year',
-  () => ({}),
+  ({ room }) => ({ dryingEnergy: dryingEnergyOf(room) }),
   ['surroundings', 'monthLoads', 'monthOperating', 'hardware'],
-  (_slice, results) =>
-    yearOf(results.surroundings.months, results.monthLoads, results.monthOperating, results.hardware),
+  ({ dryingEnergy }, { surroundings: { months }, monthLoads: loads, monthOperating: points, hardware: parts }) =>
+    yearOf(months, loads, points, parts, dryingEnergy),
 );
 
 /** What a wrapped tank is reckoned from. */
@@ -178,6 +178,7 @@ export function wrappingSlice(design: StagedDesign) {
   const { measureConductivityFactor, measureCostFactor } = design.engine;
   return {
     tank: tankSlice(design),
+    dryingEnergy: dryingEnergyOf(design.room),
     measures: design.wrapping.measures,
     measureFactors: { measureConductivityFactor, measureCostFactor },
   };
@@ -185,7 +186,7 @@ export function wrappingSlice(design: StagedDesign) {
 
 /** The measures and the tank they lie on, as the states of wrapped tanks are reckoned from. */
 export function wrappingSubject(
-  { tank: bare, measures, measureFactors }: ReturnType<typeof wrappingSlice>,
+  { tank: bare, dryingEnergy, measures, measureFactors }: ReturnType<typeof wrappingSlice>,
   { surroundings, meter: metered, hardware: parts }: Pick<StageResults, 'surroundings' | 'meter' | 'hardware'>,
 ): WrappingSubject {
   return {
@@ -193,6 +194,7 @@ export function wrappingSubject(
     offer: { measures, factors: bare.factors, measureFactors },
     surroundings,
     hardware: parts,
+    dryingEnergy,
   };
 }
 

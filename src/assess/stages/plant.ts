@@ -9,7 +9,7 @@ import {
   plantState,
   type TankHeat,
 } from '../../plant/index.ts';
-import type { MonthConditions } from '../../surroundings/index.ts';
+import { type Dehumidifier, dehumidifier, type MonthConditions } from '../../surroundings/index.ts';
 import type { TankLoad } from '../../tank/index.ts';
 import { type Year, yearOfMonths } from '../../year/index.ts';
 import type { StagedDesign } from './engine-assumptions.ts';
@@ -82,12 +82,18 @@ export function monthOperating(
   );
 }
 
-/** The year of those months. */
+/** Heat of the tank, and what it evaporates [kg/s]. */
+export interface EvaporatingTank extends TankHeat {
+  readonly evaporation: number;
+}
+
+/** The year of those months; `dryingEnergy` of a dehumidifier in the room [J/kg of water], null in a room without one. */
 export function yearOf(
   months: readonly MonthConditions[],
-  loads: readonly TankHeat[],
+  loads: readonly EvaporatingTank[],
   operating: readonly (OperatingPoint | null)[],
   hardware: PlantHardware,
+  dryingEnergy: number | null,
 ): Year {
   const place = new Map(months.map(({ month }, index) => [month, index]));
   return yearOfMonths({
@@ -97,8 +103,20 @@ export function yearOf(
       const point = operating[place.get(month)!]!;
       return point === null ? null : machineState(point);
     },
+    dehumidifierAt:
+      dryingEnergy === null ? undefined : (month) => driedBy(month, loads[place.get(month.month)!]!, dryingEnergy),
     hardware,
   });
+}
+
+/** What a dehumidifier does about the tank's vapour in a month; the tank's load holds at the humidity it is set to. */
+function driedBy({ roomTemperature }: MonthConditions, { evaporation }: EvaporatingTank, energy: number): Dehumidifier {
+  return dehumidifier(evaporation, roomTemperature, energy);
+}
+
+/** Electricity of the room's dehumidifier for a mass of water [J/kg]; null in a room without one. */
+export function dryingEnergyOf({ moisture }: Pick<StagedDesign['room'], 'moisture'>): number | null {
+  return moisture.kind === 'dehumidifier' ? moisture.energyPerLitre : null;
 }
 
 /** True when the source is the tank's own room. */

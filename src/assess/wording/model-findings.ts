@@ -12,12 +12,13 @@ import {
 } from '../../quantities/index.ts';
 import type { TankFindingCode } from '../../tank/index.ts';
 import type { ModelFindingCode } from '../model-findings.ts';
+import type { RoomFindingCode } from '../room-findings.ts';
 import type { WrappingFindingCode } from '../studies/wrapping/findings.ts';
 import type { TankAnswerFindingCode } from '../tank-findings.ts';
 import type { FindingWords } from './findings.ts';
 import { messageInView } from './si-text.ts';
 
-type Code = TankFindingCode | TankAnswerFindingCode | WrappingFindingCode | ModelFindingCode;
+type Code = TankFindingCode | TankAnswerFindingCode | RoomFindingCode | WrappingFindingCode | ModelFindingCode;
 type Tell = (fact: string) => string;
 
 const words: Readonly<Record<Code, { readonly title: string; readonly text: (tell: Tell) => string }>> = {
@@ -161,10 +162,15 @@ const words: Readonly<Record<Code, { readonly title: string; readonly text: (tel
     title: 'What lies underneath bears the tank',
     text: () => 'A board or mat below the bottom carries the whole weight; a soft or uneven one can break the pane.',
   },
-  dehumidifierNotCounted: {
-    title: 'The dehumidifier is not in these sums',
+  dehumidifierSimplified: {
+    title: 'How the dehumidifier is counted',
     text: () =>
-      'The room has a dehumidifier: every litre that no longer evaporates saves it electricity, and gives the room less warmth. Neither is counted here.',
+      'It takes out all that the tank evaporates and gives the room that heat back, with its own electricity. Fresh air, which carries off part of the vapour in winter, and a cold coil that dries the room by itself are left out: rather too much electricity is charged, and rather too much warmth credited.',
+  },
+  airingNotCharged: {
+    title: 'Airing the room is charged to nobody',
+    text: () =>
+      'Fresh air carries the vapour of the tank out of the room. The room is taken to be aired as much without the tank, so that this costs nothing more.',
   },
   warmLoopTakenAsIs: {
     title: 'The loop is taken as it is',

@@ -293,14 +293,17 @@ function accountResults(account: ScenarioAccount): readonly NamedResult[] {
     ['roomHeat', 'heat into the room while it is heated', 'energy'],
     ['roomCredit', 'credit for that heat', 'money'],
     ['coolingCost', 'summer cooling', 'money'],
+    ['dehumidifierElectricity', 'electricity of the dehumidifier', 'energy'],
+    ['dehumidifierCost', 'cost of the dehumidifier', 'money'],
     ['runningCost', 'running, a year', 'money'],
     ['lifeCostPerYear', 'over its life, per year', 'money'],
   ] as const;
   const bought = scenario === 'plainHeater' ? 'prices.heater' : of('purchase');
   return [
-    ...numbers.map(([key, words, quantity]) =>
-      ranged('accounts', of(key), `${label}: ${words}`, quantity, account[key]),
-    ),
+    ...numbers.flatMap(([key, words, quantity]) => {
+      const band = account[key];
+      return band === null ? [] : [ranged('accounts', of(key), `${label}: ${words}`, quantity, band)];
+    }),
     plain('accounts', of('purchase'), bought, `${label}: to buy`, 'money', purchase),
     ...account.months.flatMap((month) => accountMonthResults(account, month)),
   ];
@@ -316,6 +319,8 @@ function accountMonthResults(
   const ofYear = (name: string) => `year.${month}.energies.${name}`;
   // This loop's energies are the year's own.
   const isLoop = scenario === 'thisLoop';
+  const of = scenario === 'insulationOnly' ? 'wrapped' : 'year';
+  const dried = `${of}.${month}.energies.dehumidifierElectricity`;
   const numbers = [
     ['heated', `year.${month}.heatedShare`, 'share in which the room is heated', 'fraction'],
     ['electricity', isLoop ? ofYear('electricity') : own('electricity'), 'electricity', 'energy'],
@@ -323,9 +328,14 @@ function accountMonthResults(
     ['roomHeat', isLoop ? ofYear('roomHeatHeated') : own('heatedShareHeat'), 'heat into the heated room', 'energy'],
     ['roomCredit', own('roomHeatCredit'), 'credit for that heat', 'money'],
     ['coolingCost', own('coolingCost'), 'summer cooling', 'money'],
+    ['dehumidifierElectricity', dried, 'electricity of the dehumidifier', 'energy'],
+    ['dehumidifierCost', own('dehumidifierCost'), 'cost of the dehumidifier', 'money'],
     ['runningCost', own('runningCost'), 'running', 'money'],
   ] as const;
-  return numbers.map(([key, name, words, quantity]) =>
-    plain('accounts', `${at}.${key}`, name, `${label}, ${month}: ${words}`, quantity, answer[key]),
-  );
+  return numbers.flatMap(([key, name, words, quantity]) => {
+    const value = answer[key];
+    return value === null
+      ? []
+      : [plain('accounts', `${at}.${key}`, name, `${label}, ${month}: ${words}`, quantity, value)];
+  });
 }

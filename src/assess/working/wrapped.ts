@@ -6,6 +6,7 @@ import { sumStep } from '../../year/index.ts';
 import type { StagedDesign } from '../stages/engine-assumptions.ts';
 import type { StageResults } from '../stages/index.ts';
 import type { OfferedMeasure } from '../stages/wrapping/offered.ts';
+import { dehumidifierSteps } from './dehumidifier.ts';
 
 const scenario = 'accounts.insulationOnly';
 /** What the models assume: the tank with its measures, and what usual measures cost and measure. */
@@ -33,6 +34,7 @@ export function wrappedSteps(
         energy('tankSensible', energies.tankSensible, state.roomHeat.fromTank, wrappedTank),
       ];
     }),
+    ...dehumidifierSteps(design, year, (_month, index) => [heats[index]!.evaporation, wrappedTank], 'wrapped'),
     sumStep('wrapped.energies.heatNeeded', year.energies.heatNeeded, year, ({ conditions, energies }) => [
       energies.heatNeeded,
       at(conditions.month, 'energies.heatNeeded'),

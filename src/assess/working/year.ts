@@ -11,6 +11,7 @@ import type { StagedDesign } from '../stages/engine-assumptions.ts';
 import type { TankAloneResults } from '../stages/heater.ts';
 import { type StageResults, tankSlice } from '../stages/index.ts';
 import { dependsOnSeasons } from '../stages/tank.ts';
+import { dehumidifierSteps } from './dehumidifier.ts';
 import { operatingSteps, plantOrigins } from './machine.ts';
 import { tankSteps } from './tank.ts';
 import { under } from './under.ts';
@@ -24,7 +25,18 @@ export function yearSteps(design: StagedDesign, results: StageResults): readonly
     const { tankAt, operatingAt } = byMonth.get(conditions.month)!;
     return plantOrigins(design, `${tankAt}.tank`, operatingAt === null ? null : `${operatingAt}.operating`);
   };
-  return [...climateSteps(design, results), ...points, ...yearWorking(results.year, results.hardware, origins)];
+  return [
+    ...climateSteps(design, results),
+    ...points,
+    ...dehumidifierSteps(design, results.year, evaporationIn(results.monthLoads), 'year'),
+    ...yearWorking(results.year, results.hardware, origins),
+  ];
+}
+
+/** Evaporation of the months, each with its own step. */
+function evaporationIn(loads: readonly TankLoad[]) {
+  return ({ conditions }: MonthResult, index: number) =>
+    [loads[index]!.evaporation, `${monthPath(conditions.month)}.tank.evaporation`] as const;
 }
 
 /** One month with the steps that its load and its operating point are found under. */
@@ -111,6 +123,7 @@ export function heaterYearSteps(design: StagedDesign, results: TankAloneResults)
   return [
     ...climateSteps(design, results),
     ...used.flatMap((each) => loadSteps(design, results, each)),
+    ...dehumidifierSteps(design, heaterYear, evaporationIn(monthLoads), 'year'),
     ...yearWorking(heaterYear, hardware, origins),
   ];
 }

@@ -32,6 +32,12 @@ function yearSection({ accounts, currency }: Assessment, notForThisMachine: bool
     ['    costs', money(account.electricityCost)],
     ['  heat to the room, credited', money(account.roomCredit)],
     ...(isZero(account.coolingCost) ? [] : [['  cooling the room in summer', money(account.coolingCost)]]),
+    ...(account.dehumidifierCost === null || account.dehumidifierElectricity === null
+      ? []
+      : [
+          ['  dehumidifier, for what the tank evaporates', sayBand(account.dehumidifierElectricity, 'energy', view)],
+          ['    costs', money(account.dehumidifierCost)],
+        ]),
     ['  running, tank and room', money(account.runningCost)],
     ['  running and its price, spread over its life', money(account.lifeCostPerYear)],
   ]);
@@ -48,8 +54,9 @@ function monthsSection({ accounts, currency }: Assessment): string {
   const decimals = largest >= 30 ? 0 : largest >= 3 ? 1 : 2;
   const amount = (value: number) => fixedDecimals(value, decimals);
   const month = (account: ScenarioAccount, index: number) => {
-    const { electricityCost, coolingCost, roomCredit, runningCost } = account.months[index]!;
-    return `${amount(electricityCost + coolingCost)} − ${bracketed(amount(roomCredit))} = ${amount(runningCost)}`;
+    const { electricityCost, coolingCost, dehumidifierCost, roomCredit, runningCost } = account.months[index]!;
+    const paid = electricityCost + coolingCost + (dehumidifierCost ?? 0);
+    return `${amount(paid)} − ${bracketed(amount(roomCredit))} = ${amount(runningCost)}`;
   };
   const rows = accounts[0]!.months.map(({ month: name, heated }, index) => [
     name,

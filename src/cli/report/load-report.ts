@@ -44,6 +44,12 @@ function heaterSection({ heaterAccount: account, currency }: TankLoadAnswer, vie
       ['  costs', money(account.electricityCost)],
       ['heat to the heated room, credited', money(account.roomCredit)],
       ...(isZero(account.coolingCost) ? [] : [['cooling the room in summer', money(account.coolingCost)]]),
+      ...(account.dehumidifierCost === null || account.dehumidifierElectricity === null
+        ? []
+        : [
+            ['dehumidifier, for what the tank evaporates', sayBand(account.dehumidifierElectricity, 'energy', view)],
+            ['  costs', money(account.dehumidifierCost)],
+          ]),
       ['left to pay', money(account.runningCost)],
     ]),
   );

@@ -79,7 +79,7 @@ export const moistureFormulas: readonly Formula[] = [
     result: { symbol: 'm_d', ...m_d },
     expression: 'max(0, m_e - m_v)',
     symbols: { m_e: { meaning: 'evaporation of the tank', unit: 'kg/s', quantity: 'evaporation' }, m_v },
-    source: 'mass balance at the humidity that is held',
+    source: 'mass balance at the humidity that is held; air exchanged beside the dehumidifier is left out, m_v = 0',
     validity: steady,
     file,
     compute: (v) => waterRemoved(v.m_e!, v.m_v!),

@@ -17,7 +17,7 @@ import {
   type TankDescription,
 } from '../../../tank/index.ts';
 import type { Year } from '../../../year/index.ts';
-import { tankHeat, yearOf } from '../plant.ts';
+import { yearOf } from '../plant.ts';
 import type { SurroundingsResult } from '../surroundings.ts';
 import { type TankSlice, tankDescription } from '../tank.ts';
 import { type Moments, momentsOf, monthHeats, wrappedHeat } from './heats.ts';
@@ -30,6 +30,8 @@ export interface WrappingSubject {
   readonly offer: OfferSlice;
   readonly surroundings: SurroundingsResult;
   readonly hardware: PlantHardware;
+  /** Of a dehumidifier in the room [J/kg of water]; null in a room without one. */
+  readonly dryingEnergy: number | null;
 }
 
 /** The tank with one set of measures. */
@@ -74,13 +76,17 @@ export class WrappedStates {
     this.#byId = new Map(this.offered.map((each) => [each.id, each]));
   }
 
+  /** Of a dehumidifier in the room [J/kg of water]; null in a room without one. */
+  get dryingEnergy(): number | null {
+    return this.#subject.dryingEnergy;
+  }
+
   /** The year with the measures of these names. */
   yearWith(ids: readonly string[]): WrappedYear {
     const taken = this.#effective(ids);
     const { heats, year } = remembered(this.#years, taken, () => {
-      const { tank, surroundings, hardware } = this.#subject;
-      const monthly = monthHeats(tank, this.#measures(taken), this.#moments);
-      return { heats: monthly, year: heaterYear(monthly, surroundings, hardware) };
+      const monthly = monthHeats(this.#subject.tank, this.#measures(taken), this.#moments);
+      return { heats: monthly, year: heaterYear(monthly, this.#subject) };
     });
     return { heats, year, cost: this.costOf(ids) };
   }
@@ -100,11 +106,11 @@ export class WrappedStates {
 
   /** The year and the coldest spell under measures of one's own making; remembered by nobody. */
   under(measures: readonly Measure[]): Pick<WrappedYear, 'heats' | 'year'> & { readonly spell: BareTankHeat } {
-    const { tank, surroundings, hardware } = this.#subject;
+    const { tank } = this.#subject;
     const heats = monthHeats(tank, measures, this.#moments);
     return {
       heats,
-      year: heaterYear(heats, surroundings, hardware),
+      year: heaterYear(heats, this.#subject),
       spell: wrappedHeat(tank, measures)(this.#moments.spell),
     };
   }
@@ -131,12 +137,16 @@ export class WrappedStates {
   }
 }
 
-function heaterYear(heats: readonly BareTankHeat[], { months }: SurroundingsResult, hardware: PlantHardware): Year {
+function heaterYear(
+  heats: readonly BareTankHeat[],
+  { surroundings: { months }, hardware, dryingEnergy }: WrappingSubject,
+): Year {
   return yearOf(
     months,
-    heats.map(tankHeat),
+    heats,
     months.map(() => null),
     hardware,
+    dryingEnergy,
   );
 }
 

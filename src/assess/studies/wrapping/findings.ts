@@ -2,6 +2,7 @@
 // do to the animals.
 
 import type { Fact, Finding, Severity, Subject } from '../../../quantities/index.ts';
+import { roomFindings } from '../../room-findings.ts';
 import type { StagedDesign } from '../../stages/engine-assumptions.ts';
 import type { WrappedStates } from '../../stages/wrapping/states.ts';
 
@@ -10,7 +11,6 @@ export const wrappingFindingCodes = [
   'wrappingSimplified',
   'lessAirOverWater',
   'coolerWaterForAnimals',
-  'dehumidifierNotCounted',
   'warmLoopTakenAsIs',
   'bottomBearsWeight',
 ] as const;
@@ -70,17 +70,7 @@ export function wrappingFindings(design: StagedDesign, states: WrappedStates): r
           ),
         ]
       : []),
-    ...(design.room.moisture.kind === 'dehumidifier'
-      ? [
-          finding(
-            'dehumidifierNotCounted',
-            'look',
-            'model',
-            own,
-            'Add the electricity of the dehumidifier to what a lid saves; in heated months part of it comes back as warmth.',
-          ),
-        ]
-      : []),
+    ...roomFindings(design),
     ...(kinds.has('cooler')
       ? [
           finding(

@@ -75,7 +75,7 @@ function basisOf({ design, terms, results }: Said): WrappingBasis {
     houseHeatPrice: prices.houseHeat,
     monthsHeated: design.room.monthsHeated,
     roomCooledInSummer: prices.roomCooledInSummer,
-    dehumidifier: false,
+    dehumidifier: design.room.moisture.kind === 'dehumidifier',
     waterTemperature: design.tank.waterTemperature,
     roomTemperature: results.surroundings.spell.roomTemperature,
   };

@@ -11,9 +11,8 @@ import {
   type TurnStep,
   thisLoopEnergies,
 } from '../../../accounts/index.ts';
-import { yearOfMonths } from '../../../year/index.ts';
 import type { StageResults } from '../../stages/index.ts';
-import { machineState, tankHeat } from '../../stages/plant.ts';
+import { yearOf } from '../../stages/plant.ts';
 import type { WrappedStates } from '../../stages/wrapping/states.ts';
 import { scenarioLabel } from '../../wording/labels.ts';
 import type { WithHeatPump } from './answer.ts';
@@ -42,18 +41,9 @@ export function withThisLoop(input: HeatPumpInput, results: StageResults): WithH
   const { states, terms } = input;
   const { year, surroundings, monthOperating, hardware } = results;
   if (year.seasonCop === null) return null;
-  const place = new Map(surroundings.months.map(({ month }, index) => [month, index]));
   const accountWith = (ids: readonly string[]) => {
     const { heats } = states.yearWith(ids);
-    const wrapped = yearOfMonths({
-      months: surroundings.months,
-      loadAt: ({ month }) => tankHeat(heats[place.get(month)!]!),
-      machineAt: ({ month }) => {
-        const point = monthOperating[place.get(month)!]!;
-        return point === null ? null : machineState(point);
-      },
-      hardware,
-    });
+    const wrapped = yearOf(surroundings.months, heats, monthOperating, hardware, states.dryingEnergy);
     return account(thisLoopEnergies(wrapped), terms.heater, terms.prices);
   };
   return valued(input, 'thisLoop', year.seasonCop, accountWith);
