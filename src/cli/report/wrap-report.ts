@@ -31,40 +31,38 @@ export function wrapReport(answer: WrappingAnswer, view: UnitView): string {
 }
 
 function aloneSection(answer: WrappingAnswer, view: UnitView): string {
-  const rows = answer.measures.map(({ name, cost, alone }) => [
-    printableLine(name),
-    money(answer, cost, view),
-    ...gainCells(answer, alone, view),
-  ]);
+  const entries = answer.measures.map(
+    ({ name, cost, alone }) => `  ${printableLine(name)}\n${gainLines(answer, cost, alone, view)}`,
+  );
   const basis = answer.measuresFrom === 'usual' ? 'usual measures, usual prices' : 'measures of the design';
-  return section(`Each measure alone (${basis})`, columns([head, ...rows]));
+  return section(`Each measure alone (${basis})`, entries.join('\n'));
 }
-
-const head = ['', 'costs', 'saves, coldest spell', 'a year', 'room’s credit', 'net a year', 'paid after', 'net value'];
 
 function turnSection(answer: WrappingAnswer, view: UnitView): string {
-  const rows = answer.inTurn.flatMap(({ name, cost, gain, after, stopsPayingHere }, index) => [
-    ...(stopsPayingHere ? [['-- from here on it does not pay --']] : []),
-    [
-      `${index + 1}. ${printableLine(name)}`,
-      money(answer, cost, view),
-      ...gainCells(answer, gain, view),
-      sayQuantity(after.load.likely, 'power', view),
-    ],
-  ]);
+  const firstToStop = answer.inTurn.findIndex(({ stopsPayingHere }) => stopsPayingHere);
+  const entries = answer.inTurn.map(({ name, cost, gain, after }, index) => {
+    const stop = index === firstToStop ? '  -- from here on it does not pay --\n' : '';
+    const left = sayQuantity(after.load.likely, 'power', view);
+    return `${stop}  ${index + 1}. ${printableLine(name)}, which leaves ${left}\n${gainLines(answer, cost, gain, view)}`;
+  });
   const start = sayBand(answer.asItIs.load, 'power', view);
-  return section(`The next best in turn, from ${start} in the coldest spell`, columns([[...head, 'left'], ...rows]));
+  return section(`The next best in turn, from ${start} in the coldest spell`, entries.join('\n'));
 }
 
-function gainCells(answer: WrappingAnswer, gain: WrappingGain, view: UnitView): readonly string[] {
+/** What a measure costs, saves and is worth, in lines of text. */
+function gainLines(answer: WrappingAnswer, cost: Band, gain: WrappingGain, view: UnitView): string {
+  const watts = sayQuantity(gain.loadSaved.likely, 'power', view);
+  const year = sayQuantity(gain.heatSaved.likely, 'energy', view);
+  const credit = amount(answer, gain.roomCreditChange.likely, view);
+  const net = money(answer, gain.netSaving, view);
+  const worth = money(answer, gain.netValue, view);
   return [
-    sayQuantity(gain.loadSaved.likely, 'power', view),
-    sayQuantity(gain.heatSaved.likely, 'energy', view),
-    amount(answer, gain.roomCreditChange.likely, view),
-    money(answer, gain.netSaving, view),
-    sayPayback(gain.payback),
-    money(answer, gain.netValue, view),
-  ];
+    `costs ${money(answer, cost, view)}; saves ${watts} in the coldest spell, ${year} a year`,
+    `net ${net} a year, the room’s credit of ${credit} counted in`,
+    `paid after: ${sayPayback(gain.payback)}; net value ${worth}`,
+  ]
+    .map((line) => paragraph(line, '       '))
+    .join('\n');
 }
 
 function notAppliedSection({ notApplied }: WrappingAnswer): string | undefined {
