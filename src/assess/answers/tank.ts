@@ -15,6 +15,7 @@ import {
   timesToFall,
   type VesselState,
 } from '../../tank/index.ts';
+import type { BandWithUnit } from '../assessment.ts';
 import type { StagedDesign } from '../stages/engine-assumptions.ts';
 import { tankSlice } from '../stages/index.ts';
 import { carriedBy } from '../stages/meter.ts';
@@ -75,7 +76,7 @@ export function tankAnswer(
     timeConstant: bandOf(bands, 'tank.timeConstant'),
     falls: fallAnswers(design, results, bands, falls),
     months: monthsOf(results, bands),
-    yearHeatNeeded: bandOf(bands, 'year.energies.heatNeeded'),
+    yearHeatNeeded: needOf(bandOf(bands, 'year.energies.heatNeeded')),
     meter,
   };
 }
@@ -233,6 +234,11 @@ function fallRange({ low, high }: Band, scale: number): FallAnswer['range'] {
   return high > 0 ? { low: scale / high, high: low > 0 ? scale / low : null } : null;
 }
 
+/** A need ends at 0, which the combination of ranges by their squares does not know. */
+function needOf(band: BandWithUnit): BandWithUnit {
+  return { ...band, low: Math.max(0, band.low) };
+}
+
 function monthsOf({ surroundings, monthLoads }: TankResults, bands: Bands): readonly TankMonth[] {
   return surroundings.months.map(({ month, duration, roomTemperature }, index) => {
     const at = monthPath(month);
@@ -246,7 +252,7 @@ function monthsOf({ surroundings, monthLoads }: TankResults, bands: Bands): read
         return { path, label: pathLabel(path), heat: bandOf(bands, `${at}.tank.paths.${path}`) };
       }),
       evaporation: bandOf(bands, `${at}.tank.evaporation`),
-      heatNeeded: bandOf(bands, `${at}.energies.heatNeeded`),
+      heatNeeded: needOf(bandOf(bands, `${at}.energies.heatNeeded`)),
     };
   });
 }

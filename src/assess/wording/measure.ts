@@ -4,7 +4,7 @@ const meterTheHeater =
   'put a plug-in energy meter on the heater for a week and note water and room temperature; that reading replaces the sizes';
 
 const checkTheSize = 'measure it again with a tape or calliper, on the tank as it stands';
-const cannotBeMeasured = 'nobody can measure it at home: what is left when all else was checked';
+const cannotBeMeasured = 'check all other inputs first: nobody can measure this one at home';
 
 const lookUpTheRating =
   'read the rating plate and look up the published capacity and power of that compressor at a named rating point';
