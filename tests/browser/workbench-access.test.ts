@@ -114,6 +114,7 @@ describe('on paper', () => {
   test('pictures fit between the margins in the light, and the caution stands at the foot of every page', async () => {
     const workbench = await openStation('where-it-settles', { colorScheme: 'dark' });
     const { page } = workbench;
+    await page.waitForSelector('.chart-picture');
     await drawCharts(page);
     const drawn = () =>
       page.evaluate(() => ({

@@ -1,6 +1,6 @@
 // The diagram data of a loop, asked from the worker; the last one stays while the next is made.
 
-import { useEffect, useState } from 'react';
+import { useLayoutEffect, useState } from 'react';
 import type { Diagram, DiagramRequest } from '../../charts/index.ts';
 import type { UnitView } from '../../quantities/index.ts';
 import { useWorkbench } from './context.tsx';
@@ -13,7 +13,8 @@ export interface DiagramState {
 export function useDiagram(request: DiagramRequest, view: UnitView): DiagramState {
   const { engine } = useWorkbench();
   const [state, setState] = useState<DiagramState>({ diagram: undefined, problem: undefined });
-  useEffect(() => {
+  // At once, so that the worker has it before the page is drawn.
+  useLayoutEffect(() => {
     let dropped = false;
     void engine.ask({ kind: 'diagram', request, view }).then((outcome) => {
       if (dropped || outcome.outcome === 'superseded') return;
