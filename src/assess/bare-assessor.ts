@@ -36,6 +36,7 @@ import { type StageCounts, StageRunner } from './stage.ts';
 import { type StagedDesign, stagedDesign } from './stages/engine-assumptions.ts';
 import { type StageResults, stages } from './stages/index.ts';
 import { exactStates, type StatesFrom } from './stages/states.ts';
+import { standingTank } from './standing-tank.ts';
 import { tankFindings } from './tank-findings.ts';
 import { judge } from './verdict.ts';
 import { verdictSentence } from './wording/verdict.ts';
@@ -120,7 +121,9 @@ export class BareAssessor {
     const doubt = varied(this.#runner, { resolution, design }, values, results);
     const bands: Bands = { bands: doubt.bands, quantities: quantitiesOf(values) };
     this.#last = { design, results, doubt, bands };
-    const facts = cautionFacts(design, results, resolved, doubt);
+    const { wrappingChoice: wraps } = results;
+    const tank = standingTank({ design, resolution, results, taken: wraps, measures: wraps });
+    const facts = cautionFacts(design, results, resolved, doubt, tank);
     const cautions = findCautions(facts);
     const meter = meterOfTank({ resolution, design }, results, doubt, bands);
     const findings = worstFirst([

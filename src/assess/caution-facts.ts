@@ -43,12 +43,14 @@ type CautionResults = Pick<
  * @param results   of the stages for it
  * @param resolved  the design with its ranges, since a leak is judged at the largest charge in the smallest space
  * @param bands     ranges of the loop's results, where they were varied; without them limits are judged at likely values
+ * @param standing  the tank apart from its machine; null where nobody asks about it
  */
 export function cautionFacts(
   design: StagedDesign,
   results: CautionResults,
   resolved: ResolvedDesign,
   bands: Pick<Bands, 'bands'> = { bands: {} },
+  standing: CautionFacts['standing'] = null,
 ): CautionFacts {
   const { machine, exchangers, safeguards, tank, place } = design;
   const operating = operatingFacts(design, results, bands);
@@ -78,6 +80,7 @@ export function cautionFacts(
     livestock: tank.livestock,
     waterTemperature: tank.waterTemperature,
     tankHeatCapacity: results.tank.heatCapacity,
+    standing,
     ...safeguards,
   };
 }

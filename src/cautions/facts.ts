@@ -9,6 +9,7 @@ import {
 } from '../matter/refrigerants/index.ts';
 import type { Band } from '../quantities/index.ts';
 import type { Grounds } from './fact.ts';
+import type { StandingTank } from './standing-tank.ts';
 
 /** What the catalogue says of a fluid. */
 export interface CautionFluid {
@@ -177,6 +178,8 @@ export interface CautionFacts {
   readonly waterTemperature: number;
   /** Heat capacity of the water [J/K]. */
   readonly tankHeatCapacity: number;
+  /** The tank apart from any machine; null where it is not asked about, as where fluids are compared. */
+  readonly standing: StandingTank | null;
   readonly overTemperatureCutOut: OverTemperatureCutOut;
   readonly residualCurrentProtection: YesNoUnknown;
   readonly sockets: LevelOverWater;

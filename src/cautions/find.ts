@@ -7,16 +7,40 @@ import type { CautionCode } from './codes.ts';
 import type { CautionFinding, CautionRule } from './fact.ts';
 import type { CautionFacts } from './facts.ts';
 import * as airPump from './rules/air-pump.ts';
+import * as boards from './rules/boards.ts';
 import * as charge from './rules/charge.ts';
+import * as covers from './rules/covers.ts';
+import * as damp from './rules/damp.ts';
 import * as fluid from './rules/fluid.ts';
 import * as leak from './rules/leak.ts';
 import * as mains from './rules/mains.ts';
 import * as operation from './rules/operation.ts';
+import * as powerFailure from './rules/power-failure.ts';
 import * as pressure from './rules/pressure.ts';
 import * as restAndFlow from './rules/rest-and-flow.ts';
+import * as summer from './rules/summer.ts';
 import * as toxicity from './rules/toxicity.ts';
 import * as warming from './rules/warming.ts';
 import * as water from './rules/water.ts';
+
+/** What the rules about the tank apart from any machine look at. */
+export type StandingTankFacts = Pick<CautionFacts, 'standing' | 'livestock' | 'waterTemperature' | 'roomVolume'>;
+
+/** Rules about a wrapped or covered tank, which need no machine. */
+const standingTankRules = {
+  summerOverheating: summer.summerOverheating,
+  summerOverheatingWrapped: summer.summerOverheatingWrapped,
+  coverHoldsGases: covers.coverHoldsGases,
+  lightsUnderCover: covers.lightsUnderCover,
+  insulationBurns: boards.insulationBurns,
+  glueAndFibres: boards.glueAndFibres,
+  boardUnderTank: boards.boardUnderTank,
+  wallBehindBoard: boards.wallBehindBoard,
+  hiddenFacesSweat: damp.hiddenFacesSweat,
+  roomTakesWater: damp.roomTakesWater,
+  powerFailureChillsFast: powerFailure.powerFailureChillsFast,
+  powerFailureChillsTank: powerFailure.powerFailureChillsTank,
+} satisfies Readonly<Partial<Record<CautionCode, CautionRule<StandingTankFacts>>>>;
 
 /** Every rule by the code it speaks with. */
 export const cautionRules: Readonly<Record<CautionCode, CautionRule<CautionFacts>>> = {
@@ -80,6 +104,7 @@ export const cautionRules: Readonly<Record<CautionCode, CautionRule<CautionFacts
   reliesOnBackup: warming.reliesOnBackup,
   machineFailureCoolsTank: warming.machineFailureCoolsTank,
   machineFailureCoolsFast: warming.machineFailureCoolsFast,
+  ...standingTankRules,
   residualCurrentProtectionMissing: mains.residualCurrentProtectionMissing,
   residualCurrentProtectionUnknown: mains.residualCurrentProtectionUnknown,
   mainsNearWater: mains.mainsNearWater,
@@ -94,8 +119,21 @@ const order: Readonly<Record<Severity, number>> = { stop: 0, look: 1, note: 2 };
  */
 export function findCautions(facts: CautionFacts): readonly CautionFinding[] {
   requireFacts(facts);
+  return asked(cautionRules, facts);
+}
+
+/**
+ * Findings about the tank apart from any machine, worst first.
+ * @throws InputError if a number in the facts is impossible
+ */
+export function findStandingTankCautions(facts: StandingTankFacts): readonly CautionFinding[] {
+  requireStandingTank(facts);
+  return asked(standingTankRules, facts);
+}
+
+function asked<Facts>(rules: Readonly<Record<string, CautionRule<Facts>>>, facts: Facts): readonly CautionFinding[] {
   const findings: CautionFinding[] = [];
-  for (const rule of Object.values(cautionRules)) {
+  for (const rule of Object.values(rules)) {
     const finding = rule(facts);
     if (finding !== undefined) findings.push(finding);
   }
@@ -110,13 +148,12 @@ export function worstFirst<Any extends Finding>(findings: readonly Any[]): reado
 function requireFacts(facts: CautionFacts): void {
   if (facts.operating.length === 0) throw new InputError('operating', 0, 'at least one state of the loop');
   requireNonNegative('charge.high', facts.charge.high);
-  requirePositive('roomVolume', facts.roomVolume);
+  requireStandingTank(facts);
   if (facts.enclosure.kind !== 'openRoom') requirePositive('enclosure.volume', facts.enclosure.volume);
   if (facts.sunkenPlace.kind === 'pit') requirePositive('sunkenPlace.volume', facts.sunkenPlace.volume);
   if (facts.otherRoomVolume !== null) requirePositive('otherRoomVolume', facts.otherRoomVolume);
   requirePositive('floorArea', facts.floorArea);
   requirePositive('atmosphericPressure', facts.atmosphericPressure);
-  requirePositive('waterTemperature', facts.waterTemperature);
   requirePositive('tankHeatCapacity', facts.tankHeatCapacity);
   requirePlain('pressures', facts.pressures);
   if (facts.stuckOn !== null) requirePlain('stuckOn', facts.stuckOn);
@@ -130,6 +167,24 @@ function requireFacts(facts: CautionFacts): void {
     requirePositive(`operating.${index}.evaporatingPressure`, state.evaporatingPressure);
     requirePositive(`operating.${index}.condensingPressure`, state.condensingPressure);
   });
+}
+
+function requireStandingTank({ standing, roomVolume, waterTemperature }: StandingTankFacts): void {
+  requirePositive('roomVolume', roomVolume);
+  requirePositive('waterTemperature', waterTemperature);
+  if (standing === null) return;
+  requireNumbers('standing', standing);
+  requireNonNegative('standing.openShare', standing.openShare);
+  if (standing.airChanges !== null) requireNonNegative('standing.airChanges', standing.airChanges);
+  if (standing.timeToAlarm !== null) requireNonNegative('standing.timeToAlarm', standing.timeToAlarm);
+}
+
+/** Every number in the tree finite. */
+function requireNumbers(path: string, values: object): void {
+  for (const [name, value] of Object.entries(values) as [string, unknown][]) {
+    if (typeof value === 'number') requireFinite(`${path}.${name}`, value);
+    if (typeof value === 'object' && value !== null) requireNumbers(`${path}.${name}`, value);
+  }
 }
 
 /** Every number finite; null and words, which stand for what is not known, are left alone. */

@@ -39,9 +39,10 @@ export type {
   YesNoUnknown,
 } from './facts.ts';
 export { cautionFluid, isFlammable, isToxic } from './facts.ts';
-export { cautionRules, findCautions, worstFirst } from './find.ts';
+export { cautionRules, findCautions, findStandingTankCautions, type StandingTankFacts, worstFirst } from './find.ts';
 export { cautionsFormulas } from './formulas.ts';
 export { type ChargeComparison, type ComparisonName, chargeComparisons } from './rules/charge.ts';
+export { moistureExcess } from './rules/damp.ts';
 export {
   flammableFluidInUnsuitableEquipment,
   fluidAttacksCopper,
@@ -50,5 +51,7 @@ export {
   oilNotForThisFluid,
 } from './rules/fluid.ts';
 export { leakConcentration, leakLimit } from './rules/leak.ts';
+export { highestUsualWater, lowestUsualWater } from './rules/livestock.ts';
 export { highSideDesignTemperature, lowSideDesignTemperature } from './rules/pressure.ts';
 export { type LeakSpace, leakSpaces, type SpaceName, type SpaceState } from './rules/spaces.ts';
+export type { DampFaces, RestingWater, StandingTank, SummerFacts } from './standing-tank.ts';

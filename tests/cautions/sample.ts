@@ -1,7 +1,7 @@
 // Facts of a design in which no rule but the standing ones speaks; each test changes what it is about.
 // Fluid figures: EN 378-1:2016+A1:2020 Annex E; pressures of R134a rounded from published saturation tables.
 
-import type { CautionFacts, CautionFluid, OperatingFacts } from '../../src/cautions/index.ts';
+import type { CautionFacts, CautionFluid, OperatingFacts, StandingTank } from '../../src/cautions/index.ts';
 
 export const r134a: CautionFluid = {
   name: 'R134a',
@@ -87,6 +87,30 @@ export const state: OperatingFacts = {
   ranges: {},
 };
 
+/** An open tank in a large, aired room that stays cool in summer and that no failure chills. */
+export const quietTank: StandingTank = {
+  summer: {
+    roomTemperature: 297.15,
+    gains: 60,
+    asItIs: { settlesAt: { low: 298, likely: 299, high: 300 }, searchedUpTo: 323.15 },
+    wrapped: null,
+  },
+  cover: 'none',
+  openShare: 1,
+  isCoverPlanned: false,
+  airDrawn: 0,
+  lightPower: 60,
+  insulation: [],
+  isOnBoard: false,
+  footing: { waterMass: 280, area: 0.6 },
+  dampFaces: null,
+  isBoardAtWall: false,
+  evaporation: 1e-5,
+  airChanges: null,
+  isDehumidified: false,
+  timeToAlarm: null,
+};
+
 export const quiet: CautionFacts = {
   fluid: r134a,
   molarMass: 0.10203,
@@ -122,6 +146,7 @@ export const quiet: CautionFacts = {
   livestock: 'fish',
   waterTemperature: 299.15,
   tankHeatCapacity: 1.2e6,
+  standing: quietTank,
   overTemperatureCutOut: 'independent',
   residualCurrentProtection: 'yes',
   sockets: 'aboveWater',
@@ -136,4 +161,20 @@ export const mineral: CautionFluid = { ...r134a, name: 'R-mineral', usualOils: [
 /** The quiet facts with one state changed. */
 export function running(change: Partial<OperatingFacts>): CautionFacts {
   return { ...quiet, operating: [{ ...state, ...change }] };
+}
+
+/** The quiet facts with something changed about the tank itself. */
+export function standing(change: Partial<StandingTank>): CautionFacts {
+  return { ...quiet, standing: { ...quietTank, ...change } };
+}
+
+/** Water that comes to rest at these temperatures [K], as it is and wrapped. */
+export function resting(asItIs: number, wrapped: number | null = null, reach = 0.5): CautionFacts {
+  const at = (likely: number) => ({
+    settlesAt: { low: likely - reach, likely, high: likely + reach },
+    searchedUpTo: 323.15,
+  });
+  return standing({
+    summer: { roomTemperature: 300.15, gains: 90, asItIs: at(asItIs), wrapped: wrapped === null ? null : at(wrapped) },
+  });
 }

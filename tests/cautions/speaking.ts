@@ -2,7 +2,20 @@
 
 import type { CautionCode, CautionFacts } from '../../src/cautions/index.ts';
 import type { Severity } from '../../src/quantities/index.ts';
-import { ammonia, carbonDioxide, mineral, propylene, quiet, r12, r134a, r290, r600a, running } from './sample.ts';
+import {
+  ammonia,
+  carbonDioxide,
+  mineral,
+  propylene,
+  quiet,
+  r12,
+  r134a,
+  r290,
+  r600a,
+  resting,
+  running,
+  standing,
+} from './sample.ts';
 
 export interface Case {
   readonly speaks: CautionFacts;
@@ -302,6 +315,48 @@ export const cases: Readonly<Record<CautionCode, Case>> = {
     speaks: running({ load: 334 }),
     severity: 'look',
     silent: running({ load: 333 }),
+  },
+  // Fish: alarm above 30 °C. The end of a range counts.
+  summerOverheating: { speaks: resting(302.7), severity: 'look', silent: resting(302.6) },
+  summerOverheatingWrapped: { speaks: resting(300, 302.7), severity: 'look', silent: resting(300, 302.6) },
+  coverHoldsGases: {
+    speaks: standing({ cover: 'lid', openShare: 0.049 }),
+    severity: 'look',
+    silent: standing({ cover: 'lid', openShare: 0.05 }),
+  },
+  lightsUnderCover: {
+    speaks: standing({ cover: 'hood', airDrawn: 1e-4 }),
+    severity: 'look',
+    silent: standing({ cover: 'hood', airDrawn: 1e-4, lightPower: 0 }),
+  },
+  insulationBurns: {
+    speaks: standing({ insulation: ['cellularGlass', 'extrudedPolystyrene'] }),
+    severity: 'look',
+    silent: standing({ insulation: ['cellularGlass', 'mineralWool'] }),
+  },
+  glueAndFibres: { speaks: standing({ insulation: ['mineralWool'] }), severity: 'note', silent: quiet },
+  boardUnderTank: { speaks: standing({ isOnBoard: true }), severity: 'look', silent: quiet },
+  wallBehindBoard: { speaks: standing({ isBoardAtWall: true }), severity: 'look', silent: quiet },
+  hiddenFacesSweat: {
+    speaks: standing({ dampFaces: { when: 'in july', faces: 'bottom, back', coldest: 287, dewPoint: 289 } }),
+    severity: 'look',
+    silent: quiet,
+  },
+  // 40 m³ aired at half its air an hour: 4 g/m³ are 4e-3 · 40 · 0.5 / 3600 = 2.222e-5 kg/s, 1.92 L a day.
+  roomTakesWater: {
+    speaks: standing({ evaporation: 2.223e-5 }),
+    severity: 'look',
+    silent: standing({ evaporation: 2.222e-5 }),
+  },
+  powerFailureChillsFast: {
+    speaks: standing({ timeToAlarm: 43_200 }),
+    severity: 'look',
+    silent: standing({ timeToAlarm: 43_201 }),
+  },
+  powerFailureChillsTank: {
+    speaks: standing({ timeToAlarm: 43_201 }),
+    severity: 'note',
+    silent: standing({ timeToAlarm: 43_200 }),
   },
   residualCurrentProtectionMissing: {
     speaks: { ...quiet, residualCurrentProtection: 'no' },

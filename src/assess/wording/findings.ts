@@ -10,6 +10,7 @@ import type { Phrase, Told } from './phrase.ts';
 import { fluidPhrases } from './phrases/fluid.ts';
 import { leakPhrases } from './phrases/leak.ts';
 import { machinePhrases } from './phrases/machine.ts';
+import { standingTankPhrases } from './phrases/standing-tank.ts';
 import { tankPhrases } from './phrases/tank.ts';
 
 export interface FindingWords {
@@ -67,7 +68,15 @@ const digits: Readonly<Partial<Record<QuantityName, number>>> = {
 };
 
 /** Whole degrees for what is known least. */
-const digitsOf: Readonly<Record<string, number>> = { settlesAt: 2, beyondWater: 2, surface: 2 };
+const digitsOf: Readonly<Record<string, number>> = {
+  settlesAt: 2,
+  beyondWater: 2,
+  surface: 2,
+  restLow: 2,
+  restHigh: 2,
+  wrapped: 2,
+  bare: 2,
+};
 
 const plainWords: Readonly<Record<string, string>> = {
   coldestSpell: 'in the coldest spell',
@@ -105,4 +114,5 @@ const phrases: Readonly<Record<CautionCode, Phrase>> = {
   ...leakPhrases,
   ...machinePhrases,
   ...tankPhrases,
+  ...standingTankPhrases,
 };

@@ -158,10 +158,6 @@ const words: Readonly<Record<Code, { readonly title: string; readonly text: (tel
     title: 'Cooler water is another home',
     text: () => 'Cooler water on the list is a change for the animals, not only for the bill.',
   },
-  bottomBearsWeight: {
-    title: 'What lies underneath bears the tank',
-    text: () => 'A board or mat below the bottom carries the whole weight; a soft or uneven one can break the pane.',
-  },
   dehumidifierSimplified: {
     title: 'How the dehumidifier is counted',
     text: () =>

@@ -4,7 +4,8 @@
 
 import type { CautionFinding } from '../fact.ts';
 import { highEnd, highestBy, temperature, word } from '../fact.ts';
-import type { CautionFacts, Livestock, OperatingFacts, WettedMetal } from '../facts.ts';
+import type { CautionFacts, OperatingFacts, WettedMetal } from '../facts.ts';
+import { highestUsualWater, lowestUsualWater } from './livestock.ts';
 
 export type WaterFacts = Pick<
   CautionFacts,
@@ -17,17 +18,6 @@ export type WaterFacts = Pick<
   | 'operating'
   | 'coilSurface'
 >;
-
-/** Water temperature above which usual advice is alarm [K], by livestock; from memory. */
-const highestUsualWater: Readonly<Record<Livestock, number>> = {
-  fish: 303.15,
-  invertebrates: 302.15,
-  plantsOnly: 303.15,
-  unknown: 302.15,
-};
-
-/** Water temperature below which tropical fish and reef animals are in trouble [K]; from memory. */
-const lowestUsualWater = 293.15;
 
 /** Surface that burns on long contact [K]; from memory. */
 const burningSurface = 316.15;

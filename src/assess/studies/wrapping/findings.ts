@@ -12,7 +12,6 @@ export const wrappingFindingCodes = [
   'lessAirOverWater',
   'coolerWaterForAnimals',
   'warmLoopTakenAsIs',
-  'bottomBearsWeight',
 ] as const;
 
 export type WrappingFindingCode = (typeof wrappingFindingCodes)[number];
@@ -22,9 +21,6 @@ const own = 'own simplification, no source';
 
 export function wrappingFindings(design: StagedDesign, states: WrappedStates): readonly Finding[] {
   const kinds = new Set(states.applicable.map(({ measure }) => measure?.kind));
-  const hasMat = states.applicable.some(
-    ({ measure }) => measure?.kind === 'outside' && measure.panels.some(({ panel }) => panel === 'bottom'),
-  );
   const isAired = design.room.moisture.kind === 'ventilated';
   return [
     finding(
@@ -56,17 +52,6 @@ export function wrappingFindings(design: StagedDesign, states: WrappedStates): r
             'livestock',
             practice,
             'Look up what your animals bear before you lower the thermostat, and lower it over days.',
-          ),
-        ]
-      : []),
-    ...(hasMat
-      ? [
-          finding(
-            'bottomBearsWeight',
-            'look',
-            'house',
-            practice,
-            'Only a mat or board made to bear that weight, under an empty tank; ask the maker of the tank.',
           ),
         ]
       : []),

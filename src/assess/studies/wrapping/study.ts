@@ -3,7 +3,7 @@
 // decided at the likely values, so that the ranges are those of one order.
 
 import { bestInTurn, type Candidate, payingSteps } from '../../../accounts/index.ts';
-import { caution, worstFirst } from '../../../cautions/index.ts';
+import { caution, findStandingTankCautions, worstFirst } from '../../../cautions/index.ts';
 import {
   type DesignDocument,
   parseDesign,
@@ -12,7 +12,7 @@ import {
   resolveDesign,
 } from '../../../design/index.ts';
 import { KettlefinError } from '../../../numerics/index.ts';
-import { type Estimate, secondsPerYear } from '../../../quantities/index.ts';
+import { type Estimate, type Finding, secondsPerYear } from '../../../quantities/index.ts';
 import { assumptionsLeft } from '../../assumptions.ts';
 import { refusalOf } from '../../bare-assessor.ts';
 import { type Doubt, type DoubtfulInput, doubt } from '../../doubt/doubt.ts';
@@ -25,6 +25,7 @@ import { heaterPricesOf, type StageResults, stages, wrappingSlice, wrappingSubje
 import { sourceIsTankRoom } from '../../stages/plant.ts';
 import { standardTankFactors } from '../../stages/tank-assumptions.ts';
 import { WrappedStates } from '../../stages/wrapping/states.ts';
+import { standingTank } from '../../standing-tank.ts';
 import type { WithHeatPump, WrappingAnswer, WrappingOutcome } from './answer.ts';
 import { wrappingFindings } from './findings.ts';
 import { type InchTerms, lastInchCurve } from './last-inch.ts';
@@ -90,9 +91,35 @@ function answerFor(document: DesignDocument): WrappingAnswer {
     prices: priceTable(states, candidates, terms, terms),
     lastInch: states.applicable.flatMap((offered) => lastInchCurve(offered, states, terms) ?? []),
     assumptions: assumptionsLeft(design, resolution.assumptions).filter(({ path }) => matters(path)),
-    findings: worstFirst([...wrappingFindings(design, states), ...varied.unanswered.map(unansweredFinding)]),
+    findings: worstFirst([
+      ...wrappingFindings(design, states),
+      ...tankCautions({ resolution, design, results, states }, order.slice(0, payingSteps(inTurn).length)),
+      ...varied.unanswered.map(unansweredFinding),
+    ]),
     unanswered: varied.unanswered,
   };
+}
+
+interface StandingStudy extends Subject {
+  readonly results: TankAloneResults;
+  readonly states: WrappedStates;
+}
+
+/**
+ * What the rules of caution say of the tank as it is and of what is on the list. What a cover on the list does to the air over
+ * the water is told by the study itself.
+ */
+function tankCautions(
+  { resolution, design, results, states }: StandingStudy,
+  paying: readonly string[],
+): readonly Finding[] {
+  const measures = states.applicable;
+  const taken = measures.filter(({ id }) => paying.includes(id));
+  const { livestock, waterTemperature } = design.tank;
+  const standing = standingTank({ design, resolution, results, taken, measures });
+  const roomVolume = resolution.design.room.volume.low;
+  const found = findStandingTankCautions({ standing, livestock, waterTemperature, roomVolume });
+  return standing.isCoverPlanned ? found.filter(({ code }) => code !== 'coverHoldsGases') : found;
 }
 
 /** This loop where it has an answer, and a certified heat pump. */
