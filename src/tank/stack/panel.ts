@@ -134,7 +134,7 @@ export function settlePanel(input: PanelInput): PanelState {
     }
     facing = sink + flux * beyond;
     wallTemperature = film.wallTemperature;
-    if (change > TOLERANCE) {
+    if (!(change <= TOLERANCE)) {
       if (change > SLOW * lastChange) step = Math.max(SMALLEST_STEP, step / 2);
       lastChange = change;
       continue;
@@ -233,9 +233,10 @@ function gapsOf(input: PanelInput, layers: Stack, flow: HeatFlow): readonly Gap[
   return gaps;
 }
 
-/** H [m] of water standing in a panel. */
+/** H [m] of water standing in a panel; nothing crosses a panel without area, so that any height does. */
 export function gapHeight({ height, area }: Pick<PanelInput, 'height' | 'area'>): number {
-  return height ?? squareSide(area);
+  if (height !== undefined && height > 0) return height;
+  return area > 0 ? squareSide(area) : 1;
 }
 
 /** Side [m] of a square of an area [m²]. Geometry. */

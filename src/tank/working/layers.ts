@@ -162,6 +162,7 @@ function waterGapSteps(
   const faces = faceSteps(state, layer, index, place);
   const water = waterOfLayer(state.inside);
   const height = gapHeight(state);
+  const isOfArea = !(state.height !== undefined && state.height > 0) && state.area > 0;
   const d: StepInput = [
     gap.thickness,
     gap.origin === undefined ? undefined : place.from.layerPart(gap.origin, 'thickness'),
@@ -185,11 +186,9 @@ function waterGapSteps(
         }),
         ...(upright
           ? [
-              ...(state.height === undefined
-                ? [workingStep(`${at}.height`, 'tank.squareSide', height, { A: place.area })]
-                : []),
+              ...(isOfArea ? [workingStep(`${at}.height`, 'tank.squareSide', height, { A: place.area })] : []),
               workingStep(`${at}.slimness`, 'tank.slimness', slim, {
-                H: state.height === undefined ? named('height', height) : [height],
+                H: isOfArea ? named('height', height) : [height],
                 d,
               }),
               workingStep(`${at}.nusselt`, 'tank.waterLayerNusselt', nusselt, { Ra, Pr, s: named('slimness', slim) }),

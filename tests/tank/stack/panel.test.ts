@@ -128,6 +128,18 @@ describe('laws of any panel', () => {
   });
 });
 
+describe('panels without area', () => {
+  const between: Stack = [glass, { kind: 'waterGap', thickness: 0.03 }, glass];
+  test.each([
+    ['no area', panelOf({ area: 0, stack: between })],
+    ['no height', panelOf({ height: 0, stack: between })],
+  ])('of %s settle with water between two panes', (_name, input) => {
+    const state = settlePanel(input);
+    for (const temperature of profileOf(state)) expect(Number.isFinite(temperature)).toBe(true);
+    expect(state.heat).toBeCloseTo(input.area * state.transmittance * (state.inside - state.sink), 9);
+  });
+});
+
 describe('hand values', () => {
   test('a bare pane: U of the pane with the film at its real temperature', () => {
     const state = settlePanel(panelOf());
