@@ -9,7 +9,16 @@ import type { MeasuredTank, TankConditions } from './description.ts';
 import { evaporationFromHeat } from './exchange.ts';
 import { measuredFindings } from './findings/tank-findings.ts';
 import type { HeatPath, MeasuredIntermediates, TankLoad } from './load.ts';
-import { heatCapacity, latentToRoom, lostElsewhere, netLoad, sensibleToRoom, sumOfPaths } from './totals.ts';
+import {
+  heatCapacity,
+  latentToRoom,
+  lossPerKelvin,
+  lostElsewhere,
+  netLoad,
+  sensibleToRoom,
+  sumOfPaths,
+  watersBeside,
+} from './totals.ts';
 import { airState } from './water-surface/vapour.ts';
 
 /**
@@ -137,7 +146,6 @@ function measuredConductance(tank: MeasuredTank, conditions: TankConditions): nu
     const at = { ...conditions, waterTemperature };
     return sumOfPaths(measuredPaths(tank, at, measuredIntermediates(tank, at)));
   };
-  const low = Math.max(273.15, conditions.waterTemperature - 0.25);
-  const high = conditions.waterTemperature + 0.25;
-  return (lossAt(high) - lossAt(low)) / (high - low);
+  const { cooler, warmer } = watersBeside(conditions.waterTemperature);
+  return lossPerKelvin(lossAt(warmer), lossAt(cooler), warmer - cooler);
 }

@@ -1,5 +1,6 @@
 // Sums and simple relations of a tank's load: net heat, heat capacity, what reaches the room.
 
+import { tankValidity } from './description.ts';
 import type { HeatPath, TankGains } from './load.ts';
 
 /**
@@ -115,4 +116,15 @@ export function sumOfConductances(
  */
 export function lossPerKelvin(warmer: number, cooler: number, difference: number): number {
   return (warmer - cooler) / difference;
+}
+
+/** Step of water temperature over which the change of the loss is taken, K: evaporation bends the loss by 0.3 % over it. */
+const CONDUCTANCE_STEP = 0.1;
+
+/** Two waters between which the change of the loss at T_w [K] is taken: T_w itself, and one beside it inside the model. */
+export function watersBeside(waterTemperature: number): { readonly cooler: number; readonly warmer: number } {
+  const warmer = waterTemperature + CONDUCTANCE_STEP;
+  return warmer <= tankValidity.waterTemperature.max
+    ? { cooler: waterTemperature, warmer }
+    : { cooler: waterTemperature - CONDUCTANCE_STEP, warmer: waterTemperature };
 }

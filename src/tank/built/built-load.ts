@@ -25,14 +25,12 @@ import {
   sensibleToRoom,
   sumOfPaths,
   waterLost,
+  watersBeside,
 } from '../totals.ts';
 import { airState } from '../water-surface/vapour.ts';
 import { evaporationRange } from './evaporation-range.ts';
 import { mixedPaths } from './night.ts';
 import { settleVessel, vesselPlace } from './vessel.ts';
-
-/** Half the step of water temperature over which `conductance` is taken, K. */
-const CONDUCTANCE_STEP = 0.25;
 
 /** What leaves a tank, without what is only told beside it. */
 export interface TankLosses {
@@ -66,17 +64,19 @@ export function builtLoad(tank: BuiltTank, conditions: TankConditions): TankLoad
     waterVolume: volume,
     waterMass: volume * density,
     heatCapacity: heatCapacity(volume, density, waterHeatCapacity(conditions.waterTemperature, tank.salinity)),
-    conductance: builtConductance(tank, conditions),
+    conductance: builtConductance(tank, conditions, loss),
     intermediates,
     warnings: builtFindings(tank, intermediates, evaporation, range, load, conditions),
   };
 }
 
-function builtConductance(tank: BuiltTank, conditions: TankConditions): number {
-  const high = conditions.waterTemperature + CONDUCTANCE_STEP;
-  const low = Math.max(273.15, conditions.waterTemperature - CONDUCTANCE_STEP);
-  const lossAt = (waterTemperature: number) => sumOfPaths(builtLosses(tank, { ...conditions, waterTemperature }).paths);
-  return lossPerKelvin(lossAt(high), lossAt(low), high - low);
+function builtConductance(tank: BuiltTank, conditions: TankConditions, loss: number): number {
+  const { cooler, warmer } = watersBeside(conditions.waterTemperature);
+  const lossAt = (waterTemperature: number) =>
+    waterTemperature === conditions.waterTemperature
+      ? loss
+      : sumOfPaths(builtLosses(tank, { ...conditions, waterTemperature }).paths);
+  return lossPerKelvin(lossAt(warmer), lossAt(cooler), warmer - cooler);
 }
 
 /** Heat by path, vapour, and the numbers on the way. */

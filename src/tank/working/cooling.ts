@@ -5,9 +5,7 @@ import { timeConstant, timesToFall } from '../cooling.ts';
 import type { TankConditions, TankDescription } from '../description.ts';
 import type { TankLoad } from '../load.ts';
 import { tankHeatOf } from '../tank-heat.ts';
-
-/** Half the step of water temperature over which the change of the loss is taken, as the load itself takes it [K]. */
-const halfStep = 0.25;
+import { watersBeside } from '../totals.ts';
 
 /**
  * Steps 'tank.conductance', 'tank.timeConstant', and one for each fall ΔT [K], in rising order, that is ever reached; `name` names
@@ -22,9 +20,7 @@ export function coolingWorking(
 ): readonly WorkingStep[] {
   const C = [heatCapacity, 'tank.heatCapacity'] as const;
   const heat = tankHeatOf(tank);
-  const { waterTemperature } = conditions;
-  const cooler = Math.max(273.15, waterTemperature - halfStep);
-  const warmer = waterTemperature + halfStep;
+  const { cooler, warmer } = watersBeside(conditions.waterTemperature);
   const lossAt = (water: number) => heat({ ...conditions, waterTemperature: water }).loss;
   const times = timesToFall(tank, conditions, falls);
   return [
