@@ -2,6 +2,7 @@
 // list; within one kind the better one goes first and the others change nothing. So the order of the list matters only for two
 // sets of layers on one panel, which lie in that order. A measure that changes nothing says why.
 
+import { emissivityLimits } from '../../matter/materials/index.ts';
 import { InputError, requirePositive, requireWithin } from '../../numerics/index.ts';
 import type { BuiltTank, Cover, Panel, Surface, Vessel, VesselName } from '../built-tank.ts';
 import type { MeasuredTank } from '../description.ts';
@@ -208,7 +209,7 @@ function checkMeasure(measure: Measure, index: number): void {
       requireWithin(`${path}.openShare`, measure.openShare, 0, 1);
       return;
     case 'outside':
-      requireWithin(`${path}.emissivity`, measure.emissivity, 0.01, 1);
+      requireWithin(`${path}.emissivity`, measure.emissivity, emissivityLimits.min, emissivityLimits.max);
       if (measure.panels.length === 0) throw new InputError(`${path}.panels`, 0, 'at least one panel', 'noSuchPart');
       return;
     case 'cooler':

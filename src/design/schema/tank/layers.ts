@@ -2,6 +2,7 @@
 
 import * as z from 'zod/mini';
 import {
+  conductivityLimits,
   insulationNames,
   jointMaterialNames,
   material,
@@ -58,8 +59,8 @@ const layer = z
           label: 'Conductivity',
           help: 'Thermal conductivity from the maker’s sheet.',
           quantity: 'conductivity',
-          minimum: 0.01,
-          maximum: 450,
+          minimum: conductivityLimits.min,
+          maximum: conductivityLimits.max,
           level: 'first',
         }),
         thickness: quantityField({ ...thin, label: 'Thickness', help: 'Thickness of the layer.', level: 'first' }),
