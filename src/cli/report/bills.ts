@@ -44,6 +44,14 @@ function yearSection({ accounts, currency }: Assessment, notForThisMachine: bool
   return section('Complete accounts of a year, tank and room', columns(rows));
 }
 
+/** The ways in few words, for a column. */
+const columnHeads: Readonly<Record<ScenarioAccount['scenario'], string>> = {
+  plainHeater: 'heater, as it is',
+  insulationOnly: 'heater, wrapped',
+  thisLoop: 'this loop',
+  certifiedHeatPump: 'certified heat pump',
+};
+
 /** Electricity paid and room heat credited, then what is left to pay, for each way. */
 function monthsSection({ accounts, currency }: Assessment): string {
   const largest = Math.max(
@@ -63,7 +71,7 @@ function monthsSection({ accounts, currency }: Assessment): string {
     heated === 0 ? 'not heated' : heated < 1 ? `heated ${(100 * heated).toFixed(0)} %` : 'heated',
     ...accounts.map((account) => month(account, index)),
   ]);
-  const heads = ['', 'the room', ...accounts.map(({ label }) => label)];
+  const heads = ['', 'the room', ...accounts.map(({ scenario }) => columnHeads[scenario])];
   return section(
     `Month by month, likely, in ${currency}: paid − credited for heat to the heated room = left to pay`,
     columns([heads, ...rows]),
