@@ -1,7 +1,7 @@
 // Sums and simple relations of a tank's load: net heat, heat capacity, what reaches the room.
 
 import { tankValidity } from './description.ts';
-import type { HeatPath, TankGains } from './load.ts';
+import type { HeatPath } from './load.ts';
 
 /**
  * Net heating needed.
@@ -67,11 +67,6 @@ export function latentToRoom(paths: readonly HeatPath[]): number {
 /** Heat that ends outdoors, in the ground and in fresh water [W]. */
 export function lostElsewhere(paths: readonly HeatPath[]): number {
   return sumOfPaths(paths.filter(({ to }) => to !== 'room'));
-}
-
-/** All gains [W]. */
-export function sumOfGains({ pump, light, ultraviolet }: TankGains): number {
-  return pump + light + ultraviolet;
 }
 
 /**

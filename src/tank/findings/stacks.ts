@@ -81,7 +81,9 @@ function jointFindings(having: Having): readonly Finding[] {
 }
 
 function panelsOf({ name, panels, lid, hood }: VesselState): readonly NamedPanel[] {
-  const states = [...panels, ...(lid === undefined ? [] : [lid.lid, ...lid.freeboard]), ...(hood?.walls ?? [])];
+  const underLid = lid === undefined ? [] : [lid.lid, ...lid.freeboard];
+  const underHood = hood === undefined ? [] : [...hood.walls, ...hood.freeboard];
+  const states = [...panels, ...underLid, ...underHood];
   return states.map((state) => ({ name: name === 'tank' ? state.name : `${name} ${state.name}`, state }));
 }
 

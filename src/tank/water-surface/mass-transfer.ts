@@ -42,9 +42,6 @@ export function surfaceRayleighNumber(
   return (standardGravity * (room - water) * length ** 3) / (viscosity * diffusivity);
 }
 
-/** Where the laws of the horizontal plate were made. */
-export const plateValidity = { rayleigh: { min: 1e4, max: 1e11 } } as const;
-
 /**
  * Sherwood number Sh of a horizontal water surface, by the laws of a horizontal plate.
  *     Ra > 0: Sh = max(0.54 Ra^(1/4), 0.15 Ra^(1/3));  Ra ≤ 0: Sh = 0.27 |Ra|^(1/4);  never below 2/π

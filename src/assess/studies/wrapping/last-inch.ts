@@ -87,6 +87,7 @@ function thickened(measure: Layers, thickness: number): Layers | null {
 /** Price of board by volume [money/m³]: that of the measure, else of a usual board of the same material, else of any. */
 function volumePrice({ usual }: OfferedMeasure, name: string): { readonly perVolume: number; readonly source: string } {
   const boards = usualMeasures.measures.filter(({ cost }) => cost.perVolume !== undefined);
-  const same = usual ?? boards.find(({ work }) => 'material' in work && work.material === name) ?? boards[0]!;
+  const own = usual?.cost.perVolume === undefined ? undefined : usual;
+  const same = own ?? boards.find(({ work }) => 'material' in work && work.material === name) ?? boards[0]!;
   return { perVolume: same.cost.perVolume!.likely, source: usualMeasures.source };
 }

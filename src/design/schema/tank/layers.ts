@@ -3,6 +3,7 @@
 import * as z from 'zod/mini';
 import {
   conductivityLimits,
+  emissivityLimits,
   insulationNames,
   jointMaterialNames,
   material,
@@ -20,7 +21,12 @@ const anyMaterial = materialChoices(materialNames);
 
 export const thin = { quantity: 'length', minimum: 0.0005, maximum: 1 } as const;
 const gap = { quantity: 'length', minimum: 0.001, maximum: 0.3 } as const;
-const emissivity = { quantity: 'ratio', minimum: 0.01, maximum: 1, level: 'expert' } as const;
+const emissivity = {
+  quantity: 'ratio',
+  minimum: emissivityLimits.min,
+  maximum: emissivityLimits.max,
+  level: 'expert',
+} as const;
 
 const neighbour = { rule: 'that of the material beside the gap', source: 'the emissivity of that material' };
 
