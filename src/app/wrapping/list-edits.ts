@@ -23,13 +23,16 @@ export function withOffered(document: DesignDocument, answer: WrappingAnswer): E
   return withMeasures(document, offered(answer));
 }
 
-/** The design without one measure of the answer. */
-export function withoutMeasure(document: DesignDocument, answer: WrappingAnswer, id: string): EditResult {
-  if (hasOwnMeasures(document)) return removeItem(document, measuresPath, placeOf(answer, id));
-  return withMeasures(
-    document,
-    offered(answer).filter((item) => item !== itemOf(answer, id)),
-  );
+/** The design without one measure of the answer; undefined where it is not in the list any more. */
+export function withoutMeasure(document: DesignDocument, answer: WrappingAnswer, id: string): EditResult | undefined {
+  if (!hasOwnMeasures(document)) {
+    return withMeasures(
+      document,
+      offered(answer).filter((item) => item !== itemOf(answer, id)),
+    );
+  }
+  const place = placeOf(document, answer, id);
+  return place === undefined ? undefined : removeItem(document, measuresPath, place);
 }
 
 /** The design without a list of its own, so that the usual measures are offered again. */
@@ -40,13 +43,24 @@ export function withUsual(document: DesignDocument): EditResult {
 }
 
 /**
- * Where a measure of the answer stands in the list, counted from 0, or would stand once what is offered is the design's
- * own: what is offered keeps its order.
+ * Where a measure of the answer stands in the design's list, counted from 0, or would stand once what is offered is the
+ * design's own: what is offered keeps its order. The answer may be older than the list: then the item itself tells its place,
+ * and one that is neither there nor can be told by its number has none.
  */
-export function placeOf(answer: WrappingAnswer, id: string): number {
+export function placeOf(document: DesignDocument, answer: WrappingAnswer, id: string): number | undefined {
   const { path } = answer.measures.find((measure) => measure.id === id) ?? {};
-  if (path != null) return Number(path.slice(path.lastIndexOf('.') + 1));
-  return inOrder(answer).findIndex((measure) => measure.id === id);
+  const before = path == null ? inOrder(answer).findIndex((measure) => measure.id === id) : indexOf(path);
+  if (!hasOwnMeasures(document)) return before;
+  const items = itemsOf(document, measuresPath).map((item) => JSON.stringify(item));
+  const item = JSON.stringify(itemOf(answer, id));
+  if (items[before] === item) return before;
+  const found = items.indexOf(item);
+  if (found >= 0) return found;
+  return items.length === answer.measures.length ? before : undefined;
+}
+
+function indexOf(path: string): number {
+  return Number(path.slice(path.lastIndexOf('.') + 1));
 }
 
 /** How many measures the design's list has, or would have. */

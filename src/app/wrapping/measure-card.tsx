@@ -27,7 +27,7 @@ export function MeasureCard({ measure, answer, view, isOpen, change, remove }: M
   const title = useId();
   const place = answer.inTurn.findIndex(({ id }) => id === measure.id);
   const step = answer.inTurn[place];
-  const item = `${measuresPath}.${placeOf(answer, measure.id)}.`;
+  const item = `${measuresPath}.${placeOf(document, answer, measure.id)}.`;
   const fields =
     isOpen && hasOwnMeasures(document) ? fieldsOf(document).filter(({ path }) => path.startsWith(item)) : [];
   const name = sentenceStart(measure.name);

@@ -36,12 +36,13 @@ export function Measures({ answer, view }: MeasuresProps): ReactNode {
     return problems.length === 0;
   };
   const change = (id: string) => {
-    const place = placeOf(answer, id);
+    const place = placeOf(document, answer, id);
     if (isOwn) return setOpened(opened === place ? undefined : place);
     if (apply(withOffered(document, answer))) setOpened(place);
   };
   const remove = (id: string) => {
-    if (!apply(withoutMeasure(document, answer, id))) return;
+    const outcome = withoutMeasure(document, answer, id);
+    if (outcome === undefined || !apply(outcome)) return;
     setOpened(undefined);
     focusAdd(measuresPath);
   };
@@ -65,7 +66,7 @@ export function Measures({ answer, view }: MeasuresProps): ReactNode {
               measure={measure}
               answer={answer}
               view={view}
-              isOpen={opened === placeOf(answer, measure.id)}
+              isOpen={opened !== undefined && opened === placeOf(document, answer, measure.id)}
               change={() => change(measure.id)}
               remove={() => remove(measure.id)}
             />

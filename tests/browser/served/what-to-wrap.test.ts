@@ -22,7 +22,7 @@ async function openExample(options: Parameters<typeof openWorkbench>[0] = {}): P
     .first()
     .setInputFiles({ name: example, mimeType: 'application/json', buffer: Buffer.from(text) });
   await page.locator('.top', { hasText: name }).waitFor();
-  await answered(page, / first: it saves /);
+  await answered(page, / first: that saves /);
   return workbench;
 }
 
@@ -115,7 +115,9 @@ describe('the list', () => {
     const cost = page.getByLabel('Cost', { exact: true });
     await cost.fill('999 USD');
     await cost.press('Enter');
-    await expect.poll(() => page.locator('.measure dd', { hasText: /^1000\sUSD$/ }).count()).toBe(1);
+    await expect
+      .poll(() => page.locator('.measure dd', { hasText: /^1000\sUSD$/ }).count(), { timeout: 15_000 })
+      .toBe(1);
     // Dearer, it comes later in the turn; the keyboard stays in its field.
     expect(await page.evaluate(() => (document.activeElement as HTMLInputElement).value)).toBe('999 USD');
 
