@@ -72,11 +72,16 @@ describe('drawings of a vessel', () => {
   test('a cylinder: its side is seen from outside and looking in, its bottom looking in (seed 7)', () => {
     fc.assert(
       fc.property(cylinder, (shape) => {
-        const names = drawingsOf(vesselOf(shape)).map(({ faces }) => faces.map(({ panel }) => panel));
+        const drawings = drawingsOf(vesselOf(shape));
+        const names = drawings.map(({ faces }) => faces.map(({ panel }) => panel));
         expect(names).toEqual([
           ['side', 'waterSurface'],
           ['side', 'bottom'],
         ]);
+        // Its side ends where the surface or the bottom begins: no line of the one runs across the other.
+        for (const { faces } of drawings) {
+          expect(mostFacesAtOnePlace(faces.flatMap(({ polygons }) => polygons))).toBe(1);
+        }
       }),
       { seed: 7, numRuns: 20 },
     );

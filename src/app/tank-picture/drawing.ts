@@ -3,7 +3,7 @@
 
 import { type Outline, outline, type Point, type Shape } from '../../tank/index.ts';
 import { type DrawnDimension, innerDimensions, outerDimensions } from './dimensions.ts';
-import { type Box, boxOf, hullOf } from './polygons.ts';
+import { type Box, boxOf } from './polygons.ts';
 import { boxDepth, type Depth, isSeenFromOutside, project, roundDepth, type Spot } from './projection.ts';
 
 /** What lies over the water, as it is drawn: nothing, a lid on the rim, a hood above it [m]. */
@@ -80,9 +80,13 @@ export function drawingsOf({ vessel, label, shape, cover }: PictureVessel): read
   ];
 }
 
-/** The strips of a curved side as one shape; what it reaches over its neighbour is drawn over by that. */
+/** The strips of a curved side, in order round it, as one shape: along all their lower edges, back along the upper ones. */
 function asOne(polygons: readonly (readonly Spot[])[]): readonly (readonly Spot[])[] {
-  return polygons.length < 2 ? polygons : [hullOf(polygons.flat())];
+  const last = polygons.at(-1);
+  if (last === undefined || polygons.length < 2) return polygons;
+  const lower = [...polygons.map(([begin]) => begin!), last[1]!];
+  const upper = [...polygons.map(([, , , begin]) => begin!), last[2]!];
+  return [[...lower, ...upper.toReversed()]];
 }
 
 function isRound(sides: readonly unknown[]): boolean {

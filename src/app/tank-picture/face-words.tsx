@@ -2,7 +2,7 @@
 
 import type { ReactNode } from 'react';
 import { sentenceStart, type UnitView } from '../../quantities/index.ts';
-import { say } from '../ui/say.ts';
+import { sayParts } from '../ui/say.ts';
 import type { PicturePanel } from './panels.ts';
 import { placeInside } from './polygons.ts';
 import type { Spot } from './projection.ts';
@@ -48,7 +48,7 @@ function wordsThatFit(
   view: UnitView,
 ): FittedWords | undefined {
   const name = sentenceStart(shortLabel);
-  const watts = say(heat.likely, 'power', view);
+  const watts = sayParts(heat, 'power', view).likely;
   for (const lines of isNamed ? [[name, watts], [`${name} ${watts}`], [watts]] : [[watts]]) {
     const width = Math.max(...lines.map(widthOf)) + 4;
     const spot = placeInside(shape, width, lines.length * lineHeight);

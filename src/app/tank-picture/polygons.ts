@@ -25,24 +25,6 @@ export function isInside([x, y]: Spot, polygon: readonly Spot[]): boolean {
   return inside;
 }
 
-/** The outline around several polygons that stand in a row: strips of a curved side (Andrew's monotone chain). */
-export function hullOf(spots: readonly Spot[]): readonly Spot[] {
-  const sorted = spots.toSorted(([ax, ay], [bx, by]) => ax - bx || ay - by);
-  const half = (ordered: readonly Spot[]): readonly Spot[] => {
-    const chain: Spot[] = [];
-    for (const spot of ordered) {
-      while (chain.length > 1 && turn(chain.at(-2)!, chain.at(-1)!, spot) <= 0) chain.pop();
-      chain.push(spot);
-    }
-    return chain.slice(0, -1);
-  };
-  return [...half(sorted), ...half(sorted.toReversed())];
-}
-
-function turn([ax, ay]: Spot, [bx, by]: Spot, [cx, cy]: Spot): number {
-  return (bx - ax) * (cy - ay) - (by - ay) * (cx - ax);
-}
-
 /** How finely places for a label are tried, across and down. */
 const tries = 12;
 
