@@ -231,7 +231,9 @@ function resolveCover(take: Resolver, opening: number): CoverPartsOf<Estimate> {
 
 function resolveVessel(take: Resolver, name: 'sump' | 'refuge' | 'overflow'): SideVesselOf<Estimate> | undefined {
   const path = `${load}.${name}`;
-  if (take.choice<'none' | 'rectangular'>(`${path}.kind`) === 'none') return undefined;
+  // A tank may be taken to have a sump or not, and that is worth asking; a refuge or an overflow is there when somebody names it.
+  const counts = name === 'sump';
+  if (take.choice<'none' | 'rectangular'>(`${path}.kind`, undefined, counts) === 'none') return undefined;
   const height = take.quantity(`${path}.height`);
   const lid = take.choice<'none' | 'tight' | 'loose'>(`${path}.lid`);
   const hasLid = lid !== 'none';
