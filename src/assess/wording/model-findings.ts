@@ -24,11 +24,11 @@ type Tell = (fact: string) => string;
 const words: Readonly<Record<Code, { readonly title: string; readonly text: (tell: Tell) => string }>> = {
   tankSimplifications: {
     title: 'How the tank is simplified',
-    text: () => 'The losses are those of a plain box of water.',
+    text: () => 'Each vessel holds water of one temperature behind flat faces, each as warm all over as in its middle.',
   },
   tankBottomFacesRoomAir: {
     title: 'The bottom faces room air',
-    text: () => 'What stands below the tank was not asked.',
+    text: () => 'The design names nothing closed or solid below the tank.',
   },
   evaporationMethodsDiffer: {
     title: 'Two methods disagree on evaporation',
@@ -271,6 +271,8 @@ function tellFact(finding: Finding, name: string, view: UnitView): string {
   if (!isQuantityName(fact.quantity)) {
     throw new InputError(`finding.facts.${name}`, fact.quantity, 'a quantity of the table');
   }
+  // Fresh water too comes in litres a day; 1000 kg/m³ is a litre counted as a kilogram, as that quantity counts it.
+  if (fact.quantity === 'waterFlow') return sayQuantity(1000 * fact.value, 'evaporation', view, 2);
   return sayQuantity(fact.value, waterLost(finding.code, fact.quantity), view, 2);
 }
 

@@ -38,7 +38,7 @@ export function builtFindings(
         'tankBottomFacesRoomAir',
         {},
         'ISO 6946, heat flow downwards',
-        'The bottom is taken as open to room air; a closed stand or a solid top loses less.',
+        'Air of the room is taken to reach the whole bottom; in a closed stand or on a solid top it loses less. Say so at the bottom’s surroundings.',
       ),
     );
   }
