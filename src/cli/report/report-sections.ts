@@ -9,6 +9,7 @@ import {
   sayBand,
   sayQuantity,
   sayRange,
+  sentenceStart,
   subjects,
   subjectTitles,
   type UnitView,
@@ -50,7 +51,7 @@ export function influenceSection(
   const entries = shown.map(({ label, measure, ends, flips = '' }, index) => {
     const [low, high] = [Math.min(...ends), Math.max(...ends)];
     const range = sayRange({ low, likely: (low + high) / 2, high }, 'power', view);
-    const head = `  ${shares[index]!.padStart(width)}  ${paragraph(label, ' '.repeat(width + 4)).trimStart()}`;
+    const head = `  ${shares[index]!.padStart(width)}  ${paragraph(sentenceStart(label), ' '.repeat(width + 4)).trimStart()}`;
     return `${head}\n${paragraph(`This alone moves ${what} from ${range}. ${flips}To know better, ${measure}.`, ' '.repeat(width + 4))}`;
   });
   return section(title, entries.join('\n'));

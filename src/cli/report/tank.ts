@@ -17,7 +17,7 @@ import { columns, paragraph, section } from './text-table.ts';
 export function tankSection(tank: TankAnswer, view: UnitView): string {
   const water = sayQuantity(tank.waterTemperature, 'temperature', view);
   const room = sayQuantity(tank.roomTemperature, 'temperature', view);
-  const { load, gains, timePerKelvin } = tank;
+  const { load, gains, falls } = tank;
   const kelvin = sayQuantity(1, 'temperatureDifference', view);
   return section(
     `What leaves the tank in the coldest spell (water ${water}, room ${room})`,
@@ -26,9 +26,9 @@ export function tankSection(tank: TankAnswer, view: UnitView): string {
       ['less: heat of pumps and lights', sayQuantity(gains.pump + gains.light + gains.ultraviolet, 'power', view)],
       ['heat needed', sayBand(load, 'power', view)],
       ['water lost', sayBand(tank.evaporation, 'evaporation', view)],
-      ...(timePerKelvin === null
-        ? []
-        : [[`without heat it cools by ${kelvin} in`, `about ${sayQuantity(timePerKelvin, 'duration', view, 2)}`]]),
+      ...falls
+        .filter(({ by }) => by === 1)
+        .map((fall) => [`without heat it cools by ${kelvin} in`, sayFall(fall, view)]),
     ]),
   );
 }
