@@ -72,7 +72,7 @@ function headline(answer: WrappingAnswer, view: UnitView): string {
   if (payingSteps === 0) {
     return `Nothing on the list pays ${over}. ${sentenceStart(first.name)} comes nearest: it saves ${savings(first.gain, answer, view)}, for ${cost(first.cost, answer, view)}.`;
   }
-  const begin = `${sentenceStart(first.name)} first: it saves ${savings(first.gain, answer, view)}, and has paid for itself ${after(first.gain.payback)}`;
+  const begin = `${sentenceStart(first.name)} first: that saves ${savings(first.gain, answer, view)}, and has paid for itself ${after(first.gain.payback)}`;
   const further = inTurn.slice(1, payingSteps).map(({ name }) => insideSentence(name));
   const go = further.length === 0 ? '' : `; then ${listed(further)}`;
   return `${begin}${go}; ${whereToStop(answer)}.`;

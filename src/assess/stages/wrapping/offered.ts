@@ -191,7 +191,7 @@ const places = {
   sides: 'on the ends',
   bottom: 'underneath',
   front: 'at the front',
-  frontAndSides: 'before front and ends',
+  frontAndSides: 'at front and ends',
   sideVessels: 'around the other vessels',
 } as const;
 
@@ -207,7 +207,7 @@ function nameOf(listed: Listed): string {
     case 'mat':
       return `${material(listed.material).label} underneath`;
     case 'doubleGlazing':
-      return `Second pane ${listed.where === 'front' ? 'before the front' : places[listed.where]}`;
+      return `Second pane ${listed.where === 'front' ? 'in front' : places[listed.where]}`;
     case 'cooler':
       return 'Cooler water';
     case 'nightCover':
