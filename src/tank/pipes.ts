@@ -138,7 +138,7 @@ export function settlePipe(pipe: Pipe, water: number, room: number, pressure: nu
     const next = room + heatPerMetre * outerResistance;
     change = Math.abs(next - outerTemperature);
     outerTemperature = next;
-    if (change > TOLERANCE) continue;
+    if (!(change <= TOLERANCE)) continue;
     return {
       name: pipe.name,
       outerTemperature,
