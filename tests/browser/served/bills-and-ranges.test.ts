@@ -140,9 +140,11 @@ test('each bill has its line of room heat with the reason; the months of a chose
     expect(bill).toMatch(/room heat (gained|taken)/);
     expect(bill).toMatch(/5 months without heating.*leave as vapour/s);
   }
-  await page.getByRole('radio', { name: 'A plain heater' }).check({ force: true });
+  await page.getByRole('radio', { name: 'A plain heater on the tank as it is' }).check({ force: true });
   const chart = page.locator('.bills-by-month .chart');
-  await expect.poll(() => chart.locator('h3').textContent()).toBe('Month by month: a plain heater');
+  await expect
+    .poll(() => chart.locator('h3').textContent())
+    .toBe('Month by month: a plain heater on the tank as it is');
   await chart.locator('.chart-picture').scrollIntoViewIfNeeded();
   await page.waitForSelector('.bills-by-month .chart-picture[data-state="drawn"] .barlayer');
   await chart.locator('summary').click();
