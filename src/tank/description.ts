@@ -21,9 +21,9 @@ export interface TankConditions {
   readonly roomRelativeHumidity: number;
   /** p [Pa], absolute, 50 to 110 kPa. */
   readonly atmosphericPressure: number;
-  /** [K], where a panel faces outdoors: 213.15 to 333.15. */
+  /** [K], where a panel faces outdoors: 213.15 to 363.15. */
   readonly outdoorTemperature?: number;
-  /** [K], where a panel lies on a slab: 213.15 to 333.15. */
+  /** [K], where a panel lies on a slab: 213.15 to 363.15. */
   readonly groundTemperature?: number;
 }
 
@@ -51,8 +51,8 @@ export type TankDescription = BuiltTank | MeasuredTank;
 export const tankValidity = {
   waterTemperature: { min: 273.15, max: 323.15 },
   roomTemperature: { min: 233.15, max: 333.15 },
-  /** Of outdoor air and of ground. */
-  weather: { min: 213.15, max: 333.15 },
+  /** Of outdoor air and of ground; wider than any climate, since a default may lie some 20 K from what was said. */
+  weather: { min: 213.15, max: 363.15 },
   pressure: { min: 50e3, max: 110e3 },
 } as const;
 
