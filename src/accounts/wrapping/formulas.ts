@@ -26,7 +26,7 @@ export const wrappingFormulas: readonly Formula[] = [
       c_A: { meaning: 'cost by area', unit: 'money/m²' },
       A: { meaning: 'area that is covered', unit: 'm²' },
       c_V: { meaning: 'cost of a board by its volume', unit: 'money/m³' },
-      d: { meaning: 'thickness of the board', unit: 'm' },
+      d: { meaning: 'thickness of the board', unit: 'm', quantity: 'length' },
     },
     source: 'common practice, no source',
     validity: 'prices to be replaced by one’s own',

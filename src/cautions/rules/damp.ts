@@ -86,11 +86,16 @@ export const dampFormulas: readonly Formula[] = [
   {
     id: 'cautions.moistureExcess',
     title: 'Water a tank adds to the air of its room',
-    result: { symbol: 'Δv', meaning: 'water in the air above that of the air outdoors', unit: 'kg/m³' },
+    result: {
+      symbol: 'Δv',
+      meaning: 'water in the air above that of the air outdoors',
+      unit: 'kg/m³',
+      quantity: 'density',
+    },
     expression: 'E / (n * V)',
     symbols: {
       E: { meaning: 'water that evaporates', unit: 'kg/s', quantity: 'evaporation' },
-      n: { meaning: 'air changes', unit: '1/s', quantity: 'airChangeRate' },
+      n: { meaning: 'air changes', unit: 'changes/s', quantity: 'airChangeRate' },
       V: { meaning: 'volume of the room', unit: 'm³', quantity: 'volume' },
     },
     source: 'balance of vapour',

@@ -15,7 +15,7 @@ const m_da: FormulaSymbol = { meaning: 'dry air exchanged with outdoors', unit: 
 const m_d: FormulaSymbol = { meaning: 'water taken out of the air', unit: 'kg/s', quantity: 'evaporation' };
 const m_v: FormulaSymbol = { meaning: 'moisture carried off by exchanged air', unit: 'kg/s', quantity: 'evaporation' };
 const W_o: FormulaSymbol = { meaning: 'humidity ratio outdoors', unit: 'kg/kg', quantity: 'humidityRatio' };
-const P_d: FormulaSymbol = { meaning: 'electricity of the dehumidifier', unit: 'W', quantity: 'power' };
+const P_d: FormulaSymbol = { meaning: 'electricity of the dehumidifier', unit: 'W', quantity: 'electricPower' };
 const steady = 'steady state; one well-mixed room';
 
 export const moistureFormulas: readonly Formula[] = [

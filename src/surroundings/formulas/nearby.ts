@@ -33,7 +33,7 @@ export const nearbyFormulas: readonly Formula[] = [
     symbols: {
       T_m: { meaning: 'yearly mean at the surface', unit: 'K', quantity: 'temperature' },
       A: {
-        meaning: 'half the difference between summer and winter at the surface',
+        meaning: 'how far summer and winter at the surface lie from the mean',
         unit: 'K',
         quantity: 'temperatureDifference',
       },
