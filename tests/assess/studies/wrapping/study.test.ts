@@ -7,7 +7,8 @@ import fragTank from '../../../../data/designs/frag-tank-cold-garage.json?raw';
 import reef from '../../../../data/designs/reef-in-the-study.json?raw';
 import shrimps from '../../../../data/designs/shrimp-rack-unknown-draughts.json?raw';
 import { annuityFactor } from '../../../../src/accounts/index.ts';
-import { assessWrapping, BareAssessor, type WrappingAnswer } from '../../../../src/assess/index.ts';
+import { allFormulas, assessWrapping, BareAssessor, type WrappingAnswer } from '../../../../src/assess/index.ts';
+import { expectTraced } from '../../../traced-steps.ts';
 
 function answerOf(text: string): WrappingAnswer {
   const outcome = assessWrapping(text);
@@ -110,6 +111,11 @@ describe.each([
     }
   });
 
+  it('traces every step to its formula, its inputs and the steps before it', () => {
+    const isGiven = (origin: string) => origin.startsWith('engine.') || /^(prices|wrapping|room|tank)\./.test(origin);
+    expectTraced(answer.workings, allFormulas, isGiven);
+  });
+
   it('shows the working of every worth', () => {
     const values = new Map(answer.workings.map(({ result, value }) => [result, value]));
     for (const { alone } of answer.measures) {
@@ -132,6 +138,21 @@ describe('insulation only', () => {
     expect(sentence).toContain('Insulate and stop');
     const months = of('insulationOnly').months.reduce((sum, { runningCost }) => sum + runningCost, 0);
     expect(months).toBeCloseTo(of('insulationOnly').runningCost.likely, 6);
+  });
+
+  it('is left out where the list is empty', () => {
+    const design = JSON.parse(fragTank) as object;
+    const outcome = new BareAssessor().assess(JSON.stringify({ ...design, wrapping: { measures: [] } }), 'metric');
+    if (!outcome.ok) throw new Error('an answer');
+    expect(outcome.assessment.accounts.map(({ scenario }) => scenario)).not.toContain('insulationOnly');
+  });
+
+  it('keeps to one choice while inputs vary: its range is that of one set of measures', () => {
+    const assessor = new BareAssessor();
+    const outcome = assessor.assess(fragTank, 'metric');
+    if (!outcome.ok) throw new Error('an answer');
+    expect(assessor.stageCounts().wrappingChoice).toBe(1);
+    expect(assessor.stageCounts().wrapped).toBeGreaterThan(5);
   });
 
   it('is left out where nothing can be wrapped: the tank is known by its meter', () => {
