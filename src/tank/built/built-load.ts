@@ -50,6 +50,7 @@ export function builtLoad(tank: BuiltTank, conditions: TankConditions): TankLoad
   const volume = tank.vessels.reduce((sum, { waterVolume }) => sum + waterVolume, 0);
   const place = vesselPlace(tank, conditions, intermediates.air);
   const range = evaporationRange(tank, place, intermediates, evaporation);
+  let conductance: number | undefined;
   return {
     kind: 'built',
     loss,
@@ -64,7 +65,11 @@ export function builtLoad(tank: BuiltTank, conditions: TankConditions): TankLoad
     waterVolume: volume,
     waterMass: volume * density,
     heatCapacity: heatCapacity(volume, density, waterHeatCapacity(conditions.waterTemperature, tank.salinity)),
-    conductance: builtConductance(tank, conditions, loss),
+    // It takes two more balances, two thirds of the time of a load, and of most loads nobody asks for it.
+    get conductance() {
+      conductance ??= builtConductance(tank, conditions, loss);
+      return conductance;
+    },
     intermediates,
     warnings: builtFindings(tank, intermediates, evaporation, range, load, conditions),
   };
