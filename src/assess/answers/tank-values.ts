@@ -28,7 +28,8 @@ export function tankValues(
 ): readonly ResultValue<TankResults>[] {
   return [
     value('surroundings.atmosphericPressure', 'pressure', ({ surroundings }) => surroundings.atmosphericPressure),
-    ...loadValues('tank', likely.tank, ({ tank }) => tank),
+    ...sumValues('tank', ({ tank }) => tank),
+    ...pathValues('tank', likely.tank, ({ tank }) => tank),
     value('tank.conductance', 'thermalConductance', ({ tank }) => tank.conductance),
     value('tank.timeConstant', 'duration', ({ tank }) => tank.heatCapacity / tank.conductance),
     value('tank.gains.pump', 'power', ({ tank }) => tank.gains.pump),
@@ -73,7 +74,11 @@ function monthsOf(likely: TankResults): readonly ResultValue<TankResults>[] {
     heatNeeded(monthLoads[index]!, surroundings.months[index]!.duration);
   return [
     ...likely.surroundings.months.flatMap(({ month }, index) => [
-      ...loadValues(`${monthPath(month)}.tank`, likely.monthLoads[index]!, ({ monthLoads }) => monthLoads[index]!),
+      ...sumValues(`${monthPath(month)}.tank`, ({ monthLoads }) => monthLoads[index]!),
+      // Paths of its twin are the same, whatever is varied.
+      ...(twinOf(likely, index) === index
+        ? pathValues(`${monthPath(month)}.tank`, likely.monthLoads[index]!, ({ monthLoads }) => monthLoads[index]!)
+        : []),
       value(`${monthPath(month)}.energies.heatNeeded`, 'energy', (results) => heatOfMonth(results, index)),
     ]),
     value('year.energies.heatNeeded', 'energy', (results) =>
@@ -82,19 +87,27 @@ function monthsOf(likely: TankResults): readonly ResultValue<TankResults>[] {
   ];
 }
 
-function loadValues(
-  prefix: string,
-  likely: TankLoad,
-  loadOf: (results: TankResults) => TankLoad,
-): readonly ResultValue<TankResults>[] {
+/** The first month as far from the coldest one: all that surrounds the tank is the same in both. */
+export function twinOf({ surroundings: { months } }: Pick<TankResults, 'surroundings'>, index: number): number {
+  return months.findIndex(({ distance }) => distance === months[index]!.distance);
+}
+
+function sumValues(prefix: string, loadOf: (results: TankResults) => TankLoad): readonly ResultValue<TankResults>[] {
   return [
     value(`${prefix}.loss`, 'power', (results) => loadOf(results).loss),
     value(`${prefix}.load`, 'power', (results) => loadOf(results).load),
     value(`${prefix}.evaporation`, 'evaporation', (results) => loadOf(results).evaporation),
-    ...likely.paths.map(({ path }) =>
-      value(`${prefix}.paths.${path}`, 'power', (results) => heatByPath(loadOf(results)).get(path) ?? 0),
-    ),
   ];
+}
+
+function pathValues(
+  prefix: string,
+  likely: TankLoad,
+  loadOf: (results: TankResults) => TankLoad,
+): readonly ResultValue<TankResults>[] {
+  return likely.paths.map(({ path }) =>
+    value(`${prefix}.paths.${path}`, 'power', (results) => heatByPath(loadOf(results)).get(path) ?? 0),
+  );
 }
 
 function meterValues({ meter }: TankResults): readonly ResultValue<TankResults>[] {

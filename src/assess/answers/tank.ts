@@ -32,7 +32,7 @@ import type {
 } from '../tank-answer.ts';
 import { panelLabel, pathLabel, vesselLabel } from '../wording/labels.ts';
 import { type Bands, bandOf } from './pieces.ts';
-import { fallName, fallRate, monthPath, type TankResults, usualFalls } from './tank-values.ts';
+import { fallName, fallRate, monthPath, type TankResults, twinOf, usualFalls } from './tank-values.ts';
 import { drawnVessel } from './vessel-shape.ts';
 
 /** What is told beside the bands. */
@@ -239,7 +239,8 @@ function needOf(band: BandWithUnit): BandWithUnit {
   return { ...band, low: Math.max(0, band.low) };
 }
 
-function monthsOf({ surroundings, monthLoads }: TankResults, bands: Bands): readonly TankMonth[] {
+function monthsOf(results: TankResults, bands: Bands): readonly TankMonth[] {
+  const { surroundings, monthLoads } = results;
   return surroundings.months.map(({ month, duration, roomTemperature }, index) => {
     const at = monthPath(month);
     return {
@@ -249,7 +250,9 @@ function monthsOf({ surroundings, monthLoads }: TankResults, bands: Bands): read
       loss: bandOf(bands, `${at}.tank.loss`),
       load: bandOf(bands, `${at}.tank.load`),
       paths: monthLoads[index]!.paths.map(({ path }) => {
-        return { path, label: pathLabel(path), heat: bandOf(bands, `${at}.tank.paths.${path}`) };
+        const twin = monthPath(surroundings.months[twinOf(results, index)]!.month);
+        const heat = bandOf(bands, `${twin}.tank.paths.${path}`);
+        return { path, label: pathLabel(path), heat: { ...heat, result: `${at}.tank.paths.${path}` } };
       }),
       evaporation: bandOf(bands, `${at}.tank.evaporation`),
       heatNeeded: needOf(bandOf(bands, `${at}.energies.heatNeeded`)),
