@@ -101,7 +101,9 @@ function Wrapping({ reply, view }: { readonly reply: WrappingReply; readonly vie
           <ul className="plain-list">
             {sameReasons(answer.notApplied).map(([words, names]) => (
               <li key={words}>
-                {sentenceStart(words)}: {listed(names.map(insideSentence))}.
+                {isMeasured
+                  ? `${sentenceStart(words)}.`
+                  : `${sentenceStart(words)}: ${listed(names.map(insideSentence))}.`}
               </li>
             ))}
           </ul>

@@ -148,7 +148,7 @@ const words: Readonly<Record<Code, { readonly title: string; readonly text: (tel
   wrappingSimplified: {
     title: 'How wrapping is simplified',
     text: (tell) =>
-      `Savings stay the same every year, prices do not rise, nothing wears out, and the room keeps its temperature${tell('aired') === 'aired' ? ' and stays as damp as it is without the measures' : ' and its humidity'}. Edges and corners of boards leak nothing.`,
+      `Savings stay the same every year, prices do not rise, nothing wears out, and the room keeps its temperature${tell('aired') === 'aired' ? ' and stays as damp as it is without the measures' : ' and its humidity'}. Edges and corners of boards leak nothing, and a lid listed as tight closes tightly: real ones save rather less.`,
   },
   lessAirOverWater: {
     title: 'Less air reaches the water',

@@ -29,7 +29,7 @@ export function builtFindings(
       'tankSimplifications',
       {},
       'ISO 6946 surface resistances; own simplification',
-      `Water surface as warm as the bulk, room surfaces as warm as the air${makeUp}, corners flat.`,
+      `Water surface as warm as the bulk, room surfaces as warm as the air${makeUp}, corners flat. The strip of pane above open water is left out.`,
     ),
   ];
   if (tank.vessels[0]?.panels.some(({ facing, exposure }) => facing === 'bottom' && exposure.kind === 'roomAir')) {
