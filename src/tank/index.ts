@@ -86,7 +86,7 @@ export { standResistance } from './stack/enclosures.ts';
 export { outerFilmRange } from './stack/films.ts';
 export type { ResistanceLayer, SealedGap, SolidLayer, Stack, StackLayer, WaterGap } from './stack/layers.ts';
 export type { LayerState, PanelState } from './stack/panel.ts';
-export { type BareTankHeat, tankHeatOf } from './tank-heat.ts';
+export { type BareTankHeat, tankEvaporationOf, tankHeatOf } from './tank-heat.ts';
 export { tankLoad } from './tank-load.ts';
 export type { MethodCoefficients, SurfaceMethodRange } from './water-surface/methods.ts';
 export { surfaceMethodRange } from './water-surface/methods.ts';

@@ -1,7 +1,7 @@
 // What a tank needs and gives away, without what is only told beside it: no findings, no conductance, no ranges. For the many
 // states of a ranking or a map; the numbers are those of `tankLoad`.
 
-import { builtLosses } from './built/built-load.ts';
+import { builtEvaporation, builtLosses } from './built/built-load.ts';
 import { checkBuilt } from './built/checks.ts';
 import { checkConditions, checkMeasured, type TankConditions, type TankDescription } from './description.ts';
 import type { HeatPath } from './load.ts';
@@ -46,5 +46,23 @@ export function tankHeatOf(description: TankDescription): (conditions: TankCondi
       latentToRoom: latentToRoom(paths),
       evaporation,
     };
+  };
+}
+
+/**
+ * Water that a tank loses as vapour at many conditions: the numbers of `tankLoad`, without its panels and lids.
+ * @param description  the tank
+ * @returns            a function of the conditions [kg/s]; it throws as `tankLoad` does for conditions that cannot be used
+ * @throws InputError naming the field of the tank that cannot be
+ */
+export function tankEvaporationOf(description: TankDescription): (conditions: TankConditions) => number {
+  if (description.kind === 'measured') {
+    const heat = tankHeatOf(description);
+    return (conditions) => heat(conditions).evaporation;
+  }
+  checkBuilt(description);
+  return (conditions) => {
+    checkConditions(conditions);
+    return builtEvaporation(description, conditions);
   };
 }

@@ -14,6 +14,7 @@ import {
   type Stack,
   type TankConditions,
   type TankDescription,
+  tankEvaporationOf,
   tankFormulas,
   tankLoad,
   tankLoadWorking,
@@ -261,6 +262,10 @@ describe.each(Object.entries(cases))('%s', (_, { tank, shapes: known, conditions
     expect(byResult.get('tank.sensibleToRoom')).toBe(load.sensibleToRoom);
     expect(byResult.get('tank.latentToRoom')).toBe(load.latentToRoom);
   });
+});
+
+test.each(Object.entries(cases))('%s: the evaporation alone is that of the load', (_, { tank, conditions = room }) => {
+  expect(tankEvaporationOf(tank)(conditions)).toBe(tankLoad(tank, conditions).evaporation);
 });
 
 test('panels of like build are shown once', () => {

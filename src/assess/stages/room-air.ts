@@ -3,7 +3,7 @@
 
 import { saturationVapourPressure } from '../../matter/air/index.ts';
 import { ventilatedRoom } from '../../surroundings/index.ts';
-import { type TankConditions, type TankDescription, tankHeatOf } from '../../tank/index.ts';
+import { type TankConditions, type TankDescription, tankEvaporationOf } from '../../tank/index.ts';
 import type { StagedDesign } from './engine-assumptions.ts';
 
 /** Air changes n [1/s] of the room's volume V [m³], relative humidity outdoors [-]. */
@@ -27,7 +27,7 @@ export function airedHumidity(
   conditions: TankConditions & { readonly outdoorTemperature: number },
 ): number {
   const { roomTemperature, atmosphericPressure, outdoorTemperature } = conditions;
-  const heat = tankHeatOf(tank);
+  const evaporation = tankEvaporationOf(tank);
   const { relativeHumidity } = ventilatedRoom(
     { temperature: roomTemperature, pressure: atmosphericPressure, volume },
     {
@@ -35,7 +35,7 @@ export function airedHumidity(
       outdoorTemperature,
       outdoorVapour: outdoorHumidity * saturationVapourPressure(outdoorTemperature),
     },
-    (roomRelativeHumidity) => heat({ ...conditions, roomRelativeHumidity }).evaporation,
+    (roomRelativeHumidity) => evaporation({ ...conditions, roomRelativeHumidity }),
   );
   return relativeHumidity;
 }

@@ -3,7 +3,7 @@
 
 import { dryAirDensity, humidityRatio } from '../../matter/air/index.ts';
 import { waterDensity, waterHeatCapacity } from '../../matter/water/index.ts';
-import type { BuiltTank } from '../built-tank.ts';
+import type { BuiltTank, Cover, Vessel } from '../built-tank.ts';
 import type { TankConditions } from '../description.ts';
 import {
   airStoneEvaporation,
@@ -30,7 +30,7 @@ import {
 import { airState } from '../water-surface/vapour.ts';
 import { evaporationRange } from './evaporation-range.ts';
 import { mixedPaths } from './night.ts';
-import { settleVessel, vesselPlace } from './vessel.ts';
+import { settleVessel, vesselEvaporation, vesselPlace } from './vessel.ts';
 
 /** What leaves a tank, without what is only told beside it. */
 export interface TankLosses {
@@ -102,9 +102,7 @@ export function builtLosses(tank: BuiltTank, conditions: TankConditions): TankLo
       place.outerFilmFactor,
     ),
   );
-  const airDrawn = (['airStones', 'skimmer'] as const)
-    .filter((name) => tank.airFlow[name] > 0)
-    .map((name) => drawnAir(name, tank.airFlow[name], air, conditions));
+  const airDrawn = airDrawnThrough(tank, air, conditions);
   const factor = tank.measuredOverModelled ?? 1;
   const evaporated = vapourOf(vessels, night, airDrawn);
   const makeUpTemperature = tank.exchange.makeUpTemperature ?? conditions.roomTemperature;
@@ -131,9 +129,31 @@ export function builtLosses(tank: BuiltTank, conditions: TankConditions): TankLo
   return { paths: scaled, evaporation: factor * evaporated, intermediates };
 }
 
+/** Water lost as vapour [kg/s], as `builtLosses` finds it, without what warmth leaves by. */
+export function builtEvaporation(tank: BuiltTank, conditions: TankConditions): number {
+  const air = airState(conditions, tank.salinity);
+  const place = vesselPlace(tank, conditions, air);
+  const vapourUnder = (vessel: Vessel, cover: Cover) => ({ evaporation: vesselEvaporation(vessel, cover, place) });
+  const night =
+    tank.night === undefined
+      ? undefined
+      : { share: tank.night.share, vessel: vapourUnder(tank.vessels[0]!, tank.night.cover) };
+  const vessels = tank.vessels.map((vessel) => vapourUnder(vessel, vessel.cover));
+  const evaporated = vapourOf(vessels, night, airDrawnThrough(tank, air, conditions));
+  return (tank.measuredOverModelled ?? 1) * evaporated;
+}
+
+function airDrawnThrough(tank: BuiltTank, air: AirState, conditions: TankConditions): readonly AirDrawnState[] {
+  return (['airStones', 'skimmer'] as const)
+    .filter((name) => tank.airFlow[name] > 0)
+    .map((name) => drawnAir(name, tank.airFlow[name], air, conditions));
+}
+
+type Vapour = Pick<VesselState, 'evaporation'>;
+
 function vapourOf(
-  vessels: readonly VesselState[],
-  night: BuiltIntermediates['night'],
+  vessels: readonly Vapour[],
+  night: { readonly share: number; readonly vessel: Vapour } | undefined,
   airDrawn: readonly AirDrawnState[],
 ): number {
   const [display, ...others] = vessels;

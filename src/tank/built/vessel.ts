@@ -54,6 +54,13 @@ export function settleVessel(vessel: Vessel, cover: Cover, place: VesselPlace): 
   };
 }
 
+/** Water that a vessel loses as vapour from its surface [kg/s]: what `settleVessel` finds, without its panels and lid. */
+export function vesselEvaporation(vessel: Vessel, cover: Cover, place: VesselPlace): number {
+  const openShare = openShareOf(cover);
+  const surface = openShare > 0 ? openSurface(vessel, openShare, place.air, place.conditions).evaporation : 0;
+  return surface + (cover.kind === 'hood' ? hoodedSurface({ vessel, cover, ...place }).carriedVapour : 0);
+}
+
 function openShareOf(cover: Cover): number {
   if (cover.kind === 'hood') return 0;
   return cover.kind === 'lid' ? cover.openShare : 1;
