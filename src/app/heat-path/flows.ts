@@ -55,7 +55,7 @@ export function heatPathFlows(assessment: Assessment): HeatPathFlows {
   const power = (running.compressorPower + running.fanPower + running.loopPumpPower + running.controlsPower) * share;
   const delivered = running.delivered * share;
   const beside = Math.max(0, heatTaken + power - delivered);
-  const gains = tank.gains.pump + tank.gains.light;
+  const gains = tank.gains.pump + tank.gains.light + tank.gains.ultraviolet;
   const out = waysOut(assessment);
   const fromRoom = running.paths.reduce((sum, { heat }) => sum + Math.max(0, -heat), 0);
   const coming = delivered + running.backup + gains + fromRoom;

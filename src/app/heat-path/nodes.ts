@@ -85,10 +85,13 @@ export function wordsOfNodes(
   );
   add('room', 'Warmer room', watts(path.fromRoom), 'what-leaves', ['plain', 'comes by itself']);
   add('out.surplus', 'Too much', watts(path.surplus), 'what-leaves', ['look', 'warms the water']);
-  add('appliances', 'Pumps, lights', watts(tank.gains.pump + tank.gains.light), 'what-leaves', [
-    'plain',
-    'counted once',
-  ]);
+  add(
+    'appliances',
+    'Pumps, lights',
+    watts(tank.gains.pump + tank.gains.light + tank.gains.ultraviolet),
+    'what-leaves',
+    ['plain', 'counted once'],
+  );
   add('heater', 'Plain heater', watts(flows.backup), 'two-bills', ['look', 'still needed'], ranges.backup);
   add('out.machine', 'Beside the water', watts(path.beside), 'the-machine', ['plain', 'lost to the air']);
   for (const way of path.waysOut) {

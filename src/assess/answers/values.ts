@@ -35,7 +35,7 @@ const machineValues: readonly ResultValue[] = [
   value(
     'plant.fromSocket',
     'electricPower',
-    ({ plant, tank }) => plant.electricity.total + tank.gains.pump + tank.gains.light,
+    ({ plant, tank }) => plant.electricity.total + tank.gains.pump + tank.gains.light + tank.gains.ultraviolet,
   ),
   value('condenser.length', 'length', ({ sizing }) => sizing.condenser.tankCoil.length),
   value('condenser.area', 'area', ({ sizing }) => sizing.condenser.tankCoil.area),
