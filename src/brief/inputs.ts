@@ -27,9 +27,15 @@ export function parts(request: InputsRequest): readonly BriefInput[] {
   });
 }
 
-/** What the person gave about place, room, tank and source. */
+/** Parts of a tank that only its load needs: further vessels, pipes, layers. The load stands in the brief, they stay in the file. */
+const onlyForTheLoad =
+  /^tank\.load\.(sump|refuge|overflow|pipes|faces|panels|lidLayers|stand|insulation|waterChange|meter|airStones)\b/;
+
+/** What the person gave about place, room, tank and source, without the details of the tank that end in its load. */
 export function given(request: InputsRequest): readonly BriefInput[] {
-  return inputsOf(request, placeGroups).filter(({ value, origin }) => origin !== 'assumed' && value !== notKnown);
+  return inputsOf(request, placeGroups).filter(
+    ({ path, value, origin }) => origin !== 'assumed' && value !== notKnown && !onlyForTheLoad.test(path),
+  );
 }
 
 /** What the design leaves open, as the labels of its fields say it. */
