@@ -21,8 +21,8 @@ export function BillsByMonth({ assessment, view }: { assessment: Assessment; vie
     <section className="block bills-by-month">
       <h3>Month by month</h3>
       <p className="quiet">
-        One bill at a time, all on the same scale. Likely values; twelve months add up to the year above. What a
-        way costs to buy has no month and is not in it.
+        One bill at a time, all on the same scale. Likely values; twelve months add up to the year above. What a way
+        costs to buy has no month and is not in it.
       </p>
       <Choice
         legend="Whose bill"
