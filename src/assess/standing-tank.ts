@@ -28,7 +28,7 @@ export function standingTank(subject: StandingSubject): StandingTank {
   const { load } = design.tank;
   const { moisture } = design.room;
   const slice = carriedBy(tankSlice(design), results.meter);
-  const described = tankDescription(slice, results.surroundings.spell.mainsTemperature);
+  const described = tankDescription(slice);
   const display = displayOf(described);
   return {
     summer: summerOf(subject),

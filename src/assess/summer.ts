@@ -80,7 +80,7 @@ function summerLoad(
   const slice = carriedBy(tankSlice(design), meter);
   const month = warmestMonth(surroundings);
   const conditions = tankConditions(slice, month, surroundings.atmosphericPressure);
-  const described = tankDescription(slice, month.mainsTemperature);
+  const described = tankDescription(slice);
   const heat = tankHeatOf(applyMeasures(described, slice.tank.waterTemperature, measures).tank);
   return (waterTemperature) => heat({ ...conditions, waterTemperature }).load;
 }

@@ -90,11 +90,10 @@ export interface Pipe {
 
 /** Fresh water that has to be warmed. */
 export interface WaterExchange {
-  /** Temperature at which make-up water comes [K]; that of the room where absent. */
-  readonly makeUpTemperature?: number;
-  /** Water changed [m³/s, mean], and the temperature at which it comes [K]; the outgoing leaves as warm as the tank. */
+  /** Whether make-up water comes as warm as the room or as the water main. */
+  readonly makeUpFrom: 'room' | 'mains';
+  /** Water changed [m³/s, mean]: it comes from the main, and the outgoing leaves as warm as the tank. */
   readonly changeFlow: number;
-  readonly changeTemperature: number;
 }
 
 export interface BuiltTank {

@@ -25,6 +25,8 @@ export interface TankConditions {
   readonly outdoorTemperature?: number;
   /** [K], where a panel lies on a slab: 213.15 to 363.15. */
   readonly groundTemperature?: number;
+  /** Of the water main [K], where fresh water comes from it, 0 to 60 °C. */
+  readonly mainsTemperature?: number;
 }
 
 export interface MeasuredTank {

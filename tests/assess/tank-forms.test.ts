@@ -23,7 +23,7 @@ function loadOf(design: StagedDesign): TankLoad {
 }
 
 function builtOf(value: Loose): BuiltTank {
-  const tank = tankDescription(tankSlice(staged(value)), 282.15);
+  const tank = tankDescription(tankSlice(staged(value)));
   if (tank.kind !== 'built') throw new Error('expected a built tank');
   return tank;
 }

@@ -32,7 +32,7 @@ function vessels(change: Partial<BuiltTank['vessels'][number]>): Partial<BuiltTa
 const named: readonly (readonly [code: string, Partial<BuiltTank>, Partial<TankConditions>])[] = [
   ['hoodWellMixed', vessels({ cover: hood }), {}],
   ['nightCoverMixed', { night: { share: 0.4, cover: lid } }, {}],
-  ['waterChangeSpread', { exchange: { changeFlow: 1e-7, changeTemperature: 283.15 } }, {}],
+  ['waterChangeSpread', { exchange: { makeUpFrom: 'room', changeFlow: 1e-7 } }, { mainsTemperature: 283.15 }],
   ['drawnAirSaturated', { airFlow: { airStones: 1e-4, skimmer: 0 } }, {}],
   ['surfaceInMovingAir', vessels({ airSpeed: 0.5 }), {}],
   ['surfaceBeyondMethods', {}, { roomRelativeHumidity: 0.1 }],
@@ -97,25 +97,28 @@ describe('evaporation of hoods and nights', () => {
   });
 
   test('fresh water as hot as steam is refused', () => {
-    const exchange = { changeFlow: 1e-7, changeTemperature: 380 };
-    expect(() => tankLoad({ ...box, exchange }, livingRoom)).toThrow(/place\.mains/);
-    expect(() => tankLoad({ ...box, exchange: { ...exchange, changeTemperature: Number.NaN } }, livingRoom)).toThrow();
+    const exchange = { makeUpFrom: 'room', changeFlow: 1e-7 } as const;
+    const from = (mainsTemperature: number) => tankLoad({ ...box, exchange }, { ...livingRoom, mainsTemperature });
+    expect(() => from(380)).toThrow(/place\.mains/);
+    expect(() => from(Number.NaN)).toThrow();
   });
 });
 
 describe('fresh water', () => {
   // By hand: 40 L a week of water at 25 °C (997.05 kg/m³, 4181 J/(kg K)) over 10 °C: 6.614e-8 m³/s · 997.05 · 4181 · 15 = 4.14 W.
   test('40 L a week from 10 to 25 °C is 4.14 W', () => {
-    const exchange = { changeFlow: 0.04 / (7 * 86400), changeTemperature: 283.15 };
-    const load = tankLoad({ ...box, exchange }, { ...livingRoom, waterTemperature: 298.15 });
+    const exchange = { makeUpFrom: 'room', changeFlow: 0.04 / (7 * 86400) } as const;
+    const conditions = { ...livingRoom, waterTemperature: 298.15, mainsTemperature: 283.15 };
+    const load = tankLoad({ ...box, exchange }, conditions);
     const path = load.paths.find((each) => each.path === 'waterChange');
     expect(path?.heat).toBeCloseTo(4.14, 1);
     expect(path?.to).toBe('freshWater');
   });
 
   test('make-up water from a colder main asks for more, in proportion', () => {
-    const heat = (makeUpTemperature: number) =>
-      tankLoad({ ...box, exchange: { ...box.exchange, makeUpTemperature } }, livingRoom).paths.find(
+    const exchange = { makeUpFrom: 'mains', changeFlow: 0 } as const;
+    const heat = (mainsTemperature: number) =>
+      tankLoad({ ...box, exchange }, { ...livingRoom, mainsTemperature }).paths.find(
         ({ path }) => path === 'makeUpWater',
       )!.heat;
     expect(heat(279.15) / heat(289.15)).toBeCloseTo(2, 9);

@@ -80,12 +80,17 @@ describe('vessels', () => {
           ...exposedAtTheBack('outdoors'),
           vessels: [...exposedAtTheBack('outdoors').vessels, sump],
           airFlow: { airStones: 3e-4 * air, skimmer: 2e-4 * air },
-          exchange: { makeUpTemperature: 283.15, changeFlow: 1e-6 * change, changeTemperature: 281.15 },
+          exchange: { makeUpFrom: 'mains', changeFlow: 1e-6 * change },
           night: { share: night, cover: lid },
           measuredOverModelled: 0.5 + change,
           ultravioletHeat: 8,
         };
-        const load = tankLoad(tank, { ...room, roomRelativeHumidity: humidity, outdoorTemperature: 275.15 });
+        const load = tankLoad(tank, {
+          ...room,
+          roomRelativeHumidity: humidity,
+          outdoorTemperature: 275.15,
+          mainsTemperature: 281.15,
+        });
         const scale = Math.max(1, Math.abs(load.loss));
         const sum = load.paths.reduce((total, { heat }) => total + heat, 0);
         expect(Math.abs(sum - load.loss) / scale).toBeLessThan(1e-12);
@@ -132,17 +137,16 @@ describe('air, fresh water, surroundings', () => {
   });
 
   test('20 L a day from 10 °C to 25.5 °C: 15.5 K, 20 L, about 14.7 W of salt water by hand', () => {
-    const load = tankLoad(changed({ exchange: { changeFlow: 0.02 / 86_400, changeTemperature: 283.15 } }), room);
+    const exchange = { makeUpFrom: 'room', changeFlow: 0.02 / 86_400 } as const;
+    const load = tankLoad(changed({ exchange }), { ...room, mainsTemperature: 283.15 });
     // 1023.4 kg/m³ and 4001 J/(kg K): sea water of 35 g/kg near 25 °C, Sharqawy et al. 2010.
     expect(heatOf(load, 'waterChange')).toBeCloseTo((0.02 * 1023.4 * 4001 * 15.5) / 86_400, 1);
     expect(load.lostElsewhere).toBeCloseTo(heatOf(load, 'waterChange') + heatOf(load, 'makeUpWater'), 9);
   });
 
   test('make-up water from the main takes more than from the room', () => {
-    const cold = tankLoad(
-      changed({ exchange: { makeUpTemperature: 283.15, changeFlow: 0, changeTemperature: 283.15 } }),
-      room,
-    );
+    const exchange = { makeUpFrom: 'mains', changeFlow: 0 } as const;
+    const cold = tankLoad(changed({ exchange }), { ...room, mainsTemperature: 283.15 });
     expect(heatOf(cold, 'makeUpWater')).toBeGreaterThan(heatOf(tankLoad(alone, room), 'makeUpWater'));
   });
 

@@ -30,6 +30,7 @@ const room: TankConditions = {
   atmosphericPressure: 99800,
   outdoorTemperature: 275.15,
   groundTemperature: 283.15,
+  mainsTemperature: 283.15,
 };
 const origins: ConditionOrigins = {
   waterTemperature: 'tank.waterTemperature',
@@ -72,7 +73,7 @@ function tankOf(vessels: readonly Vessel[], more: Partial<BuiltTank> = {}): Buil
     pipes: [],
     outerFilmFactor: 0.95,
     airFlow: { airStones: 0, skimmer: 0 },
-    exchange: { changeFlow: 0, changeTemperature: 283.15 },
+    exchange: { makeUpFrom: 'room', changeFlow: 0 },
     pumpHeat: 9,
     lightHeat: 4,
     ultravioletHeat: 2,
@@ -146,7 +147,7 @@ const wet: Partial<BuiltTank> = {
     { ...pipe, name: 'return', insulation: { thickness: 0.013, conductivity: 0.036 } },
   ],
   airFlow: { airStones: 1e-4, skimmer: 2e-4 },
-  exchange: { makeUpTemperature: 283.15, changeFlow: 1e-7, changeTemperature: 283.15 },
+  exchange: { makeUpFrom: 'mains', changeFlow: 1e-7 },
 };
 
 interface Case {

@@ -99,11 +99,11 @@ function bandNamed({ bands }: Bands, name: string): Band {
 /** Vessels and panels of a tank that was not only measured. */
 function builtAnswers(
   design: StagedDesign,
-  { tank, surroundings, meter }: TankResults,
+  { tank, meter }: TankResults,
   bands: Bands,
   dew: number | null,
 ): Pick<TankAnswer, 'vessels' | 'panels'> {
-  const described = tankDescription(carriedBy(tankSlice(design), meter), surroundings.spell.mainsTemperature);
+  const described = tankDescription(carriedBy(tankSlice(design), meter));
   const known = tank.intermediates;
   const { load: sized } = design.tank;
   if (described.kind !== 'built' || known.kind !== 'built' || sized.kind === 'measured') {
@@ -219,7 +219,7 @@ function fallAnswers(
 ): readonly FallAnswer[] {
   const slice = carriedBy(tankSlice(design), meter);
   const { spell, atmosphericPressure } = surroundings;
-  const described = tankDescription(slice, spell.mainsTemperature);
+  const described = tankDescription(slice);
   const times = timesToFall(described, tankConditions(slice, spell, atmosphericPressure), falls);
   return falls.map((by, index) => {
     const time = times[index]!;

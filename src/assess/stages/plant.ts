@@ -14,8 +14,9 @@ import type { TankLoad } from '../../tank/index.ts';
 import { type Year, yearOfMonths } from '../../year/index.ts';
 import type { StagedDesign } from './engine-assumptions.ts';
 import { type LoopSlice, operatingOrNull } from './machine.ts';
+import { remembered } from './remembered.ts';
 import type { SurroundingsResult } from './surroundings.ts';
-import { dependsOnSeasons, type TankSlice, tankLoadAt } from './tank.ts';
+import { differentMonths, type TankSlice, tankLoadIn } from './tank.ts';
 
 /** The parts of the design that decide what fan, pump and controls do to whom. */
 export interface HardwareSlice {
@@ -57,17 +58,11 @@ export function plantAtSpell(tank: TankLoad, operating: OperatingPoint, hardware
   return plantState(tankHeat(tank), machineState(operating), hardware);
 }
 
-/**
- * The tank's heat balance in each of the months. Months as far from the coldest one are alike in all that surrounds the tank,
- * and are computed once; so are heated months where neither outdoors nor the water main reaches the tank.
- */
+/** The tank's heat balance in each of the months. */
 export function monthLoads(tank: TankSlice, { months, atmosphericPressure }: SurroundingsResult): readonly TankLoad[] {
-  const known = new Map<string, TankLoad>();
-  const readsSeasons = dependsOnSeasons(tank);
-  return months.map((month) => {
-    const key = readsSeasons ? `${month.roomTemperature} at ${month.distance}` : String(month.roomTemperature);
-    return remembered(known, key, () => tankLoadAt(tank, month, atmosphericPressure));
-  });
+  const { different, ofMonth } = differentMonths(tank, months);
+  const loads = different.map(tankLoadIn(tank, atmosphericPressure));
+  return ofMonth.map((index) => loads[index]!);
 }
 
 /** The loop in each of the months, null where it has no operating point; equal source temperatures are computed once. */
@@ -122,12 +117,4 @@ export function dryingEnergyOf({ moisture }: Pick<StagedDesign['room'], 'moistur
 /** True when the source is the tank's own room. */
 export function sourceIsTankRoom(source: Pick<StagedDesign['source'], 'kind'>): boolean {
   return source.kind === 'roomAir';
-}
-
-function remembered<Key, Value>(store: Map<Key, Value>, key: Key, compute: () => Value): Value {
-  const known = store.get(key);
-  if (known !== undefined) return known;
-  const value = compute();
-  store.set(key, value);
-  return value;
 }

@@ -2,6 +2,7 @@
 
 import type { PipeOf, PlainDesign, SizedLoadOf } from '../../design/index.ts';
 import { layerConductivity, material } from '../../matter/materials/index.ts';
+import type { MonthConditions } from '../../surroundings/index.ts';
 import {
   type BuiltTank,
   lightHeat,
@@ -44,17 +45,26 @@ export interface TankSlice {
 
 /**
  * The design's tank in the words of the tank model.
- * @param slice             its part of the design
- * @param mainsTemperature  T [K] of the water main
+ * @param slice  its part of the design
  */
-export function tankDescription(slice: TankSlice, mainsTemperature: number): TankDescription {
+export function tankDescription(slice: TankSlice): TankDescription {
   const { load } = slice.tank;
-  return load.kind === 'measured' ? measuredTank(slice.tank, load) : builtTank(slice, load, mainsTemperature);
+  return load.kind === 'measured' ? measuredTank(slice.tank, load) : builtTank(slice, load);
 }
 
 /** The conditions around the tank as its model reads them. */
 export function tankConditions(slice: TankSlice, place: TankPlace, atmosphericPressure: number): TankConditions {
-  const { roomTemperature, outdoorTemperature, groundTemperature } = place;
+  return conditionsAround(slice, place, atmosphericPressure, () => tankDescription(slice));
+}
+
+/** @param described  the slice's tank; read where the room's humidity follows from it */
+function conditionsAround(
+  slice: TankSlice,
+  place: TankPlace,
+  atmosphericPressure: number,
+  described: () => TankDescription,
+): TankConditions {
+  const { roomTemperature, outdoorTemperature, groundTemperature, mainsTemperature } = place;
   const conditions = {
     waterTemperature: slice.tank.waterTemperature,
     roomTemperature,
@@ -62,16 +72,48 @@ export function tankConditions(slice: TankSlice, place: TankPlace, atmosphericPr
     atmosphericPressure,
     outdoorTemperature,
     groundTemperature,
+    mainsTemperature,
   };
   if (slice.ventilation === null) return conditions;
-  const tank = tankDescription(slice, place.mainsTemperature);
-  return { ...conditions, roomRelativeHumidity: airedHumidity(slice.ventilation, tank, conditions) };
+  return { ...conditions, roomRelativeHumidity: airedHumidity(slice.ventilation, described(), conditions) };
 }
 
 /** The tank's heat balance in its place. */
 export function tankLoadAt(slice: TankSlice, place: TankPlace, atmosphericPressure: number): TankLoad {
-  const tank = tankDescription(slice, place.mainsTemperature);
-  return tankLoad(tank, tankConditions(slice, place, atmosphericPressure));
+  return tankLoadIn(slice, atmosphericPressure)(place);
+}
+
+/** The tank's heat balance in any of several places; the tank is described once for all of them. */
+export function tankLoadIn(slice: TankSlice, atmosphericPressure: number): (place: TankPlace) => TankLoad {
+  const tank = tankDescription(slice);
+  return (place) =>
+    tankLoad(
+      tank,
+      conditionsAround(slice, place, atmosphericPressure, () => tank),
+    );
+}
+
+/** Months that differ in what surrounds the tank, and which of them each month is. */
+export interface DifferentMonths {
+  readonly different: readonly (MonthConditions & TankPlace)[];
+  readonly ofMonth: readonly number[];
+}
+
+/**
+ * Months as far from the coldest one are alike in all that surrounds the tank; so are heated months where neither outdoors nor
+ * the water main reaches the tank.
+ */
+export function differentMonths(slice: TankSlice, months: readonly (MonthConditions & TankPlace)[]): DifferentMonths {
+  const readsSeasons = dependsOnSeasons(slice);
+  const different: (MonthConditions & TankPlace)[] = [];
+  const ofMonth = months.map((month) => {
+    const known = different.findIndex(
+      ({ roomTemperature, distance }) =>
+        roomTemperature === month.roomTemperature && (!readsSeasons || distance === month.distance),
+    );
+    return known >= 0 ? known : different.push(month) - 1;
+  });
+  return { different, ofMonth };
 }
 
 /** Whether weather, ground or water main reach the tank: else its load follows from the room alone. */
@@ -89,7 +131,6 @@ function measuredTank(tank: PlainTank, load: Extract<PlainTank['load'], { kind: 
 function builtTank(
   { tank, factors, windSpeed, measuredOverModelled }: TankSlice,
   load: SizedLoadOf<number>,
-  mains: number,
 ): BuiltTank {
   const { waterChange } = load;
   return {
@@ -101,9 +142,8 @@ function builtTank(
     ...(measuredOverModelled === undefined ? {} : { measuredOverModelled }),
     airFlow: { airStones: load.airStones, skimmer: load.skimmerAir },
     exchange: {
-      ...(load.makeUpFrom === 'mains' ? { makeUpTemperature: mains } : {}),
+      makeUpFrom: load.makeUpFrom,
       changeFlow: waterChange === undefined ? 0 : waterChange.volume / waterChange.every,
-      changeTemperature: mains,
     },
     ...gainsOf(load),
     ultravioletHeat: pumpHeat(load.ultravioletPower, load.ultravioletShareToWater),

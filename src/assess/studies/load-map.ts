@@ -53,7 +53,7 @@ function answerFor(document: DesignDocument): LoadMapAnswer {
   const design = stagedDesign(plainDesign(resolveDesign(document).design));
   const { surroundings, meter } = new StageRunner<TankAloneResults>(tankAloneStages).run(design);
   const { spell, months, atmosphericPressure } = surroundings;
-  const tank = tankDescription(carriedBy(tankSlice(design), meter), spell.mainsTemperature);
+  const tank = tankDescription(carriedBy(tankSlice(design), meter));
   const rooms = [spell.roomTemperature, ...months.map(({ roomTemperature }) => roomTemperature)];
   const water = design.tank.waterTemperature;
   const axes: MapAxes = {
@@ -67,8 +67,8 @@ function answerFor(document: DesignDocument): LoadMapAnswer {
       count: points.water,
     },
   };
-  const { outdoorTemperature, groundTemperature } = spell;
-  const map = loadMap(tank, { atmosphericPressure, outdoorTemperature, groundTemperature }, axes);
+  const { outdoorTemperature, groundTemperature, mainsTemperature } = spell;
+  const map = loadMap(tank, { atmosphericPressure, outdoorTemperature, groundTemperature, mainsTemperature }, axes);
   return {
     mapVersion: 1,
     caution,

@@ -110,7 +110,7 @@ function stepsOf(
   pressure: number,
   origins: ConditionOrigins,
 ): readonly WorkingStep[] {
-  const described = tankDescription(slice, place.mainsTemperature);
+  const described = tankDescription(slice);
   return tankLoadWorking(described, tankConditions(slice, place, pressure), tank, {
     ...origins,
     ...placesInDesign(design),
@@ -143,7 +143,7 @@ export function coolingSteps(
 ): readonly WorkingStep[] {
   const slice = carriedBy(tankSlice(design), meter);
   const { spell, atmosphericPressure } = surroundings;
-  const described = tankDescription(slice, spell.mainsTemperature);
+  const described = tankDescription(slice);
   return coolingWorking(described, tankConditions(slice, spell, atmosphericPressure), tank, falls, fallName);
 }
 

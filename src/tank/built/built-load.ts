@@ -3,6 +3,7 @@
 
 import { dryAirDensity, humidityRatio } from '../../matter/air/index.ts';
 import { waterDensity, waterHeatCapacity } from '../../matter/water/index.ts';
+import { InputError, requireWithin } from '../../numerics/index.ts';
 import type { BuiltTank, Cover, Vessel } from '../built-tank.ts';
 import type { TankConditions } from '../description.ts';
 import {
@@ -65,7 +66,7 @@ export function builtLoad(tank: BuiltTank, conditions: TankConditions): TankLoad
     waterVolume: volume,
     waterMass: volume * density,
     heatCapacity: heatCapacity(volume, density, waterHeatCapacity(conditions.waterTemperature, tank.salinity)),
-    // It takes two more balances, two thirds of the time of a load, and of most loads nobody asks for it.
+    // It takes another balance, half the time of a load, and of most loads nobody asks for it.
     get conductance() {
       conductance ??= builtConductance(tank, conditions, loss);
       return conductance;
@@ -105,7 +106,8 @@ export function builtLosses(tank: BuiltTank, conditions: TankConditions): TankLo
   const airDrawn = airDrawnThrough(tank, air, conditions);
   const factor = tank.measuredOverModelled ?? 1;
   const evaporated = vapourOf(vessels, night, airDrawn);
-  const makeUpTemperature = tank.exchange.makeUpTemperature ?? conditions.roomTemperature;
+  const makeUpTemperature =
+    tank.exchange.makeUpFrom === 'mains' ? mainsTemperature(conditions) : conditions.roomTemperature;
   const makeUpHeatCapacity = waterHeatCapacity(conditions.waterTemperature, 0);
   const paths = [
     ...mixedPaths(vessels, night),
@@ -200,11 +202,12 @@ function airPaths(
 
 function freshWaterPaths(
   { exchange, salinity }: BuiltTank,
-  { waterTemperature }: TankConditions,
+  conditions: TankConditions,
   evaporation: number,
   makeUpHeatCapacity: number,
   makeUpTemperature: number,
 ): readonly HeatPath[] {
+  const { waterTemperature } = conditions;
   const own = { kind: 'sensible' as const, to: 'freshWater' as const };
   const paths: HeatPath[] = [];
   if (evaporation > 0) {
@@ -214,9 +217,21 @@ function freshWaterPaths(
   if (exchange.changeFlow > 0) {
     const density = waterDensity(waterTemperature, salinity);
     const specificHeat = waterHeatCapacity(waterTemperature, salinity);
-    const { changeFlow, changeTemperature } = exchange;
-    const heat = waterChangeHeat(changeFlow, density, specificHeat, waterTemperature, changeTemperature);
+    const mains = mainsTemperature(conditions);
+    const heat = waterChangeHeat(exchange.changeFlow, density, specificHeat, waterTemperature, mains);
     paths.push({ path: 'waterChange', heat, ...own });
   }
   return paths;
+}
+
+/** Fresh water comes liquid and not hot, K. */
+const freshWater = { min: 273.15, max: 333.15 } as const;
+
+/** Temperature of the water main. @throws InputError where it is not given, or no main has it */
+function mainsTemperature({ mainsTemperature: mains }: TankConditions): number {
+  if (mains === undefined) {
+    throw new InputError('place.mains', mains, 'a temperature, as fresh water comes from the main', 'missing');
+  }
+  requireWithin('place.mains', mains, freshWater.min, freshWater.max);
+  return mains;
 }

@@ -3,11 +3,8 @@
 
 import { conductivityLimits, emissivityLimits } from '../../matter/materials/index.ts';
 import { InputError, requireNonNegative, requirePositive, requireWithin } from '../../numerics/index.ts';
-import type { BuiltTank, Cover, Panel, Pipe, Vessel, WaterExchange } from '../built-tank.ts';
+import type { BuiltTank, Cover, Panel, Pipe, Vessel } from '../built-tank.ts';
 import type { Stack, StackLayer } from '../stack/layers.ts';
-
-/** Fresh water comes liquid and not hot, K. */
-const freshWater = { min: 273.15, max: 333.15 } as const;
 
 /** @throws InputError naming the first place that cannot be. */
 export function checkBuilt(tank: BuiltTank): void {
@@ -18,7 +15,7 @@ export function checkBuilt(tank: BuiltTank): void {
   if (tank.outerFilmFactor !== undefined) requirePositive('outerFilmFactor', tank.outerFilmFactor);
   requireNonNegative('tank.load.airStones', tank.airFlow.airStones);
   requireNonNegative('tank.load.skimmerAir', tank.airFlow.skimmer);
-  checkExchange(tank.exchange);
+  requireNonNegative('tank.load.waterChange', tank.exchange.changeFlow);
   if (tank.night !== undefined) {
     requireWithin('tank.load.night.share', tank.night.share, 0, 1);
     checkCover('tank.load.night', tank.night.cover);
@@ -42,14 +39,6 @@ function checkVessel(vessel: Vessel): void {
   if (vessel.cover.kind === 'hood' && vessel.cover.area < vessel.waterSurface) {
     const expected = `at least the water surface under it, ${vessel.waterSurface} m²`;
     throw new InputError(`${path}.hood.area`, vessel.cover.area, expected, 'hoodTooSmall');
-  }
-}
-
-function checkExchange({ makeUpTemperature, changeFlow, changeTemperature }: WaterExchange): void {
-  requireNonNegative('tank.load.waterChange', changeFlow);
-  if (changeFlow > 0) requireWithin('place.mains', changeTemperature, freshWater.min, freshWater.max);
-  if (makeUpTemperature !== undefined) {
-    requireWithin('tank.load.makeUpFrom', makeUpTemperature, freshWater.min, freshWater.max);
   }
 }
 

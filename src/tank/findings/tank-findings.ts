@@ -23,7 +23,7 @@ export function builtFindings(
   const { vessels } = intermediates;
   const surface = vessels.find((vessel) => vessel.surface !== undefined)?.surface;
   const lid = vessels.find((vessel) => vessel.lid !== undefined)?.lid;
-  const makeUp = tank.exchange.makeUpTemperature === undefined ? ', make-up water at room temperature' : '';
+  const makeUp = tank.exchange.makeUpFrom === 'room' ? ', make-up water at room temperature' : '';
   const found = [
     note(
       'tankSimplifications',

@@ -90,7 +90,7 @@ export function rectangularTank(tank: RectangularTank): BuiltTank {
     pipes: [],
     ...(tank.outerFilmFactor === undefined ? {} : { outerFilmFactor: tank.outerFilmFactor }),
     airFlow: { airStones: tank.airFlow ?? 0, skimmer: 0 },
-    exchange: { changeFlow: 0, changeTemperature: 283.15 },
+    exchange: { makeUpFrom: 'room', changeFlow: 0 },
     pumpHeat: tank.pumpHeat,
     lightHeat: tank.lightHeat,
     ultravioletHeat: 0,

@@ -185,8 +185,7 @@ export function freshWaterSteps(
   from: ConditionInputs,
 ): readonly WorkingStep[] {
   const { waterTemperature } = conditions;
-  const makeUp: StepInput =
-    exchange.makeUpTemperature === undefined ? from.room : [known.makeUpTemperature, from.mains];
+  const makeUp: StepInput = exchange.makeUpFrom === 'room' ? from.room : [known.makeUpTemperature, from.mains];
   const c_p: StepInput = [known.makeUpHeatCapacity, 'tank.makeUpHeatCapacity'];
   return [
     ...(evaporation[0] > 0
@@ -207,7 +206,7 @@ export function freshWaterSteps(
             rho: [waterDensity(waterTemperature, salinity), 'tank.waterDensity'],
             c_p: [waterHeatCapacity(waterTemperature, salinity), 'tank.waterHeatCapacity'],
             T_w: from.water,
-            T_f: [exchange.changeTemperature, from.mains],
+            T_f: [conditions.mainsTemperature!, from.mains],
           }),
         ]
       : []),

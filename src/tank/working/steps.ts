@@ -10,7 +10,9 @@ export type LayerPart = 'thickness' | 'conductivity' | 'resistance' | 'joint' | 
 
 /** For each condition, and for what the tank is told to be, the design path or the step that it came from. */
 export interface ConditionOrigins
-  extends Readonly<Record<Exclude<keyof TankConditions, 'outdoorTemperature' | 'groundTemperature'>, string>> {
+  extends Readonly<
+    Record<Exclude<keyof TankConditions, 'outdoorTemperature' | 'groundTemperature' | 'mainsTemperature'>, string>
+  > {
   readonly outdoorTemperature?: string;
   readonly groundTemperature?: string;
   /** Of the water main. */

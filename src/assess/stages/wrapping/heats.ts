@@ -6,68 +6,48 @@ import {
   type BareTankHeat,
   type Measure,
   type TankConditions,
+  type TankDescription,
   tankHeatOf,
 } from '../../../tank/index.ts';
 import type { SurroundingsResult } from '../surroundings.ts';
-import { dependsOnSeasons, type TankPlace, type TankSlice, tankConditions, tankDescription } from '../tank.ts';
+import { differentMonths, type TankPlace, type TankSlice, tankConditions } from '../tank.ts';
 
-/** What surrounds the tank at one moment. */
-export interface Moment {
-  readonly conditions: TankConditions;
-  /** Of the water main [K]. */
-  readonly mainsTemperature: number;
-}
-
-/** The coldest spell, the months that differ, and which of these each month is. */
+/** What surrounds the tank in the coldest spell, in the months that differ, and which of these each month is. */
 export interface Moments {
-  readonly spell: Moment;
-  readonly different: readonly Moment[];
+  readonly spell: TankConditions;
+  readonly different: readonly TankConditions[];
   readonly ofMonth: readonly number[];
 }
 
 /** What surrounds the tank, which is carried by its meter where one was adopted. */
 export function momentsOf(slice: TankSlice, surroundings: SurroundingsResult): Moments {
   const { spell, months, atmosphericPressure } = surroundings;
-  const momentOf = (place: TankPlace): Moment => ({
-    conditions: tankConditions(slice, place, atmosphericPressure),
-    mainsTemperature: place.mainsTemperature,
-  });
-  const readsSeasons = dependsOnSeasons(slice);
-  const keys: string[] = [];
-  const different: Moment[] = [];
-  const ofMonth = months.map((month) => {
-    const key = readsSeasons ? `${month.roomTemperature} at ${month.distance}` : String(month.roomTemperature);
-    const known = keys.indexOf(key);
-    if (known >= 0) return known;
-    keys.push(key);
-    different.push(momentOf(month));
-    return keys.length - 1;
-  });
-  return { spell: momentOf(spell), different, ofMonth };
+  const around = (place: TankPlace) => tankConditions(slice, place, atmosphericPressure);
+  const { different, ofMonth } = differentMonths(slice, months);
+  return { spell: around(spell), different: different.map(around), ofMonth };
 }
 
-/** Heat of the tank with measures, at any of the moments. */
-export function wrappedHeat(slice: TankSlice, measures: readonly Measure[]): (moment: Moment) => BareTankHeat {
-  const byMains = new Map<number, (conditions: TankConditions) => BareTankHeat>();
-  const at = (mainsTemperature: number) => {
-    const known = byMains.get(mainsTemperature);
-    if (known !== undefined) return known;
-    const described = tankDescription(slice, mainsTemperature);
-    const { tank, waterTemperature } = applyMeasures(described, slice.tank.waterTemperature, measures);
-    const heatAt = tankHeatOf(tank);
-    const made = (conditions: TankConditions) => heatAt({ ...conditions, waterTemperature });
-    byMains.set(mainsTemperature, made);
-    return made;
-  };
-  return ({ conditions, mainsTemperature }) => at(mainsTemperature)(conditions);
+/**
+ * Heat of a tank with measures, at any moment.
+ * @param described         the tank without them
+ * @param waterTemperature  T_w [K] without them; they may lower it
+ * @param measures          any number of them
+ */
+export function wrappedHeat(
+  described: TankDescription,
+  waterTemperature: number,
+  measures: readonly Measure[],
+): (conditions: TankConditions) => BareTankHeat {
+  const wrapped = applyMeasures(described, waterTemperature, measures);
+  const heatAt = tankHeatOf(wrapped.tank);
+  return (conditions) => heatAt({ ...conditions, waterTemperature: wrapped.waterTemperature });
 }
 
 /** Heat of each month. */
 export function monthHeats(
-  slice: TankSlice,
-  measures: readonly Measure[],
+  heat: (conditions: TankConditions) => BareTankHeat,
   { different, ofMonth }: Moments,
 ): readonly BareTankHeat[] {
-  const heats = different.map(wrappedHeat(slice, measures));
+  const heats = different.map(heat);
   return ofMonth.map((index) => heats[index]!);
 }

@@ -14,10 +14,12 @@ import {
   type BareTankHeat,
   type Measure,
   type MeasureOutcome,
+  type TankConditions,
   type TankDescription,
 } from '../../../tank/index.ts';
 import type { Year } from '../../../year/index.ts';
 import { yearOf } from '../plant.ts';
+import { remembered } from '../remembered.ts';
 import type { SurroundingsResult } from '../surroundings.ts';
 import { type TankSlice, tankDescription } from '../tank.ts';
 import { type Moments, momentsOf, monthHeats, wrappedHeat } from './heats.ts';
@@ -56,24 +58,29 @@ export function wrappedAccount({ year, cost }: WrappedYear, { prices, heater }: 
 
 export class WrappedStates {
   readonly offered: readonly OfferedMeasure[];
-  /** Those of them that change something by themselves. */
-  readonly applicable: readonly OfferedMeasure[];
   readonly #subject: WrappingSubject;
   readonly #moments: Moments;
   readonly #described: TankDescription;
   readonly #byId: ReadonlyMap<string, OfferedMeasure>;
   readonly #years = new Map<string, Omit<WrappedYear, 'cost'>>();
   readonly #spells = new Map<string, BareTankHeat>();
+  #applicable: readonly OfferedMeasure[] | undefined;
 
   constructor(subject: WrappingSubject) {
     const { tank, offer, surroundings } = subject;
-    const described = tankDescription(tank, surroundings.spell.mainsTemperature);
+    const described = tankDescription(tank);
     this.#described = described;
     this.#subject = subject;
     this.#moments = momentsOf(tank, surroundings);
     this.offered = offeredMeasures(offer, described);
-    this.applicable = this.offered.filter((each) => applies(each, described, tank.tank.waterTemperature));
     this.#byId = new Map(this.offered.map((each) => [each.id, each]));
+  }
+
+  /** Those of the offered that change something by themselves; variations of an input, which know their set, never ask. */
+  get applicable(): readonly OfferedMeasure[] {
+    const { waterTemperature } = this.#subject.tank.tank;
+    this.#applicable ??= this.offered.filter((each) => applies(each, this.#described, waterTemperature));
+    return this.#applicable;
   }
 
   /** Of a dehumidifier in the room [J/kg of water]; null in a room without one. */
@@ -84,8 +91,8 @@ export class WrappedStates {
   /** The year with the measures of these names. */
   yearWith(ids: readonly string[]): WrappedYear {
     const taken = this.#effective(ids);
-    const { heats, year } = remembered(this.#years, taken, () => {
-      const monthly = monthHeats(this.#subject.tank, this.#measures(taken), this.#moments);
+    const { heats, year } = remembered(this.#years, keyOf(taken), () => {
+      const monthly = monthHeats(this.#heat(this.#measures(taken)), this.#moments);
       return { heats: monthly, year: heaterYear(monthly, this.#subject) };
     });
     return { heats, year, cost: this.costOf(ids) };
@@ -99,20 +106,14 @@ export class WrappedStates {
   /** The coldest spell with the measures of these names. */
   spellWith(ids: readonly string[]): BareTankHeat {
     const taken = this.#effective(ids);
-    return remembered(this.#spells, taken, () =>
-      wrappedHeat(this.#subject.tank, this.#measures(taken))(this.#moments.spell),
-    );
+    return remembered(this.#spells, keyOf(taken), () => this.#heat(this.#measures(taken))(this.#moments.spell));
   }
 
   /** The year and the coldest spell under measures of one's own making; remembered by nobody. */
   under(measures: readonly Measure[]): Pick<WrappedYear, 'heats' | 'year'> & { readonly spell: BareTankHeat } {
-    const { tank } = this.#subject;
-    const heats = monthHeats(tank, measures, this.#moments);
-    return {
-      heats,
-      year: heaterYear(heats, this.#subject),
-      spell: wrappedHeat(tank, measures)(this.#moments.spell),
-    };
+    const heat = this.#heat(measures);
+    const heats = monthHeats(heat, this.#moments);
+    return { heats, year: heaterYear(heats, this.#subject), spell: heat(this.#moments.spell) };
   }
 
   /** What becomes of the measures of these names, one for each. */
@@ -130,6 +131,11 @@ export class WrappedStates {
   /** Of measures together [money]. */
   costOf(ids: readonly string[]): number {
     return ids.reduce((sum, id) => sum + this.#byId.get(id)!.cost.likely, 0);
+  }
+
+  /** The tank with measures at any moment. */
+  #heat(measures: readonly Measure[]): (conditions: TankConditions) => BareTankHeat {
+    return wrappedHeat(this.#described, this.#subject.tank.tank.waterTemperature, measures);
   }
 
   #measures(ids: readonly string[]): readonly Measure[] {
@@ -150,11 +156,7 @@ function heaterYear(
   );
 }
 
-function remembered<Value>(store: Map<string, Value>, ids: readonly string[], compute: () => Value): Value {
-  const key = [...ids].sort().join(' ');
-  const known = store.get(key);
-  if (known !== undefined) return known;
-  const value = compute();
-  store.set(key, value);
-  return value;
+/** Sets of the same measures have one key, whatever their order. */
+function keyOf(ids: readonly string[]): string {
+  return [...ids].sort().join(' ');
 }
