@@ -3,8 +3,7 @@
 // gathers what people and programs read. A BareAssessor remembers its last run, so that an edit costs what depends on it.
 
 import { caution, findCautions, worstFirst } from '../cautions/index.ts';
-import { type DesignDocument, type DesignProblem, parseDesign, plainDesign, resolveDesign } from '../design/index.ts';
-import { KettlefinError } from '../numerics/index.ts';
+import { type DesignDocument, plainDesign, resolveDesign } from '../design/index.ts';
 import type { Finding, UnitView } from '../quantities/index.ts';
 import { loopAgainst } from './against/loop-against.ts';
 import {
@@ -28,6 +27,7 @@ import { marginInfluences } from './doubt/margin.ts';
 import { measureNext } from './doubt/measure-next.ts';
 import { type ResultRange, rangeOfResult } from './doubt/range.ts';
 import { varied } from './doubt/vary.ts';
+import { fromDesign, type Refusal } from './from-design.ts';
 import { doubtfulInputs } from './inputs.ts';
 import { meterOfTank } from './meter-of-tank.ts';
 import { modelFindings } from './model-findings.ts';
@@ -41,24 +41,10 @@ import { tankFindings } from './tank-findings.ts';
 import { judge } from './verdict.ts';
 import { verdictSentence } from './wording/verdict.ts';
 
-/** What went wrong, as plain data that can be printed, serialised and posted. */
-export interface EngineError {
-  readonly code: string;
-  readonly message: string;
-  readonly facts: Readonly<Record<string, unknown>>;
-}
-
 /** An Assessment without its workings. */
 export type BareAssessment = Omit<Assessment, 'workings'>;
 
-/**
- * `unusable`: the document breaks its rules, each problem with its path.
- * `noSolution`: the document is understood, and physics or the models give no answer for it.
- */
-export type OutcomeOf<Answer> =
-  | { readonly ok: true; readonly assessment: Answer }
-  | { readonly ok: false; readonly kind: 'unusable'; readonly problems: readonly DesignProblem[] }
-  | { readonly ok: false; readonly kind: 'noSolution'; readonly error: EngineError };
+export type OutcomeOf<Answer> = { readonly ok: true; readonly assessment: Answer } | Refusal;
 
 /** What an assessment was made from. */
 export interface AssessedRun {
@@ -82,14 +68,7 @@ export class BareAssessor {
 
   /** @param design  the text of a design file, or a document that was parsed before */
   assess(design: string | DesignDocument, view: UnitView): OutcomeOf<BareAssessment> {
-    const parsed = typeof design === 'string' ? parseDesign(design) : { ok: true as const, document: design };
-    if (!parsed.ok) return { ok: false, kind: 'unusable', problems: parsed.problems };
-    try {
-      return { ok: true, assessment: this.#assessment(parsed.document, view) };
-    } catch (error) {
-      if (!(error instanceof KettlefinError)) throw error;
-      return refusalOf(error);
-    }
+    return fromDesign(design, (document) => ({ assessment: this.#assessment(document, view) }));
   }
 
   /**
@@ -173,12 +152,6 @@ export class BareAssessor {
       chargeComparisons: chargeComparisonAnswers(facts),
     };
   }
-}
-
-/** What an error of the engine says about the design. */
-export function refusalOf(error: KettlefinError): Extract<OutcomeOf<never>, { readonly kind: 'noSolution' }> {
-  const { code, message } = error;
-  return { ok: false, kind: 'noSolution', error: { code, message, facts: error.facts() } };
 }
 
 /** What was decided to be wrapped brings assumptions of its own. */

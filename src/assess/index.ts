@@ -27,12 +27,12 @@ export {
   type AssessOptions,
   type BareAssessment,
   BareAssessor,
-  type EngineError,
   type OutcomeOf,
 } from './bare-assessor.ts';
 export { type DoubtfulInput, doubt, varianceShares } from './doubt/doubt.ts';
 export type { ResultRange } from './doubt/range.ts';
 export { allFormulas, formulaById } from './formulas.ts';
+export type { EngineError, Refusal } from './from-design.ts';
 export type { StageCounts } from './stage.ts';
 export { exactStates, type StatesFrom } from './stages/states.ts';
 export { tableStates } from './stages/table-states.ts';

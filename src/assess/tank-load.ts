@@ -2,19 +2,17 @@
 // its surroundings and none of the machine, so that a machine without a solution keeps nobody from seeing the tank's watts.
 
 import { caution, worstFirst } from '../cautions/index.ts';
-import { type DesignDocument, type Follower, parseDesign, plainDesign, resolveDesign } from '../design/index.ts';
-import { KettlefinError } from '../numerics/index.ts';
+import { type DesignDocument, type Follower, plainDesign, resolveDesign } from '../design/index.ts';
 import type { Finding, WorkingStep } from '../quantities/index.ts';
 import { scenarioAccount } from './answers/answers.ts';
 import { type Bands, bandOf } from './answers/pieces.ts';
 import { tankAnswer } from './answers/tank.ts';
 import { tankValues, usualFalls } from './answers/tank-values.ts';
 import { partsOfAccount, quantitiesOf } from './answers/values.ts';
-import type { AssessOutcome } from './assess.ts';
 import type { AssumptionLeft, BandWithUnit, ScenarioAccount } from './assessment.ts';
 import { assumptionsLeft } from './assumptions.ts';
-import { refusalOf } from './bare-assessor.ts';
 import { influencesOn, varied } from './doubt/vary.ts';
+import { fromDesign, type Refusal } from './from-design.ts';
 import { meterOfTank } from './meter-of-tank.ts';
 import { unansweredFinding } from './model-findings.ts';
 import { roomFindings } from './room-findings.ts';
@@ -55,9 +53,7 @@ export interface TankLoadAnswer {
   readonly workings: readonly WorkingStep[];
 }
 
-export type TankLoadOutcome =
-  | { readonly ok: true; readonly answer: TankLoadAnswer }
-  | Exclude<AssessOutcome, { readonly ok: true }>;
+export type TankLoadOutcome = { readonly ok: true; readonly answer: TankLoadAnswer } | Refusal;
 
 /** Prices that the account of a plain heater reads. */
 const pricesOfHeater = ['prices.electricity', 'prices.heater', 'prices.life', 'prices.discountRate'];
@@ -87,20 +83,8 @@ export function assessTankLoad(
   design: string | DesignDocument,
   { falls = usualFalls }: TankLoadOptions = {},
 ): TankLoadOutcome {
-  const parsed = typeof design === 'string' ? parseDesign(design) : { ok: true as const, document: design };
-  if (!parsed.ok) return { ok: false, kind: 'unusable', problems: parsed.problems };
-  try {
-    return {
-      ok: true,
-      answer: answerFor(
-        parsed.document,
-        falls.toSorted((left, right) => left - right),
-      ),
-    };
-  } catch (error) {
-    if (!(error instanceof KettlefinError)) throw error;
-    return refusalOf(error);
-  }
+  const ascending = falls.toSorted((left, right) => left - right);
+  return fromDesign(design, (document) => ({ answer: answerFor(document, ascending) }));
 }
 
 function answerFor(document: DesignDocument, falls: readonly number[]): TankLoadAnswer {

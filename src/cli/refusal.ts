@@ -1,7 +1,7 @@
 // A design that cannot be used or has no solution, told to people on the error stream and, with --json, to programs on the
 // output: { "caution", "error": { "kind": "unusable", "problems": […] } or { "kind": "noSolution", "code", "message", "facts" } }.
 
-import { type AssessOutcome, type EngineError, messageInView } from '../assess/index.ts';
+import { type EngineError, messageInView, type Refusal } from '../assess/index.ts';
 import { caution } from '../cautions/index.ts';
 import { sayProblem } from '../design/index.ts';
 import { InputError, type KettlefinError } from '../numerics/index.ts';
@@ -11,8 +11,6 @@ import { type ExitCode, exitCodes } from './exit-codes.ts';
 import { fileTitle, readDesignText } from './input.ts';
 import { printable } from './report/printable.ts';
 import { errorSentence, withReason } from './say-error.ts';
-
-type Refusal = Exclude<AssessOutcome, { readonly ok: true }>;
 
 /** How a command was asked to answer. */
 export interface Asked {

@@ -1,7 +1,7 @@
 // A design reckoned with every state of the refrigerant from its equation, and again with states from tables: how long each
 // took, and which figure of the verdict they differ in most. Loaded when it is first asked for.
 
-import { type AssessOutcome, Assessor, exactStates, stateDifferences, tableStates } from '../../assess/index.ts';
+import { Assessor, exactStates, type Refusal, stateDifferences, tableStates } from '../../assess/index.ts';
 import { refrigerant, tabulated } from '../../matter/refrigerants/index.ts';
 import type { UnitView } from '../../quantities/index.ts';
 
@@ -25,9 +25,7 @@ export interface BothWaysAnswer {
 
 const runs = 3;
 
-export type BothWaysOutcome =
-  | { readonly ok: true; readonly answer: BothWaysAnswer }
-  | Exclude<AssessOutcome, { readonly ok: true }>;
+export type BothWaysOutcome = { readonly ok: true; readonly answer: BothWaysAnswer } | Refusal;
 
 /**
  * @param text  of a design

@@ -2,10 +2,10 @@
 // loops are drawn from. Loaded when the paper is first opened.
 
 import {
-  type CompareOutcome,
   compareRefrigerants,
   type MachineBasis,
   type RefrigerantComparison,
+  type Refusal,
   type SaidComparison,
   sayRefrigerants,
 } from '../../assess/index.ts';
@@ -26,9 +26,7 @@ export interface CompareAnswer {
   readonly loops: readonly ReducedLoop[];
 }
 
-export type CompareReply =
-  | { readonly ok: true; readonly answer: CompareAnswer }
-  | Exclude<CompareOutcome, { readonly ok: true }>;
+export type CompareReply = { readonly ok: true; readonly answer: CompareAnswer } | Refusal;
 
 /** @throws InputError for fluids that cannot be compared */
 export function answerCompare({ text, fluids, basis }: CompareForm, view: UnitView): CompareReply {

@@ -1,6 +1,6 @@
 // What the engine refused or threw, as problems in words of the view.
 
-import { messageInView, type OutcomeOf, sayNoLoop } from '../../assess/index.ts';
+import { messageInView, type Refusal, sayNoLoop } from '../../assess/index.ts';
 import { sayProblem } from '../../design/index.ts';
 import { KettlefinError } from '../../numerics/index.ts';
 import { sentenceStart, type UnitView } from '../../quantities/index.ts';
@@ -13,11 +13,7 @@ import type { EngineProblem } from './messages.ts';
  * @param text     of the design, which names the fluid that has no loop in it
  * @param view     in whose units the words are
  */
-export function problemsOf(
-  outcome: Exclude<OutcomeOf<never>, { ok: true }>,
-  text: string,
-  view: UnitView,
-): readonly EngineProblem[] {
+export function problemsOf(outcome: Refusal, text: string, view: UnitView): readonly EngineProblem[] {
   if (outcome.kind === 'noSolution') {
     const [fluid = 'this fluid'] = fluidsOfDesign(text);
     return [{ code: outcome.error.code, path: undefined, message: sayNoLoop(outcome.error, fluid, view) }];

@@ -3,11 +3,11 @@
 
 import {
   assessWrapping,
+  type Refusal,
   type SaidWrapping,
   sayFinding,
   sayWrapping,
   type WrappingAnswer,
-  type WrappingOutcome,
 } from '../../assess/index.ts';
 import type { UnitView } from '../../quantities/index.ts';
 import type { WordsOfFinding } from './messages.ts';
@@ -19,9 +19,7 @@ export interface WrappingReply {
   readonly findingWords: readonly WordsOfFinding[];
 }
 
-export type WrappingReplyOutcome =
-  | { readonly ok: true; readonly reply: WrappingReply }
-  | Exclude<WrappingOutcome, { readonly ok: true }>;
+export type WrappingReplyOutcome = { readonly ok: true; readonly reply: WrappingReply } | Refusal;
 
 /**
  * @param text  of the design

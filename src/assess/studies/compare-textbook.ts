@@ -16,7 +16,7 @@ import {
 import { KettlefinError } from '../../numerics/index.ts';
 import { type QuantityName, type WorkingStep, workingStep } from '../../quantities/index.ts';
 import { bandWithUnit, loopPoints } from '../answers/pieces.ts';
-import { refusalOf } from '../bare-assessor.ts';
+import { type EngineError, refusalOf } from '../from-design.ts';
 import type { ComparisonColumn, ComparisonRow, RefrigerantComparison, RowGroup } from './comparison/comparison.ts';
 import { chargeFigures, comparedFacts } from './comparison/facts.ts';
 import { comparedFluids } from './comparison/fluids.ts';
@@ -127,7 +127,7 @@ export function compareTextbookCycles(
 
 type Attempt =
   | { readonly ok: true; readonly asked: TextbookCycleRequest; readonly cycle: TextbookCycle }
-  | { readonly ok: false; readonly error: ReturnType<typeof refusalOf>['error'] };
+  | { readonly ok: false; readonly error: EngineError };
 
 function askedOf(fluid: string, request: TextbookComparisonRequest): TextbookCycleRequest {
   const { evaporating, condensing, superheat, subcooling, isentropicEfficiency } = request;

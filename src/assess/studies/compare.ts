@@ -5,12 +5,11 @@
 // was made for, are carried over. Approaches are those of the design on every fluid.
 
 import { caution } from '../../cautions/index.ts';
-import { type DesignDocument, parseDesign } from '../../design/index.ts';
+import type { DesignDocument } from '../../design/index.ts';
 import { condensingTemperature, evaporatingTemperature } from '../../loop/index.ts';
-import { InputError, KettlefinError } from '../../numerics/index.ts';
-import type { AssessOutcome } from '../assess.ts';
-import { refusalOf } from '../bare-assessor.ts';
+import { InputError } from '../../numerics/index.ts';
 import type { Doubt } from '../doubt/doubt.ts';
+import { fromDesign, type Refusal } from '../from-design.ts';
 import { StageRunner } from '../stage.ts';
 import { type StageResults, stages } from '../stages/index.ts';
 import { withheldFacts } from '../withheld.ts';
@@ -30,9 +29,7 @@ import { type ComparedLevels, onFluid, type Subject, subjectOf } from './compari
 import { comparedValues } from './comparison/values.ts';
 import { machineWorkings } from './comparison/workings.ts';
 
-export type CompareOutcome =
-  | { readonly ok: true; readonly comparison: RefrigerantComparison }
-  | Exclude<AssessOutcome, { readonly ok: true }>;
+export type CompareOutcome = { readonly ok: true; readonly comparison: RefrigerantComparison } | Refusal;
 
 /**
  * Compares refrigerants in the machine of a design, at its coldest spell.
@@ -54,14 +51,9 @@ export function compareRefrigerants(
     const expected = 'no temperatures with the same parts: source, water and approaches decide them';
     throw new InputError('evaporating', levels.evaporating, expected, 'bothGiven');
   }
-  const parsed = typeof design === 'string' ? parseDesign(design) : { ok: true as const, document: design };
-  if (!parsed.ok) return { ok: false, kind: 'unusable', problems: parsed.problems };
-  try {
-    return { ok: true, comparison: comparisonOf(subjectOf(parsed.document, basis, levels), names) };
-  } catch (error) {
-    if (!(error instanceof KettlefinError)) throw error;
-    return refusalOf(error);
-  }
+  return fromDesign(design, (document) => ({
+    comparison: comparisonOf(subjectOf(document, basis, levels), names),
+  }));
 }
 
 function comparisonOf(subject: Subject, names: readonly string[]): RefrigerantComparison {

@@ -2,10 +2,9 @@
 // over the water temperatures around its own. Outdoors, ground and water main as at the coldest spell.
 
 import { caution } from '../../cautions/index.ts';
-import { type DesignDocument, parseDesign, plainDesign, resolveDesign } from '../../design/index.ts';
-import { KettlefinError } from '../../numerics/index.ts';
+import { type DesignDocument, plainDesign, resolveDesign } from '../../design/index.ts';
 import { loadMap, type MapAxes, type MapColumn, mapColumns, tankValidity } from '../../tank/index.ts';
-import { type OutcomeOf, refusalOf } from '../bare-assessor.ts';
+import { fromDesign, type Refusal } from '../from-design.ts';
 import { StageRunner } from '../stage.ts';
 import { stagedDesign } from '../stages/engine-assumptions.ts';
 import { type TankAloneResults, tankAloneStages } from '../stages/heater.ts';
@@ -27,9 +26,7 @@ export interface LoadMapAnswer {
   readonly largestError: Readonly<Record<MapColumn, number>>;
 }
 
-export type LoadMapOutcome =
-  | { readonly ok: true; readonly answer: LoadMapAnswer }
-  | Exclude<OutcomeOf<never>, { readonly ok: true }>;
+export type LoadMapOutcome = { readonly ok: true; readonly answer: LoadMapAnswer } | Refusal;
 
 /** How far the water's axis reaches to either side, and the room's beyond the design's own [K]. */
 const waterReach = 3;
@@ -39,14 +36,7 @@ const points = { room: 15, water: 7 } as const;
 
 /** @param design  the text of a design file, or a document that was parsed before */
 export function assessLoadMap(design: string | DesignDocument): LoadMapOutcome {
-  const parsed = typeof design === 'string' ? parseDesign(design) : { ok: true as const, document: design };
-  if (!parsed.ok) return { ok: false, kind: 'unusable', problems: parsed.problems };
-  try {
-    return { ok: true, answer: answerFor(parsed.document) };
-  } catch (error) {
-    if (!(error instanceof KettlefinError)) throw error;
-    return refusalOf(error);
-  }
+  return fromDesign(design, (document) => ({ answer: answerFor(document) }));
 }
 
 function answerFor(document: DesignDocument): LoadMapAnswer {

@@ -1,7 +1,7 @@
 // Why a fluid has no loop in a machine or at the temperatures of a comparison.
 
 import { sayQuantity, sentenceStart, type UnitView } from '../../quantities/index.ts';
-import type { EngineError } from '../bare-assessor.ts';
+import type { EngineError } from '../from-design.ts';
 import { messageInView } from './si-text.ts';
 
 /** Why a fluid has no loop, in a sentence that says what would help. */

@@ -4,8 +4,8 @@
 import type { StudyOnlyReason } from '../../../matter/refrigerants/index.ts';
 import type { Finding, QuantityName, WorkingStep } from '../../../quantities/index.ts';
 import type { BandWithUnit, LoopPoint } from '../../assessment.ts';
-import type { EngineError } from '../../bare-assessor.ts';
 import type { UnansweredEnd } from '../../doubt/doubt.ts';
+import type { EngineError } from '../../from-design.ts';
 
 /** What is held the same for every fluid, in the machine of a design. */
 export const comparisonBases = ['sameDome', 'sameHeat', 'sameParts'] as const;

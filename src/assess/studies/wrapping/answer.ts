@@ -3,8 +3,8 @@
 
 import type { Finding, WorkingStep } from '../../../quantities/index.ts';
 import type { AssumptionLeft, BandWithUnit } from '../../assessment.ts';
-import type { OutcomeOf } from '../../bare-assessor.ts';
 import type { UnansweredEnd } from '../../doubt/doubt.ts';
+import type { Refusal } from '../../from-design.ts';
 
 /** A range of years after which something has paid for itself; null: never. A null low end: not even at its best. */
 export interface PaybackRange {
@@ -286,6 +286,4 @@ export interface WrappingAnswer {
 }
 
 /** An answer, or why there is none. */
-export type WrappingOutcome =
-  | { readonly ok: true; readonly answer: WrappingAnswer }
-  | Exclude<OutcomeOf<never>, { readonly ok: true }>;
+export type WrappingOutcome = { readonly ok: true; readonly answer: WrappingAnswer } | Refusal;

@@ -4,18 +4,12 @@
 
 import { bestInTurn, type Candidate, payingSteps } from '../../../accounts/index.ts';
 import { caution, findStandingTankCautions, worstFirst } from '../../../cautions/index.ts';
-import {
-  type DesignDocument,
-  parseDesign,
-  plainDesign,
-  type Resolution,
-  resolveDesign,
-} from '../../../design/index.ts';
+import { type DesignDocument, plainDesign, type Resolution, resolveDesign } from '../../../design/index.ts';
 import { KettlefinError } from '../../../numerics/index.ts';
 import { type Estimate, type Finding, secondsPerYear } from '../../../quantities/index.ts';
 import { assumptionsLeft } from '../../assumptions.ts';
-import { refusalOf } from '../../bare-assessor.ts';
 import { type Doubt, type DoubtfulInput, doubt } from '../../doubt/doubt.ts';
+import { fromDesign } from '../../from-design.ts';
 import { doubtfulInputs, withInput } from '../../inputs.ts';
 import { unansweredFinding } from '../../model-findings.ts';
 import { StageRunner } from '../../stage.ts';
@@ -39,14 +33,7 @@ const costPath = 'wrapping.cost.';
 
 /** @param design  the text of a design file, or a document that was parsed before */
 export function assessWrapping(design: string | DesignDocument): WrappingOutcome {
-  const parsed = typeof design === 'string' ? parseDesign(design) : { ok: true as const, document: design };
-  if (!parsed.ok) return { ok: false, kind: 'unusable', problems: parsed.problems };
-  try {
-    return { ok: true, answer: answerFor(parsed.document) };
-  } catch (error) {
-    if (!(error instanceof KettlefinError)) throw error;
-    return refusalOf(error);
-  }
+  return fromDesign(design, (document) => ({ answer: answerFor(document) }));
 }
 
 function answerFor(document: DesignDocument): WrappingAnswer {
