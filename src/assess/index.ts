@@ -113,6 +113,6 @@ export { sayFinding } from './wording/say-finding.ts';
 export { messageInView } from './wording/si-text.ts';
 export { sayStudyOnly } from './wording/study-only.ts';
 export { standingTitles } from './wording/verdict.ts';
-export { type SaidWrapping, sayPayback, sayWrapping } from './wording/wrapping.ts';
+export { type SaidWrapping, sayPayback, sayWrapping, sayYears } from './wording/wrapping.ts';
 export { designPathsOf } from './working/design-paths.ts';
 export { type NamedResult, namedResults, type ResultGroup } from './working/results.ts';

@@ -4,9 +4,19 @@
 import { type Follower, type Resolution, uncertainInputs, withFollowers } from '../design/index.ts';
 import type { DoubtfulInput } from './doubt/doubt.ts';
 import { engineAssumptions, type StagedDesign } from './stages/engine-assumptions.ts';
+import { standardTankFactors } from './stages/tank-assumptions.ts';
 
 /** Paths of the assumptions inside the models begin with this. */
 const engine = 'engine.';
+
+/** Of tank, place and room what no heat balance of the tank reads. */
+const unreadByTank = ['tank.livestock', 'place.region', 'room.height'];
+
+/** Whether the heat balance of the tank, in one room or another, may read the value at this path. */
+export function isTankInput(path: string): boolean {
+  if (path.startsWith(engine)) return Object.hasOwn(standardTankFactors, path.slice(engine.length));
+  return ['tank.', 'place.', 'room.'].some((part) => path.startsWith(part)) && !unreadByTank.includes(path);
+}
 
 /** An uncertain input and the quantity it is of. */
 export interface NamedInput extends DoubtfulInput {

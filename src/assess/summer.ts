@@ -8,13 +8,12 @@ import type { Resolution } from '../design/index.ts';
 import { findRoot } from '../numerics/index.ts';
 import { applyMeasures, type Measure, tankHeatOf, tankValidity } from '../tank/index.ts';
 import { doubt } from './doubt/doubt.ts';
-import { doubtfulInputs, withInput } from './inputs.ts';
+import { doubtfulInputs, isTankInput, withInput } from './inputs.ts';
 import type { StagedDesign } from './stages/engine-assumptions.ts';
 import { type StageResults, tankSlice } from './stages/index.ts';
 import { carriedBy, type MeterResult, meterOf } from './stages/meter.ts';
 import { type SurroundingsResult, surroundingsOf, surroundingsSlice } from './stages/surroundings.ts';
 import { tankConditions, tankDescription } from './stages/tank.ts';
-import { standardTankFactors } from './stages/tank-assumptions.ts';
 
 /** How near the temperature at rest is found [K]. */
 const tolerance = 0.01;
@@ -53,7 +52,7 @@ export function waterInSummer(
   const from = Math.max(coldest, likely - width / 2);
   const to = Math.min(searchedUpTo, likely + width / 2);
   const perKelvin = (loadAt(to) - loadAt(from)) / (to - from);
-  const inputs = doubtfulInputs(resolution, design).filter(({ path }) => matters(path));
+  const inputs = doubtfulInputs(resolution, design).filter(({ path }) => isTankInput(path));
   const loads = { load: loadAt(likely) };
   const { bands } = doubt(loads, inputs, (path, value) => {
     const at = withInput(design, resolution.followers, path, value);
@@ -91,10 +90,4 @@ function resultsAt(design: StagedDesign): {
 } {
   const surroundings = surroundingsOf(surroundingsSlice(design));
   return { surroundings, meter: meterOf(tankSlice(design), surroundings) };
-}
-
-/** Whether the tank's balance may read the value at this path. */
-function matters(path: string): boolean {
-  if (path.startsWith('engine.')) return Object.hasOwn(standardTankFactors, path.slice('engine.'.length));
-  return ['tank.', 'place.', 'room.'].some((part) => path.startsWith(part));
 }

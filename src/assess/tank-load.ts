@@ -13,13 +13,13 @@ import type { AssumptionLeft, BandWithUnit, ScenarioAccount } from './assessment
 import { assumptionsLeft } from './assumptions.ts';
 import { influencesOn, varied } from './doubt/vary.ts';
 import { fromDesign, type Refusal } from './from-design.ts';
+import { isTankInput } from './inputs.ts';
 import { meterOfTank } from './meter-of-tank.ts';
 import { unansweredFinding } from './model-findings.ts';
 import { roomFindings } from './room-findings.ts';
 import { StageRunner } from './stage.ts';
 import { stagedDesign } from './stages/engine-assumptions.ts';
 import { type TankAloneResults, tankAloneStages } from './stages/heater.ts';
-import { standardTankFactors } from './stages/tank-assumptions.ts';
 import type { TankAnswer } from './tank-answer.ts';
 import { tankFindings } from './tank-findings.ts';
 import { howToSettleMeter } from './wording/measure.ts';
@@ -60,10 +60,7 @@ const pricesOfHeater = ['prices.electricity', 'prices.heater', 'prices.life', 'p
 
 /** Whether the tank's loads, or the account of a heater in it, read the value at this path. */
 function countsForTank(path: string): boolean {
-  if (path === 'tank.livestock') return false;
-  if (path.startsWith('engine.')) return Object.hasOwn(standardTankFactors, path.slice('engine.'.length));
-  if (path === 'room.volume' || path === 'room.height' || path === 'place.region') return false;
-  return ['tank.', 'place.', 'room.'].some((part) => path.startsWith(part)) || pricesOfHeater.includes(path);
+  return (isTankInput(path) && path !== 'room.volume') || pricesOfHeater.includes(path);
 }
 
 /** Whether the load moves with the value at this path, by itself or by a default that follows it. */

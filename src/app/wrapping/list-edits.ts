@@ -73,7 +73,7 @@ function withMeasures(document: DesignDocument, items: readonly unknown[]): Edit
 }
 
 /** In the best order, so that the list reads as the page does. */
-function inOrder({ inTurn, measures }: WrappingAnswer): WrappingAnswer['measures'] {
+export function inOrder({ inTurn, measures }: WrappingAnswer): WrappingAnswer['measures'] {
   const turn = new Map(inTurn.map(({ id }, index) => [id, index]));
   return measures.toSorted((a, b) => (turn.get(a.id) ?? Infinity) - (turn.get(b.id) ?? Infinity));
 }

@@ -2,7 +2,7 @@
 // the room, when it has paid for itself, and its fields.
 
 import { type ReactNode, useId } from 'react';
-import { type MeasureAlone, sayPayback, type WrappingAnswer, type WrappingGain } from '../../assess/index.ts';
+import { type MeasureAlone, sayPayback, sayYears, type WrappingAnswer, type WrappingGain } from '../../assess/index.ts';
 import { fieldsOf } from '../../design/index.ts';
 import { type Band, listed, sayQuantity, type UnitView } from '../../quantities/index.ts';
 import { Fields } from '../fields/fields.tsx';
@@ -83,7 +83,6 @@ interface GainsProps {
 function Gains({ gain, measure, answer, view, isInTurn }: GainsProps): ReactNode {
   const { currency, basis } = answer;
   const money = (band: Band) => sayParts(band, 'money', view, currency);
-  const years = `${basis.years} ${basis.years === 1 ? 'year' : 'years'}`;
   const alone = sayParts(measure.alone.loadSaved, 'power', view).likely;
   const saved = sayParts(gain.loadSaved, 'power', view);
   return (
@@ -109,7 +108,7 @@ function Gains({ gain, measure, answer, view, isInTurn }: GainsProps): ReactNode
         range={undefined}
         note={`With interest: ${sayPayback(gain.discountedPayback)}`}
       />
-      <Line total name={`Worth over ${years}, less its cost`} {...money(gain.netValue)} />
+      <Line total name={`Worth over ${sayYears(basis.years)}, less its cost`} {...money(gain.netValue)} />
       {heatPumpStepsOf(answer, measure.id).map(({ machine, step }) => (
         <Line
           key={machine.heat}

@@ -10,6 +10,7 @@ import { refusalWords } from '../fields/design-field.tsx';
 import { useWorkbench } from '../state/context.tsx';
 import {
   hasOwnMeasures,
+  inOrder,
   measuresPath,
   placeOf,
   withMeasure,
@@ -46,8 +47,7 @@ export function Measures({ answer, view }: MeasuresProps): ReactNode {
     setOpened(undefined);
     focusAdd(measuresPath);
   };
-  const turn = (id: string) => answer.inTurn.findIndex((step) => step.id === id);
-  const measures = answer.measures.toSorted((a, b) => turn(a.id) - turn(b.id) || 0);
+  const measures = inOrder(answer);
   return (
     <section className="block">
       <h3 id="measures-title" tabIndex={-1}>

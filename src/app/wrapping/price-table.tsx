@@ -1,7 +1,7 @@
 // What all that pays is worth, by price of electricity and discount rate: the measures in turn are chosen anew in each cell.
 
 import { type ReactNode, useId } from 'react';
-import type { WrappingAnswer } from '../../assess/index.ts';
+import { sayYears, type WrappingAnswer } from '../../assess/index.ts';
 import { sayQuantity, type UnitView } from '../../quantities/index.ts';
 
 interface PriceTableProps {
@@ -20,8 +20,8 @@ export function PricesTable({ answer, view }: PriceTableProps): ReactNode {
     <section className="table-scroll" tabIndex={0} aria-labelledby={caption}>
       <table className="data price-table">
         <caption id={caption}>
-          Worth over {basis.years} {basis.years === 1 ? 'year' : 'years'} of all that pays at those prices, less its
-          cost, with a plain heater. House heat stays at {price(basis.houseHeatPrice)}. Likely values.
+          Worth over {sayYears(basis.years)} of all that pays at those prices, less its cost, with a plain heater. House
+          heat stays at {price(basis.houseHeatPrice)}. Likely values.
         </caption>
         <thead>
           <tr>

@@ -2,7 +2,6 @@
 
 import { type Account, type AccountPrices, type CertifiedPerformance, monthAccounts } from '../../accounts/index.ts';
 import type { OperatingFacts } from '../../cautions/index.ts';
-import type { Band } from '../../quantities/index.ts';
 import type { Year } from '../../year/index.ts';
 import type {
   BlendAnswer,
@@ -17,12 +16,8 @@ import type {
 import type { StagedDesign } from '../stages/engine-assumptions.ts';
 import type { StageResults } from '../stages/index.ts';
 import { pathLabel, scenarioLabel } from '../wording/labels.ts';
-import { type Bands, bandOf, loopPoints } from './pieces.ts';
+import { type Bands, bandOf, bareBand, loopPoints } from './pieces.ts';
 import { requiredRunning } from './values.ts';
-
-function bareBand({ bands }: Bands, name: string): Band {
-  return bands[name]!;
-}
 
 export function operatingAnswer(
   design: StagedDesign,

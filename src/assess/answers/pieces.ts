@@ -23,6 +23,11 @@ export function bandOf({ bands, quantities }: Bands, name: string): BandWithUnit
   return bandWithUnit(name, quantity, band);
 }
 
+/** The band of a named result alone. */
+export function bareBand({ bands }: Bands, name: string): Band {
+  return bands[name]!;
+}
+
 /** The states of a loop, without what only the engine needs. */
 export function loopPoints(points: readonly CyclePoint[]): readonly LoopPoint[] {
   return points.map(({ name, temperature, pressure, enthalpy, entropy, density, quality }) => ({

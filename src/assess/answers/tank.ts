@@ -31,7 +31,7 @@ import type {
   VesselAnswer,
 } from '../tank-answer.ts';
 import { panelLabel, pathLabel, vesselLabel } from '../wording/labels.ts';
-import { type Bands, bandOf } from './pieces.ts';
+import { type Bands, bandOf, bareBand } from './pieces.ts';
 import { fallName, fallRate, monthPath, type TankResults, twinOf, usualFalls } from './tank-values.ts';
 import { drawnVessel } from './vessel-shape.ts';
 
@@ -63,15 +63,15 @@ export function tankAnswer(
     loss: bandOf(bands, 'tank.loss'),
     gains: tank.gains,
     gainRanges: {
-      pump: bandNamed(bands, 'tank.gains.pump'),
-      light: bandNamed(bands, 'tank.gains.light'),
-      ultraviolet: bandNamed(bands, 'tank.gains.ultraviolet'),
+      pump: bareBand(bands, 'tank.gains.pump'),
+      light: bareBand(bands, 'tank.gains.light'),
+      ultraviolet: bareBand(bands, 'tank.gains.ultraviolet'),
     },
     load: bandOf(bands, 'tank.load'),
     evaporation: bandOf(bands, 'tank.evaporation'),
     heatCapacity: tank.heatCapacity,
     timePerKelvin: tank.load > 0 ? tank.heatCapacity / tank.load : null,
-    timePerKelvinRange: tank.load > 0 ? timeRange(tank.heatCapacity, bandNamed(bands, 'tank.load')) : null,
+    timePerKelvinRange: tank.load > 0 ? timeRange(tank.heatCapacity, bareBand(bands, 'tank.load')) : null,
     conductance: bandOf(bands, 'tank.conductance'),
     timeConstant: bandOf(bands, 'tank.timeConstant'),
     falls: fallAnswers(design, results, bands, falls),
@@ -90,10 +90,6 @@ export function roomDewPoint({ intermediates }: TankLoad, roomTemperature: numbe
 /** The less heat is needed, the longer it takes; without an end where no heat at all might be needed. */
 function timeRange(heatCapacity: number, load: Band): TankAnswer['timePerKelvinRange'] {
   return { low: heatCapacity / load.high, high: load.low > 0 ? heatCapacity / load.low : null };
-}
-
-function bandNamed({ bands }: Bands, name: string): Band {
-  return bands[name]!;
 }
 
 /** Vessels and panels of a tank that was not only measured. */
@@ -226,7 +222,7 @@ function fallAnswers(
     const linear = fallTimeLinear(tank.heatCapacity, tank.conductance, tank.loss, by);
     // The range is that of the closed form, moved onto the integrated time.
     const scale = time === null || linear === null ? 1 : time / linear;
-    return { by, time, range: fallRange(bandNamed(bands, fallRate(by)), scale), result: fallName(by) };
+    return { by, time, range: fallRange(bareBand(bands, fallRate(by)), scale), result: fallName(by) };
   });
 }
 

@@ -42,12 +42,12 @@ export function sayWrapping(answer: WrappingAnswer, view: UnitView): SaidWrappin
 /** "1.2 to 3.4 years"; "2 to 5 months"; "1.2 years or more, perhaps never"; "never". */
 export function sayPayback({ low, likely, high }: PaybackRange): string {
   if (low === null) return 'never';
-  if (likely === null) return `likely never, at best ${years(low)}`;
-  if (high === null) return `${years(low)} or more, perhaps never`;
-  if (high > farOff) return `${years(low)} or more`;
+  if (likely === null) return `likely never, at best ${sayYears(low)}`;
+  if (high === null) return `${sayYears(low)} or more, perhaps never`;
+  if (high > farOff) return `${sayYears(low)} or more`;
   if (high <= 0) return 'at once';
   if (high < 1.5) return monthsRange(12 * low, 12 * high);
-  return number(low) === number(high) ? years(low) : `${number(low)} to ${years(high)}`;
+  return number(low) === number(high) ? sayYears(low) : `${number(low)} to ${sayYears(high)}`;
 }
 
 /** Nobody reckons further [years]. */
@@ -68,7 +68,7 @@ function headline(answer: WrappingAnswer, view: UnitView): string {
       ? 'No measure is on the list.'
       : 'No measure on the list changes anything on this tank.';
   }
-  const over = `over ${years(basis.years)}`;
+  const over = `over ${sayYears(basis.years)}`;
   if (payingSteps === 0) {
     return `Nothing on the list pays ${over}. ${sentenceStart(first.name)} comes nearest: it saves ${savings(first.gain, answer, view)}, for ${cost(first.cost, answer, view)}.`;
   }
@@ -80,7 +80,7 @@ function headline(answer: WrappingAnswer, view: UnitView): string {
 
 function whereToStop({ inTurn, payingSteps, notApplied, basis }: WrappingAnswer): string {
   const next = inTurn[payingSteps];
-  if (next !== undefined) return `stop there: ${insideSentence(next.name)} does not pay over ${years(basis.years)}`;
+  if (next !== undefined) return `stop there: ${insideSentence(next.name)} does not pay over ${sayYears(basis.years)}`;
   if (notApplied.some(({ reason }) => reason === 'sizesUnknown')) {
     return 'what else would pay cannot be said before the tank’s sizes are known';
   }
@@ -131,7 +131,7 @@ function sayLastInch(curve: LastInchCurve, answer: WrappingAnswer, view: UnitVie
   const inch = view === 'us' ? 'inch' : `inch (${length(oneInch)})`;
   const where = `${sayQuantity(curve.area, 'area', view, 2)} of ${insideSentence(curve.materialLabel)}`;
   if (curve.worthUpTo === null) {
-    return `${where}: not even the first ${inch} brings as much as it costs in ${years(answer.basis.years)}.`;
+    return `${where}: not even the first ${inch} brings as much as it costs in ${sayYears(answer.basis.years)}.`;
   }
   if (curve.worthUpTo <= oneInch * (1 + 1e-9)) {
     return `${where}: the first ${inch}, with the gap that it seals, brings what it costs; what is added to it does not. The list has ${length(curve.chosen)}.`;
@@ -151,7 +151,8 @@ function cost(band: Band, { currency }: WrappingAnswer, view: UnitView): string 
   return sayRange(band, 'money', view, { currency });
 }
 
-function years(value: number): string {
+/** "10 years". */
+export function sayYears(value: number): string {
   const said = number(value);
   return `${said} ${said === '1' ? 'year' : 'years'}`;
 }

@@ -10,14 +10,13 @@ import { type Estimate, type Finding, secondsPerYear } from '../../../quantities
 import { assumptionsLeft } from '../../assumptions.ts';
 import { type Doubt, type DoubtfulInput, doubt } from '../../doubt/doubt.ts';
 import { fromDesign } from '../../from-design.ts';
-import { doubtfulInputs, withInput } from '../../inputs.ts';
+import { doubtfulInputs, isTankInput, withInput } from '../../inputs.ts';
 import { unansweredFinding } from '../../model-findings.ts';
 import { StageRunner } from '../../stage.ts';
 import { type StagedDesign, stagedDesign } from '../../stages/engine-assumptions.ts';
 import { type TankAloneResults, tankAloneStages } from '../../stages/heater.ts';
 import { heaterPricesOf, type StageResults, stages, wrappingSlice, wrappingSubject } from '../../stages/index.ts';
 import { sourceIsTankRoom } from '../../stages/plant.ts';
-import { standardTankFactors } from '../../stages/tank-assumptions.ts';
 import { WrappedStates } from '../../stages/wrapping/states.ts';
 import { standingTank } from '../../standing-tank.ts';
 import type { WithHeatPump, WrappingAnswer, WrappingOutcome } from './answer.ts';
@@ -178,11 +177,6 @@ function variedNumbers(
 
 /** Whether a number of the study reads the value at this path. */
 function matters(path: string): boolean {
-  if (path === 'tank.livestock' || path === 'place.region' || path === 'room.height') return false;
-  if (path.startsWith('engine.')) {
-    const key = path.slice('engine.'.length);
-    return Object.hasOwn(standardTankFactors, key) || key.startsWith('measure');
-  }
   if (path.startsWith('prices.')) return ['prices.electricity', 'prices.discountRate'].includes(path);
-  return ['tank.', 'place.', 'room.', 'wrapping.'].some((part) => path.startsWith(part));
+  return isTankInput(path) || path.startsWith('engine.measure') || path.startsWith('wrapping.');
 }

@@ -83,6 +83,7 @@ function basisOf({ design, terms, results }: Said): WrappingBasis {
 
 function measureOf({ doubt, states, document }: Said, offered: OfferedMeasure): Omit<MeasureAlone, 'alone'> {
   const { id, kind, name, path, area } = offered;
+  const cost = costOf(doubt, aloneName(id), offered.usual === null);
   return {
     id,
     kind,
@@ -91,8 +92,8 @@ function measureOf({ doubt, states, document }: Said, offered: OfferedMeasure): 
     path,
     changes: changesOf(states.outcomesOf([id])[0]!),
     area,
-    cost: costOf(doubt, aloneName(id), offered.usual === null),
-    item: itemOf(offered, document, costOf(doubt, aloneName(id), offered.usual === null)),
+    cost,
+    item: itemOf(offered, document, cost),
   };
 }
 
