@@ -20,10 +20,10 @@ import {
   requirePositive,
 } from '../numerics/index.ts';
 import {
-  type CompressorModel,
-  type CompressorPoint,
   type CompressorWarning,
-  compressorPoint,
+  type RunningMachine,
+  type RunningPoint,
+  runningPoint,
 } from '../parts/compressor/index.ts';
 import type { CyclePoint, CyclePointName } from './cycle-result.ts';
 import { onTheLine } from './cycle-states.ts';
@@ -32,7 +32,7 @@ import { coefficientOfPerformance, energyAccountResidual, streamPower } from './
 /** Temperatures in K, differences in K. */
 export interface OperatingPointInput {
   readonly fluid: Refrigerant;
-  readonly compressor: CompressorModel;
+  readonly machine: RunningMachine;
   /** T_source, of the air or water the evaporator takes heat from, where it enters. */
   readonly sourceTemperature: number;
   /** T_water, of the water that is to be kept warm. */
@@ -89,7 +89,7 @@ export interface OperatingPoint {
   readonly dischargeTemperature: number;
   /** (Q_e + W − Q_c − Q_shell) / Q_c; below 1e-9 or there is no result. */
   readonly energyAccountResidual: number;
-  readonly compressor: CompressorPoint;
+  readonly compressor: RunningPoint;
   readonly warnings: readonly OperatingWarning[];
 }
 
@@ -106,12 +106,12 @@ export interface OperatingPoint {
  * Source: steady-flow energy equation of each part; the compressor's model states its own.
  */
 export function operatingPoint(input: OperatingPointInput): OperatingPoint {
-  const { fluid, compressor: model } = input;
+  const { fluid, machine } = input;
   const { evaporating, condensing } = levelsFromApproaches(input);
   const suction = suctionGas(fluid, evaporating, input.superheat);
   const liquid = condenserLiquid(fluid, condensing, input.subcooling);
   const dischargePressure = condensing.vapour.pressure;
-  const compressor = compressorPoint(model, fluid, { suction, dischargePressure });
+  const compressor = runningPoint(machine, fluid, { suction, dischargePressure });
   const { massFlow, power, shellHeat, discharge } = compressor;
   const expanded = stateInLoop(fluid, { pressure: evaporating.vapour.pressure, enthalpy: liquid.enthalpy });
 
