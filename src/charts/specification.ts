@@ -28,7 +28,8 @@ export interface ChartAxis {
 
 export interface ChartSeries {
   readonly label: string;
-  readonly kind: 'line' | 'bar' | 'area' | 'points';
+  /** A range is the outline of what lies between two lines: along one of them and back along the other. */
+  readonly kind: 'line' | 'bar' | 'area' | 'range' | 'points';
   readonly ink: InkRole;
   readonly x: readonly (number | string)[];
   readonly y: readonly number[];

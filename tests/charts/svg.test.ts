@@ -142,6 +142,22 @@ test('long names of bars are broken into lines, and stand upright where even tha
   expect(upright.words.map(({ text }) => text)).toEqual(expect.arrayContaining(names));
 });
 
+test('a range is filled between its two lines, and named with a sample', () => {
+  const range: ChartSeries = {
+    ...line,
+    kind: 'range',
+    label: 'its range',
+    x: [0, 1, 2, 2, 1, 0],
+    y: [8, 25, 15, 25, 35, 12],
+    inLegend: true,
+  };
+  const { tags, words } = draw({ series: [range, line] });
+  const filled = tags.filter(({ attributes }) => attributes['fill-opacity'] !== undefined);
+  expect(filled.map(({ name }) => name)).toEqual(['rect', 'path']);
+  expect(filled[1]!.attributes.d).toMatch(/^M[^M]+Z$/);
+  expect(words.map(({ text }) => text)).toContain('its range');
+});
+
 test('limits are named on either axis, and levels under their line where there is no room above', () => {
   const reading = draw({
     y: { label: 'heat', unit: 'W', range: [0, 50] },

@@ -235,6 +235,13 @@ function seriesTrace(series: ChartSeries, palette: Palette): object {
   const own = {
     line: { type: 'scatter', mode: 'lines', line },
     area: { type: 'scatter', mode: 'lines', line, fill: 'tozeroy' },
+    range: {
+      type: 'scatter',
+      mode: 'lines',
+      line: { width: 0 },
+      fill: 'toself',
+      fillcolor: translucent(palette.fill(series.ink)),
+    },
     points: {
       type: 'scatter',
       mode: 'markers',
@@ -252,6 +259,12 @@ function seriesTrace(series: ChartSeries, palette: Palette): object {
     },
   }[series.kind];
   return { ...shared, ...own };
+}
+
+/** Lines and words stay legible on the range they run through. */
+function translucent(colour: string): string {
+  const parts = /^rgb\((.*)\)$/.exec(colour)?.[1];
+  return parts === undefined ? colour : `rgba(${parts}, 0.22)`;
 }
 
 /** The part of the picture beyond a limit, hatched. */

@@ -1,6 +1,6 @@
 // The names of the series with a sample of each, in rows that are as wide as the picture.
 
-import { barBox, stroke } from './marks.ts';
+import { barBox, rangeOpacity, stroke } from './marks.ts';
 import { paper, paperFill, paperInks, sizes } from './paper.ts';
 import type { PlacedChart, PlacedSeries } from './plane.ts';
 import { short, textElement, textWidth } from './text.ts';
@@ -51,6 +51,9 @@ function sampleOf(series: PlacedSeries, x: number, y: number): string {
   if (series.kind === 'bar') {
     const area = { left: x + 4, top: y - 5, width: sample - 8, height: 10 };
     return barBox(area, paperFill(series.ink), series.dash === 'dash' ? paper.sheet : undefined);
+  }
+  if (series.kind === 'range') {
+    return `<rect x="${short(x)}" y="${short(y - 5)}" width="${sample}" height="10" fill="${paperFill(series.ink)}" fill-opacity="${rangeOpacity}"/>`;
   }
   const line = `<path d="M${short(x)} ${short(y)}H${short(x + sample)}" ${stroke(ink, series.width ?? 1.5, series.dash)}/>`;
   if (series.kind === 'line') return line;

@@ -19,6 +19,9 @@ const dashes: Readonly<Record<Dash, readonly number[]>> = {
 /** Share of the room of one name that its bars leave free. */
 const barGap = 0.28;
 
+/** Lines and words stay legible on the range they run through. */
+export const rangeOpacity = 0.22;
+
 /** Distance between the strokes of a hatching. */
 const hatchStride = 9;
 
@@ -77,6 +80,8 @@ export function seriesMark(series: PlacedSeries, chart: PlacedChart, plot: Plot)
       const under = `${line}L${short(spots.at(-1)?.x ?? 0)} ${short(floor)}L${short(spots[0]?.x ?? 0)} ${short(floor)}Z`;
       return `<path d="${under}" fill="${paperFill(series.ink)}" fill-opacity="0.5"/><path d="${line}" ${stroke(ink, series.width ?? 1.5, series.dash)}/>`;
     }
+    case 'range':
+      return `<path d="${line}Z" fill="${paperFill(series.ink)}" fill-opacity="${rangeOpacity}"/>`;
     case 'points':
       return spots
         .map(
