@@ -86,8 +86,9 @@ export function backupHeat(load: number, heatReachingWater: number): number {
  * @param compressorPower   P_comp [W]
  * @param fanPower          P_fan [W]
  * @param loopPumpPower     P_p [W], only a pump that exists for the heat pump
- * @param controlsPower     P_ctl [W], controls, crankcase heater, defrost
+ * @param controlsPower     P_ctl [W], on all the time
  * @returns                 P_sys [W]
+ * Leaves out: a crankcase heater, which heats while the machine rests.
  * Source: definition of this project. Worked value: 50 + 8 + 5 + 3 → 66 W.
  */
 export function systemPower(
@@ -106,7 +107,7 @@ export function systemPower(
  * @param compressorPower   P_comp [W], electricity of the compressor
  * @param fanPower          P_fan [W]
  * @param loopPumpPower     P_p [W], only a pump that exists for the heat pump
- * @param controlsPower     P_ctl [W], controls, crankcase heater, defrost
+ * @param controlsPower     P_ctl [W], on all the time
  * @returns                 COP_sys [-]
  * Pitfall: not the compressor's own figure, and not the season's, which also counts standby and backup.
  * @throws InputError outside these ranges
@@ -129,15 +130,16 @@ export function systemCop(
 
 /**
  * Electricity of heat pump and backup heater, mean over time.
- *     P̄ = x (P_comp + P_fan + P_p) + P_ctl + Q̇_b
+ *     P̄ = x (P_comp + P_fan + P_p) + (1 − x) P_cr + P_ctl + Q̇_b
  * @param fraction         x [-], share of the time the machine runs
  * @param compressorPower  P_comp [W], while running
  * @param fanPower         P_fan [W], while running
  * @param loopPumpPower    P_p [W], while running
  * @param controlsPower    P_ctl [W], on all the time
  * @param backup           Q̇_b [W], mean, all of it electricity
+ * @param resting          (1 − x) P_cr [W], crankcase heaters, mean
  * @returns                P̄ [W]
- * Source: definition of this project. Worked value: 0.65, 50, 8, 5, 3, 0 → 43.95 W.
+ * Source: definition of this project. Worked value: 0.65, 50, 8, 5, 3, 0, 0 → 43.95 W.
  */
 export function meanElectricity(
   fraction: number,
@@ -146,8 +148,19 @@ export function meanElectricity(
   loopPumpPower: number,
   controlsPower: number,
   backup: number,
+  resting: number,
 ): number {
-  return fraction * (compressorPower + fanPower + loopPumpPower) + controlsPower + backup;
+  return fraction * (compressorPower + fanPower + loopPumpPower) + resting + controlsPower + backup;
+}
+
+/** Mean electricity of crankcase heaters [W] = (1 − x) P_cr: share of the time the machine runs [-], their power [W]. */
+export function restingHeat(fraction: number, heaterPower: number): number {
+  return (1 - fraction) * heaterPower;
+}
+
+/** What n machines alike do [W] = n X: their number [-], what one of them does while it runs [W]. */
+export function ofAllMachines(count: number, ofOne: number): number {
+  return count * ofOne;
 }
 
 /** Heat of the loop pump that misses the water [W] = (1 − φ) P_p: electricity [W], share that ends in the water [-]. */
@@ -167,7 +180,7 @@ export function sensibleHeatTaken(share: number, heatTaken: number): number {
 
 /**
  * Net sensible heat that tank and machine give the tank's room, Q̇_room; negative where they chill it.
- *     Q̇_room = Q̇_tank + x (P_sh + P_f + (1 − φ) P_p − s Q̇_e) + P_ctl
+ *     Q̇_room = Q̇_tank + x (P_sh + P_f + (1 − φ) P_p − s Q̇_e) + Q̇_cr + P_ctl
  * @param tankSensible      Q̇_tank [W], sensible loss of the tank to the room
  * @param runFraction       x [-]
  * @param shellHeat         P_sh [W], shell heat while running, where the shell stands in this room; else 0
@@ -175,10 +188,11 @@ export function sensibleHeatTaken(share: number, heatTaken: number): number {
  * @param pumpHeatToRoom    (1 − φ) P_p [W], loop pump heat that misses the water
  * @param heatTaken         s Q̇_e [W], sensible part of the heat taken, where this room's air is the source; else 0
  * @param controlsPower     P_ctl [W], on all the time
+ * @param restingHeat       Q̇_cr [W], mean of crankcase heaters whose shells stand in this room; else 0
  * @returns                 Q̇_room [W]
  * Pitfall: vapour is not in it; it warms a room only where it condenses.
  * @throws InputError outside these ranges
- * Source: energy balance. Worked value: 90, 0.65, 15, 8, 1, 130, 3 → 24.1 W.
+ * Source: energy balance. Worked value: 90, 0.65, 15, 8, 1, 130, 3, 0 → 24.1 W.
  */
 export function roomNetHeat(
   tankSensible: number,
@@ -188,6 +202,7 @@ export function roomNetHeat(
   pumpHeatToRoom: number,
   heatTaken: number,
   controlsPower: number,
+  restingHeat: number,
 ): number {
   requireFinite('tankSensible', tankSensible);
   requireWithin('runFraction', runFraction, 0, 1);
@@ -196,5 +211,6 @@ export function roomNetHeat(
   requireNonNegative('pumpHeatToRoom', pumpHeatToRoom);
   requireNonNegative('heatTaken', heatTaken);
   requireNonNegative('controlsPower', controlsPower);
-  return tankSensible + runFraction * (shellHeat + fanPower + pumpHeatToRoom - heatTaken) + controlsPower;
+  requireNonNegative('restingHeat', restingHeat);
+  return tankSensible + runFraction * (shellHeat + fanPower + pumpHeatToRoom - heatTaken) + restingHeat + controlsPower;
 }

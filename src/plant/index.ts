@@ -1,7 +1,15 @@
 // Public names of the plant: tank, room and loop as one steady state.
 
 export { accountTolerance, closeAccount, EnergyAccountError } from './account.ts';
-export { backupHeat, heatReachingWater, roomNetHeat, runFraction, systemCop, systemPower } from './delivery.ts';
+export {
+  backupHeat,
+  heatReachingWater,
+  ofAllMachines,
+  roomNetHeat,
+  runFraction,
+  systemCop,
+  systemPower,
+} from './delivery.ts';
 export { plantFormulas } from './formulas.ts';
 export type {
   MachineState,
@@ -12,6 +20,6 @@ export type {
   ShellPlace,
   TankHeat,
 } from './state.ts';
-export { plantState } from './state.ts';
+export { plantState, severalMachines } from './state.ts';
 export type { PlantOrigins } from './working.ts';
-export { plantWorking } from './working.ts';
+export { plantWorking, severalMachinesWorking } from './working.ts';

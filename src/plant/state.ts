@@ -13,7 +13,9 @@ import {
   heatReachingWater,
   heatTakenInMean,
   meanElectricity,
+  ofAllMachines,
   pumpHeatToRoom,
+  restingHeat,
   roomNetHeat,
   runFraction,
   sensibleHeatTaken,
@@ -38,7 +40,7 @@ export interface MachineState {
   /** Heat taken from the source by the evaporator. */
   readonly heatTaken: number;
   readonly compressorPower: number;
-  /** Heat that the compressor's shell gives off to what surrounds it. */
+  /** Heat that the compressor's shell gives off to what surrounds it; negative where that is the warmer of the two. */
   readonly shellHeat: number;
 }
 
@@ -54,6 +56,8 @@ export interface PlantHardware {
   readonly loopPumpShareToWater: number;
   /** Controls draw this all the time, running or not; their heat enters the tank's room. */
   readonly controlsPower: number;
+  /** Crankcase heaters, on while the machine rests; their heat ends where the shell stands. */
+  readonly crankcaseHeaterPower: number;
   /** Sensible share of the heat taken from the source, 0 to 1. 1 means a dry evaporator: the room is debited all of it. */
   readonly sensibleShareOfHeatTaken: number;
 }
@@ -64,6 +68,7 @@ export interface PlantElectricity {
   readonly fan: number;
   readonly loopPump: number;
   readonly controls: number;
+  readonly crankcaseHeater: number;
   readonly backupHeater: number;
   readonly total: number;
 }
@@ -75,6 +80,7 @@ export interface RoomHeat {
   readonly fromFan: number;
   readonly fromLoopPump: number;
   readonly fromControls: number;
+  readonly fromCrankcaseHeater: number;
   readonly takenBySource: number;
   readonly net: number;
 }
@@ -132,7 +138,7 @@ export function plantState(tank: TankHeat, machine: MachineState | null, hardwar
   const plantClosure = closeAccount(
     'the whole plant',
     [electricity.total, heatTakenFromSource],
-    [needed, shell, electricity.fan, pumpHeatElsewhere, electricity.controls],
+    [needed, shell, electricity.fan, pumpHeatElsewhere, electricity.controls, electricity.crankcaseHeater],
   );
   return {
     runFraction: share,
@@ -166,6 +172,27 @@ export function plantState(tank: TankHeat, machine: MachineState | null, hardwar
   };
 }
 
+/**
+ * Several machines alike, running side by side, as one.
+ * @param machine  one of them while it runs [W]
+ * @param count    how many; a whole number of at least 1
+ * @throws InputError unless count is one. Source: energy balance; each has its own circuit.
+ */
+export function severalMachines(machine: MachineState, count: number): MachineState {
+  requireCount(count);
+  return {
+    condenserHeat: ofAllMachines(count, machine.condenserHeat),
+    heatTaken: ofAllMachines(count, machine.heatTaken),
+    compressorPower: ofAllMachines(count, machine.compressorPower),
+    shellHeat: ofAllMachines(count, machine.shellHeat),
+  };
+}
+
+function requireCount(count: number): void {
+  if (Number.isInteger(count) && count >= 1) return;
+  throw new InputError('machine.count', count, 'a whole number of machines, at least 1');
+}
+
 /** True when heat given off or taken in "the source's room" belongs to the tank's room. */
 export function shellHeatsTankRoom(hardware: PlantHardware): boolean {
   return hardware.shellPlace === 'tankRoom' || (hardware.shellPlace === 'sourceRoom' && hardware.sourceIsTankRoom);
@@ -178,7 +205,7 @@ function deliveredBy(machine: MachineState, hardware: PlantHardware): number {
 function closeMachine(machine: MachineState): number {
   requireNonNegative('machine.condenserHeat', machine.condenserHeat);
   requireNonNegative('machine.heatTaken', machine.heatTaken);
-  requireNonNegative('machine.shellHeat', machine.shellHeat);
+  requireFinite('machine.shellHeat', machine.shellHeat);
   if (!(Number.isFinite(machine.compressorPower) && machine.compressorPower > 0)) {
     throw new InputError('machine.compressorPower', machine.compressorPower, 'a finite number above 0');
   }
@@ -199,9 +226,17 @@ function electricityOf(
   const fan = share * hardware.fanPower;
   const loopPump = share * hardware.loopPumpPower;
   const controls = hardware.controlsPower;
-  const { fanPower, loopPumpPower } = hardware;
-  const total = meanElectricity(share, machine?.compressorPower ?? 0, fanPower, loopPumpPower, controls, backup);
-  return { compressor, fan, loopPump, controls, backupHeater: backup, total };
+  const crankcaseHeater = restingHeat(share, hardware.crankcaseHeaterPower);
+  const total = meanElectricity(
+    share,
+    machine?.compressorPower ?? 0,
+    hardware.fanPower,
+    hardware.loopPumpPower,
+    controls,
+    backup,
+    crankcaseHeater,
+  );
+  return { compressor, fan, loopPump, controls, crankcaseHeater, backupHeater: backup, total };
 }
 
 function roomHeatOf(tank: TankHeat, machine: MachineState | null, hardware: PlantHardware, share: number): RoomHeat {
@@ -211,15 +246,22 @@ function roomHeatOf(tank: TankHeat, machine: MachineState | null, hardware: Plan
   const taken = hardware.sourceIsTankRoom
     ? sensibleHeatTaken(hardware.sensibleShareOfHeatTaken, machine?.heatTaken ?? 0)
     : 0;
+  const resting = restingHeatInRoom(hardware, share);
   return {
     fromTank: tank.sensibleToRoom,
     fromShell: share * shell,
     fromFan: share * fan,
     fromLoopPump: share * pump,
     fromControls: hardware.controlsPower,
+    fromCrankcaseHeater: resting,
     takenBySource: -share * taken,
-    net: roomNetHeat(tank.sensibleToRoom, share, shell, fan, pump, taken, hardware.controlsPower),
+    net: roomNetHeat(tank.sensibleToRoom, share, shell, fan, pump, taken, hardware.controlsPower, resting),
   };
+}
+
+/** Mean heat of the crankcase heaters that ends in the tank's room [W]. */
+export function restingHeatInRoom(hardware: PlantHardware, runShare: number): number {
+  return shellHeatsTankRoom(hardware) ? restingHeat(runShare, hardware.crankcaseHeaterPower) : 0;
 }
 
 function shellHeatByPlace(place: ShellPlace, heat: number): Readonly<Record<ShellPlace, number>> {
@@ -237,6 +279,7 @@ function requireHardware(hardware: PlantHardware): void {
   requireNonNegative('hardware.loopPumpPower', hardware.loopPumpPower);
   requireWithin('hardware.loopPumpShareToWater', hardware.loopPumpShareToWater, 0, 1);
   requireNonNegative('hardware.controlsPower', hardware.controlsPower);
+  requireNonNegative('hardware.crankcaseHeaterPower', hardware.crankcaseHeaterPower);
   requireWithin('hardware.sensibleShareOfHeatTaken', hardware.sensibleShareOfHeatTaken, 0, 1);
   if (!['tankRoom', 'sourceRoom', 'outdoors'].includes(hardware.shellPlace)) {
     throw new InputError('hardware.shellPlace', hardware.shellPlace, 'tankRoom, sourceRoom or outdoors');

@@ -2,7 +2,15 @@
 
 import { type StepInput, type WorkingStep, workingStep } from '../quantities/index.ts';
 import { deliveryMargin, pumpHeatToRoom, sensibleHeatTaken } from './delivery.ts';
-import { type MachineState, type PlantHardware, type PlantState, shellHeatsTankRoom, type TankHeat } from './state.ts';
+import {
+  type MachineState,
+  type PlantHardware,
+  type PlantState,
+  restingHeatInRoom,
+  severalMachines,
+  shellHeatsTankRoom,
+  type TankHeat,
+} from './state.ts';
 
 /**
  * Where the numbers a state was made from came from: a design path or the name of another step, by the symbol of the
@@ -18,6 +26,7 @@ export type PlantOrigins = Readonly<
       | 'P_comp'
       | 'P_fan'
       | 'P_ctl'
+      | 'P_cr'
       | 'Q_tank'
       | 'Q_latent'
       | 'P_sh'
@@ -63,11 +72,16 @@ export function plantWorking(
       Q_e: [machine?.heatTaken ?? 0, runs ? origins.Q_e : undefined],
     }),
     step('backupHeat', 'plant.backupHeat', state.backupHeat, { L, Q_w }),
+    step('restingHeat', 'plant.restingHeat', state.electricity.crankcaseHeater, {
+      x,
+      P_cr: [hardware.crankcaseHeaterPower, origins.P_cr],
+    }),
     step('electricity', 'plant.electricity', state.electricity.total, {
       x,
       P_comp: [machine?.compressorPower ?? 0, runs ? origins.P_comp : undefined],
       P_fan: [hardware.fanPower, origins.P_fan],
       P_p: [hardware.loopPumpPower, origins.P_p],
+      P_rest: [state.electricity.crankcaseHeater, own('restingHeat')],
       P_ctl: [hardware.controlsPower, origins.P_ctl],
       Q_b: [state.backupHeat, own('backupHeat')],
     }),
@@ -146,7 +160,36 @@ function roomSteps(
       P_f: sourceIsTankRoom ? [hardware.fanPower, origins.P_fan] : [0, origins.sourceKind],
       Q_pump: [toRoom, own('pumpHeatToRoom')],
       Q_taken: takes ? [taken, own('sensibleHeatTaken')] : [0, sourceIsTankRoom ? undefined : origins.sourceKind],
+      Q_rest: shellHeatsTankRoom(hardware)
+        ? [restingHeatInRoom(hardware, state.runFraction), own('restingHeat')]
+        : [0, origins.shellPlace],
       P_ctl: [hardware.controlsPower, origins.P_ctl],
     }),
   ];
+}
+
+/** Where the numbers of one machine came from, and how many there are. */
+export interface SeveralMachinesOrigins {
+  readonly count: string;
+  readonly machine: Readonly<Record<keyof MachineState, string>>;
+}
+
+/**
+ * The steps that make several machines alike of one: `<prefix>.condenserHeat`, `.heatTaken`, `.compressorPower`, `.shellHeat`.
+ * @param machine  one of them, running
+ * @param count    how many
+ */
+export function severalMachinesWorking(
+  machine: MachineState,
+  count: number,
+  origins: SeveralMachinesOrigins,
+  prefix: string,
+): readonly WorkingStep[] {
+  const all = severalMachines(machine, count);
+  return (Object.keys(all) as (keyof MachineState)[]).map((name) =>
+    workingStep(`${prefix}.${name}`, 'plant.ofAllMachines', all[name], {
+      n: [count, origins.count],
+      X_1: [machine[name], origins.machine[name]],
+    }),
+  );
 }

@@ -36,6 +36,7 @@ const hardware: PlantHardware = {
   loopPumpPower: 0,
   loopPumpShareToWater: 0,
   controlsPower: 0,
+  crankcaseHeaterPower: 0,
   sensibleShareOfHeatTaken: 1,
 };
 

@@ -30,6 +30,7 @@ const hardware: PlantHardware = {
   loopPumpPower: 0,
   loopPumpShareToWater: 0,
   controlsPower: 0,
+  crankcaseHeaterPower: 0,
   sensibleShareOfHeatTaken: 1,
 };
 const machine: MachineState = { condenserHeat: 180, heatTaken: 150, compressorPower: 50, shellHeat: 20 };

@@ -13,6 +13,8 @@ import {
   plantState,
   plantWorking,
   runFraction,
+  severalMachines,
+  severalMachinesWorking,
   systemCop,
   type TankHeat,
 } from '../../src/plant/index.ts';
@@ -28,6 +30,7 @@ const hardware: PlantHardware = {
   loopPumpPower: 5,
   loopPumpShareToWater: 0.8,
   controlsPower: 3,
+  crankcaseHeaterPower: 0,
   sensibleShareOfHeatTaken: 1,
 };
 
@@ -138,6 +141,37 @@ describe('plant state', () => {
     );
   });
 
+  it('heats the crankcase while it rests, into the room of the shell: by hand 20 W for 64/184 of the time', () => {
+    const heated = { ...hardware, crankcaseHeaterPower: 20 };
+    const state = plantState(tank, machine, heated);
+    const resting = (64 / 184) * 20;
+    expect(state.electricity.crankcaseHeater).toBeCloseTo(resting, 12);
+    expect(state.electricity.total).toBeCloseTo((120 / 184) * 63 + 3 + resting, 12);
+    expect(state.roomHeat.net).toBeCloseTo(plantState(tank, machine, hardware).roomHeat.net + resting, 12);
+    expect(state.systemPowerRunning).toBe(66);
+    const outdoors = plantState(tank, machine, { ...heated, shellPlace: 'outdoors' });
+    expect(outdoors.roomHeat.fromCrankcaseHeater).toBe(0);
+    expect(plantState(tank, null, heated).electricity.total).toBeCloseTo(123 + 20, 12);
+  });
+
+  it('adds machines alike: three of them bring 3 · 180 + 0.8 · 5 = 544 W and their account closes', () => {
+    const three = severalMachines(machine, 3);
+    expect(three).toEqual({ condenserHeat: 540, heatTaken: 450, compressorPower: 150, shellHeat: 60 });
+    const state = plantState({ ...tank, load: 400 }, three, hardware);
+    expect(state.heatReachingWaterRunning).toBeCloseTo(544, 12);
+    expect(state.runFraction).toBeCloseTo(400 / 544, 12);
+    expect(Math.abs(state.closure.plant)).toBeLessThan(1e-9);
+    expect(() => severalMachines(machine, 1.5)).toThrow(/machine.count/);
+    expect(() => severalMachines(machine, 0)).toThrow(InputError);
+  });
+
+  it('bears a shell that is colder than the air around it', () => {
+    const warmed = { condenserHeat: 205, heatTaken: 150, compressorPower: 50, shellHeat: -5 };
+    const state = plantState(tank, warmed, hardware);
+    expect(state.shellHeat.tankRoom).toBeCloseTo((120 / 209) * -5, 12);
+    expect(Math.abs(state.closure.plant)).toBeLessThan(1e-9);
+  });
+
   it('names the impossible input', () => {
     expect(() => plantState(tank, machine, { ...hardware, loopPumpShareToWater: 1.2 })).toThrow(/loopPumpShareToWater/);
     expect(() => plantState({ ...tank, load: Number.NaN }, machine, hardware)).toThrow(InputError);
@@ -155,6 +189,7 @@ describe('plant working', () => {
     P_comp: 'given.P_comp',
     P_fan: 'given.P_fan',
     P_ctl: 'given.P_ctl',
+    P_cr: 'given.P_cr',
     Q_tank: 'given.Q_tank',
     P_sh: 'given.P_sh',
     Q_e: 'given.Q_e',
@@ -179,6 +214,7 @@ describe('plant working', () => {
       'coldestSpell.heatFromMachine': state.heatFromMachine,
       'coldestSpell.heatTaken': state.heatTakenFromSource,
       'coldestSpell.backupHeat': state.backupHeat,
+      'coldestSpell.restingHeat': 0,
       'coldestSpell.electricity': state.electricity.total,
       'coldestSpell.pumpHeatToRoom': expect.closeTo(1, 12),
       'coldestSpell.sensibleHeatTaken': 150,
@@ -186,6 +222,17 @@ describe('plant working', () => {
     });
     const sources = Object.fromEntries(steps.map((step) => [step.result, step.from]));
     expect(sources['coldestSpell.runFraction']).toEqual({ L: 'given.L', Q_w: 'coldestSpell.heatReachingWater' });
+  });
+
+  it('shows how several machines were made of one', () => {
+    const of = { condenserHeat: 'given.a', heatTaken: 'given.b', compressorPower: 'given.c', shellHeat: 'given.d' };
+    const steps = severalMachinesWorking(machine, 3, { count: 'given.count', machine: of }, 'plant.all');
+    expect(Object.fromEntries(traced(steps, []))).toEqual({
+      'plant.all.condenserHeat': 540,
+      'plant.all.heatTaken': 450,
+      'plant.all.compressorPower': 150,
+      'plant.all.shellHeat': 60,
+    });
   });
 
   it('names the choice that keeps shell, fan and source out of the room', () => {

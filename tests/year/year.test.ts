@@ -17,6 +17,7 @@ const hardware: PlantHardware = {
   loopPumpPower: 0,
   loopPumpShareToWater: 0,
   controlsPower: 2,
+  crankcaseHeaterPower: 0,
   sensibleShareOfHeatTaken: 1,
 };
 const machine: MachineState = { condenserHeat: 180, heatTaken: 150, compressorPower: 50, shellHeat: 20 };
@@ -108,7 +109,7 @@ describe('a year of months', () => {
   const symbols = ['L', 'Q_tank', 'Q_latent', 'P_comp', 'Q_e', 'P_sh', 'Q_c'];
   const origins = () => Object.fromEntries(symbols.map((symbol) => [symbol, 'given']));
   const isGiven = (origin: string) => origin === 'given' || /^year\.\w+\.(heated|summer)Share$/.test(origin);
-  const constants = ['phi', 'P_p', 'P_fan', 'P_f', 'P_ctl', 's', 't'];
+  const constants = ['phi', 'P_p', 'P_fan', 'P_f', 'P_ctl', 'P_cr', 's', 't'];
 
   it('shows its working: months, energies, sums and the season figure', () => {
     const steps = yearWorking(year, hardware, origins);
