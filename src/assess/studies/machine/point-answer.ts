@@ -1,0 +1,104 @@
+// What is answered of one running point of a machine between two stated temperatures, without a tank and without exchangers: plain
+// data in base SI, as `kettlefin machine --at --json` gives it.
+
+import type { Band, Finding } from '../../../quantities/index.ts';
+import type { LimitMargin } from '../../assessment.ts';
+import type { Refusal } from '../../from-design.ts';
+
+/** A number with its range and the SI unit it is in. */
+export interface UnitBand extends Band {
+  readonly unit: string;
+}
+
+/** Where the four temperatures and the mains of a point are from. */
+export type BasisOrigin =
+  /** As asked. */
+  | 'asked'
+  /** Of what is known of the machine: its rating, its coefficients, its table. */
+  | 'itsOwnData'
+  /** Of the rating point usual for its application. */
+  | 'ratingPoint'
+  /** Of the design: superheat, subcooling, place of the shell, mains. */
+  | 'design';
+
+/** A value in force with where it is from, and in words which data or point that is. */
+export interface BasisValue {
+  readonly value: number;
+  readonly from: BasisOrigin;
+  readonly words: string;
+}
+
+/** Temperatures in K: dew, dew, gas at the inlet of the shell, liquid before the valve, air around the shell. */
+export interface PointBasis {
+  readonly refrigerant: string;
+  readonly evaporating: number;
+  readonly condensing: number;
+  readonly returnGas: BasisValue;
+  /** Gas above the dew temperature [K]. */
+  readonly superheat: number;
+  readonly liquid: BasisValue;
+  /** Liquid below the bubble temperature [K]. */
+  readonly subcooling: number;
+  readonly surroundings: BasisValue;
+  readonly frequency: BasisValue;
+  readonly voltage: BasisValue;
+}
+
+/** What the ten coefficients of one set themselves say. */
+export interface CoefficientValue {
+  /** Where the set stands: 'machine.compressor.coefficients.0'. */
+  readonly path: string;
+  readonly of: 'massFlow' | 'capacity' | 'power' | 'current';
+  /** At the superheat or return gas, and liquid, that the set is stated for. */
+  readonly own: number;
+  /** Carried to the gas asked for after Dabiri and Rice 1981; null where it is the same gas, and for a current. */
+  readonly corrected: number | null;
+  readonly unit: string;
+  /** The gas and liquid of the set here [K]. */
+  readonly returnGas: number;
+  readonly liquid: number | null;
+}
+
+/** How well the likely machine meets one given value. */
+export interface ResidualAnswer {
+  readonly path: string;
+  readonly label: string;
+  readonly quantity: string;
+  readonly given: number;
+  readonly modelled: number;
+  readonly unit: string;
+  /** Modelled over given, less 1; of a temperature the difference [K]. */
+  readonly deviation: number;
+  readonly disagrees: boolean;
+}
+
+export interface MachinePoint {
+  readonly machinePointVersion: 1;
+  readonly caution: string;
+  readonly at: PointBasis;
+  /** ṁ (h(p_e, return gas) − h'(liquid)) [W]. */
+  readonly capacity: UnitBand;
+  readonly power: UnitBand;
+  readonly massFlow: UnitBand;
+  readonly current: UnitBand;
+  readonly dischargeTemperature: UnitBand;
+  /** ṁ (h2 − h'(liquid)), out of the condenser down to the liquid [W]. */
+  readonly heat: UnitBand;
+  readonly shellHeat: UnitBand;
+  readonly volumetricEfficiency: UnitBand;
+  readonly overallEfficiency: UnitBand;
+  readonly motorLoad: UnitBand;
+  readonly evaporatingPressure: UnitBand;
+  readonly condensingPressure: UnitBand;
+  /** True inside what was measured or printed of the machine. */
+  readonly insideData: boolean;
+  /** Why the ranges are as wide as they are: 'noPoints', 'beyondEvaporating', 'otherFluid', … */
+  readonly doubt: readonly string[];
+  /** What the coefficients themselves say; null where there are none, or the point is outside their ranges. */
+  readonly polynomial: readonly CoefficientValue[] | null;
+  readonly limits: readonly LimitMargin[];
+  readonly residuals: readonly ResidualAnswer[];
+  readonly findings: readonly Finding[];
+}
+
+export type MachinePointsOutcome = { readonly ok: true; readonly points: readonly MachinePoint[] } | Refusal;
