@@ -38,6 +38,9 @@ export interface FieldRecord extends Placed {
   /** For `choice` and `kind`. */
   readonly choices?: readonly Choice[];
   readonly default?: DefaultRecord;
+  readonly why?: string;
+  /** For `text`: of several lines. */
+  readonly lines?: true;
   readonly when?: FieldMeta['when'];
 }
 

@@ -40,6 +40,21 @@ export {
   type YesNoUnknown,
 } from './plain.ts';
 export type {
+  BenchOf,
+  CoefficientQuantityName,
+  CoefficientSetOf,
+  CompressorOf,
+  LiquidBasisOf,
+  NameplateOf,
+  OilName,
+  PointTableOf,
+  RatingOf,
+  Span,
+  StartTypeName,
+  SuctionBasisOf,
+  SupplyOf,
+} from './plain-machine.ts';
+export type {
   BoardOf,
   ExposureOf,
   FaceName,

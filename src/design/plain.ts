@@ -4,6 +4,7 @@
 import { InputError } from '../numerics/index.ts';
 import type { Estimate, QuantityName } from '../quantities/index.ts';
 import type { MonthName } from '../surroundings/index.ts';
+import type { CompressorOf, SupplyOf } from './plain-machine.ts';
 import type { LoadOf, WrappingMeasureOf } from './plain-tank.ts';
 import type { Level } from './schema/field.ts';
 
@@ -11,38 +12,6 @@ export type YesNo = 'yes' | 'no';
 export type YesNoUnknown = 'yes' | 'no' | 'unknown';
 export type Region = 'europeanUnion' | 'unitedKingdom' | 'unitedStates' | 'elsewhere' | 'unknown';
 export type ApplicationName = 'low' | 'medium' | 'high';
-
-interface CompressorDetailsOf<Q> {
-  readonly madeFor: string;
-  readonly speed: Q;
-  readonly clearanceRatio: Q;
-  readonly reexpansionExponent: Q;
-  readonly fillingFactor: Q;
-  readonly frictionPressure: Q;
-  readonly shellHeatShare: Q;
-}
-
-export interface SalvagedCompressorOf<Q> extends CompressorDetailsOf<Q> {
-  readonly kind: 'salvaged';
-  readonly appliance: string;
-  readonly displacement: Q;
-  readonly compressionEfficiency: Q;
-}
-
-export interface DisplacementCompressorOf<Q> extends CompressorDetailsOf<Q> {
-  readonly kind: 'displacement';
-  readonly displacement: Q;
-  readonly application: ApplicationName;
-  readonly compressionEfficiency: Q;
-}
-
-/** Displacement and compression efficiency follow from the rating, so they are not here. */
-export interface RatingCompressorOf<Q> extends CompressorDetailsOf<Q> {
-  readonly kind: 'rating';
-  readonly ratingPoint: string;
-  readonly capacity: Q;
-  readonly power: Q;
-}
 
 export interface DesignOf<Q> {
   readonly name: string;
@@ -92,7 +61,11 @@ export interface DesignOf<Q> {
       };
   readonly machine: {
     readonly refrigerant: string;
-    readonly compressor: SalvagedCompressorOf<Q> | DisplacementCompressorOf<Q> | RatingCompressorOf<Q>;
+    readonly compressor: CompressorOf<Q>;
+    /** How many such machines there are, all alike. */
+    readonly count: Q;
+    /** The mains here. */
+    readonly supply: SupplyOf<Q>;
     readonly application: ApplicationName;
     readonly shellPlace: 'tankRoom' | 'sourceRoom' | 'outdoors';
     readonly enclosure:
@@ -115,8 +88,15 @@ export interface DesignOf<Q> {
     readonly superheat: Q;
     readonly subcooling: Q;
     readonly airSpeed: Q;
+    /** Pressure that a valve before the compressor lets through at most [Pa, absolute]; absent where there is no such valve. */
+    readonly suctionPressureLimit?: Q;
   };
-  readonly power: { readonly fan: Q; readonly loopPump: Q; readonly controls: Q };
+  readonly power: {
+    readonly fan: Q;
+    readonly loopPump: Q;
+    readonly controls: Q;
+    readonly crankcaseHeater: Q;
+  };
   readonly safeguards: {
     readonly overTemperatureCutOut: 'independent' | 'none' | 'unknown';
     readonly residualCurrentProtection: YesNoUnknown;

@@ -1,4 +1,4 @@
-// The Design document, version 1: the only definition of what a design file may contain. Every quantity is a text with its
+// The Design document, version 2: the only definition of what a design file may contain. Every quantity is a text with its
 // unit, as a person wrote it. Everything optional has a default that is shown as an assumption; unknown keys are refused.
 
 import * as z from 'zod/mini';
@@ -11,7 +11,7 @@ import { tankSchema } from './tank/tank.ts';
 import { wrappingSchema } from './wrapping.ts';
 
 /** The version this program writes. A file of a higher one is refused, an older one is migrated. */
-export const formatVersion = 1;
+export const formatVersion = 2;
 
 export const longestName = 120;
 export const longestNote = 5000;
@@ -51,7 +51,7 @@ export const designSchema = z
     safeguards: safeguardsSchema,
     prices: pricesSchema,
   })
-  .check(z.meta({ title: 'Kettlefin design', description: 'One design of an aquarium heat pump, format version 1.' }));
+  .check(z.meta({ title: 'Kettlefin design', description: 'One design of an aquarium heat pump, format version 2.' }));
 
 /** A valid document. The text of each quantity is kept as written. */
 export type DesignDocument = z.infer<typeof designSchema>;

@@ -104,5 +104,15 @@ export const exchangersSchema = z.optional(
         default: { text: '1.5 m/s (1 to 2)', source: practice },
       }),
     ),
+    suctionPressureLimit: z.optional(
+      quantityField({
+        label: 'Suction pressure held at most',
+        help: 'By a crankcase pressure regulator: a valve before the compressor that lets no more than this through, absolute pressure. Spares a motor that was built for more cold.',
+        quantity: 'pressure',
+        minimum: 1e4,
+        maximum: 2e6,
+        level: 'more',
+      }),
+    ),
   }),
 );

@@ -43,6 +43,10 @@ export interface FieldMeta {
   readonly maximum?: number;
   readonly choices?: readonly Choice[];
   readonly default?: DefaultRecord;
+  /** Why it is asked for: what cannot be told without it. Said where it is missing. */
+  readonly why?: string;
+  /** A text of several lines, such as a table. */
+  readonly lines?: true;
   /** Has a meaning only where the field of this name beside it, or at this path, is given or has one of these values. */
   readonly when?: { readonly field: string; readonly is?: readonly string[] };
 }
@@ -90,6 +94,17 @@ export function quantityField(input: QuantityFieldInput) {
         field: input,
       }),
     );
+}
+
+/** A free text of at most so many characters; of several lines where `lines` says so. */
+export function textField(longest: number, input: FieldMeta) {
+  return z.string().check(
+    z.minLength(1),
+    z.maxLength(longest),
+    // Blanks alone say nothing.
+    z.regex(/\S/),
+    z.meta({ title: input.label, description: input.help, field: input }),
+  );
 }
 
 /** One of a list of names. */

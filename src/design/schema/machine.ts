@@ -2,9 +2,21 @@
 
 import * as z from 'zod/mini';
 import { yesNoLabels, yesNoUnknown } from './choices.ts';
-import { compressorSchema, fromClass, levelLabels, levels } from './compressor.ts';
+import { compressorSchema } from './compressor/compressor.ts';
+import { frequency, voltage } from './compressor/nameplate.ts';
+import { ofSuchMachines } from './compressor/ranges.ts';
 import { choiceField, kindField, listedField, practice, quantityField } from './field.ts';
 import { fluidChoices } from './fluids.ts';
+
+/** Level of evaporating temperature that a machine is made for. */
+const levels = ['low', 'medium', 'high'] as const;
+const levelLabels = {
+  low: 'Low: freezers, refrigerators',
+  medium: 'Medium: bottle coolers, ice machines',
+  high: 'High: dehumidifiers, air conditioners, dryers',
+};
+
+export const ofMains = 'nominal mains, IEC 60038';
 
 const enclosureVolume = quantityField({
   label: 'Volume it stands in',
@@ -16,18 +28,63 @@ const enclosureVolume = quantityField({
 });
 
 export const machineSchema = z.strictObject({
-  refrigerant: listedField(fluidChoices, {
-    label: 'Refrigerant it would run on',
-    help: 'For study. A compressor belongs to the refrigerant it was made for.',
-    level: 'first',
-  }),
+  refrigerant: z.optional(
+    listedField(fluidChoices, {
+      label: 'Refrigerant it would run on',
+      help: 'For study. A compressor belongs to the refrigerant it was made for.',
+      level: 'first',
+      default: { rule: 'the one the compressor was made for', source: 'a compressor belongs to that refrigerant' },
+    }),
+  ),
   compressor: compressorSchema,
   application: z.optional(
     choiceField(levels, levelLabels, {
       label: 'Made for which cold',
-      help: 'The level of evaporating temperature the motor was built for.',
+      help: 'The level of evaporating temperature the motor was built for; data sheets say LBP, MBP or HBP.',
       level: 'more',
-      default: { rule: 'as such compressors usually are', source: 'follows from the description of the compressor' },
+      default: {
+        rule: 'of the appliance, or of the first rating; low where neither is known',
+        source: 'follows from the description of the compressor',
+      },
+    }),
+  ),
+  count: z.optional(
+    quantityField({
+      label: 'How many such machines',
+      help: 'All alike, each with a circuit of its own.',
+      quantity: 'count',
+      minimum: 1,
+      maximum: 24,
+      level: 'more',
+      default: { text: '1', source: 'one until more are named' },
+    }),
+  ),
+  supply: z.optional(
+    z.strictObject({
+      frequency: z.optional(
+        quantityField({
+          ...frequency,
+          label: 'Mains frequency here',
+          help: 'Decides how fast the motor turns.',
+          level: 'more',
+          default: {
+            rule: 'of the region: 60 Hz in the United States, 50 Hz elsewhere; of the nameplate where the region is not known',
+            source: ofMains,
+          },
+        }),
+      ),
+      voltage: z.optional(
+        quantityField({
+          ...voltage,
+          label: 'Mains voltage here',
+          help: 'Of the socket the machine is to run on.',
+          level: 'more',
+          default: {
+            rule: 'of the region: 120 V in the United States, 230 V elsewhere; of the nameplate where the region is not known',
+            source: ofMains,
+          },
+        }),
+      ),
     }),
   ),
   shellPlace: z.optional(
@@ -112,7 +169,7 @@ export const machineSchema = z.strictObject({
       minimum: 0.001,
       maximum: 20,
       level: 'more',
-      default: { rule: 'the range of such appliances as built', source: fromClass.source },
+      default: { rule: 'the range of such appliances as built', source: ofSuchMachines.source },
     }),
   ),
   forFlammables: z.optional(
@@ -154,6 +211,15 @@ export const powerSchema = z.optional(
         help: 'Thermostat, relays, display; day and night.',
         level: 'expert',
         default: { text: '3 W (1 to 6)', source: practice },
+      }),
+    ),
+    crankcaseHeater: z.optional(
+      quantityField({
+        ...small,
+        label: 'Power of a crankcase heater',
+        help: 'A belt or rod that keeps the oil of the resting machine warm. It runs while the machine rests.',
+        level: 'more',
+        default: { text: '0 W', source: 'none until one is named' },
       }),
     ),
   }),
