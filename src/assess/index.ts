@@ -53,6 +53,28 @@ export {
 export { fewestFluids, mostFluids } from './studies/comparison/fluids.ts';
 export type { ComparedLevels } from './studies/comparison/subject.ts';
 export { assessLoadMap, type LoadMapAnswer, type LoadMapOutcome } from './studies/load-map.ts';
+export type {
+  CompatibilityFact,
+  CountRow,
+  HowMany,
+  MachineOutcome,
+  MachineSentence,
+  MachineStudy,
+  MapBasis,
+  MapFamily,
+  MapLimit,
+  MapMark,
+  MapPoint,
+  MapQuantity,
+  OtherFluid,
+  Remedy,
+  RemedyName,
+  RemedyReason,
+  RemedyState,
+  StagedMonth,
+  StartingFact,
+} from './studies/machine/answer.ts';
+export type { BasisValue, MachinePoint, ResidualAnswer, UnitBand } from './studies/machine/point-answer.ts';
 export { type StateDifference, stateDifferences } from './studies/state-differences.ts';
 export type {
   BoardPoint,

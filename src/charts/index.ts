@@ -22,6 +22,8 @@ export { sayReferenceState } from './loops/reference-state.ts';
 export { settledLoop } from './loops/settled-loop.ts';
 export { inOrderOfFlow, pointNumbers, stateTable, stateTitle } from './loops/state-table.ts';
 export { cyclesChart } from './loops/two-cycles.ts';
+export { type MapView, machineMapChart } from './machine/map-chart.ts';
+export type { Drawn } from './machine/map-points.ts';
 export { monthsChart } from './months.ts';
 export type {
   ChartAxis,

@@ -41,7 +41,9 @@ export function wordsOnChart(chart: ChartSpecification, plot: DrawnPlot, measure
     y: (1 - share(onAxis(y, chart.y), plot.y)) * plot.height,
   });
   const notes = chart.notes.map((note) => noteWords(note, spot(note.x, note.y), plot.fontSize + 0.5, measure));
-  const loop = chart.series.filter((series) => !series.silent && series.kind === 'line');
+  const loop = chart.series.filter(
+    (series) => !series.silent && series.kind === 'line' && series.written === undefined,
+  );
   // A line that bears its own name is no edge: its words stand on it.
   const edges = chart.series.filter(
     (series) => series.silent && series.ink === 'neutral' && series.written === undefined,

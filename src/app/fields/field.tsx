@@ -30,6 +30,8 @@ export interface TextFieldProps extends FieldWords {
   readonly patient?: boolean;
   /** Stands beside the label: what the field is given as. */
   readonly beside?: ReactNode;
+  /** Takes several lines, such as a table pasted from a spreadsheet. */
+  readonly hasLines?: boolean;
 }
 
 /** A pause in typing after which a text that can be used is used [ms]. */
@@ -39,7 +41,19 @@ const pause = 30;
 const longPause = 700;
 
 export function TextField(props: TextFieldProps): ReactNode {
-  const { label, help, assumed, path, text, understood, commit, left, patient = false, beside } = props;
+  const {
+    label,
+    help,
+    assumed,
+    path,
+    text,
+    understood,
+    commit,
+    left,
+    patient = false,
+    beside,
+    hasLines = false,
+  } = props;
   const id = useId();
   const [draft, setDraft] = useState<string | undefined>(undefined);
   const [refusal, setRefusal] = useState<string | undefined>(undefined);
@@ -80,6 +94,7 @@ export function TextField(props: TextFieldProps): ReactNode {
     }
     left?.();
   };
+  const Input = hasLines ? 'textarea' : 'input';
   const describedBy = [help && `${id}-help`, `${id}-said`, error && `${id}-error`].filter(Boolean).join(' ');
   return (
     <div className="field">
@@ -96,10 +111,10 @@ export function TextField(props: TextFieldProps): ReactNode {
           {help}
         </p>
       )}
-      <input
+      <Input
         id={id}
         data-field={path}
-        type="text"
+        {...(hasLines ? { rows: 6, wrap: 'off' } : { type: 'text' })}
         autoComplete="off"
         spellCheck={false}
         value={shown}
@@ -107,7 +122,7 @@ export function TextField(props: TextFieldProps): ReactNode {
         aria-invalid={error !== undefined}
         aria-describedby={describedBy}
         onChange={(event) => type(event.target.value)}
-        onKeyDown={(event) => event.key === 'Enter' && use(shown)}
+        onKeyDown={(event) => event.key === 'Enter' && !hasLines && use(shown)}
         onBlur={leave}
       />
       <p className="field-understood" id={`${id}-said`}>

@@ -7,7 +7,9 @@ export function useUndoKeys(undo: () => void, redo: () => void): void {
   useEffect(() => {
     const press = (event: KeyboardEvent) => {
       if (!(event.ctrlKey || event.metaKey) || event.altKey) return;
-      if (event.target instanceof HTMLInputElement && event.target.type === 'text') return;
+      const { target } = event;
+      if (target instanceof HTMLTextAreaElement) return;
+      if (target instanceof HTMLInputElement && target.type === 'text') return;
       const key = event.key.toLowerCase();
       if (key === 'z' && !event.shiftKey) undo();
       else if (key === 'y' || (key === 'z' && event.shiftKey)) redo();

@@ -5,6 +5,7 @@ import type { ReactNode } from 'react';
 import { sayPayback, type WrappingAnswer } from '../../assess/index.ts';
 import { insideSentence, listed, type UnitView } from '../../quantities/index.ts';
 import { useWorkbench } from '../state/context.tsx';
+import { useStudy } from '../state/use-study.ts';
 import { FindingItem } from '../ui/findings.tsx';
 import { NumberItem, Numbers } from '../ui/number.tsx';
 import { PageLink } from '../ui/page-link.tsx';
@@ -13,7 +14,6 @@ import type { WrappingReply } from '../worker/wrapping.ts';
 import { LastInch } from '../wrapping/last-inch.tsx';
 import { Measures } from '../wrapping/measures.tsx';
 import { PricesTable } from '../wrapping/price-table.tsx';
-import { useWrapping } from '../wrapping/use-wrapping.ts';
 import { Waterfall } from '../wrapping/waterfall-picture.tsx';
 import '../bills/bills.css';
 import '../wrapping/wrapping.css';
@@ -21,7 +21,7 @@ import { Station, type StationProps } from './station.tsx';
 
 export function WhatToWrap({ view }: StationProps): ReactNode {
   const { document } = useWorkbench();
-  const { reply, problems, isOld } = useWrapping(document, view);
+  const { reply, problems, isOld } = useStudy('wrapping', document, view);
   const answer =
     problems.length > 0
       ? `What to wrap has no answer for the design as it stands: ${problems.join(' ')}`

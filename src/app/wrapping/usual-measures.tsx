@@ -3,9 +3,9 @@
 import { type ReactNode, useMemo, useState } from 'react';
 import type { UnitView } from '../../quantities/index.ts';
 import { useWorkbench } from '../state/context.tsx';
+import { useStudy } from '../state/use-study.ts';
 import { sayParts, sentenceStart } from '../ui/say.ts';
 import { withUsual } from './list-edits.ts';
-import { useWrapping } from './use-wrapping.ts';
 
 interface UsualMeasuresProps {
   readonly view: UnitView;
@@ -28,7 +28,7 @@ function Offers({ view, add }: UsualMeasuresProps): ReactNode {
     const outcome = withUsual(document);
     return outcome.ok ? outcome.document : undefined;
   }, [document]);
-  const { reply, problems } = useWrapping(bare, view);
+  const { reply, problems } = useStudy('wrapping', bare, view);
   if (problems.length > 0) return <p className="quiet">{problems.join(' ')}</p>;
   if (reply === undefined) return <p className="quiet">Looking what fits this tank…</p>;
   const { measures, currency } = reply.answer;

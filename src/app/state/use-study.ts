@@ -1,21 +1,24 @@
-// The study of wrapping of a design, asked from the worker once the verdict on that design is there, so that the verdict never
-// waits for it; the last answer stays while the next is made.
+// A study of a design, asked from the worker once the verdict on that design is there, so that the verdict never waits for it;
+// the last answer stays while the next is made.
 
 import { useEffect, useRef, useState } from 'react';
 import { type DesignDocument, serialiseDesign } from '../../design/index.ts';
 import type { UnitView } from '../../quantities/index.ts';
-import { useWorkbench } from '../state/context.tsx';
-import type { WrappingReply } from '../worker/wrapping.ts';
+import type { EngineAnswers, EngineRequest } from '../worker/messages.ts';
+import { useWorkbench } from './context.tsx';
 
-export interface WrappingState {
-  readonly reply: WrappingReply | undefined;
+/** What is asked with no more than the text of a design and the view. */
+export type StudyKind = 'wrapping' | 'machine';
+
+export interface StudyState<Reply> {
+  readonly reply: Reply | undefined;
   readonly problems: readonly string[];
   /** Whether the reply is not of the design as it stands. */
   readonly isOld: boolean;
 }
 
-interface Known {
-  readonly reply: WrappingReply | undefined;
+interface Known<Reply> {
+  readonly reply: Reply | undefined;
   readonly problems: readonly string[];
   readonly of: DesignDocument | undefined;
 }
@@ -24,16 +27,21 @@ interface Known {
 const pause = 300;
 
 /** The study of a document; without a document nothing is asked. */
-export function useWrapping(document: DesignDocument | undefined, view: UnitView): WrappingState {
+export function useStudy<Kind extends StudyKind>(
+  kind: Kind,
+  document: DesignDocument | undefined,
+  view: UnitView,
+): StudyState<EngineAnswers[Kind]> {
   const { engine, state } = useWorkbench();
-  const [known, setKnown] = useState<Known>({ reply: undefined, problems: [], of: undefined });
+  const [known, setKnown] = useState<Known<EngineAnswers[Kind]>>({ reply: undefined, problems: [], of: undefined });
   const isFirst = useRef(true);
   const isVerdictIn = state.answered === state.designs.present || state.refusal !== undefined;
   useEffect(() => {
     if (document === undefined || !isVerdictIn) return;
     let dropped = false;
+    const request = { kind, text: serialiseDesign(document), view } as Extract<EngineRequest, { kind: Kind }>;
     const ask = () =>
-      void engine.ask({ kind: 'wrapping', text: serialiseDesign(document), view }).then((outcome) => {
+      void engine.ask<Kind>(request).then((outcome) => {
         if (dropped || outcome.outcome === 'superseded') return;
         if (outcome.outcome === 'answered') setKnown({ reply: outcome.answer, problems: [], of: document });
         else {
@@ -47,7 +55,7 @@ export function useWrapping(document: DesignDocument | undefined, view: UnitView
       dropped = true;
       clearTimeout(wait);
     };
-  }, [engine, document, view, isVerdictIn]);
+  }, [kind, engine, document, view, isVerdictIn]);
   const { reply, problems, of } = known;
   return { reply, problems, isOld: of !== document || problems.length > 0 };
 }

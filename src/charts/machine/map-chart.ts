@@ -1,0 +1,152 @@
+// How a machine runs over the evaporating temperature, a line for each condensing temperature: the heat it gives, the electricity it
+// takes, or their ratio. One line has its range and its limits drawn; the table has them all.
+
+import type { MachineStudy, MapFamily } from '../../assess/index.ts';
+import type { Band } from '../../quantities/index.ts';
+import { quantityUnit, sayBand, sayQuantity, toView, type UnitView } from '../../quantities/index.ts';
+import type { ChartSeries, ChartSpecification, Dash, LevelLine } from '../specification.ts';
+import { limitsAt } from './map-limits.ts';
+import { markNotes, markSeries } from './map-marks.ts';
+import { type Drawn, drawnQuantities, type PlacedPoint, placedPoints, runs } from './map-points.ts';
+import { mapTable } from './map-table.ts';
+
+export interface MapView {
+  /** What is drawn. */
+  readonly of: Drawn;
+  /** Of the map, the line with its range and its limits. */
+  readonly chosen: number;
+  /** Heat the tank needs in the coldest spell [W], drawn with the heat where there is room for it. */
+  readonly needed: Band;
+  readonly view: UnitView;
+}
+
+/** Told apart on paper, where ink alone would not do. */
+const dashes: readonly Dash[] = ['dash', 'solid', 'longdash', 'dashdot', 'dot'];
+
+/** Above the highest number [share of it]. */
+const headroom = 0.06;
+
+/** A level is shown where it leaves the lines at least this share of the picture. */
+const leastLines = 0.6;
+
+export function machineMapChart(study: MachineStudy, { of, chosen, needed, view }: MapView): ChartSpecification {
+  const { quantity, label, title, ink } = drawnQuantities[of];
+  const level = (value: number) => toView(value, 'temperature', view);
+  const shown = study.map[chosen] ?? study.map[0]!;
+  const lines = study.map.map((family) => placedPoints(family, of, view));
+  const marks = markSeries(study.marks, of, view);
+  const highest = Math.max(
+    ...lines.flatMap((points) => points.map(({ y }) => y)),
+    ...placedPoints(shown, of, view).map(({ high }) => high),
+    ...marks.flatMap(({ y }) => y),
+  );
+  const levels = of === 'heat' ? neededLevel(needed, highest, view) : [];
+  const top = (1 + headroom) * Math.max(highest, ...levels.map(({ y }) => y));
+  const ends = study.map.flatMap(({ points }) => points.map(({ evaporating }) => level(evaporating)));
+  const spots = study.marks.map(({ evaporating }) => level(evaporating));
+  const range = [Math.min(...ends, ...spots), Math.max(...ends, ...spots)] as const;
+  const { limits, words } = limitsAt(study.limits, shown.condensing, range, view);
+  return {
+    title,
+    description: [describe(study, shown, view), words, ...neededWords(of, needed, levels, view)].join(' '),
+    x: { label: 'evaporating temperature', unit: quantityUnit('temperature', view), range },
+    y: { label, unit: quantityUnit(quantity, view), range: [0, top] },
+    series: [
+      ...runs(shown.points, (point) => point.values !== null).map((run) => rangeOf(run, shown, of, view)),
+      ...study.map.flatMap((family, index) =>
+        familySeries(family, { of, view, ink, dash: dashes[index % dashes.length]!, isChosen: family === shown }),
+      ),
+      ...marks,
+    ],
+    limits,
+    levels,
+    notes: markNotes(study.marks, of, range, view),
+    proportion: 0.5,
+    table: mapTable(study, of, view),
+  };
+}
+
+function rangeOf(run: MapFamily['points'], { condensing }: MapFamily, of: Drawn, view: UnitView): ChartSeries {
+  const points = placedPoints({ condensing, points: run }, of, view);
+  const back = points.toReversed();
+  return {
+    label: `range at ${sayQuantity(condensing, 'temperature', view)} condensing`,
+    kind: 'range',
+    ink: drawnQuantities[of].ink,
+    x: [...points.map(({ x }) => x), ...back.map(({ x }) => x)],
+    y: [...points.map(({ low }) => low), ...back.map(({ high }) => high)],
+    silent: true,
+  };
+}
+
+interface LineLook {
+  readonly of: Drawn;
+  readonly view: UnitView;
+  readonly ink: ChartSeries['ink'];
+  readonly dash: Dash;
+  readonly isChosen: boolean;
+}
+
+/** A line in pieces: thick where something is known of the machine, thin beyond; the last piece bears the temperature. */
+function familySeries(family: MapFamily, { of, view, ink, dash, isChosen }: LineLook): readonly ChartSeries[] {
+  const name = sayQuantity(family.condensing, 'temperature', view);
+  const pieces = runs(family.points, (point) => point.values !== null).flatMap((run) => inAndOut(run));
+  return pieces.map(({ points, isInside }, index): ChartSeries => {
+    const placed = placedPoints({ ...family, points }, of, view);
+    return {
+      label: `${name} condensing`,
+      kind: 'line',
+      ink: isChosen ? ink : 'neutral',
+      dash,
+      width: (isInside ? 2.75 : 1.25) + (isChosen ? 0.5 : 0),
+      x: placed.map(({ x }) => x),
+      y: placed.map(({ y }) => y),
+      hover: placed.map((point) => hoverOf(point, name, of, view)),
+      ...(index === pieces.length - 1 ? { written: { text: name, from: 'end' } } : {}),
+    };
+  });
+}
+
+/** Pieces that share their ends, each all inside or all outside what is known. */
+function inAndOut(
+  points: MapFamily['points'],
+): readonly { readonly points: MapFamily['points']; readonly isInside: boolean }[] {
+  const pieces: { points: MapFamily['points'][number][]; isInside: boolean }[] = [];
+  points.forEach((point, index) => {
+    const before = points[index - 1];
+    if (before === undefined) return;
+    const isInside = before.insideData && point.insideData;
+    const last = pieces.at(-1);
+    if (last?.isInside === isInside) last.points.push(point);
+    else pieces.push({ points: [before, point], isInside });
+  });
+  return pieces;
+}
+
+function hoverOf({ of: point, band }: PlacedPoint, condensing: string, of: Drawn, view: UnitView): string {
+  const at = sayQuantity(point.evaporating, 'temperature', view);
+  const passed = point.passed.length === 0 ? '' : '<br>a limit is passed here';
+  const beyond = point.insideData ? '' : '<br>beyond what is known of it';
+  const { quantity, short } = drawnQuantities[of];
+  return `<b>${at} → ${condensing}</b><br>${short}: ${sayBand(band, quantity, view)}${passed}${beyond}`;
+}
+
+function neededLevel({ likely }: Band, highest: number, view: UnitView): readonly LevelLine[] {
+  const y = toView(likely, 'power', view);
+  if (y <= 0 || y * leastLines > highest) return [];
+  return [{ label: 'the tank needs this in the coldest spell', y, ink: 'leaving' }];
+}
+
+function neededWords(of: Drawn, { likely }: Band, levels: readonly LevelLine[], view: UnitView): readonly string[] {
+  if (of !== 'heat' || levels.length > 0 || likely <= 0) return [];
+  return [`In the coldest spell the tank needs ${sayQuantity(likely, 'power', view)}, above this picture.`];
+}
+
+function describe({ basis, map }: MachineStudy, { condensing }: MapFamily, view: UnitView): string {
+  const difference = (value: number) => sayQuantity(value, 'temperatureDifference', view);
+  const points = map.flatMap((family) => family.points);
+  const known = points.some(({ insideData }) => insideData)
+    ? 'A line is thick inside what was printed or measured of this machine, and thin beyond, where the model carries it.'
+    : 'Nothing was printed or measured of this machine, so every line is thin: the model carries the whole of it.';
+  return `One machine on ${basis.refrigerant}, a line for each condensing temperature; the shaded range is that at ${sayQuantity(condensing, 'temperature', view)}. ${known} Gas ${difference(basis.superheat)} above and liquid ${difference(basis.subcooling)} below their saturation, air around the shell at ${sayQuantity(basis.surroundings, 'temperature', view)}.`;
+}
