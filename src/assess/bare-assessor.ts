@@ -3,7 +3,7 @@
 // gathers what people and programs read. A BareAssessor remembers its last run, so that an edit costs what depends on it.
 
 import { caution, findCautions, worstFirst } from '../cautions/index.ts';
-import { type DesignDocument, plainDesign, resolveDesign } from '../design/index.ts';
+import { type DesignDocument, resolveDesign } from '../design/index.ts';
 import type { Finding, UnitView } from '../quantities/index.ts';
 import { loopAgainst } from './against/loop-against.ts';
 import {
@@ -93,11 +93,11 @@ export class BareAssessor {
   #assessment(document: DesignDocument, view: UnitView): BareAssessment {
     const resolution = resolveDesign(document);
     const { design: resolved, assumptions } = resolution;
-    const described = stagedDesign(plainDesign(resolved), this.#states);
+    const described = stagedDesign(resolved, this.#states);
     const results = this.#runner.run(described);
     const design = withWraps(described, results.wrappingChoice);
     const values = resultValues(results);
-    const doubt = varied(this.#runner, { resolution, design }, values, results);
+    const doubt = varied(this.#runner, { resolution, design, identified: results.identified }, values, results);
     const bands: Bands = { bands: doubt.bands, quantities: quantitiesOf(values) };
     this.#last = { design, results, doubt, bands };
     const { wrappingChoice: wraps } = results;
@@ -112,7 +112,7 @@ export class BareAssessor {
       ...modelFindings(results, doubt.unanswered, design.states.kind),
     ]);
     const limits = limitMargins(results.operating, machineLimits(design));
-    const influences = marginInfluences(doubt, doubtfulInputs(resolution, design));
+    const influences = marginInfluences(doubt, doubtfulInputs(resolution, design, results.identified));
     const against = loopAgainst(results, doubt, bands);
     const accounts = scenarioAccounts(results, bands);
     const tankLoad = bandOf(bands, 'tank.load');

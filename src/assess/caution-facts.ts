@@ -20,14 +20,20 @@ import {
   stateInLoop,
 } from '../matter/refrigerants/index.ts';
 import { KettlefinError } from '../numerics/index.ts';
-import { applicationLimits, type CompressorPoint, compressorPoint, ratingPoint } from '../parts/compressor/index.ts';
+import {
+  applicationLimits,
+  type RunningMachine,
+  type RunningPoint,
+  ratingPoint,
+  runningPoint,
+} from '../parts/compressor/index.ts';
 import { heatReachingWater } from '../plant/index.ts';
 import { rangesAt, workingMonths } from './answers/moments.ts';
 import type { Bands } from './answers/pieces.ts';
 import type { StagedDesign } from './stages/engine-assumptions.ts';
-import type { StageResults } from './stages/index.ts';
-import { plantHardware, sourceIsTankRoom } from './stages/plant.ts';
-import type { StatesFrom } from './stages/states.ts';
+import { loopSlice, type StageResults } from './stages/index.ts';
+import { aroundShell, machineAt } from './stages/machine.ts';
+import { allMachines, plantHardware, sourceIsTankRoom } from './stages/plant.ts';
 import { stuckOn } from './stuck-on.ts';
 
 /** What was computed for a design. A comparison of fluids leaves the sizes out. */
@@ -117,16 +123,9 @@ function saturationPressureOrNull(fluid: Refrigerant, temperature: number): numb
   return answerOrNull(() => saturationAtTemperature(fluid, temperature).liquid.pressure);
 }
 
-/** Temperature around the resting compressor in the coldest spell [K]; null outdoors, of which the design says nothing. */
+/** Temperature around the resting compressor in the coldest spell [K]; null outdoors, which is the coldest place anyway. */
 function shellSurroundings({ machine }: StagedDesign, { surroundings: { spell } }: CautionResults): number | null {
-  switch (machine.shellPlace) {
-    case 'tankRoom':
-      return spell.roomTemperature;
-    case 'sourceRoom':
-      return spell.sourceTemperature;
-    case 'outdoors':
-      return null;
-  }
+  return machine.shellPlace === 'outdoors' ? null : aroundShell(machine.shellPlace, spell);
 }
 
 /**
@@ -138,7 +137,7 @@ function ratedMassFlow(design: StagedDesign, results: CautionResults): number | 
   const { evaporating, condensing, returnGas } = ratingPoint(usualRating[design.machine.application]);
   const fluid = design.machine.compressor.madeFor;
   const suctionTemperature = returnGas ?? evaporating + design.exchangers.superheat;
-  return pointAt(results, design.states, { fluid, evaporating, condensing, suctionTemperature })?.massFlow ?? null;
+  return pointAt(design, results, { fluid, evaporating, condensing, suctionTemperature })?.massFlow ?? null;
 }
 
 const usualRating: Readonly<Record<StagedDesign['machine']['application'], string>> = {
@@ -154,10 +153,10 @@ function coilSurface({ tank, exchangers }: StagedDesign, { sizing }: CautionResu
 }
 
 /** The modelled compressor where its application is hardest for long: highest evaporating, continuous condensing temperature. */
-function hardestAllowed(design: StagedDesign, results: CautionResults): CompressorPoint | null {
+function hardestAllowed(design: StagedDesign, results: CautionResults): RunningPoint | null {
   const limits = machineLimits(design);
   const evaporating = limits.evaporating.highest;
-  return pointAt(results, design.states, {
+  return pointAt(design, results, {
     fluid: design.machine.refrigerant,
     evaporating,
     condensing: limits.condensing.continuous,
@@ -173,16 +172,20 @@ interface ModelledPoint {
   readonly suctionTemperature: number;
 }
 
-/** The modelled compressor at such a point; null where it has no answer. */
-function pointAt({ compressor }: CautionResults, states: StatesFrom, at: ModelledPoint): CompressorPoint | null {
+/** The modelled machine at such a point, where it stands in the coldest spell; null where it has no answer. */
+function pointAt(design: StagedDesign, results: CautionResults, at: ModelledPoint): RunningPoint | null {
   return answerOrNull(() => {
-    const fluid = states.fluid(at.fluid);
+    const fluid = design.states.fluid(at.fluid);
     const low = saturationAtTemperature(fluid, at.evaporating);
     const superheated = { temperature: at.suctionTemperature, pressure: low.vapour.pressure };
     const suction = at.suctionTemperature > at.evaporating ? stateInLoop(fluid, superheated) : low.vapour;
     const dischargePressure = saturationAtTemperature(fluid, at.condensing).vapour.pressure;
-    return compressorPoint(compressor.model, fluid, { suction, dischargePressure });
+    return runningPoint(machineInSpell(design, results), fluid, { suction, dischargePressure });
   });
+}
+
+function machineInSpell(design: StagedDesign, { compressor, surroundings }: CautionResults): RunningMachine {
+  return machineAt(loopSlice(design), compressor, surroundings.spell);
 }
 
 function answerOrNull<Answer>(compute: () => Answer): Answer | null {
@@ -228,7 +231,7 @@ function factsOf(
   operating: OperatingPoint,
   at: { readonly load: number; readonly sourceTemperature: number; readonly roomTemperature: number },
 ): Omit<OperatingFacts, 'ranges'> {
-  const hardware = plantHardware(design);
+  const { count, loopPumpPower, loopPumpShareToWater } = plantHardware(design);
   return {
     when,
     sourceTemperature: at.sourceTemperature,
@@ -241,7 +244,7 @@ function factsOf(
     dischargeTemperature: operating.dischargeTemperature,
     compressorPower: operating.compressorPower,
     massFlow: operating.massFlow,
-    heatDelivered: heatReachingWater(operating.heatDelivered, hardware.loopPumpPower, hardware.loopPumpShareToWater),
+    heatDelivered: heatReachingWater(allMachines(operating, count).condenserHeat, loopPumpPower, loopPumpShareToWater),
     load: at.load,
   };
 }

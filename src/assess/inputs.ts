@@ -2,8 +2,10 @@
 // with one of them changed: what follows the changed one moves with it.
 
 import { type Follower, type Resolution, uncertainInputs, withFollowers } from '../design/index.ts';
+import type { IdentifiedMachine } from '../parts/compressor/index.ts';
 import type { DoubtfulInput } from './doubt/doubt.ts';
 import { engineAssumptions, type StagedDesign } from './stages/engine-assumptions.ts';
+import { valueAt } from './stages/machine.ts';
 import { standardTankFactors } from './stages/tank-assumptions.ts';
 
 /** Paths of the assumptions inside the models begin with this. */
@@ -23,14 +25,29 @@ export interface NamedInput extends DoubtfulInput {
   readonly quantity: string;
 }
 
-/** Every input whose ends differ, the design's first; a default that follows another field with its own spread only. */
-export function doubtfulInputs(resolution: Resolution, design: StagedDesign): readonly NamedInput[] {
+/**
+ * Every input whose ends differ, the design's first; a default that follows another field with its own spread only.
+ * @param identified  the machine, for what its points leave open and no field holds; undefined where none is asked about
+ */
+export function doubtfulInputs(
+  resolution: Resolution,
+  design: StagedDesign,
+  identified?: IdentifiedMachine,
+): readonly NamedInput[] {
   return [
     ...uncertainInputs(resolution),
+    ...(identified === undefined ? [] : openInfluences(identified, design)),
     ...engineAssumptions(design).map(({ key, label, estimate, quantity }) => {
       return { path: `${engine}${key}`, label, estimate, quantity };
     }),
   ];
+}
+
+/** What moves the machine and is no field of the design: what the scatter of a series of points leaves open. */
+function openInfluences({ influences }: IdentifiedMachine, { machine }: StagedDesign): readonly NamedInput[] {
+  return influences
+    .filter(({ path, estimate }) => estimate.low < estimate.high && valueAt(machine.compressor, path) === undefined)
+    .map(({ path, label, estimate, quantity }) => ({ path, label, estimate, quantity }));
 }
 
 /** The design with one input changed, and with it the defaults that follow it. */
@@ -40,10 +57,16 @@ export function withInput(
   path: string,
   value: number,
 ): StagedDesign {
-  if (!path.startsWith(engine)) {
-    const { engine: values, states, wrapped } = design;
-    const changed = { ...withFollowers(design, followers, path, value), engine: values, states };
-    return wrapped === undefined ? changed : { ...changed, wrapped };
+  if (path.startsWith(engine)) {
+    return { ...design, engine: { ...design.engine, [path.slice(engine.length)]: value } };
   }
-  return { ...design, engine: { ...design.engine, [path.slice(engine.length)]: value } };
+  if (isOpen(design, path)) return { ...design, open: { ...design.open, [path]: value } };
+  const { engine: values, states, described, open, wrapped } = design;
+  const changed = { ...withFollowers(design, followers, path, value), engine: values, states, described, open };
+  return wrapped === undefined ? changed : { ...changed, wrapped };
+}
+
+/** Whether an input of the compressor is no field of the design. */
+function isOpen({ machine }: StagedDesign, path: string): boolean {
+  return path.startsWith('machine.compressor.') && valueAt(machine.compressor, path) === undefined;
 }

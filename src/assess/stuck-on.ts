@@ -9,7 +9,7 @@ import type { StagedDesign } from './stages/engine-assumptions.ts';
 import { loopSlice, type StageResults, tankSlice } from './stages/index.ts';
 import { operatingAt } from './stages/machine.ts';
 import { carriedBy } from './stages/meter.ts';
-import { plantHardware } from './stages/plant.ts';
+import { allMachines, plantHardware } from './stages/plant.ts';
 import { type TankPlace, tankLoadAt } from './stages/tank.ts';
 
 /** Warmest water that is tried [K]. */
@@ -49,15 +49,18 @@ function surplusOf({ heatDelivered, load }: OperatingFacts): number {
   return heatDelivered - load;
 }
 
-/** Heat the loop would bring less heat the tank would need with water that warm [W]. */
+/** Heat the loops would bring less heat the tank would need with water that warm [W]. */
 function surplusWith(design: StagedDesign, results: Needed, state: OperatingFacts, water: number): number {
-  const hardware = plantHardware(design);
+  const { count, loopPumpPower, loopPumpShareToWater } = plantHardware(design);
   const loop = { ...loopSlice(design), waterTemperature: water };
-  const { heatDelivered } = operatingAt(loop, results.compressor.model, state.sourceTemperature);
+  const place = placeAt(results, state);
+  const { roomTemperature, sourceTemperature } = state;
+  const at = { roomTemperature, sourceTemperature, outdoorTemperature: place.outdoorTemperature };
+  const machines = allMachines(operatingAt(loop, results.compressor, at), count);
   const tank = carriedBy(tankSlice(design), results.meter);
   const warmer = { ...tank, tank: { ...tank.tank, waterTemperature: water } };
-  const { load } = tankLoadAt(warmer, placeAt(results, state), results.surroundings.atmosphericPressure);
-  return heatReachingWater(heatDelivered, hardware.loopPumpPower, hardware.loopPumpShareToWater) - load;
+  const { load } = tankLoadAt(warmer, place, results.surroundings.atmosphericPressure);
+  return heatReachingWater(machines.condenserHeat, loopPumpPower, loopPumpShareToWater) - load;
 }
 
 /** What surrounds the tank at the moment of a state; of months of one room temperature the warmest outdoors. */

@@ -2,7 +2,7 @@
 // its surroundings and none of the machine, so that a machine without a solution keeps nobody from seeing the tank's watts.
 
 import { caution, worstFirst } from '../cautions/index.ts';
-import { type DesignDocument, type Follower, plainDesign, resolveDesign } from '../design/index.ts';
+import { type DesignDocument, type Follower, resolveDesign } from '../design/index.ts';
 import type { Finding, WorkingStep } from '../quantities/index.ts';
 import { scenarioAccount } from './answers/answers.ts';
 import { type Bands, bandOf } from './answers/pieces.ts';
@@ -87,7 +87,7 @@ export function assessTankLoad(
 function answerFor(document: DesignDocument, falls: readonly number[]): TankLoadAnswer {
   const resolution = resolveDesign(document);
   const { design: resolved, assumptions, followers } = resolution;
-  const design = stagedDesign(plainDesign(resolved));
+  const design = stagedDesign(resolved);
   const runner = new StageRunner<TankAloneResults>(tankAloneStages);
   const results = runner.run(design);
   const values = [

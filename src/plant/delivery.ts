@@ -53,6 +53,11 @@ export function heatFromMachine(fraction: number, heatReachingWater: number): nu
   return fraction * heatReachingWater;
 }
 
+/** Of one of n machines alike [W] = X / n: their number [-], of all of them [W]. */
+export function perMachine(count: number, ofAll: number): number {
+  return ofAll / count;
+}
+
 /**
  * Margin of the machine over the load, ΔQ̇; negative where it falls short.
  *     ΔQ̇ = Q̇_w − L

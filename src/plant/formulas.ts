@@ -10,6 +10,7 @@ import {
   heatTakenInMean,
   meanElectricity,
   ofAllMachines,
+  perMachine,
   pumpHeatToRoom,
   restingHeat,
   roomNetHeat,
@@ -173,6 +174,24 @@ export const plantFormulas: readonly Formula[] = [
     examples: [
       { n: 2, X_1: 183 },
       { n: 3, X_1: 52.5 },
+    ],
+  },
+  {
+    id: 'plant.perMachine',
+    title: 'Of one machine among several alike',
+    result: { symbol: 'X_1', ...watt('of one machine') },
+    expression: 'X / n',
+    symbols: {
+      X: watt('of all machines'),
+      n: { meaning: 'number of machines', unit: '1', quantity: 'count' },
+    },
+    source: 'definition',
+    validity: 'machines alike, each with exchangers of its own',
+    file,
+    compute: (v) => perMachine(v.n!, v.X!),
+    examples: [
+      { n: 2, X: 366 },
+      { n: 3, X: 157.5 },
     ],
   },
   {

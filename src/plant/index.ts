@@ -5,6 +5,7 @@ export {
   backupHeat,
   heatReachingWater,
   ofAllMachines,
+  perMachine,
   roomNetHeat,
   runFraction,
   systemCop,

@@ -7,7 +7,7 @@ import { withInput } from '../../src/assess/inputs.ts';
 import { StageRunner } from '../../src/assess/stage.ts';
 import { engineAssumptions, stagedDesign } from '../../src/assess/stages/engine-assumptions.ts';
 import { type StageResults, stages } from '../../src/assess/stages/index.ts';
-import { plainDesign, resolveDesign } from '../../src/design/index.ts';
+import { resolveDesign } from '../../src/design/index.ts';
 import { type RectangularTank, rectangularTank, type TankConditions, tankLoad } from '../../src/tank/index.ts';
 import { documentOf, type Loose, measuredDesign } from '../design/examples.ts';
 
@@ -194,7 +194,7 @@ test('a film of the tank runs the tank and its months again and no size; a film 
 });
 
 function stagedOf(design: Loose) {
-  return stagedDesign(plainDesign(resolveDesign(documentOf(design)).design));
+  return stagedDesign(resolveDesign(documentOf(design)).design);
 }
 
 function assessed(design: Loose): Assessment {

@@ -7,14 +7,14 @@ import { type StagedDesign, stagedDesign } from '../../src/assess/stages/engine-
 import { tankSlice } from '../../src/assess/stages/index.ts';
 import { surroundingsOf, surroundingsSlice } from '../../src/assess/stages/surroundings.ts';
 import { tankConditions, tankDescription, tankLoadAt } from '../../src/assess/stages/tank.ts';
-import { partAt, plainDesign, resolveDesign } from '../../src/design/index.ts';
+import { partAt, resolveDesign } from '../../src/design/index.ts';
 import { saturationVapourPressure } from '../../src/matter/air/index.ts';
 import { layerConductivity, material } from '../../src/matter/materials/index.ts';
 import { type BuiltTank, rectangularTank, type TankLoad, tankLoad } from '../../src/tank/index.ts';
 import { cylinderDesign, documentOf, fullDesign, type Loose, panelsDesign, sizedDesign } from '../design/examples.ts';
 
 function staged(value: Loose): StagedDesign {
-  return stagedDesign(plainDesign(resolveDesign(documentOf(value)).design));
+  return stagedDesign(resolveDesign(documentOf(value)).design);
 }
 
 function loadOf(design: StagedDesign): TankLoad {

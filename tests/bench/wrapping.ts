@@ -8,7 +8,7 @@ import { type StagedDesign, stagedDesign } from '../../src/assess/stages/engine-
 import { type TankAloneResults, tankAloneStages } from '../../src/assess/stages/heater.ts';
 import { heaterPricesOf, wrappingSlice, wrappingSubject } from '../../src/assess/stages/index.ts';
 import { WrappedStates } from '../../src/assess/stages/wrapping/states.ts';
-import { parseDesign, plainDesign, resolveDesign } from '../../src/design/index.ts';
+import { parseDesign, resolveDesign } from '../../src/design/index.ts';
 import { fromLoadMap, type LoadMap, loadMap, type MapAxes, rectangularTank } from '../../src/tank/index.ts';
 import type { BenchCase } from './cases.ts';
 
@@ -25,7 +25,7 @@ function rankings(): readonly (() => number)[] {
   return texts.map((text) => {
     const parsed = parseDesign(text);
     if (!parsed.ok) throw new Error('the demo is a design');
-    const design: StagedDesign = stagedDesign(plainDesign(resolveDesign(parsed.document).design));
+    const design: StagedDesign = stagedDesign(resolveDesign(parsed.document).design);
     const results = new StageRunner<TankAloneResults>(tankAloneStages).run(design);
     const prices = heaterPricesOf(design);
     return () => {

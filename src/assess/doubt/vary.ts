@@ -2,6 +2,7 @@
 // and for the tank alone: the runner decides which stages there are, the list of values what is read from them.
 
 import type { Resolution } from '../../design/index.ts';
+import type { IdentifiedMachine } from '../../parts/compressor/index.ts';
 import type { ResultValue } from '../answers/tank-values.ts';
 import { readValues } from '../answers/values.ts';
 import { doubtfulInputs, withInput } from '../inputs.ts';
@@ -9,23 +10,31 @@ import type { StagedDesign } from '../stages/engine-assumptions.ts';
 import { howToMeasure } from '../wording/measure.ts';
 import { type Doubt, type DoubtfulInput, doubt, endMoves, varianceShares } from './doubt.ts';
 
+/** What is varied. */
+export interface VariedSubject {
+  readonly resolution: Resolution;
+  readonly design: StagedDesign;
+  readonly identified?: IdentifiedMachine;
+}
+
 /**
  * Bands and moves of the values by one-at-a-time variation.
  * @param runner   has run the likely design, so that a variation costs only what depends on it
- * @param subject  the design as it was run, and how it was resolved
+ * @param subject  the design as it was run, how it was resolved, and its machine where one was identified
  * @param values   what is read from each run
  * @param likely   that run's results
  * @param matters  false for an input that cannot move any of these values
  */
 export function varied<Results>(
   runner: { readonly probe: (design: StagedDesign) => Results },
-  subject: { readonly resolution: Resolution; readonly design: StagedDesign },
+  subject: VariedSubject,
   values: readonly ResultValue<Results>[],
   likely: Results,
   matters: (input: DoubtfulInput) => boolean = () => true,
 ): Doubt {
-  const { resolution, design } = subject;
-  return doubt(readValues(values, likely), doubtfulInputs(resolution, design).filter(matters), (path, value) =>
+  const { resolution, design, identified } = subject;
+  const inputs = doubtfulInputs(resolution, design, identified).filter(matters);
+  return doubt(readValues(values, likely), inputs, (path, value) =>
     readValues(values, runner.probe(withInput(design, resolution.followers, path, value))),
   );
 }

@@ -2,7 +2,7 @@
 // listed like every other assumption, so that nothing is silent; their paths begin with 'engine.'. Those of the tank stand in
 // tank-assumptions.ts.
 
-import type { PlainDesign } from '../../design/index.ts';
+import { type PlainDesign, plainDesign, type ResolvedDesign } from '../../design/index.ts';
 import { exchangerAssumptions, type TubeMaterial, tubeWall } from '../../parts/exchangers/index.ts';
 import type { Estimate } from '../../quantities/index.ts';
 import { exactStates, type StatesFrom } from './states.ts';
@@ -26,6 +26,9 @@ export interface SizingValues {
 /** Plain values of the engine's own assumptions. */
 export interface EngineValues extends SizingValues, TankFactors, MeasureFactors {
   readonly loopPumpShareToWater: number;
+  /** Where flow and power of the machine's model stand within what is left in doubt of them, −1 to 1. */
+  readonly machineFlowDoubt: number;
+  readonly machinePowerDoubt: number;
 }
 
 /** A design as the stages read it: the person's, with the engine's own assumptions as one more part. */
@@ -33,6 +36,10 @@ export interface StagedDesign extends PlainDesign {
   readonly engine: EngineValues;
   /** Where the states of refrigerants come from. */
   readonly states: StatesFrom;
+  /** The compressor with its ranges, as it is identified from. */
+  readonly described: ResolvedDesign['machine']['compressor'];
+  /** What the identification of the compressor leaves open and no field holds, by path; absent at its likely value. */
+  readonly open: Readonly<Record<string, number>>;
   /** The measures that "insulation only" was decided to stand for; absent before that was decided, and where none pays. */
   readonly wrapped?: readonly OfferedMeasure[];
 }
@@ -108,15 +115,31 @@ function everyAssumption(design: PlainDesign): readonly EngineAssumption[] {
       estimate: { low: 0.5, likely: 0.8, high: 1, origin: 'assumed' },
       source: 'common practice, no source',
     },
+    ofTheModel('machineFlowDoubt', 'how far the model of the compressor is off in flow'),
+    ofTheModel('machinePowerDoubt', 'how far the model of the compressor is off in power'),
     ...tankAssumptions(design.tank),
   ];
 }
 
-/** The design with the engine's own assumptions at their likely values; factors on parts it does not have are 1. */
-export function stagedDesign(design: PlainDesign, states: StatesFrom = exactStates): StagedDesign {
+/** How wide it is depends on the running point, so that the range counts in half widths. */
+function ofTheModel(key: 'machineFlowDoubt' | 'machinePowerDoubt', label: string): EngineAssumption {
+  return {
+    key,
+    label,
+    quantity: 'ratio',
+    estimate: { low: -1, likely: 0, high: 1, origin: 'assumed' },
+    source: 'scatter of the points known of it, growing with the distance from them; 1 is the whole half width',
+  };
+}
+
+/** The design at likely values with the engine's own assumptions at theirs; factors on parts it does not have are 1. */
+export function stagedDesign(resolved: ResolvedDesign, states: StatesFrom = exactStates): StagedDesign {
+  const design = plainDesign(resolved);
   const values = everyAssumption(design).map(({ key, estimate }) => [key, estimate.likely]);
   return {
     ...design,
+    described: resolved.machine.compressor,
+    open: {},
     engine: { ...standardTankFactors, ...standardMeasureFactors, ...Object.fromEntries(values) } as EngineValues,
     states,
   };

@@ -1,7 +1,8 @@
 // The stages of an Assessment in the order they run, each with what it reads of the design and the results it needs.
 
 import type { OperatingPoint } from '../../loop/index.ts';
-import type { PlantHardware, PlantState } from '../../plant/index.ts';
+import { type IdentifiedMachine, identifyMachine } from '../../parts/compressor/index.ts';
+import type { PlantState } from '../../plant/index.ts';
 import { secondsPerYear } from '../../quantities/index.ts';
 import type { TankLoad } from '../../tank/index.ts';
 import type { Year } from '../../year/index.ts';
@@ -9,8 +10,17 @@ import { type Stage, stageOf } from '../stage.ts';
 import { type AccountsResult, accountPrices, accountsOf } from './accounts.ts';
 import type { EngineValues, SizingValues, StagedDesign } from './engine-assumptions.ts';
 import { type CompressorResult, compressorOf, type LoopSlice, operatingAt } from './machine.ts';
+import { describedMachine } from './machine-description.ts';
 import { carriedBy, type MeterResult, meterOf } from './meter.ts';
-import { dryingEnergyOf, monthLoads, monthOperating, plantAtSpell, plantHardware, yearOf } from './plant.ts';
+import {
+  dryingEnergyOf,
+  monthLoads,
+  monthOperating,
+  type PlantParts,
+  plantAtSpell,
+  plantHardware,
+  yearOf,
+} from './plant.ts';
 import { ventilationOf } from './room-air.ts';
 import { type SizingResult, sizingOf } from './sizing.ts';
 import { type SurroundingsResult, surroundingsOf, surroundingsSlice } from './surroundings.ts';
@@ -26,11 +36,14 @@ export interface StageResults {
   readonly meter: MeterResult | null;
   /** The tank at the coldest spell. */
   readonly tank: TankLoad;
+  /** The machine as everything known of it tells, its likely values; not found anew while inputs are varied. */
+  readonly identified: IdentifiedMachine;
+  /** The same as the inputs move it. */
   readonly compressor: CompressorResult;
   /** The loop at the coldest spell. */
   readonly operating: OperatingPoint;
   readonly sizing: SizingResult;
-  readonly hardware: PlantHardware;
+  readonly hardware: PlantParts;
   /** Tank, room and loop at the coldest spell. */
   readonly plant: PlantState;
   readonly monthLoads: readonly TankLoad[];
@@ -100,33 +113,53 @@ const tank = stage(
     tankLoadAt(carriedBy(slice, meter), spell, place.atmosphericPressure),
 );
 
+const identified = stage(
+  'identified',
+  ({ described, machine: { application }, states }) => ({ described, application, states }),
+  [],
+  (slice) => identifyMachine(describedMachine(slice)),
+  true,
+);
+
 const compressor = stage(
   'compressor',
-  ({ machine, states }) => ({ compressor: machine.compressor, states }),
-  [],
-  ({ compressor: described, states }) => compressorOf(described, states),
+  ({ machine, open }) => ({ compressor: machine.compressor, open }),
+  ['identified'],
+  (slice, results) => compressorOf(slice, results.identified),
 );
 
 /** What the loop reads of the design. */
-export function loopSlice({ machine, states, tank: { waterTemperature }, exchangers }: StagedDesign): LoopSlice {
-  const { evaporatorApproach, condenserApproach, superheat, subcooling } = exchangers;
+export function loopSlice({ machine, states, tank, exchangers, engine }: StagedDesign): LoopSlice {
+  const { evaporatorApproach, condenserApproach, superheat, subcooling, suctionPressureLimit } = exchangers;
+  const { machineFlowDoubt, machinePowerDoubt } = engine;
   return {
     refrigerant: machine.refrigerant,
     states,
-    waterTemperature,
-    exchangers: { evaporatorApproach, condenserApproach, superheat, subcooling },
+    waterTemperature: tank.waterTemperature,
+    exchangers: {
+      evaporatorApproach,
+      condenserApproach,
+      superheat,
+      subcooling,
+      ...(suctionPressureLimit === undefined ? {} : { suctionPressureLimit }),
+    },
+    machine: {
+      shellPlace: machine.shellPlace,
+      supply: machine.supply,
+      doubt: { machineFlowDoubt, machinePowerDoubt },
+    },
   };
 }
 
 const operating = stage('operating', loopSlice, ['surroundings', 'compressor'], (slice, results) =>
-  operatingAt(slice, results.compressor.model, results.surroundings.spell.sourceTemperature),
+  operatingAt(slice, results.compressor, results.surroundings.spell),
 );
 
 const hardware = stage(
   'hardware',
   ({ source, machine, exchangers, power, engine }) => ({
     source: { kind: source.kind },
-    machine: { shellPlace: machine.shellPlace },
+    machine: { shellPlace: machine.shellPlace, count: machine.count },
     exchangers: { condenserArrangement: exchangers.condenserArrangement },
     power,
     engine: { loopPumpShareToWater: engine.loopPumpShareToWater },
@@ -162,7 +195,7 @@ const loadsOfMonths = stage('monthLoads', tankSlice, ['surroundings', 'meter'], 
 );
 
 const operatingOfMonths = stage('monthOperating', loopSlice, ['surroundings', 'compressor'], (slice, results) =>
-  monthOperating(slice, results.surroundings, results.compressor.model),
+  monthOperating(slice, results.surroundings, results.compressor),
 );
 
 const year = stage(
@@ -248,6 +281,7 @@ export const stages: readonly Stage<StageResults, keyof StageResults>[] = [
   surroundings,
   meter,
   tank,
+  identified,
   compressor,
   operating,
   hardware,

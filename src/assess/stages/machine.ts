@@ -1,41 +1,53 @@
-// Stages: the compressor as eight numbers, and the loop's operating point at a source temperature.
+// Stages: the machine as its description tells it, as its inputs move it, and the loop it runs in at one source temperature.
 
-import type { PlainDesign } from '../../design/index.ts';
 import { type OperatingPoint, operatingPoint } from '../../loop/index.ts';
 import { NoSolutionError, OutOfModelError } from '../../numerics/index.ts';
-import { type CompressorModel, modelFromRating, type RatedMachine } from '../../parts/compressor/index.ts';
-import type { StagedDesign } from './engine-assumptions.ts';
+import {
+  compressorWith,
+  type HermeticCompressor,
+  type IdentifiedMachine,
+  type RunningMachine,
+} from '../../parts/compressor/index.ts';
+import type { ShellPlace } from '../../plant/index.ts';
+import type { EngineValues, StagedDesign } from './engine-assumptions.ts';
 import type { StatesFrom } from './states.ts';
 
-type PlainCompressor = PlainDesign['machine']['compressor'];
-
+/** A machine where its inputs put it, and how it is known. */
 export interface CompressorResult {
-  readonly model: CompressorModel;
-  /** How a rating was turned into the model; undefined where displacement was given or assumed. */
-  readonly rated: RatedMachine | undefined;
+  readonly compressor: HermeticCompressor;
+  readonly identified: IdentifiedMachine;
 }
 
-/** The compressor, whichever way it was described. A rating is identified on the fluid the machine was made for. */
-export function compressorOf(compressor: PlainCompressor, states: StatesFrom): CompressorResult {
-  const { speed, clearanceRatio, reexpansionExponent, fillingFactor, frictionPressure, shellHeatShare } = compressor;
-  const assumed = { speed, clearanceRatio, reexpansionExponent, fillingFactor, frictionPressure, shellHeatShare };
-  switch (compressor.kind) {
-    case 'rating': {
-      const rated = modelFromRating({
-        fluid: states.fluid(compressor.madeFor),
-        capacity: compressor.capacity,
-        power: compressor.power,
-        ratingPoint: compressor.ratingPoint,
-        assumed,
-      });
-      return { model: rated.model, rated };
-    }
-    case 'salvaged':
-    case 'displacement': {
-      const { displacement, compressionEfficiency } = compressor;
-      return { model: { ...assumed, displacement, compressionEfficiency }, rated: undefined };
-    }
+/** What moves the machine: the plain values of its fields, of what the identification leaves open, and its motor's mains. */
+export interface MachineInputs {
+  readonly compressor: StagedDesign['machine']['compressor'];
+  /** By path, the influences that are no field of the design; absent at their likely values. */
+  readonly open: Readonly<Record<string, number>>;
+}
+
+/** Prefix of every field of the compressor. */
+export const compressorPath = 'machine.compressor';
+
+/** The machine with every influence at its present value. */
+export function compressorOf({ compressor, open }: MachineInputs, identified: IdentifiedMachine): CompressorResult {
+  const moved: Record<string, number> = {};
+  for (const { path, estimate } of identified.influences) {
+    const value = open[path] ?? valueAt(compressor, path);
+    if (value !== undefined && value !== estimate.likely) moved[path] = value;
   }
+  const { frequency, voltage } = compressor.nameplate;
+  return { compressor: { ...compressorWith(identified, moved), ratedSupply: { frequency, voltage } }, identified };
+}
+
+/** The plain number of a field of the compressor; undefined where no field stands at the path. */
+export function valueAt(compressor: MachineInputs['compressor'], path: string): number | undefined {
+  if (!path.startsWith(`${compressorPath}.`)) return undefined;
+  let node: unknown = compressor;
+  for (const key of path.slice(compressorPath.length + 1).split('.')) {
+    if (typeof node !== 'object' || node === null || !Object.hasOwn(node, key)) return undefined;
+    node = (node as Readonly<Record<string, unknown>>)[key];
+  }
+  return typeof node === 'number' ? node : undefined;
 }
 
 /** What the loop needs of the design beside its compressor. */
@@ -45,36 +57,64 @@ export interface LoopSlice {
   readonly waterTemperature: number;
   readonly exchangers: Pick<
     StagedDesign['exchangers'],
-    'evaporatorApproach' | 'condenserApproach' | 'superheat' | 'subcooling'
+    'evaporatorApproach' | 'condenserApproach' | 'superheat' | 'subcooling' | 'suctionPressureLimit'
   >;
+  readonly machine: {
+    readonly shellPlace: ShellPlace;
+    readonly supply: StagedDesign['machine']['supply'];
+    /** Where within its doubt the model is taken to stand, −1 to 1. */
+    readonly doubt: Pick<EngineValues, 'machineFlowDoubt' | 'machinePowerDoubt'>;
+  };
 }
 
-/** The loop at one source temperature. @throws what loop/ throws where it has no operating point. */
-export function operatingAt(
-  { refrigerant, states, waterTemperature, exchangers }: LoopSlice,
-  compressor: CompressorModel,
-  sourceTemperature: number,
-): OperatingPoint {
+/** Temperatures around the machine [K]. */
+export interface MachinePlace {
+  readonly roomTemperature: number;
+  readonly sourceTemperature: number;
+  readonly outdoorTemperature: number;
+}
+
+/** Air around the shell [K]. */
+export function aroundShell(shellPlace: ShellPlace, place: MachinePlace): number {
+  const temperatures = {
+    tankRoom: place.roomTemperature,
+    sourceRoom: place.sourceTemperature,
+    outdoors: place.outdoorTemperature,
+  };
+  return temperatures[shellPlace];
+}
+
+/** The machine where it stands, on the mains here. */
+export function machineAt(
+  { machine }: LoopSlice,
+  { compressor, identified }: CompressorResult,
+  place: MachinePlace,
+): RunningMachine {
+  const { machineFlowDoubt: flow, machinePowerDoubt: power } = machine.doubt;
+  return {
+    compressor,
+    surroundings: aroundShell(machine.shellPlace, place),
+    supply: machine.supply,
+    known: { identified, flow, power },
+  };
+}
+
+/** The loop in one place. @throws what loop/ throws where it has no operating point */
+export function operatingAt(slice: LoopSlice, known: CompressorResult, place: MachinePlace): OperatingPoint {
+  const { refrigerant, states, waterTemperature, exchangers } = slice;
   return operatingPoint({
     fluid: states.fluid(refrigerant),
-    compressor,
-    sourceTemperature,
+    machine: machineAt(slice, known, place),
+    sourceTemperature: place.sourceTemperature,
     waterTemperature,
-    evaporatorApproach: exchangers.evaporatorApproach,
-    condenserApproach: exchangers.condenserApproach,
-    superheat: exchangers.superheat,
-    subcooling: exchangers.subcooling,
+    ...exchangers,
   });
 }
 
-/** The loop at one source temperature, or null where physics or the model allow none. */
-export function operatingOrNull(
-  design: LoopSlice,
-  compressor: CompressorModel,
-  sourceTemperature: number,
-): OperatingPoint | null {
+/** The loop in one place, or null where physics or the model allow none. */
+export function operatingOrNull(slice: LoopSlice, known: CompressorResult, place: MachinePlace): OperatingPoint | null {
   try {
-    return operatingAt(design, compressor, sourceTemperature);
+    return operatingAt(slice, known, place);
   } catch (error) {
     if (error instanceof NoSolutionError || error instanceof OutOfModelError) return null;
     throw error;

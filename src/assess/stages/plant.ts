@@ -1,19 +1,20 @@
 // Stages: tank, room and loop together at the coldest spell, and through twelve months.
 
 import type { OperatingPoint } from '../../loop/index.ts';
-import type { CompressorModel } from '../../parts/compressor/index.ts';
 import {
   type MachineState,
+  ofAllMachines,
   type PlantHardware,
   type PlantState,
   plantState,
+  severalMachines,
   type TankHeat,
 } from '../../plant/index.ts';
 import { type Dehumidifier, dehumidifier, type MonthConditions } from '../../surroundings/index.ts';
 import type { TankLoad } from '../../tank/index.ts';
 import { type Year, yearOfMonths } from '../../year/index.ts';
 import type { StagedDesign } from './engine-assumptions.ts';
-import { type LoopSlice, operatingOrNull } from './machine.ts';
+import { aroundShell, type CompressorResult, type LoopSlice, operatingOrNull } from './machine.ts';
 import { remembered } from './remembered.ts';
 import type { SurroundingsResult } from './surroundings.ts';
 import { differentMonths, type TankSlice, tankLoadIn } from './tank.ts';
@@ -21,25 +22,34 @@ import { differentMonths, type TankSlice, tankLoadIn } from './tank.ts';
 /** The parts of the design that decide what fan, pump and controls do to whom. */
 export interface HardwareSlice {
   readonly source: Pick<StagedDesign['source'], 'kind'>;
-  readonly machine: Pick<StagedDesign['machine'], 'shellPlace'>;
+  readonly machine: Pick<StagedDesign['machine'], 'shellPlace' | 'count'>;
   readonly exchangers: Pick<StagedDesign['exchangers'], 'condenserArrangement'>;
   readonly power: StagedDesign['power'];
   readonly engine: Pick<StagedDesign['engine'], 'loopPumpShareToWater'>;
 }
 
-export function plantHardware({ source, machine, exchangers, power, engine }: HardwareSlice): PlantHardware {
+/** What stands beside the loops, and how many machines alike there are, each with a circuit of its own. */
+export interface PlantParts extends PlantHardware {
+  readonly count: number;
+}
+
+export function plantHardware({ source, machine, exchangers, power, engine }: HardwareSlice): PlantParts {
   return {
+    count: machine.count,
     sourceIsTankRoom: sourceIsTankRoom(source),
     shellPlace: machine.shellPlace,
-    fanPower: power.fan,
+    // Each machine has a fan and a crankcase heater of its own; water loop and controls are common.
+    fanPower: ofAllMachines(machine.count, power.fan),
     loopPumpPower: exchangers.condenserArrangement === 'intermediateLoop' ? power.loopPump : 0,
     loopPumpShareToWater: engine.loopPumpShareToWater,
     controlsPower: power.controls,
+    crankcaseHeaterPower: ofAllMachines(machine.count, power.crankcaseHeater),
     // A dry evaporator: every watt taken is sensible heat, which debits the room the most.
     sensibleShareOfHeatTaken: 1,
   };
 }
 
+/** One machine while it runs. */
 export function machineState(operating: OperatingPoint): MachineState {
   return {
     condenserHeat: operating.heatDelivered,
@@ -53,9 +63,14 @@ export function tankHeat({ load, sensibleToRoom, latentToRoom }: TankHeat): Tank
   return { load, sensibleToRoom, latentToRoom };
 }
 
-/** Tank, room and loop at the coldest spell. */
-export function plantAtSpell(tank: TankLoad, operating: OperatingPoint, hardware: PlantHardware): PlantState {
-  return plantState(tankHeat(tank), machineState(operating), hardware);
+/** All machines while they run. */
+export function allMachines(operating: OperatingPoint, count: number): MachineState {
+  return severalMachines(machineState(operating), count);
+}
+
+/** Tank, room and loops at the coldest spell. */
+export function plantAtSpell(tank: TankLoad, operating: OperatingPoint, hardware: PlantParts): PlantState {
+  return plantState(tankHeat(tank), allMachines(operating, hardware.count), hardware);
 }
 
 /** The tank's heat balance in each of the months. */
@@ -65,15 +80,17 @@ export function monthLoads(tank: TankSlice, { months, atmosphericPressure }: Sur
   return ofMonth.map((index) => loads[index]!);
 }
 
-/** The loop in each of the months, null where it has no operating point; equal source temperatures are computed once. */
+/** The loop in each of the months, null where it has no operating point; months of the same temperatures are computed once. */
 export function monthOperating(
   loop: LoopSlice,
   { months }: SurroundingsResult,
-  compressor: CompressorModel,
+  known: CompressorResult,
 ): readonly (OperatingPoint | null)[] {
-  const known = new Map<number, OperatingPoint | null>();
-  return months.map(({ sourceTemperature }) =>
-    remembered(known, sourceTemperature, () => operatingOrNull(loop, compressor, sourceTemperature)),
+  const computed = new Map<string, OperatingPoint | null>();
+  return months.map((month) =>
+    remembered(computed, `${month.sourceTemperature} ${aroundShell(loop.machine.shellPlace, month)}`, () =>
+      operatingOrNull(loop, known, month),
+    ),
   );
 }
 
@@ -87,7 +104,7 @@ export function yearOf(
   months: readonly MonthConditions[],
   loads: readonly EvaporatingTank[],
   operating: readonly (OperatingPoint | null)[],
-  hardware: PlantHardware,
+  hardware: PlantParts,
   dryingEnergy: number | null,
 ): Year {
   const place = new Map(months.map(({ month }, index) => [month, index]));
@@ -96,7 +113,7 @@ export function yearOf(
     loadAt: ({ month }) => tankHeat(loads[place.get(month)!]!),
     machineAt: ({ month }) => {
       const point = operating[place.get(month)!]!;
-      return point === null ? null : machineState(point);
+      return point === null ? null : allMachines(point, hardware.count);
     },
     dehumidifierAt:
       dryingEnergy === null ? undefined : (month) => driedBy(month, loads[place.get(month.month)!]!, dryingEnergy),

@@ -1,4 +1,4 @@
-// Stage: how long a coil and how large a face the assumed approach temperatures imply.
+// Stage: how long a coil and how large a face the assumed approach temperatures imply, each for one machine.
 
 import type { OperatingPoint } from '../../loop/index.ts';
 import {
@@ -9,8 +9,9 @@ import {
   type EvaporatorRequest,
   evaporatorFace,
 } from '../../parts/exchangers/index.ts';
-import { heatReachingWater, type PlantHardware } from '../../plant/index.ts';
+import { heatReachingWater, perMachine } from '../../plant/index.ts';
 import type { SizingValues, StagedDesign } from './engine-assumptions.ts';
+import { allMachines, type PlantParts } from './plant.ts';
 import type { SurroundingsResult } from './surroundings.ts';
 
 export interface SizingResult {
@@ -32,11 +33,14 @@ export function sizingOf(
   { tank, relativeHumidity, exchangers, engine }: SizingSlice,
   { spell, atmosphericPressure }: SurroundingsResult,
   operating: OperatingPoint,
-  { loopPumpPower, loopPumpShareToWater }: PlantHardware,
+  { count, loopPumpPower, loopPumpShareToWater }: PlantParts,
 ): SizingResult {
   const condenserRequest: CondenserRequest = {
     // The coil in the tank also passes on what the loop pump puts into its water.
-    duty: heatReachingWater(operating.heatDelivered, loopPumpPower, loopPumpShareToWater),
+    duty: perMachine(
+      count,
+      heatReachingWater(allMachines(operating, count).condenserHeat, loopPumpPower, loopPumpShareToWater),
+    ),
     // Of a blend the coldest that it condenses at: the coil is rather too long than too short.
     condensingTemperature: operating.condensing.bubbleTemperature,
     waterTemperature: tank.waterTemperature,

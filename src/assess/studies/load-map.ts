@@ -2,7 +2,7 @@
 // over the water temperatures around its own. Outdoors, ground and water main as at the coldest spell.
 
 import { caution } from '../../cautions/index.ts';
-import { type DesignDocument, plainDesign, resolveDesign } from '../../design/index.ts';
+import { type DesignDocument, resolveDesign } from '../../design/index.ts';
 import { loadMap, type MapAxes, type MapColumn, mapColumns, tankValidity } from '../../tank/index.ts';
 import { fromDesign, type Refusal } from '../from-design.ts';
 import { StageRunner } from '../stage.ts';
@@ -40,7 +40,7 @@ export function assessLoadMap(design: string | DesignDocument): LoadMapOutcome {
 }
 
 function answerFor(document: DesignDocument): LoadMapAnswer {
-  const design = stagedDesign(plainDesign(resolveDesign(document).design));
+  const design = stagedDesign(resolveDesign(document).design);
   const { surroundings, meter } = new StageRunner<TankAloneResults>(tankAloneStages).run(design);
   const { spell, months, atmosphericPressure } = surroundings;
   const tank = tankDescription(carriedBy(tankSlice(design), meter));

@@ -8,7 +8,6 @@ import {
   insulationOnlyEnergies,
   purchaseWithHeater,
 } from '../../../accounts/index.ts';
-import type { PlantHardware } from '../../../plant/index.ts';
 import {
   applyMeasures,
   type BareTankHeat,
@@ -18,7 +17,7 @@ import {
   type TankDescription,
 } from '../../../tank/index.ts';
 import type { Year } from '../../../year/index.ts';
-import { yearOf } from '../plant.ts';
+import { type PlantParts, yearOf } from '../plant.ts';
 import { remembered } from '../remembered.ts';
 import type { SurroundingsResult } from '../surroundings.ts';
 import { type TankSlice, tankDescription } from '../tank.ts';
@@ -31,7 +30,7 @@ export interface WrappingSubject {
   readonly tank: TankSlice;
   readonly offer: OfferSlice;
   readonly surroundings: SurroundingsResult;
-  readonly hardware: PlantHardware;
+  readonly hardware: PlantParts;
   /** Of a dehumidifier in the room [J/kg of water]; null in a room without one. */
   readonly dryingEnergy: number | null;
 }

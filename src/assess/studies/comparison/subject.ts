@@ -1,6 +1,6 @@
 // The design of a comparison, resolved once, and put on one fluid after another.
 
-import { type DesignDocument, plainDesign, type Resolution, resolveDesign } from '../../../design/index.ts';
+import { type DesignDocument, type Resolution, resolveDesign } from '../../../design/index.ts';
 import type { DoubtfulInput } from '../../doubt/doubt.ts';
 import { doubtfulInputs } from '../../inputs.ts';
 import { type StagedDesign, stagedDesign } from '../../stages/engine-assumptions.ts';
@@ -28,7 +28,7 @@ export interface Subject {
 /** The design resolved, with the inputs that the basis leaves uncertain. */
 export function subjectOf(document: DesignDocument, basis: MachineBasis, levels: ComparedLevels | undefined): Subject {
   const resolution = resolveDesign(document);
-  const design = stagedDesign(plainDesign(resolution.design));
+  const design = stagedDesign(resolution.design);
   const { machine } = resolution.design;
   // An assumed charge is that of the appliance as it was built; one that was given is that of the fluid named beside it.
   const isAssumed = resolution.assumptions.some(({ path }) => path === 'machine.charge');

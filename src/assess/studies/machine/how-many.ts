@@ -13,8 +13,8 @@ export interface OneMachine {
   readonly power: Band;
 }
 
-/** What stands beside the machines, whatever their number: one source, one loop, one set of controls [W]. */
-export interface SharedParts {
+/** What stands beside the machines [W]: a fan for each of them; one loop and one set of controls for all. */
+export interface PartsBeside {
   readonly fanPower: number;
   readonly loopPumpPower: number;
   /** Share of the loop pump's electricity that ends in the water. */
@@ -29,7 +29,7 @@ export interface HowManyInput {
   /** Heat the tank needs in the coldest spell [W]. */
   readonly load: Band;
   readonly planned: number;
-  readonly shared: SharedParts;
+  readonly beside: PartsBeside;
   readonly chargePerCircuit: Band;
   readonly months: readonly { readonly month: string; readonly load: number; readonly heatOfOne: number | null }[];
 }
@@ -38,8 +38,8 @@ export interface HowManyInput {
 const mostRows = 8;
 
 export function howMany(input: HowManyInput): HowMany {
-  const { load, planned, coldestSpell, shared, chargePerCircuit } = input;
-  const pumpHeat = heatReachingWater(0, shared.loopPumpPower, shared.loopPumpShareToWater);
+  const { load, planned, coldestSpell, beside, chargePerCircuit } = input;
+  const pumpHeat = heatReachingWater(0, beside.loopPumpPower, beside.loopPumpShareToWater);
   const needed = {
     low: machinesFor(load.low - pumpHeat, coldestSpell.heat.high),
     likely: machinesFor(load.likely - pumpHeat, coldestSpell.heat.likely),
@@ -65,16 +65,16 @@ export function machinesFor(load: number, heatOfOne: number): number | null {
   return Math.ceil(load / heatOfOne - 1e-9);
 }
 
-function countRow({ coldestSpell, mildDay, load, shared }: HowManyInput, pumpHeat: number, machines: number): CountRow {
+function countRow({ coldestSpell, mildDay, load, beside }: HowManyInput, pumpHeat: number, machines: number): CountRow {
   const heat = plus(times(coldestSpell.heat, machines), pumpHeat);
-  const parts = shared.fanPower + shared.loopPumpPower + shared.controlsPower;
+  const ofAll = plus(times(coldestSpell.power, machines), machines * beside.fanPower);
   const name = `howMany.${machines}`;
   return {
     machines,
     coldestSpell: bandWithUnit(`${name}.coldestSpell`, 'power', heat),
     mildDay:
       mildDay === null ? null : bandWithUnit(`${name}.mildDay`, 'power', plus(times(mildDay.heat, machines), pumpHeat)),
-    power: bandWithUnit(`${name}.power`, 'electricPower', plus(times(coldestSpell.power, machines), parts)),
+    power: bandWithUnit(`${name}.power`, 'electricPower', plus(ofAll, beside.loopPumpPower + beside.controlsPower)),
     share: heat.likely > 0 ? Math.min(1, Math.max(0, load.likely) / heat.likely) : 1,
     carries: heat.low >= load.high ? 'yes' : heat.high < load.low ? 'no' : 'perhaps',
   };

@@ -4,7 +4,7 @@
 
 import { bestInTurn, type Candidate, payingSteps } from '../../../accounts/index.ts';
 import { caution, findStandingTankCautions, worstFirst } from '../../../cautions/index.ts';
-import { type DesignDocument, plainDesign, type Resolution, resolveDesign } from '../../../design/index.ts';
+import { type DesignDocument, type Resolution, resolveDesign } from '../../../design/index.ts';
 import { KettlefinError } from '../../../numerics/index.ts';
 import { type Estimate, type Finding, secondsPerYear } from '../../../quantities/index.ts';
 import { assumptionsLeft } from '../../assumptions.ts';
@@ -37,7 +37,7 @@ export function assessWrapping(design: string | DesignDocument): WrappingOutcome
 
 function answerFor(document: DesignDocument): WrappingAnswer {
   const resolution = resolveDesign(document);
-  const described = stagedDesign(plainDesign(resolution.design));
+  const described = stagedDesign(resolution.design);
   const runner = new StageRunner<TankAloneResults>(tankAloneStages);
   const results = runner.run(described);
   const states = statesOf(described, results);
