@@ -15,12 +15,12 @@ export interface SourcedEstimate extends Estimate {
   readonly source: string;
 }
 
-const fileName = 'data/compressors.json';
+export const fileName = 'data/compressors.json';
 
 /** The file's form; tests hand over broken copies. */
 export type CompressorFile = typeof shipped;
 
-interface RawRange {
+export interface RawRange {
   readonly low: number;
   readonly likely: number;
   readonly high: number;
@@ -28,14 +28,14 @@ interface RawRange {
 }
 
 /** The words that stand behind a source key of the file. @throws DataError if the key is not in the bibliography. */
-function sourceWords(file: CompressorFile, path: string, key: string): string {
+export function sourceWords(file: CompressorFile, path: string, key: string): string {
   const words = (file.sources as Readonly<Record<string, string>>)[key];
   if (words === undefined) throw new DataError(fileName, path, `source "${key}" is not in the list of sources`);
   return words;
 }
 
 /** A range of the file as an assumed estimate. @throws DataError unless `low` ≤ `likely` ≤ `high` within `limits`. */
-function rangeFrom(
+export function rangeFrom(
   file: CompressorFile,
   path: string,
   raw: RawRange | undefined,
@@ -52,7 +52,7 @@ function rangeFrom(
 }
 
 /** An application's name from the file. @throws DataError for any other word. */
-function applicationFrom(path: string, word: string): Application {
+export function applicationFrom(path: string, word: string): Application {
   const found = applications.find((application) => application === word);
   if (found === undefined) throw new DataError(fileName, path, `"${word}" is not low, medium or high`);
   return found;

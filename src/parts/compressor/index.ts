@@ -1,5 +1,10 @@
 // Public names of the compressor: model, running point, ratings, appliance classes and limits.
 
+export { oilChoices, startTypeChoices } from './classes/choices.ts';
+export { domeFormulas } from './classes/dome.ts';
+export { type LikelyFluid, likelyFluid, usualOil } from './classes/fluids-by-year.ts';
+export { type StartType, startTypes } from './classes/machine-data.ts';
+export { type MachineOrigin, type MachinePrior, machinePrior, referencePressure } from './classes/prior.ts';
 export type { ApplianceClass, ApplianceRanges, CompressorRanges } from './classes.ts';
 export {
   applianceClass,

@@ -1,0 +1,94 @@
+// What the size of a dome tells: its outside, the heat it sheds to still air, and roughly what it sweeps.
+
+import type { Band, Formula } from '../../../quantities/index.ts';
+import { machineData } from './machine-data.ts';
+import { productOf } from './ranges.ts';
+
+/**
+ * Outside of a dome [m²], half-way between a capsule with round ends and a closed cylinder.
+ *     A = π D (H + D/4)
+ * @param height    H, over all without feet [m]
+ * @param diameter  D, outside [m]; of an oval dome the mean
+ * Source: geometry; a capsule has π D H, a closed cylinder π D (H + D/2). Worked value: 0.17, 0.15 → 0.09778 m².
+ */
+export function domeArea(height: number, diameter: number): number {
+  return Math.PI * diameter * (height + diameter / 4);
+}
+
+/**
+ * Room a dome takes up [m³], as a cylinder.
+ *     V = π D² H / 4
+ * Source: geometry. Worked value: 0.17, 0.15 → 3.004e-3 m³.
+ */
+export function domeRoom(height: number, diameter: number): number {
+  return (Math.PI * diameter ** 2 * height) / 4;
+}
+
+/** Range of a dome's outside when height and diameter are known as ranges [m²]. */
+export function domeAreaRange(height: Band, diameter: Band): Band {
+  return ofBoth(domeArea, height, diameter);
+}
+
+/** Heat the shell sheds for each kelvin above still air around it [W/K]: its outside times 8 to 14 W/(m² K). */
+export function shellConductanceOf(height: Band, diameter: Band): Band {
+  return productOf([domeAreaRange(height, diameter), machineData.dome.shellFilm]);
+}
+
+/** Swept volume that domes of this size usually hold [m³]; wide. */
+export function displacementOf(height: Band, diameter: Band, kind: 'reciprocating' | 'rotary'): Band {
+  return productOf([ofBoth(domeRoom, height, diameter), machineData.dome[kind]]);
+}
+
+/** Range of a function that grows with both, by moving one at a time. */
+function ofBoth(compute: (height: number, diameter: number) => number, height: Band, diameter: Band): Band {
+  const likely = compute(height.likely, diameter.likely);
+  const down = Math.hypot(
+    Math.log(likely / compute(height.low, diameter.likely)),
+    Math.log(likely / compute(height.likely, diameter.low)),
+  );
+  const up = Math.hypot(
+    Math.log(compute(height.high, diameter.likely) / likely),
+    Math.log(compute(height.likely, diameter.high) / likely),
+  );
+  return { low: likely * Math.exp(-down), likely, high: likely * Math.exp(up) };
+}
+
+const file = 'src/parts/compressor/classes/dome.ts';
+const size = {
+  H: { meaning: 'height of the dome without its feet', unit: 'm', quantity: 'length' },
+  D: { meaning: 'its diameter', unit: 'm', quantity: 'length' },
+} as const;
+
+/** Formula records of this file. */
+export const domeFormulas: readonly Formula[] = [
+  {
+    id: 'compressor.domeArea',
+    title: 'Outside of a dome',
+    result: { symbol: 'A', meaning: 'outside of the dome', unit: 'm2', quantity: 'area' },
+    expression: 'pi * D * (H + D / 4)',
+    symbols: size,
+    source: 'geometry, half-way between a capsule and a closed cylinder',
+    validity: 'domes about as tall as wide, or taller',
+    file,
+    compute: (v) => domeArea(v.H!, v.D!),
+    examples: [
+      { H: 0.17, D: 0.15 },
+      { H: 0.26, D: 0.12 },
+    ],
+  },
+  {
+    id: 'compressor.domeRoom',
+    title: 'Room a dome takes up',
+    result: { symbol: 'V', meaning: 'room of the dome', unit: 'm3', quantity: 'volume' },
+    expression: 'pi * D^2 * H / 4',
+    symbols: size,
+    source: 'geometry of a cylinder',
+    validity: 'any dome',
+    file,
+    compute: (v) => domeRoom(v.H!, v.D!),
+    examples: [
+      { H: 0.17, D: 0.15 },
+      { H: 0.26, D: 0.12 },
+    ],
+  },
+];

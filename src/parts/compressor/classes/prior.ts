@@ -1,0 +1,152 @@
+// The ranges of a hermetic machine's numbers before anything of it was measured: of the class it came out of, narrowed by
+// the size of its dome, its year and how its motor starts. Not a data sheet: whatever is typed or measured replaces them.
+
+import { InputError, requirePositive } from '../../../numerics/index.ts';
+import type { Band } from '../../../quantities/index.ts';
+import { applianceClass } from '../classes.ts';
+import { type Application, compressorData, type SourcedEstimate } from '../data.ts';
+import type { HermeticParameter } from '../hermetic/parameters.ts';
+import { displacementOf, shellConductanceOf } from './dome.ts';
+import { type MachineMechanism, type MechanismNumber, machineData, type StartType } from './machine-data.ts';
+import { bothOf, spanOf } from './ranges.ts';
+
+/** What is known of where a machine comes from. */
+export interface MachineOrigin {
+  /** Class of appliance, one of applianceNames; absent: any machine for its application. */
+  readonly appliance?: string | undefined;
+  /** Refrigerant it was made for. */
+  readonly madeFor: string;
+  /** Calendar years in which it may have been made. */
+  readonly year?: Band | undefined;
+  /** Of the dome without feet, outside [m]. */
+  readonly domeHeight?: Band | undefined;
+  readonly domeDiameter?: Band | undefined;
+  /** Back pressure it was made for; absent: that of the appliance, or any. */
+  readonly application?: Application | undefined;
+  readonly startType?: StartType | undefined;
+  /** Mains its motor was wound for [Hz]. */
+  readonly frequency: number;
+}
+
+/** Every number with its range and the words of its source. */
+export type MachinePrior = Readonly<Record<HermeticParameter, SourcedEstimate>>;
+
+/**
+ * Ranges of the numbers of HermeticCompressor, in base SI, origin 'assumed'.
+ * @throws InputError 'unknownAppliance'; 'fluidWithoutMachines' for a fluid no such data exist of; for a frequency that is not positive
+ */
+export function machinePrior(origin: MachineOrigin): MachinePrior {
+  requirePositive('frequency', origin.frequency);
+  const reference = referencePressure(origin.madeFor);
+  const mechanisms = mechanismsOf(origin);
+  const number = (key: MechanismNumber) => spanned(mechanisms.map((each) => each[key]));
+  const scaled = (key: MechanismNumber, factor: number) => times(number(key), factor);
+  const turned = origin.frequency / 50;
+  return {
+    displacement: displacement(origin, mechanisms),
+    clearanceRatio: number('clearanceRatio'),
+    suctionVelocity: scaled('suctionVelocity', turned),
+    dischargeVelocity: scaled('dischargeVelocity', turned),
+    suctionHeatingUnits: number('suctionHeatingUnits'),
+    dischargeCoolingUnits: number('dischargeCoolingUnits'),
+    leakageRatio: number('leakageRatio'),
+    proportionalLoss: number('proportionalLoss'),
+    frictionPressure: scaled('frictionShare', reference),
+    motorEfficiency: motorEfficiency(origin, mechanisms),
+    motorPressure: scaled('motorShare', reference),
+    slip: slip(origin),
+    powerFactor: machineData.motors.get(startTypeOf(origin, mechanisms))!.powerFactor,
+    shellConductance: shellConductance(origin, mechanisms),
+  };
+}
+
+/** p_r [Pa], saturation pressure at 40 °C of the fluid a machine was made for: its pressures and forces go with it. */
+export function referencePressure(madeFor: string): number {
+  const found = machineData.referencePressures.get(madeFor);
+  if (found !== undefined) return found;
+  const accepted = [...machineData.referencePressures.keys()].join(', ');
+  throw new InputError('madeFor', madeFor, `one of ${accepted}`, 'fluidWithoutMachines');
+}
+
+/** Mechanisms that may stand behind it. A told application goes before that of the appliance, unless all of those are rotary. */
+function mechanismsOf({ appliance, application }: MachineOrigin): readonly MachineMechanism[] {
+  const { mechanismsOf: found, mechanisms } = machineData;
+  if (appliance !== undefined) {
+    const usual = applianceClass(appliance).application;
+    const own = found.get(appliance)!;
+    if (application === undefined || application === usual || own.every(isRotary)) return own;
+  }
+  return application === undefined ? [...mechanisms.values()] : found.get(application)!;
+}
+
+function isRotary({ name }: MachineMechanism): boolean {
+  return name === 'rotary';
+}
+
+/** Of its class, of all machines of its application for that fluid, or of all for that fluid; and of its dome. */
+function displacement(origin: MachineOrigin, mechanisms: readonly MachineMechanism[]): SourcedEstimate {
+  const { domeHeight, domeDiameter } = origin;
+  const ofClass = classDisplacement(origin);
+  if (domeHeight === undefined || domeDiameter === undefined) return ofClass;
+  const kinds = new Set(mechanisms.map((each) => (isRotary(each) ? 'rotary' : 'reciprocating')));
+  const ofDome = spanOf([...kinds].map((kind) => displacementOf(domeHeight, domeDiameter, kind)));
+  const source = `its class (${ofClass.source}) and its dome (${machineData.dome.reciprocating.source})`;
+  return { ...bothOf(ofClass, ofDome), origin: 'assumed', source };
+}
+
+function classDisplacement({ appliance, application, madeFor }: MachineOrigin): SourcedEstimate {
+  const ofFluid = compressorData.appliances.filter((record) => record.madeFor.has(madeFor));
+  const named = ofFluid.filter((record) => record.name === appliance);
+  const ofUse = ofFluid.filter((record) => record.application === application);
+  const records = [named, ofUse, ofFluid].find((each) => each.length > 0) ?? [];
+  if (records.length === 0) throw noDisplacement(madeFor);
+  return spanned(records.map((record) => record.madeFor.get(madeFor)!.displacement));
+}
+
+/** A rolling piston's motor has a run capacitor unless something else is told. */
+function startTypeOf({ startType }: MachineOrigin, mechanisms: readonly MachineMechanism[]): StartType {
+  if (startType !== undefined && startType !== 'unknown') return startType;
+  return mechanisms.every(isRotary) ? 'runCapacitor' : 'unknown';
+}
+
+function motorEfficiency(origin: MachineOrigin, mechanisms: readonly MachineMechanism[]): SourcedEstimate {
+  const type = startTypeOf(origin, mechanisms);
+  const { motorEfficiency: ofType } = machineData.motors.get(type)!;
+  const { year } = origin;
+  if (type !== 'unknown' || year === undefined) return ofType;
+  const { unknownMotors } = machineData;
+  const met = unknownMotors.filter(
+    ({ until }, index) =>
+      year.low <= until && year.high > (unknownMotors[index - 1]?.until ?? Number.NEGATIVE_INFINITY),
+  );
+  return spanned(met.map(({ motorEfficiency: each }) => each));
+}
+
+/** Slip of two-pole motors differs between 50 and 60 Hz; between and beyond, that of the nearer. */
+function slip({ startType, frequency }: MachineOrigin): SourcedEstimate {
+  if (startType === 'inverter') return machineData.slip.inverter;
+  return machineData.slip[frequency < 55 ? '50' : '60'];
+}
+
+/** From the dome where its size is told, else from domes usual for the mechanism. */
+function shellConductance(origin: MachineOrigin, mechanisms: readonly MachineMechanism[]): SourcedEstimate {
+  const conductances = mechanisms.map((each) =>
+    shellConductanceOf(origin.domeHeight ?? each.domeHeight, origin.domeDiameter ?? each.domeDiameter),
+  );
+  return { ...spanOf(conductances), origin: 'assumed', source: machineData.dome.shellFilm.source };
+}
+
+function spanned(estimates: readonly SourcedEstimate[]): SourcedEstimate {
+  if (estimates.length === 1) return estimates[0]!;
+  const sources = [...new Set(estimates.map(({ source }) => source))];
+  return { ...spanOf(estimates), origin: 'assumed', source: sources.join('; ') };
+}
+
+function times(estimate: SourcedEstimate, factor: number): SourcedEstimate {
+  const { low, likely, high } = estimate;
+  return { ...estimate, low: low * factor, likely: likely * factor, high: high * factor };
+}
+
+function noDisplacement(madeFor: string): InputError {
+  return new InputError('madeFor', madeFor, 'a fluid some appliance class was made for', 'fluidWithoutMachines');
+}
