@@ -4,7 +4,7 @@ import { type ReactNode, useState } from 'react';
 import { type EditResult, fieldRecord } from '../../design/index.ts';
 import { useWorkbench } from '../state/context.tsx';
 import { withText } from '../state/edits.ts';
-import { askedOfItem } from './asked-of-item.ts';
+import { askedOfItem, missedInItem } from './asked-of-item.ts';
 import { refusalWords } from './design-field.tsx';
 import { ChoiceField } from './field.tsx';
 import { LooseField, type LooseTexts } from './loose-field.tsx';
@@ -40,14 +40,19 @@ function NewItem({ list, words, items = [], add, close }: AddItemProps & { reado
   const [at, setAt] = useState(items.length);
   const [texts, setTexts] = useState<LooseTexts>({});
   const [problem, setProblem] = useState<string | undefined>(undefined);
-  const asked = askedOfItem(list, kind);
+  const [wanted, setWanted] = useState<readonly string[]>([]);
+  const asked = askedOfItem(list, kind, texts, wanted);
   const take = () => {
-    const item = asked.reduce(
+    const given = asked.filter(({ path, optional }) => !optional || (texts[path] ?? '').trim() !== '');
+    const item = given.reduce(
       (whole, { path }) => withText(whole, keysInItem(path, list), (texts[path] ?? '').trim()),
       kind === undefined ? {} : { kind },
     );
     const problems = edit(add(item, at), list);
-    if (problems.length > 0) return setProblem(refusalWords(problems, document));
+    if (problems.length > 0) {
+      setWanted([...wanted, ...missedInItem(list, at, problems)]);
+      return setProblem(refusalWords(problems, document));
+    }
     // Each item is a step of its own to undo.
     dispatch({ type: 'editEnded' });
     close();

@@ -70,6 +70,7 @@ export function DesignField({ record }: { record: FieldRecord }): ReactNode {
       assumed={assumed}
       path={record.path}
       text={text}
+      hasLines={record.lines ?? false}
       understood={record.quantity && text !== '' ? understood(text, record.quantity, document, state.view) : undefined}
       commit={commit}
       left={() => dispatch({ type: 'editEnded' })}

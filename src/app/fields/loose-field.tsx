@@ -55,6 +55,7 @@ export function LooseField({
       understood={understood(record, text, currency, state.view)}
       problem={textProblem(record, text, currency)}
       patient={patient}
+      hasLines={record.lines ?? false}
       commit={(typed) => {
         const beyond = give(typed);
         return textProblem(record, typed, currency) ?? beyond;
