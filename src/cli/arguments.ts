@@ -6,12 +6,14 @@ import { parseArgs } from 'node:util';
 import { InputError } from '../numerics/index.ts';
 import { nearestWord, type UnitView } from '../quantities/index.ts';
 
-/** `text`: an option with a value. `flag`: an option without. */
-export type OptionKinds = Readonly<Record<string, 'text' | 'flag'>>;
+/** `text`: an option with a value. `list`: the same, as often as wanted. `flag`: an option without. */
+export type OptionKinds = Readonly<Record<string, 'text' | 'list' | 'flag'>>;
 
 export interface Arguments<Kinds extends OptionKinds> {
   /** Values of the text options that were given. */
   readonly texts: Readonly<Partial<Record<NamesOf<Kinds, 'text'>, string>>>;
+  /** Values of the list options in the order they were given; empty where none was. */
+  readonly lists: Readonly<Record<NamesOf<Kinds, 'list'>, readonly string[]>>;
   readonly flags: Readonly<Record<NamesOf<Kinds, 'flag'>, boolean>>;
   readonly positionals: readonly string[];
 }
@@ -31,15 +33,13 @@ export function readArguments<const Kinds extends OptionKinds>(
     allowPositionals: true,
     tokens: true,
     options: Object.fromEntries(
-      Object.entries(kinds).map(([name, kind]) => [name, { type: kind === 'text' ? 'string' : 'boolean' }] as const),
+      Object.entries(kinds).map(([name, kind]) => [name, { type: kind === 'flag' ? 'boolean' : 'string' }] as const),
     ),
   });
   const texts: Record<string, string> = {};
-  const flags: Record<string, boolean> = Object.fromEntries(
-    Object.keys(kinds)
-      .filter((name) => kinds[name] === 'flag')
-      .map((name) => [name, false]),
-  );
+  const ofKind = (kind: OptionKinds[string]) => Object.keys(kinds).filter((name) => kinds[name] === kind);
+  const lists: Record<string, string[]> = Object.fromEntries(ofKind('list').map((name) => [name, []]));
+  const flags: Record<string, boolean> = Object.fromEntries(ofKind('flag').map((name) => [name, false]));
   const positionals: string[] = [];
   for (const token of tokens) {
     if (token.kind === 'positional') positionals.push(token.value);
@@ -57,10 +57,11 @@ export function readArguments<const Kinds extends OptionKinds>(
       if (value === undefined || isKnownOption(value, kinds)) {
         throw new InputError(rawName, 'nothing', `a value after ${rawName}`, 'valueMissing');
       }
-      texts[name] = value;
+      if (kind === 'list') lists[name]!.push(value);
+      else texts[name] = value;
     }
   }
-  return { texts, flags, positionals } as unknown as Arguments<Kinds>;
+  return { texts, lists, flags, positionals } as unknown as Arguments<Kinds>;
 }
 
 /** The one design file of a command. */
@@ -109,6 +110,10 @@ function unknownOption(rawName: string, kinds: OptionKinds): InputError {
   return new InputError(rawName, 'this option', `one of ${known.join(', ')}.${hint}`, 'unknownOption');
 }
 
+function takesValue(kinds: OptionKinds, name: string): boolean {
+  return Object.hasOwn(kinds, name) && kinds[name] !== 'flag';
+}
+
 function isKnownOption(value: string, kinds: OptionKinds): boolean {
   return value.startsWith('--') && Object.hasOwn(kinds, value.slice(2).split('=')[0]!);
 }
@@ -120,8 +125,8 @@ function joinNegativeValues(args: readonly string[], kinds: OptionKinds): string
   for (const arg of args) {
     const before = joined.at(-1) ?? '';
     areOptions &&= arg !== '--';
-    const takesValue = before.startsWith('--') && kinds[before.slice(2)] === 'text';
-    if (areOptions && takesValue && /^-\s*[\d.]/.test(arg)) joined[joined.length - 1] = `${before}=${arg}`;
+    const isWaiting = before.startsWith('--') && takesValue(kinds, before.slice(2));
+    if (areOptions && isWaiting && /^-\s*[\d.]/.test(arg)) joined[joined.length - 1] = `${before}=${arg}`;
     else joined.push(arg);
   }
   return joined;
