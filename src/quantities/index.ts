@@ -57,7 +57,7 @@ export {
   sayRange,
   toView,
 } from './say.ts';
-export { secondsPerYear, standardGravity } from './units.ts';
+export { findUnit, secondsPerYear, standardGravity, type Unit } from './units.ts';
 export { insideSentence, listed, sentenceStart } from './words.ts';
 export type { StepInput, StepInputs } from './working-step.ts';
 export { workingStep } from './working-step.ts';

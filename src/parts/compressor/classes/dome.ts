@@ -29,9 +29,13 @@ export function domeAreaRange(height: Band, diameter: Band): Band {
   return ofBoth(domeArea, height, diameter);
 }
 
-/** Heat the shell sheds for each kelvin above still air around it [W/K]: its outside times 8 to 14 W/(m² K). */
-export function shellConductanceOf(height: Band, diameter: Band): Band {
-  return productOf([domeAreaRange(height, diameter), machineData.dome.shellFilm]);
+/**
+ * Heat the shell sheds for each kelvin above the air around it [W/K].
+ *     UA = h A
+ * @param film  h, heat transfer on the outside of the dome by convection and radiation [W/(m² K)]
+ */
+export function shellConductanceOf(height: Band, diameter: Band, film: Band): Band {
+  return productOf([domeAreaRange(height, diameter), film]);
 }
 
 /** Swept volume that domes of this size usually hold [m³]; wide. */

@@ -22,7 +22,7 @@ export const mechanismNumbers = [
   'proportionalLoss',
 ] as const;
 
-/** Numbers of a mechanism from which the machine's own follow: velocities at 50 Hz [m/s], pressures over the reference pressure of the fluid [-], the dome [m]. */
+/** Numbers of a mechanism from which the machine's own follow: velocities at 50 Hz [m/s], pressures over the reference pressure of the fluid [-], the dome [m], heat transfer on its outside [W/(m² K)]. */
 const scaledNumbers = [
   'suctionVelocity',
   'dischargeVelocity',
@@ -30,6 +30,7 @@ const scaledNumbers = [
   'motorShare',
   'domeHeight',
   'domeDiameter',
+  'shellFilm',
 ] as const;
 
 export type MechanismNumber = (typeof mechanismNumbers)[number] | (typeof scaledNumbers)[number];
@@ -52,6 +53,7 @@ const possible: Readonly<Record<MechanismNumber, readonly [number, number]>> = {
   motorShare: [1e-2, 3],
   domeHeight: [0.05, 1],
   domeDiameter: [0.05, 0.5],
+  shellFilm: [1, 100],
 };
 
 /** How a single-phase motor is started and run. */
@@ -84,6 +86,12 @@ export interface FluidHistory {
   readonly erasUnitedStates: readonly FluidEra[];
 }
 
+/** Outside of a dome without its feet [m]. */
+export interface DomeSize {
+  readonly height: SourcedEstimate;
+  readonly diameter: SourcedEstimate;
+}
+
 export interface MachineData {
   readonly mechanisms: ReadonlyMap<string, MachineMechanism>;
   readonly referencePressures: ReadonlyMap<string, number>;
@@ -94,9 +102,9 @@ export interface MachineData {
   readonly dome: {
     readonly reciprocating: SourcedEstimate;
     readonly rotary: SourcedEstimate;
-    /** Heat transfer on the outside of a dome in still air [W/(m² K)]. */
-    readonly shellFilm: SourcedEstimate;
   };
+  /** Domes of classes that differ from what is usual for their mechanism. */
+  readonly domes: ReadonlyMap<string, DomeSize>;
   readonly histories: ReadonlyMap<string, FluidHistory>;
   readonly anyHistory: FluidHistory;
   readonly historySource: string;
@@ -134,8 +142,8 @@ export function readMachines(file: CompressorFile): MachineData {
         [1e-5, 0.1],
       ),
       rotary: rangeFrom(file, 'machines.dome.displacementShare.rotary', raw.dome.displacementShare.rotary, [1e-5, 0.1]),
-      shellFilm: rangeFrom(file, 'machines.dome.shellFilm', raw.dome.shellFilm, [1, 100]),
     },
+    domes: domesFrom(file),
     histories: new Map(
       file.appliances.map((appliance, index) => {
         const eras = history(`appliances.${index}.fluidsByYear`, appliance.fluidsByYear);
@@ -198,6 +206,20 @@ function motorsFrom(file: CompressorFile, raw: RawMachines): MachineData['motors
       powerFactor: range('powerFactor', entry.powerFactor),
     });
   }
+  return result;
+}
+
+function domesFrom(file: CompressorFile): ReadonlyMap<string, DomeSize> {
+  const result = new Map<string, DomeSize>();
+  file.appliances.forEach((appliance, index) => {
+    if (!('dome' in appliance) || appliance.dome === undefined) return;
+    const { height, diameter } = appliance.dome;
+    const path = `appliances.${index}.dome`;
+    result.set(appliance.name, {
+      height: rangeFrom(file, `${path}.height`, height, possible.domeHeight),
+      diameter: rangeFrom(file, `${path}.diameter`, diameter, possible.domeDiameter),
+    });
+  });
   return result;
 }
 

@@ -128,12 +128,16 @@ function slip({ startType, frequency }: MachineOrigin): SourcedEstimate {
   return machineData.slip[frequency < 55 ? '50' : '60'];
 }
 
-/** From the dome where its size is told, else from domes usual for the mechanism. */
+/** From the dome where its size is told, else from domes usual for the class or its mechanism. */
 function shellConductance(origin: MachineOrigin, mechanisms: readonly MachineMechanism[]): SourcedEstimate {
-  const conductances = mechanisms.map((each) =>
-    shellConductanceOf(origin.domeHeight ?? each.domeHeight, origin.domeDiameter ?? each.domeDiameter),
-  );
-  return { ...spanOf(conductances), origin: 'assumed', source: machineData.dome.shellFilm.source };
+  const ofClass = machineData.domes.get(origin.appliance ?? '');
+  const conductances = mechanisms.map((each) => {
+    const height = origin.domeHeight ?? ofClass?.height ?? each.domeHeight;
+    const diameter = origin.domeDiameter ?? ofClass?.diameter ?? each.domeDiameter;
+    const { source } = each.shellFilm;
+    return { ...shellConductanceOf(height, diameter, each.shellFilm), origin: 'assumed', source } as const;
+  });
+  return spanned(conductances);
 }
 
 function spanned(estimates: readonly SourcedEstimate[]): SourcedEstimate {

@@ -1,0 +1,143 @@
+// What a printed flow or capacity holds for besides its two saturation temperatures: how warm the gas comes in, how cold the
+// liquid goes to the valve, and whether a blend's levels are dew or mid-points. From them the four temperatures of each point.
+
+import {
+  type Refrigerant,
+  type Saturation,
+  saturationAtBubbleTemperature,
+  saturationAtDewTemperature,
+  saturationAtTemperature,
+  stateInLoop,
+} from '../../../matter/refrigerants/index.ts';
+import { findRoot, InputError, requireFinite, requireNonNegative } from '../../../numerics/index.ts';
+import type { RatingConditions } from '../rating-points.ts';
+
+/** Gas at the inlet of the shell: a constant superheat above dew [K], or a constant temperature [K]. */
+export type GasBasis =
+  | { readonly kind: 'superheat'; readonly superheat: number }
+  | { readonly kind: 'returnGas'; readonly returnGas: number };
+
+/** Liquid before the valve: a constant subcooling below bubble [K], or a constant temperature [K]. */
+export type LiquidBasis =
+  | { readonly kind: 'subcooling'; readonly subcooling: number }
+  | { readonly kind: 'liquid'; readonly liquid: number };
+
+/**
+ * Of a blend: `dew`, the saturated vapour's temperature at both pressures; `midPoint`, condensing the mean of bubble and dew,
+ * evaporating the mean of what comes out of the valve and dew. Of a pure fluid both are the same.
+ */
+export type SaturationBasis = 'dew' | 'midPoint';
+
+export interface RatingBasis {
+  readonly gas: GasBasis;
+  /** Null where nothing depends on it: sets of flow, power and current alone. */
+  readonly liquid: LiquidBasis | null;
+  readonly saturation: SaturationBasis;
+}
+
+/**
+ * The four temperatures of a point: dew, dew, gas, liquid [K].
+ * @param fluid        what the machine ran on
+ * @param basis        what the numbers hold for; without a liquid basis the liquid is saturated
+ * @param evaporating  as printed [K]: dew or mid-point, as the basis says
+ * @param condensing   the same [K]
+ * @param path         place of the basis, for errors
+ * @throws InputError 'evaporatingAboveCondensing'; 'returnGasBelowEvaporating' and 'liquidAboveCondensing' where the basis makes
+ *         no sense at this point; errors of the refrigerant's equation beyond the ends of its dome
+ * Source: definitions; mid-points as catalogues for blends use them, from memory.
+ * Worked value: R407C, mid-points 0 and 45 °C, 10 K superheat, no subcooling → dew 2.39 and 47.35 °C, gas 12.39, liquid 42.65 °C.
+ */
+export function ratedConditions(
+  fluid: Refrigerant,
+  basis: RatingBasis,
+  evaporating: number,
+  condensing: number,
+  path = 'basis',
+): RatingConditions {
+  requireFinite('evaporating', evaporating);
+  requireFinite('condensing', condensing);
+  if (!(evaporating < condensing)) {
+    const expected = `below the condensing temperature of ${condensing} K`;
+    throw new InputError('evaporating', evaporating, expected, 'evaporatingAboveCondensing');
+  }
+  const isMid = basis.saturation === 'midPoint' && fluid.bubbleAndDew !== undefined;
+  const condensed = saturationAtDewTemperature(fluid, isMid ? condensingDew(fluid, condensing) : condensing);
+  const liquid = liquidTemperature(basis.liquid, condensed, path);
+  const dew = isMid ? evaporatingDew(fluid, evaporating, liquid) : evaporating;
+  return {
+    evaporating: dew,
+    condensing: condensed.vapour.temperature,
+    returnGas: gasTemperature(basis.gas, dew, path),
+    liquid,
+  };
+}
+
+function gasTemperature(gas: GasBasis, evaporating: number, path: string): number {
+  if (gas.kind === 'superheat') {
+    requireNonNegative(`${path}.superheat`, gas.superheat);
+    return evaporating + gas.superheat;
+  }
+  if (!(Number.isFinite(gas.returnGas) && gas.returnGas >= evaporating)) {
+    const expected = `return gas at or above the evaporating temperature of ${round(evaporating)} K`;
+    throw new InputError(`${path}.returnGas`, gas.returnGas, expected, 'returnGasBelowEvaporating');
+  }
+  return gas.returnGas;
+}
+
+function liquidTemperature(liquid: LiquidBasis | null, condensed: Saturation, path: string): number {
+  const bubble = condensed.liquid.temperature;
+  if (liquid === null) return bubble;
+  if (liquid.kind === 'subcooling') {
+    requireNonNegative(`${path}.subcooling`, liquid.subcooling);
+    return bubble - liquid.subcooling;
+  }
+  if (!(Number.isFinite(liquid.liquid) && liquid.liquid > 0 && liquid.liquid <= bubble + roundingKelvin)) {
+    const expected = `liquid at most as warm as the bubble point of ${round(bubble)} K at this condensing temperature: narrow the condensing range, or give the subcooling`;
+    throw new InputError(`${path}.liquid`, liquid.liquid, expected, 'liquidAboveCondensing');
+  }
+  return liquid.liquid;
+}
+
+/** Printed temperatures have one or two decimals [K]. */
+const roundingKelvin = 0.05;
+
+/** Dew temperature [K] at the pressure whose bubble and dew point have the mean T. */
+function condensingDew(fluid: Refrigerant, middle: number): number {
+  return dewFromMiddle(fluid, middle, ({ liquid, vapour }) => (liquid.temperature + vapour.temperature) / 2);
+}
+
+/** Dew temperature [K] at the pressure where the mean of what leaves the valve and of dew is T. */
+function evaporatingDew(fluid: Refrigerant, middle: number, liquidTemperature: number): number {
+  const { enthalpy } = saturationAtTemperature(fluid, liquidTemperature).liquid;
+  return dewFromMiddle(fluid, middle, ({ vapour }) => {
+    const inlet = stateInLoop(fluid, { pressure: vapour.pressure, enthalpy });
+    return (inlet.temperature + vapour.temperature) / 2;
+  });
+}
+
+function dewFromMiddle(fluid: Refrigerant, middle: number, middleAt: (at: Saturation) => number): number {
+  const { liquid, vapour } = saturationAtDewTemperature(fluid, middle);
+  const glide = vapour.temperature - liquid.temperature;
+  const excess = (dew: number) => middleAt(saturationAtDewTemperature(fluid, dew)) - middle;
+  return findRoot(excess, middle, middle + glide + 1, {
+    what: 'dew temperature of a mid-point',
+    absoluteTolerance: 1e-9,
+  }).root;
+}
+
+/** Liquid temperature [K] whose saturated liquid has this enthalpy [J/kg]; undefined where no liquid of this fluid has it. */
+export function liquidOfEnthalpy(fluid: Refrigerant, enthalpy: number): number | undefined {
+  const lowest = Math.max(coldestLiquid, fluid.limits.temperatureMin, fluid.triplePoint.temperature);
+  const highest = fluid.critical.temperature - belowCritical;
+  const excess = (temperature: number) => saturationAtBubbleTemperature(fluid, temperature).liquid.enthalpy - enthalpy;
+  if (!(excess(lowest) <= 0 && excess(highest) >= 0)) return undefined;
+  return findRoot(excess, lowest, highest, { what: 'liquid temperature', absoluteTolerance: 1e-6 }).root;
+}
+
+/** Between these a liquid before a valve is looked for [K]. */
+const coldestLiquid = 200;
+const belowCritical = 1;
+
+function round(kelvin: number): number {
+  return Math.round(kelvin * 100) / 100;
+}
