@@ -23,7 +23,9 @@ export { settledLoop } from './loops/settled-loop.ts';
 export { inOrderOfFlow, pointNumbers, stateTable, stateTitle } from './loops/state-table.ts';
 export { cyclesChart } from './loops/two-cycles.ts';
 export { type MapView, machineMapChart } from './machine/map-chart.ts';
+export { mapLimitTable } from './machine/map-limit-table.ts';
 export type { Drawn } from './machine/map-points.ts';
+export { nearestFamily } from './machine/nearest-family.ts';
 export { monthsChart } from './months.ts';
 export type {
   ChartAxis,

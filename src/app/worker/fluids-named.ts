@@ -17,6 +17,7 @@ function namesIn(body: EngineRequest): readonly unknown[] {
     case 'workings':
     case 'bothWays':
     case 'wrapping':
+    case 'machine':
       return fluidsOfDesign(body.text);
     case 'cycle':
     case 'secondCycle':

@@ -9,6 +9,7 @@ import type { BriefAnswer, BriefForm } from './brief.ts';
 import type { CompareAnswer, CompareForm } from './compare.ts';
 import type { CycleAnswer, CycleForm } from './cycle.ts';
 import type { CycleOffer } from './cycle-offer.ts';
+import type { MachineReply } from './machine.ts';
 import type { WrappingReply } from './wrapping.ts';
 
 /** Formulas by their id. */
@@ -113,6 +114,14 @@ export interface WrappingRequest {
   readonly view: UnitView;
 }
 
+/** The machine beyond its verdict: over the evaporating temperature, remedies, number, other fluids, its start. */
+export interface MachineRequest {
+  readonly kind: 'machine';
+  /** The design's own text, as it would be saved. */
+  readonly text: string;
+  readonly view: UnitView;
+}
+
 export type EngineRequest =
   | AssessRequest
   | CycleRequest
@@ -124,7 +133,8 @@ export type EngineRequest =
   | FormulasRequest
   | WorkingsRequest
   | BothWaysRequest
-  | WrappingRequest;
+  | WrappingRequest
+  | MachineRequest;
 
 /** What each kind of request is answered with. */
 export interface EngineAnswers {
@@ -140,6 +150,7 @@ export interface EngineAnswers {
   readonly workings: readonly WorkingStep[];
   readonly bothWays: BothWaysAnswer;
   readonly wrapping: WrappingReply;
+  readonly machine: MachineReply;
 }
 
 /** One thing wrong, with the place in the design where there is one. */

@@ -1,6 +1,6 @@
 // Answers for which a part of the engine is loaded when it is first asked, so that a first visit does not wait for it: the
 // textbook cycle, the comparison of refrigerants, the brief, the formulas, the steps behind every number, the design reckoned
-// with tables, what to wrap.
+// with tables, what to wrap, the study of the machine.
 
 import type { BareAssessor } from '../../assess/index.ts';
 import type { UnitView } from '../../quantities/index.ts';
@@ -12,6 +12,7 @@ import type {
   EngineProblem,
   EngineReply,
   FormulasRequest,
+  MachineRequest,
   Numbered,
   SecondCycleRequest,
   WorkingsRequest,
@@ -27,7 +28,8 @@ export type RequestOnDemand =
   | FormulasRequest
   | WorkingsRequest
   | BothWaysRequest
-  | WrappingRequest;
+  | WrappingRequest
+  | MachineRequest;
 
 /** What each part is called when it could not be loaded. */
 const parts: Readonly<Record<RequestOnDemand['kind'], string>> = {
@@ -39,6 +41,7 @@ const parts: Readonly<Record<RequestOnDemand['kind'], string>> = {
   workings: 'The steps of the computing',
   bothWays: 'The tables',
   wrapping: 'What to wrap',
+  machine: 'The study of the machine',
 };
 
 export function isOnDemand(body: { readonly kind: string }): body is RequestOnDemand {
@@ -131,6 +134,15 @@ async function answering(
         const outcome = answerWrapping(body.text, body.view);
         return outcome.ok
           ? { kind: 'wrapping', id, ok: true, answer: outcome.reply }
+          : refused(...problemsOf(outcome, body.text, body.view));
+      };
+    }
+    case 'machine': {
+      const { answerMachine } = await import('./machine.ts');
+      return (id, refused) => {
+        const outcome = answerMachine(body.text, body.view);
+        return outcome.ok
+          ? { kind: 'machine', id, ok: true, answer: outcome.reply }
           : refused(...problemsOf(outcome, body.text, body.view));
       };
     }

@@ -1,0 +1,121 @@
+// How many such machines the tank needs: whole numbers, with the months in which they run.
+
+import type { ReactNode } from 'react';
+import type { CountRow, HowMany as HowManyAnswer } from '../../assess/index.ts';
+import { sayBand, sayRange, type UnitView } from '../../quantities/index.ts';
+import { DataTable } from '../ui/data-table.tsx';
+import { say, sayNeed } from '../ui/say.ts';
+import { StateMark } from '../ui/state-mark.tsx';
+
+interface HowManyProps {
+  readonly howMany: HowManyAnswer;
+  readonly view: UnitView;
+}
+
+export function HowMany({ howMany, view }: HowManyProps): ReactNode {
+  const { planned, load, rows, chargePerCircuit, chargeOfAll } = howMany;
+  return (
+    <section className="block">
+      <h3>How many of them</h3>
+      <p>
+        {neededWords(howMany)} The tank needs {sayNeed(load, view)} in the coldest spell; the design plans{' '}
+        {planned === 1 ? 'one machine' : `${planned} machines`}.
+      </p>
+      {rows.length > 0 && (
+        <div className="table-scroll">
+          <table className="data">
+            <caption>Each machine with a circuit of its own, all of them running</caption>
+            <thead>
+              <tr>
+                {['Machines', 'Heat in the coldest spell', 'on a mild day', 'Electricity', 'They run'].map((head) => (
+                  <th key={head} scope="col" className={head === 'Machines' ? undefined : 'number'}>
+                    {head}
+                  </th>
+                ))}
+                <th scope="col">The tank is carried</th>
+              </tr>
+            </thead>
+            <tbody>
+              {rows.map((row) => (
+                <Row key={row.machines} row={row} isPlanned={row.machines === planned} view={view} />
+              ))}
+            </tbody>
+          </table>
+        </div>
+      )}
+      <Months howMany={howMany} view={view} />
+      <p>
+        Each circuit holds {sayRange(chargePerCircuit, 'mass', view)} of refrigerant, whatever their number: circuits
+        are never joined, so that a leak empties one of them only. All together that would be{' '}
+        {sayRange(chargeOfAll, 'mass', view)}.
+      </p>
+    </section>
+  );
+}
+
+function neededWords({ needed: { low, likely, high } }: HowManyAnswer): string {
+  if (likely === null) return 'No number of them would carry the tank.';
+  const most = high === null ? `${low ?? likely} or more` : low === high ? undefined : `${low} to ${high}`;
+  const range = most === undefined ? '' : ` (${most})`;
+  return likely === 0 ? 'The tank needs none.' : `It would take ${likely}${range} of them.`;
+}
+
+const carryMarks = {
+  yes: ['plain', 'yes'],
+  perhaps: ['look', 'perhaps'],
+  no: ['look', 'no'],
+} as const;
+
+function Row({
+  row: { machines, coldestSpell, mildDay, power, share, carries },
+  isPlanned,
+  view,
+}: {
+  readonly row: CountRow;
+  readonly isPlanned: boolean;
+  readonly view: UnitView;
+}): ReactNode {
+  const [kind, word] = carryMarks[carries];
+  return (
+    <tr className={isPlanned ? 'planned' : undefined}>
+      <th scope="row">
+        {machines}
+        {isPlanned && <span className="own-mark"> planned</span>}
+      </th>
+      <td className="number">{sayBand(coldestSpell, 'power', view)}</td>
+      <td className="number">{mildDay === null ? 'nothing to do' : sayBand(mildDay, 'power', view)}</td>
+      <td className="number">{sayBand(power, 'electricPower', view)}</td>
+      <td className="number">{share >= 1 ? 'all the time' : `${say(share, 'fraction', view, 2)} of the time`}</td>
+      <td>
+        <StateMark kind={kind} word={word} />
+      </td>
+    </tr>
+  );
+}
+
+function Months({ howMany: { months }, view }: HowManyProps): ReactNode {
+  if (months.length === 0) return null;
+  const table = {
+    caption: 'Month by month, likely values: how many run at once, and how much of the time the last of them',
+    columns: [
+      { label: 'Month' },
+      { label: 'Heat needed', numeric: true },
+      { label: 'Heat of one machine', numeric: true },
+      { label: 'At once', numeric: true },
+      { label: 'The last of them', numeric: true },
+    ],
+    rows: months.map(({ month, load, heatOfOne, running, shareOfLast }) => [
+      month,
+      load > 0 ? say(load, 'power', view, 2) : 'none',
+      heatOfOne === null ? 'does not run' : say(heatOfOne, 'power', view, 2),
+      running === null ? 'none helps' : String(running),
+      shareOfLast === null || running === 0 ? '' : `${say(shareOfLast, 'fraction', view, 2)} of the time`,
+    ]),
+  };
+  return (
+    <details className="fields-more">
+      <summary>How many run in each month</summary>
+      <DataTable table={table} />
+    </details>
+  );
+}

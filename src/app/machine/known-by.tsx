@@ -1,0 +1,141 @@
+// How the machine is known: what was printed or measured of it beside what the likely machine makes of that, which values do not
+// fit the rest, and how far the model itself may be off here.
+
+import type { ReactNode } from 'react';
+import type { MachineAnswer } from '../../assess/index.ts';
+import { sayBand, sayQuantity, type UnitView } from '../../quantities/index.ts';
+import { PageLink } from '../ui/page-link.tsx';
+import { say, sentenceStart } from '../ui/say.ts';
+import { StateMark } from '../ui/state-mark.tsx';
+import { doubtWords, quantityNamed } from './words.ts';
+
+interface KnownByProps {
+  readonly machine: MachineAnswer;
+  readonly view: UnitView;
+}
+
+type KnownResidual = MachineAnswer['residuals'][number];
+
+/** A table longer than this begins folded. */
+const mostOpen = 12;
+
+export function KnownBy({ machine, view }: KnownByProps): ReactNode {
+  const { residuals, displacement } = machine;
+  const odd = residuals.filter(({ disagrees }) => disagrees);
+  return (
+    <section className="block">
+      <h3 id="known-by-title" tabIndex={-1}>
+        How it is known
+      </h3>
+      <p>
+        {residuals.length === 0
+          ? 'Nothing printed or measured of it has been given: every number of it is the range of such machines. A nameplate, a rating, a data sheet or an hour with thermometers on its pipes would narrow all of this; there is a place for each beside this, under “I know more”.'
+          : fitWords(residuals.length, odd.length)}{' '}
+        It sweeps {sayBand(displacement, 'displacement', view)} per revolution.
+      </p>
+      <p>{doubtSentence(machine, view)}</p>
+      {odd.length > 0 && (
+        <ul className="plain-list">
+          {odd.map((residual) => (
+            <li key={`${residual.path} ${residual.of}`}>
+              <StateMark kind="look" word={`${oddWords(residual, view)} `} />
+              <PageLink page="the-machine" part={residual.path}>
+                look at it
+              </PageLink>
+            </li>
+          ))}
+        </ul>
+      )}
+      {residuals.length > 0 && (
+        <details className="fields-more" open={residuals.length <= mostOpen}>
+          <summary>What was given beside what the machine makes of it ({residuals.length})</summary>
+          <ResidualTable residuals={residuals} view={view} />
+        </details>
+      )}
+    </section>
+  );
+}
+
+function fitWords(count: number, odd: number): string {
+  const given = count === 1 ? 'One value was given of it' : `${count} values were given of it`;
+  if (odd === 0) return `${given}, and a machine that meets ${count === 1 ? 'it' : 'all of them'} is likely.`;
+  const which = odd === 1 ? 'one of them does not' : `${odd} of them do not`;
+  return count === 1
+    ? `${given}, and it does not fit such machines.`
+    : `${given}; ${which} fit the rest. A misprint, a wrong unit or another convention of gas and liquid is the usual reason.`;
+}
+
+function doubtSentence({ doubt: { flow, power, reasons } }: MachineAnswer, view: UnitView): string {
+  const half = (value: number) => `± ${sayQuantity(value, 'fraction', view, 2)}`;
+  const why = reasons.flatMap((reason) => doubtWords[reason] ?? []);
+  const because = why.length === 0 ? '' : ` It is wide because it is ${why.join(', and ')}.`;
+  return `Beside its numbers the model itself is in doubt where the machine would run: ${half(flow.halfWidth)} of the flow, ${half(power.halfWidth)} of the power.${because}`;
+}
+
+function oddWords({ label, quantity, given, modelled }: KnownResidual, view: UnitView): string {
+  const value = (number: number) => say(number, quantityNamed(quantity), view, 3);
+  return `${sentenceStart(label)}: ${value(given)} was given, ${value(modelled)} would fit.`;
+}
+
+const names: Readonly<Record<KnownResidual['of'], string>> = {
+  massFlow: 'flow',
+  capacity: 'capacity',
+  power: 'power',
+  current: 'current',
+  dischargeTemperature: 'discharge',
+};
+
+function ResidualTable({
+  residuals,
+  view,
+}: {
+  readonly residuals: readonly KnownResidual[];
+  readonly view: UnitView;
+}): ReactNode {
+  return (
+    <div className="table-scroll">
+      <table className="data">
+        <caption className="for-reader">Values that were given, and what the likely machine makes of them</caption>
+        <thead>
+          <tr>
+            <th scope="col">Where</th>
+            <th scope="col">What</th>
+            <th scope="col" className="number">
+              Given
+            </th>
+            <th scope="col" className="number">
+              Modelled
+            </th>
+            <th scope="col" className="number">
+              Off by
+            </th>
+            <th scope="col">State</th>
+          </tr>
+        </thead>
+        <tbody>
+          {residuals.map(({ path, label, of, quantity, given, modelled, deviation, disagrees }) => (
+            <tr key={`${path} ${of}`}>
+              <th scope="row">{sentenceStart(label)}</th>
+              <td>{names[of]}</td>
+              <td className="number">{say(given, quantityNamed(quantity), view, 3)}</td>
+              <td className="number">{say(modelled, quantityNamed(quantity), view, 3)}</td>
+              <td className="number">{offBy(of, deviation, view)}</td>
+              <td>
+                {disagrees ? <StateMark kind="look" word="does not fit" /> : <StateMark kind="plain" word="fits" />}
+              </td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </div>
+  );
+}
+
+/** With its sign: the model is above or below what was given. */
+function offBy(of: KnownResidual['of'], deviation: number, view: UnitView): string {
+  const said =
+    of === 'dischargeTemperature'
+      ? say(deviation, 'temperatureDifference', view, 2)
+      : sayQuantity(deviation, 'fraction', view, 2);
+  return deviation > 0 ? `+${said}` : said;
+}

@@ -1,0 +1,48 @@
+// How the machine runs over the evaporating temperature: heat, electricity and COP, each a picture with its table. One condensing
+// temperature is chosen for all three: its range is shaded and its limits are hatched.
+
+import { type ReactNode, useMemo, useState } from 'react';
+import type { MachineStudy } from '../../assess/index.ts';
+import { machineMapChart, nearestFamily } from '../../charts/index.ts';
+import type { Band, UnitView } from '../../quantities/index.ts';
+import { Chart } from '../charts/chart.tsx';
+import { Choice } from '../ui/choice.tsx';
+import { say } from '../ui/say.ts';
+
+interface MapChartsProps {
+  readonly study: MachineStudy;
+  readonly needed: Band;
+  readonly view: UnitView;
+}
+
+export function MapCharts({ study, needed, view }: MapChartsProps): ReactNode {
+  const [wanted, setWanted] = useState<number | undefined>(undefined);
+  const chosen = nearestFamily(study, wanted);
+  const charts = useMemo(
+    () => (['heat', 'power', 'cop'] as const).map((of) => machineMapChart(study, { of, chosen, needed, view })),
+    [study, chosen, needed, view],
+  );
+  if (study.map.length === 0) return null;
+  return (
+    <section className="block">
+      <h3 id="machine-map-title" tabIndex={-1}>
+        Over the evaporating temperature
+      </h3>
+      <p className="quiet">
+        The source decides the evaporating temperature, the water the condensing one. The machine was built for the left
+        of these pictures; where it would run is marked.
+      </p>
+      <Choice
+        legend="Range and limits at condensing"
+        options={study.map.map(
+          ({ condensing }, index) => [String(index), say(condensing, 'temperature', view)] as const,
+        )}
+        value={String(chosen)}
+        choose={(index) => setWanted(study.map[Number(index)]?.condensing)}
+      />
+      {charts.map((chart) => (
+        <Chart key={chart.title} chart={chart} />
+      ))}
+    </section>
+  );
+}
