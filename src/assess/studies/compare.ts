@@ -1,8 +1,8 @@
 // Several refrigerants in the machine of one design, side by side, on a stated basis. Every uncertain input of the machine
 // is varied alone on every fluid (../doubt.ts), so that each number has its band and each difference its own: what two
 // fluids share, such as the displacement, moves both at once.
-// Leaves out: that friction, valves and shell heat of a compressor change with the fluid; its numbers, found on the fluid it
-// was made for, are carried over. Approaches are those of the design on every fluid.
+// The numbers of the compressor, found on the fluid it was made for, are carried to the others; how far that is off is part of
+// every other fluid's bands. Approaches are those of the design on every fluid.
 
 import { caution } from '../../cautions/index.ts';
 import type { DesignDocument } from '../../design/index.ts';
@@ -110,7 +110,7 @@ function conditionsOf(subject: Subject, compared: readonly ComparedFluid[]): Com
   const { design, basis, levels } = subject;
   const { exchangers, tank } = design;
   const runner = new StageRunner<StageResults>(
-    stages.filter(({ name }) => name === 'surroundings' || name === 'compressor'),
+    stages.filter(({ name }) => ['surroundings', 'identified', 'compressor'].includes(name)),
   );
   const { surroundings, compressor } = runner.run(design);
   const { sourceTemperature } = surroundings.spell;
@@ -125,7 +125,7 @@ function conditionsOf(subject: Subject, compared: readonly ComparedFluid[]): Com
     superheat: exchangers.superheat,
     subcooling: exchangers.subcooling,
     atmosphericPressure: surroundings.atmosphericPressure,
-    displacement: compressor.model.displacement,
+    displacement: compressor.compressor.displacement,
     isentropicEfficiency: null,
     heat: basis === 'sameHeat' ? (heat ?? null) : null,
   };

@@ -133,6 +133,8 @@ const rowWords: Readonly<Record<string, string>> = {
   heat: 'heat',
   displacementNeeded: 'displacement',
   power: 'electricity',
+  current: 'current',
+  motorLoad: 'load of the motor',
   compressorCop: 'COP',
   volumetricHeatingCapacity: 'heat per volume',
 };
@@ -194,12 +196,12 @@ function notesOn(comparison: RefrigerantComparison): readonly string[] {
     ...glideNotes(comparison),
     ...(isCarried
       ? [
-          `The compressor’s numbers are those found for ${madeFor}. They are carried over to the other fluids unchanged; what friction, valves and shell heat would do with another fluid is in no range.`,
+          `The compressor’s numbers are those found for ${madeFor}. They are carried over to the other fluids, whose ranges are wider for it: nobody has measured this machine on them.`,
         ]
       : []),
     ...(differences.length > 0
       ? [
-          'In the range of a difference, what both fluids share moves both at once: temperatures, and displacement and speed of the compressor. How well it works with a fluid it was not made for is an unknown of its own.',
+          'In the range of a difference, what both fluids share moves both at once: temperatures, and how the compressor is built. How well it works with a fluid it was not made for is an unknown of its own.',
         ]
       : []),
     ...(basis === 'sameParts'

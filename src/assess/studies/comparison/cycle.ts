@@ -1,15 +1,16 @@
 // The loop of a machine on one fluid with the bands of its numbers: the stages of the assessment that a loop needs, run at the
 // likely values and with each uncertain input at its ends.
 
-import { type OperatingPoint, operatingPoint } from '../../../loop/index.ts';
-import { type Refrigerant, saturationAtDewTemperature } from '../../../matter/refrigerants/index.ts';
-import { KettlefinError, NoSolutionError, OutOfModelError } from '../../../numerics/index.ts';
+import type { OperatingPoint } from '../../../loop/index.ts';
+import { KettlefinError, NoSolutionError } from '../../../numerics/index.ts';
 import { bandWithUnit, loopPoints } from '../../answers/pieces.ts';
 import { type Doubt, doubt, type ResultValues } from '../../doubt/doubt.ts';
 import { refusalOf } from '../../from-design.ts';
 import { withInput } from '../../inputs.ts';
 import { type Stage, StageRunner, stageOf } from '../../stage.ts';
-import { type StageResults, stages } from '../../stages/index.ts';
+import { loopSlice, type StageResults, stages } from '../../stages/index.ts';
+import { machineAt } from '../../stages/machine.ts';
+import { runningAt } from '../machine/running.ts';
 import type { ComparedCycle } from './comparison.ts';
 import { type ComparedLevels, onFluid, type Subject } from './subject.ts';
 import { type ComparedRun, comparedStages, comparedValues } from './values.ts';
@@ -101,39 +102,15 @@ function runnerFor({ levels }: Subject): StageRunner<StageResults> {
 
 const stage = stageOf<StageResults>();
 
-function heldOperating({ evaporating, condensing }: ComparedLevels): Stage<StageResults, 'operating'> {
-  return stage(
-    'operating',
-    ({ machine, exchangers, states }) => {
-      const { evaporatorApproach, condenserApproach, superheat, subcooling } = exchangers;
-      return { fluid: machine.refrigerant, states, evaporatorApproach, condenserApproach, superheat, subcooling };
-    },
-    ['compressor'],
-    ({ fluid: name, states, evaporatorApproach, condenserApproach, superheat, subcooling }, { compressor }) => {
-      const fluid = states.fluid(name);
-      return operatingPoint({
-        fluid,
-        compressor: compressor.model,
-        sourceTemperature: evaporating + evaporatorApproach,
-        waterTemperature: condensingBubbleTemperature(fluid, condensing) - condenserApproach,
-        evaporatorApproach,
-        condenserApproach,
-        superheat,
-        subcooling,
-      });
-    },
+function heldOperating(levels: ComparedLevels): Stage<StageResults, 'operating'> {
+  return stage('operating', loopSlice, ['surroundings', 'compressor'], (slice, { surroundings, compressor }) =>
+    runningAt(
+      {
+        machine: machineAt(slice, compressor, surroundings.spell),
+        fluid: slice.states.fluid(slice.refrigerant),
+        ...slice.exchangers,
+      },
+      levels,
+    ),
   );
-}
-
-/**
- * Bubble temperature at the pressure of a dew temperature: of a blend the approach to the water counts from it.
- * @throws OutOfModelError 'condensingAboveCritical'
- */
-function condensingBubbleTemperature(fluid: Refrigerant, dew: number): number {
-  const { critical, limits } = fluid;
-  if (!(dew < critical.temperature)) {
-    const code = 'condensingAboveCritical';
-    throw new OutOfModelError('condensing temperature', dew, 'K', limits.temperatureMin, critical.temperature, code);
-  }
-  return fluid.bubbleAndDew === undefined ? dew : saturationAtDewTemperature(fluid, dew).liquid.temperature;
 }

@@ -43,12 +43,12 @@ export function pairDifferences(
 
 /** Inputs that say how well a compressor works with its fluid, not how it is built. */
 const boundToTheFluid: readonly string[] = [
-  'machine.compressor.reexpansionExponent',
-  'machine.compressor.fillingFactor',
-  'machine.compressor.compressionEfficiency',
+  'machine.compressor.suctionHeatingUnits',
+  'machine.compressor.dischargeCoolingUnits',
+  'machine.compressor.leakageRatio',
   'machine.compressor.frictionPressure',
-  'machine.compressor.shellHeatShare',
-  'machine.compressor.power',
+  'engine.machineFlowDoubt',
+  'engine.machinePowerDoubt',
 ];
 
 function rowDifference(

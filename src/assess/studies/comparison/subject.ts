@@ -3,7 +3,10 @@
 import { type DesignDocument, type Resolution, resolveDesign } from '../../../design/index.ts';
 import type { DoubtfulInput } from '../../doubt/doubt.ts';
 import { doubtfulInputs } from '../../inputs.ts';
+import { StageRunner } from '../../stage.ts';
 import { type StagedDesign, stagedDesign } from '../../stages/engine-assumptions.ts';
+import { type StageResults, stages } from '../../stages/index.ts';
+import { isOfMachine } from '../machine/subject.ts';
 import type { MachineBasis } from './comparison.ts';
 import type { KnownCharge } from './facts.ts';
 
@@ -29,6 +32,7 @@ export interface Subject {
 export function subjectOf(document: DesignDocument, basis: MachineBasis, levels: ComparedLevels | undefined): Subject {
   const resolution = resolveDesign(document);
   const design = stagedDesign(resolution.design);
+  const { identified } = new StageRunner<StageResults>(stages.filter(({ name }) => name === 'identified')).run(design);
   const { machine } = resolution.design;
   // An assumed charge is that of the appliance as it was built; one that was given is that of the fluid named beside it.
   const isAssumed = resolution.assumptions.some(({ path }) => path === 'machine.charge');
@@ -38,15 +42,16 @@ export function subjectOf(document: DesignDocument, basis: MachineBasis, levels:
     levels,
     resolution,
     design,
-    inputs: doubtfulInputs(resolution, design).filter(({ path }) => basis === 'sameParts' || isOfTheMachine(path)),
+    inputs: doubtfulInputs(resolution, design, identified).filter(
+      ({ path }) => basis === 'sameParts' || isOfTheMachine(path),
+    ),
     charge: { fluid: isAssumed ? machine.compressor.madeFor : machine.refrigerant, charge: machine.charge },
   };
 }
 
 /** Inputs that may still move where both dew temperatures are held. */
 function isOfTheMachine(path: string): boolean {
-  const others = ['exchangers.superheat', 'exchangers.subcooling', 'place.altitude'];
-  return path.startsWith('machine.compressor.') || others.includes(path);
+  return isOfMachine(path) || path === 'place.altitude';
 }
 
 /** The same design with another fluid in it. */

@@ -23,7 +23,15 @@ export interface ComparedRun {
 }
 
 /** The stages that a comparison reads, in their order. */
-export const comparedStages = ['surroundings', 'tank', 'compressor', 'operating', 'hardware', 'plant'] as const;
+export const comparedStages = [
+  'surroundings',
+  'tank',
+  'identified',
+  'compressor',
+  'operating',
+  'hardware',
+  'plant',
+] as const;
 
 export type ComparedStages = Pick<StageResults, (typeof comparedStages)[number]>;
 
@@ -97,6 +105,14 @@ const perVolume = row(
   ({ results }) => capacityPerVolume(results.operating),
 );
 
+/** How hard the motor works for it; the same in a machine of any size. */
+const motorLoad: ComparedValue = {
+  ...row('heat', 'motorLoad', 'load of the motor, over its best load', 'fraction', ({ results }) => {
+    return results.operating.compressor.motor.load;
+  }),
+  result: 'operating.compressor.motorLoad',
+};
+
 const withThisDisplacement: readonly ComparedValue[] = [
   {
     ...row('heat', 'heat', 'heat out of the condenser', 'power', ({ results }) => results.operating.heatDelivered),
@@ -108,6 +124,13 @@ const withThisDisplacement: readonly ComparedValue[] = [
     }),
     result: 'operating.compressor.power',
   },
+  {
+    ...row('heat', 'current', 'current of the compressor', 'current', ({ results }) => {
+      return results.operating.compressor.current;
+    }),
+    result: 'operating.compressor.current',
+  },
+  motorLoad,
 ];
 
 const withDisplacementNeeded: readonly ComparedValue[] = [
@@ -123,10 +146,15 @@ const withDisplacementNeeded: readonly ComparedValue[] = [
   {
     ...row('heat', 'power', 'electricity of the compressor', 'electricPower', (run) => {
       const { compressorPower } = run.results.operating;
-      return powerAtDisplacement(compressorPower, run.results.compressor.model.displacement, displacementNeeded(run));
+      return powerAtDisplacement(
+        compressorPower,
+        run.results.compressor.compressor.displacement,
+        displacementNeeded(run),
+      );
     }),
     result: 'scaled.power',
   },
+  motorLoad,
 ];
 
 const ofThePlant: readonly ComparedValue[] = [
@@ -170,6 +198,8 @@ const toldApart = [
   'heat',
   'displacementNeeded',
   'power',
+  'current',
+  'motorLoad',
   'compressorCop',
   'volumetricHeatingCapacity',
 ];
@@ -204,12 +234,12 @@ export function comparedSteps(basis: MachineBasis, { results, own }: ComparedRun
     }),
   ];
   if (basis !== 'sameHeat' || own === undefined) return steps;
-  const { displacement } = compressor.model;
+  const { displacement } = compressor.compressor;
   const needed = displacementNeeded({ results, own });
   return [
     ...steps,
     workingStep('scaled.displacement', 'loop.displacementForHeat', needed, {
-      V_d: [displacement, 'machine.compressor.displacement'],
+      V_d: [displacement, 'identified.displacement'],
       Q_w: [own.heatDelivered, 'own.heatDelivered'],
       Q: [operating.heatDelivered, 'operating.heatDelivered'],
     }),
@@ -220,7 +250,7 @@ export function comparedSteps(basis: MachineBasis, { results, own }: ComparedRun
       {
         W: [operating.compressorPower, 'operating.compressor.power'],
         V: [needed, 'scaled.displacement'],
-        V_d: [displacement, 'machine.compressor.displacement'],
+        V_d: [displacement, 'identified.displacement'],
       },
     ),
   ];
@@ -232,7 +262,7 @@ function capacityPerVolume({ points: [inlet, , outlet, liquid] }: OperatingPoint
 
 function displacementNeeded(run: ComparedRun): number {
   const { operating, compressor } = run.results;
-  return displacementForHeat(compressor.model.displacement, operating.heatDelivered, ownLoop(run).heatDelivered);
+  return displacementForHeat(compressor.compressor.displacement, operating.heatDelivered, ownLoop(run).heatDelivered);
 }
 
 function ownLoop({ own }: ComparedRun): OperatingPoint {

@@ -13,6 +13,8 @@ export interface Run {
   readonly fluid: Refrigerant;
   readonly superheat: number;
   readonly subcooling: number;
+  /** Pressure that a valve before the compressor lets through at most [Pa]. */
+  readonly suctionPressureLimit?: number;
 }
 
 /** Dew temperatures [K]. */
@@ -30,7 +32,8 @@ const approach = 1;
  * @param levels  evaporating and condensing dew temperature [K]
  * @throws what operatingPoint throws; OutOfModelError 'condensingAboveCritical'
  */
-export function runningAt({ machine, fluid, superheat, subcooling }: Run, levels: Levels): OperatingPoint {
+export function runningAt(run: Run, levels: Levels): OperatingPoint {
+  const { machine, fluid, superheat, subcooling, suctionPressureLimit } = run;
   return operatingPoint({
     fluid,
     machine,
@@ -40,6 +43,7 @@ export function runningAt({ machine, fluid, superheat, subcooling }: Run, levels
     condenserApproach: approach,
     superheat,
     subcooling,
+    ...(suctionPressureLimit === undefined ? {} : { suctionPressureLimit }),
   });
 }
 
