@@ -3,6 +3,7 @@
 // which the edge that asked for it has chosen the unit view of.
 
 import type { Band, Certainty, Finding, WorkingStep } from '../quantities/index.ts';
+import type { MachineAnswer } from './machine-answer.ts';
 import type { TankAnswer } from './tank-answer.ts';
 
 /** The first that applies, judged at the coldest spell. */
@@ -50,6 +51,7 @@ export interface BlendAnswer {
   readonly condensingGlide: BandWithUnit;
 }
 
+/** Where the loop of one machine settles. */
 export interface OperatingAnswer {
   readonly refrigerant: string;
   readonly sourceTemperature: number;
@@ -94,7 +96,7 @@ export interface OperatingMomentAnswer {
   readonly load: number;
 }
 
-/** The size that the assumed approach temperatures imply. */
+/** The size that the assumed approach temperatures imply, for one machine. */
 export interface SizingAnswer {
   readonly condenser: {
     readonly approach: number;
@@ -111,7 +113,7 @@ export interface SizingAnswer {
   };
 }
 
-/** Heat and electricity of the coldest spell with the machine running, for the heat path [W, likely]. */
+/** Heat and electricity of the coldest spell with all machines running, for the heat path [W, likely]. */
 export interface HeatFlows {
   readonly heatTaken: number;
   readonly compressorPower: number;
@@ -314,6 +316,7 @@ export interface Assessment {
   readonly sentence: string;
   readonly tankLoad: BandWithUnit;
   readonly heatDelivered: BandWithUnit;
+  /** Of all machines. */
   readonly compressorPower: BandWithUnit;
   readonly systemPower: BandWithUnit;
   readonly compressorCop: BandWithUnit;
@@ -324,6 +327,7 @@ export interface Assessment {
   readonly operating: OperatingAnswer;
   /** The coldest spell, and as far as the machine has an operating point there the usual winter and the warmest month. */
   readonly operatingRange: readonly OperatingMomentAnswer[];
+  readonly machine: MachineAnswer;
   readonly sizing: SizingAnswer;
   readonly flows: HeatFlows;
   readonly year: readonly MonthAnswer[];

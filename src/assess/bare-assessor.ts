@@ -16,6 +16,8 @@ import {
 } from './answers/answers.ts';
 import { chargeComparisonAnswers, spaceAnswers } from './answers/leak.ts';
 import { limitMargins } from './answers/limits.ts';
+import { machineAnswer } from './answers/machine.ts';
+import { allMachinesResult } from './answers/machines.ts';
 import { type Bands, bandOf } from './answers/pieces.ts';
 import { tankAnswer } from './answers/tank.ts';
 import { quantitiesOf, resultValues } from './answers/values.ts';
@@ -105,13 +107,23 @@ export class BareAssessor {
     const facts = cautionFacts(design, results, resolved, doubt, tank);
     const cautions = findCautions(facts);
     const meter = meterOfTank({ resolution, design }, results, doubt, bands);
+    const limits = limitMargins(results.operating, machineLimits(design));
+    const moments = operatingRange(facts.operating);
+    const machine = machineAnswer({
+      design,
+      resolved,
+      results,
+      bands,
+      moments,
+      limits: machineLimits(design),
+      margins: limits,
+    });
     const findings = worstFirst([
       ...cautions,
       ...tankFindings(results, meter),
       ...roomFindings(design),
-      ...modelFindings(results, doubt.unanswered, design.states.kind),
+      ...modelFindings(results, machine, doubt.unanswered, design.states.kind),
     ]);
-    const limits = limitMargins(results.operating, machineLimits(design));
     const influences = marginInfluences(doubt, doubtfulInputs(resolution, design, results.identified));
     const against = loopAgainst(results, doubt, bands);
     const accounts = scenarioAccounts(results, bands);
@@ -119,7 +131,18 @@ export class BareAssessor {
     const heatDelivered = bandOf(bands, 'plant.heatReachingWater');
     const standing = judge({ findings, heatDelivered, tankLoad, ...lifeCosts(results) });
     const { currency } = design.prices;
-    const verdict = { standing, tankLoad, heatDelivered, findings, limits, influences, loopAgainst: against, currency };
+    const { count } = results.hardware;
+    const verdict = {
+      standing,
+      tankLoad,
+      heatDelivered,
+      findings,
+      limits,
+      count,
+      influences,
+      loopAgainst: against,
+      currency,
+    };
     return {
       assessmentVersion: 1,
       caution,
@@ -128,14 +151,15 @@ export class BareAssessor {
       sentence: verdictSentence(verdict, view),
       tankLoad,
       heatDelivered,
-      compressorPower: bandOf(bands, 'operating.compressor.power'),
+      compressorPower: bandOf(bands, allMachinesResult(results.hardware.count, 'compressorPower')),
       systemPower: bandOf(bands, 'plant.systemPower'),
       compressorCop: bandOf(bands, 'operating.compressorCop'),
       systemCop: bandOf(bands, 'plant.systemCop'),
       seasonCop: results.year.seasonCop === null ? null : bandOf(bands, 'year.seasonCop'),
       tank: tankAnswer(design, results, bands, { meter }),
       operating: operatingAnswer(design, results, limits, bands),
-      operatingRange: operatingRange(facts.operating),
+      operatingRange: moments,
+      machine,
       sizing: sizingAnswer(design, results, bands),
       flows: heatFlows(design, results, bands),
       year: monthAnswers(results),

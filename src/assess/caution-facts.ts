@@ -24,7 +24,6 @@ import {
   applicationLimits,
   type RunningMachine,
   type RunningPoint,
-  ratingPoint,
   runningPoint,
 } from '../parts/compressor/index.ts';
 import { heatReachingWater } from '../plant/index.ts';
@@ -34,6 +33,7 @@ import type { StagedDesign } from './stages/engine-assumptions.ts';
 import { loopSlice, type StageResults } from './stages/index.ts';
 import { aroundShell, machineAt } from './stages/machine.ts';
 import { allMachines, plantHardware, sourceIsTankRoom } from './stages/plant.ts';
+import { usualRating } from './stages/usual-rating.ts';
 import { stuckOn } from './stuck-on.ts';
 
 /** What was computed for a design. A comparison of fluids leaves the sizes out. */
@@ -129,22 +129,15 @@ function shellSurroundings({ machine }: StagedDesign, { surroundings: { spell } 
 }
 
 /**
- * Flow of the modelled compressor on its own fluid at the rating point its application is named after [kg/s], with the gas as
- * warm as at that point: much warmer, and thinner, than with the superheat of the design. The gas temperature of the medium
- * point is not confirmed, which a warning may bear.
+ * Flow of the machine on its own fluid at the rating point its application is named after [kg/s], with the gas as warm as at
+ * that point: much warmer, and thinner, than with the superheat of the design. The gas temperature of the medium point is not
+ * confirmed, which a warning may bear.
  */
 function ratedMassFlow(design: StagedDesign, results: CautionResults): number | null {
-  const { evaporating, condensing, returnGas } = ratingPoint(usualRating[design.machine.application]);
+  const { evaporating, condensing, returnGas } = usualRating(design.machine.application);
   const fluid = design.machine.compressor.madeFor;
-  const suctionTemperature = returnGas ?? evaporating + design.exchangers.superheat;
-  return pointAt(design, results, { fluid, evaporating, condensing, suctionTemperature })?.massFlow ?? null;
+  return pointAt(design, results, { fluid, evaporating, condensing, suctionTemperature: returnGas })?.massFlow ?? null;
 }
-
-const usualRating: Readonly<Record<StagedDesign['machine']['application'], string>> = {
-  low: 'ashraeLow',
-  medium: 'ashraeMedium',
-  high: 'ashraeHigh',
-};
 
 /** Surface of a refrigerant coil in the tank against the water, in the coldest spell [K]. */
 function coilSurface({ tank, exchangers }: StagedDesign, { sizing }: CautionResults): number | null {

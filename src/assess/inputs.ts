@@ -34,20 +34,16 @@ export function doubtfulInputs(
   design: StagedDesign,
   identified?: IdentifiedMachine,
 ): readonly NamedInput[] {
+  const fields = uncertainInputs(resolution);
+  const known = new Set(fields.map(({ path }) => path));
+  const open = identified?.influences.filter(({ path, estimate }) => estimate.low < estimate.high && !known.has(path));
   return [
-    ...uncertainInputs(resolution),
-    ...(identified === undefined ? [] : openInfluences(identified, design)),
+    ...fields,
+    ...(open ?? []).map(({ path, label, estimate, quantity }) => ({ path, label, estimate, quantity })),
     ...engineAssumptions(design).map(({ key, label, estimate, quantity }) => {
       return { path: `${engine}${key}`, label, estimate, quantity };
     }),
   ];
-}
-
-/** What moves the machine and is no field of the design: what the scatter of a series of points leaves open. */
-function openInfluences({ influences }: IdentifiedMachine, { machine }: StagedDesign): readonly NamedInput[] {
-  return influences
-    .filter(({ path, estimate }) => estimate.low < estimate.high && valueAt(machine.compressor, path) === undefined)
-    .map(({ path, label, estimate, quantity }) => ({ path, label, estimate, quantity }));
 }
 
 /** The design with one input changed, and with it the defaults that follow it. */

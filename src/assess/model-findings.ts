@@ -1,8 +1,11 @@
 // What the models themselves leave in doubt about this design, as findings: warnings of the parts, months without an
 // operating point, and ends of ranges at which the engine has no answer.
 
+import type { Residual } from '../parts/compressor/index.ts';
 import type { Fact, Finding, Severity } from '../quantities/index.ts';
+import { evidenceQuantityName } from './answers/machine.ts';
 import type { UnansweredEnd } from './doubt/doubt.ts';
+import type { MachineAnswer } from './machine-answer.ts';
 import type { StageResults } from './stages/index.ts';
 import type { StatesFrom } from './stages/states.ts';
 
@@ -13,12 +16,11 @@ export const modelFindingCodes = [
   'smallLift',
   'glideApproximated',
   'loopVelocityHigh',
-  'powerLawExtrapolated',
-  'shellHeatLarge',
   'dryEvaporator',
   'dryEvaporatorElsewhere',
-  'efficiencyUnusuallyLow',
-  'efficiencyUnusuallyHigh',
+  'machineWithoutPoints',
+  'machineBeyondItsPoints',
+  'machineValueDisagrees',
   'runsSeldom',
   'surroundingsHeld',
   'surplusHeatUnused',
@@ -33,14 +35,14 @@ export type ModelFindingCode = (typeof modelFindingCodes)[number];
 /** Findings of the models from one run of the stages and from the variation of its inputs. */
 export function modelFindings(
   results: StageResults,
+  machine: MachineAnswer,
   unanswered: readonly UnansweredEnd[],
   states: StatesFrom['kind'],
 ): readonly Finding[] {
   return [
-    ...ratingFindings(results),
+    ...machineFindings(results, machine),
     ...operatingFindings(results),
     ...glideFindings(results),
-    ...shellFindings(results),
     ...sizingFindings(results),
     ...runFindings(results),
     ...surroundingsFindings(results),
@@ -51,17 +53,60 @@ export function modelFindings(
   ];
 }
 
-function ratingFindings({ compressor }: StageResults): readonly Finding[] {
-  const { rated } = compressor;
-  if (rated === undefined) return [];
-  return rated.warnings.map((code) =>
+/** How far the machine is known where it would run, and what of its description does not fit the rest. */
+function machineFindings({ identified, operating }: StageResults, { doubt }: MachineAnswer): readonly Finding[] {
+  const disagreeing = identified.residuals.filter(({ disagrees }) => disagrees).map(valueDisagrees);
+  const halfWidths = {
+    flow: { value: doubt.flow.halfWidth, quantity: 'fraction' },
+    power: { value: doubt.power.halfWidth, quantity: 'fraction' },
+  };
+  if (doubt.reasons.length === 0) return disagreeing;
+  if (doubt.reasons.includes('noPoints')) {
+    return [
+      ...disagreeing,
+      finding(
+        'machineWithoutPoints',
+        'note',
+        halfWidths,
+        'ranges of such machines and a model of hermetic compressors; its own doubt is our judgement',
+        'A capacity and a power printed for a named rating point, or an hour on the bench with a plug-in meter and clamped thermometers, would narrow every figure of the machine.',
+      ),
+    ];
+  }
+  return [
+    ...disagreeing,
     finding(
-      code,
+      'machineBeyondItsPoints',
       'look',
-      { efficiency: { value: rated.point.overallEfficiency, quantity: 'fraction' } },
-      'own judgement from published small hermetic machines',
-      'Check the unit, the mains frequency and the rating point printed with the capacity, and that the power is electric.',
+      {
+        reasons: { word: doubt.reasons.join(', ') },
+        evaporating: { value: operating.evaporating.temperature, quantity: 'temperature' },
+        condensing: { value: operating.condensing.temperature, quantity: 'temperature' },
+        ...halfWidths,
+      },
+      'own judgement: the doubt of the model grows with the distance from what is known',
+      'Look for a rating nearer to these temperatures, or measure the machine where it runs.',
     ),
+  ];
+}
+
+function valueDisagrees({ label, quantity, given, modelled, deviation }: Residual): Finding {
+  const name = evidenceQuantityName[quantity];
+  return finding(
+    'machineValueDisagrees',
+    'look',
+    {
+      label: { word: label },
+      value: { word: quantity },
+      given: { value: given, quantity: name },
+      modelled: { value: modelled, quantity: name },
+      deviation:
+        quantity === 'dischargeTemperature'
+          ? { value: deviation, quantity: 'temperatureDifference' }
+          : { value: deviation, quantity: 'fraction' },
+    },
+    'likely machine against everything that was given of it',
+    'Check this value, its unit, mains and conditions, and that it is of this very machine: nothing else that was given fits it.',
   );
 }
 
@@ -72,14 +117,13 @@ function operatingFindings({ operating }: StageResults): readonly Finding[] {
     smallLift: { lift: { value: operating.lift, quantity: 'temperatureDifference' } },
   };
   const remedies: Record<(typeof operating.warnings)[number], string> = {
-    wetDischarge: 'Give the share of the power that leaves through the shell; the assumed one is too large here.',
+    wetDischarge: 'Ask a technician how the oil would be kept free of liquid: refrigerant condensing in the dome thins it.',
     littleFlow: 'Treat the capacity as a guess; look for a published rating near these temperatures.',
     smallLift: 'Treat power and capacity as a guess; small machines are not described at so small a lift.',
   };
-  const warned = operating.warnings.map((code) =>
+  return operating.warnings.map((code) =>
     finding(code, 'look', facts[code], 'limits of the compressor model', remedies[code]),
   );
-  return operating.pressureRatio < lowestCheckedPressureRatio ? [...warned, powerLawExtrapolated(operating)] : warned;
 }
 
 /** What is simplified of a blend. */
@@ -95,47 +139,6 @@ function glideFindings({ operating: { evaporating, condensing } }: StageResults)
       },
       'published equation of the blend as one substance, with curves of bubble and dew pressure',
       'Approaches count from dew in the evaporator and from bubble in the condenser, the nearest to source and water: pressures and exchangers are rather on the safe side. A leak changes the mixture; that is not followed.',
-    ),
-  ];
-}
-
-/** The compressor's power law was held against measured rows from this pressure ratio up (R600a, F. Fortkamp 2022). */
-const lowestCheckedPressureRatio = 4;
-
-function powerLawExtrapolated({ pressureRatio }: StageResults['operating']): Finding {
-  return finding(
-    'powerLawExtrapolated',
-    'note',
-    {
-      pressureRatio: { value: pressureRatio, quantity: 'ratio' },
-      checked: { value: lowestCheckedPressureRatio, quantity: 'ratio' },
-    },
-    'R600a data set of F. Fortkamp 2022, pressure ratios 4 to 13',
-    'A published capacity and power near these temperatures would replace the extrapolation.',
-  );
-}
-
-/** Largest conductance from a small dome's shell to the air around it [W/K]: typical, from memory. */
-const largestShellConductance = 1.5;
-
-/** The assumed share of shell heat, held against the shell temperature it would need. */
-function shellFindings({ operating, hardware, surroundings }: StageResults): readonly Finding[] {
-  if (hardware.shellPlace === 'outdoors') return [];
-  const { roomTemperature, sourceTemperature } = surroundings.spell;
-  const around = hardware.shellPlace === 'tankRoom' ? roomTemperature : sourceTemperature;
-  const shellTemperature = around + operating.shellHeat / largestShellConductance;
-  if (shellTemperature <= operating.dischargeTemperature) return [];
-  return [
-    finding(
-      'shellHeatLarge',
-      'look',
-      {
-        shellHeat: { value: operating.shellHeat, quantity: 'power' },
-        shellTemperature: { value: shellTemperature, quantity: 'temperature' },
-        dischargeTemperature: { value: operating.dischargeTemperature, quantity: 'temperature' },
-      },
-      'heat balance of the shell; at most 1.5 W/K to the air around it, from memory',
-      'A smaller share leaves through the shell at so mild a lift: the heat to the water and the discharge temperature are rather higher than shown.',
     ),
   ];
 }

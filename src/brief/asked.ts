@@ -30,11 +30,16 @@ export function asked(request: AskedRequest): BriefDocument['asked'] {
   };
 }
 
-/** "a heat pump on R134a, with a compressor out of a dehumidifier, drawing heat from …". */
+/** "a heat pump on R134a, built around a compressor out of a dehumidifier and drawing its heat from …". */
 function loop({ assessment, parts, view }: AskedRequest): string {
   const { refrigerant, sourceTemperature } = assessment.operating;
   const source = sayQuantity(sourceTemperature, 'temperature', view);
-  return `a heat pump on ${refrigerant}, built around ${compressor(parts)} and drawing its heat from air that is at ${source} in the coldest spell`;
+  const { count } = assessment.machine;
+  const from = `heat from air that is at ${source} in the coldest spell`;
+  if (count === 1) {
+    return `a heat pump on ${refrigerant}, built around ${compressor(parts)} and drawing its ${from}`;
+  }
+  return `${count} heat pumps alike on ${refrigerant}, each with a circuit of its own, built around ${compressor(parts)} and drawing their ${from}`;
 }
 
 function compressor(parts: readonly BriefInput[]): string {
@@ -43,7 +48,7 @@ function compressor(parts: readonly BriefInput[]): string {
   const fluid = madeFor === undefined ? '' : ` made for ${madeFor.split(' ')[0]}`;
   const appliance = value('machine.compressor.appliance');
   if (appliance !== undefined) return `a compressor${fluid} out of ${withArticle(appliance)}`;
-  const capacity = value('machine.compressor.capacity');
+  const capacity = value('machine.compressor.ratings.0.capacity');
   if (capacity !== undefined) return `a compressor${fluid} rated at ${capacity}`;
   const displacement = value('machine.compressor.displacement');
   return displacement === undefined ? `a compressor${fluid}` : `a compressor${fluid} that sweeps ${displacement}`;

@@ -15,6 +15,7 @@ import type {
 } from '../assessment.ts';
 import type { StagedDesign } from '../stages/engine-assumptions.ts';
 import type { StageResults } from '../stages/index.ts';
+import { allMachines } from '../stages/plant.ts';
 import { pathLabel, scenarioLabel } from '../wording/labels.ts';
 import { type Bands, bandOf, bareBand, loopPoints } from './pieces.ts';
 import { requiredRunning } from './values.ts';
@@ -86,13 +87,14 @@ export function heatFlows(
   { operating, plant, tank, hardware }: StageResults,
   bands: Bands,
 ): HeatFlows {
+  const machines = allMachines(operating, hardware.count);
   return {
-    heatTaken: operating.heatTaken,
-    compressorPower: operating.compressorPower,
+    heatTaken: machines.heatTaken,
+    compressorPower: machines.compressorPower,
     fanPower: hardware.fanPower,
     loopPumpPower: hardware.loopPumpPower,
     controlsPower: design.power.controls,
-    shellHeat: operating.shellHeat,
+    shellHeat: machines.shellHeat,
     delivered: requiredRunning(plant.heatReachingWaterRunning),
     runFraction: plant.runFraction,
     backup: plant.backupHeat,

@@ -7,6 +7,8 @@ import type { QuantityName } from '../../quantities/index.ts';
 import type { ResultValues } from '../doubt/doubt.ts';
 import type { AccountsResult } from '../stages/accounts.ts';
 import type { StageResults } from '../stages/index.ts';
+import { allMachines } from '../stages/plant.ts';
+import { allMachinesResult, machineFlows } from './machines.ts';
 import { monthValues } from './moments.ts';
 import { type ResultValue, tankValues } from './tank-values.ts';
 
@@ -21,6 +23,10 @@ const machineValues: readonly ResultValue[] = [
   value('operating.compressor.volumetricEfficiency', 'fraction', ({ operating }) => operating.volumetricEfficiency),
   value('operating.compressor.overallEfficiency', 'fraction', ({ operating }) => operating.overallEfficiency),
   value('operating.compressor.power', 'electricPower', ({ operating }) => operating.compressorPower),
+  value('operating.compressor.current', 'current', ({ operating }) => operating.compressor.current),
+  value('operating.compressor.motorLoad', 'fraction', ({ operating }) => operating.compressor.motor.load),
+  value('operating.compressor.wallTemperature', 'temperature', ({ operating }) => operating.compressor.wallTemperature),
+  value('identified.displacement', 'displacement', ({ compressor }) => compressor.compressor.displacement),
   value('operating.heatTaken', 'power', ({ operating }) => operating.heatTaken),
   value('operating.heatDelivered', 'power', ({ operating }) => operating.heatDelivered),
   value('operating.compressor.shellHeat', 'power', ({ operating }) => operating.shellHeat),
@@ -42,6 +48,26 @@ const machineValues: readonly ResultValue[] = [
   value('evaporator.faceArea', 'area', ({ sizing }) => sizing.evaporator.faceArea),
   value('evaporator.volumeFlow', 'volumeFlow', ({ sizing }) => sizing.evaporator.volumeFlow),
 ];
+
+/** Current over the rated one, where that is known. */
+function ratedValues({ compressor }: StageResults): readonly ResultValue[] {
+  if (compressor.ratedCurrent === null) return [];
+  return [
+    value('operating.compressor.currentShare', 'fraction', ({ operating, compressor: { ratedCurrent } }) =>
+      currentShare(operating.compressor.current, ratedCurrent!),
+    ),
+  ];
+}
+
+/** Of all machines, where there are several; of a single one they are the loop's own. */
+function severalValues({ hardware }: StageResults): readonly ResultValue[] {
+  if (hardware.count === 1) return [];
+  return machineFlows.map((name) =>
+    value(allMachinesResult(hardware.count, name), name === 'compressorPower' ? 'electricPower' : 'power', (results) => {
+      return allMachines(results.operating, results.hardware.count)[name];
+    }),
+  );
+}
 
 /** Of a blend: where it ends to condense and begins to boil, and its glides. A single substance has none. */
 function blendValues({ operating }: StageResults): readonly ResultValue[] {
@@ -168,6 +194,8 @@ export function resultValues(likely: StageResults): readonly ResultValue[] {
   return [
     ...tankValues(likely),
     ...machineValues,
+    ...ratedValues(likely),
+    ...severalValues(likely),
     ...blendValues(likely),
     ...monthValues(likely),
     ...accountValues(likely),

@@ -7,6 +7,7 @@ import { z } from 'zod';
 import { flows, operating, operatingMoment, sizing } from './coldest-spell.ts';
 import { assumption, influence, measurement } from './doubt.ts';
 import { chargeComparison, finding, space } from './findings.ts';
+import { machine } from './machine.ts';
 import { tank } from './tank.ts';
 import { bandWithUnit, si, text } from './values.ts';
 import { account, loopAgainst, month } from './year.ts';
@@ -30,7 +31,7 @@ export const assessmentSchema = z.strictObject({
   sentence: text('the verdict in words, in the units asked for with --units'),
   tankLoad: bandWithUnit('heat the tank needs at the coldest spell [W]'),
   heatDelivered: bandWithUnit('heat that reaches the water with the machine running without a pause [W]'),
-  compressorPower: bandWithUnit('electricity of the compressor [W]'),
+  compressorPower: bandWithUnit('electricity of the compressor, of all machines together [W]'),
   systemPower: bandWithUnit('electricity of compressor, fan, loop pump and controls [W]'),
   compressorCop: bandWithUnit('heat leaving the refrigerant on the tank side by electricity of the compressor'),
   systemCop: bandWithUnit('heat reaching the tank water by electricity of the system'),
@@ -42,6 +43,7 @@ export const assessmentSchema = z.strictObject({
   operatingRange: z
     .array(operatingMoment)
     .describe('where the loop settles from the coldest spell to the warmest month, likely values'),
+  machine,
   sizing,
   flows,
   year: z.array(month).describe('twelve steady months, likely values'),

@@ -13,7 +13,7 @@ const loopPoint = z.strictObject({
   quality: z.number().nullable().describe('mass of vapour by mass; null outside the dome'),
 });
 
-const limitMargin = z.strictObject({
+export const limitMargin = z.strictObject({
   limit: text(
     'stable name: evaporatingHighest, evaporatingLowest, condensingContinuous, dischargeHighest, pressureRatioHighest',
   ),
@@ -53,7 +53,7 @@ export const operating = z
     points: z.array(loopPoint).describe('likely values'),
     limits: z.array(limitMargin).describe('limits usual for such a machine, the nearest first'),
   })
-  .describe('where the loop settles at the coldest spell');
+  .describe('where the loop of one machine settles at the coldest spell');
 
 export const operatingMoment = z.strictObject({
   when: z
@@ -65,8 +65,8 @@ export const operatingMoment = z.strictObject({
   evaporatingPressure: si('absolute [Pa]'),
   condensingPressure: si('absolute [Pa]'),
   dischargeTemperature: si('discharge gas [K]'),
-  compressorPower: si('electricity of the compressor [W]'),
-  heatDelivered: si('reaches the water while the machine runs [W]'),
+  compressorPower: si('electricity of the compressor, of one machine [W]'),
+  heatDelivered: si('reaches the water while all machines run [W]'),
   load: si('heat the tank needs [W]'),
 });
 
@@ -86,7 +86,7 @@ export const sizing = z
       leavesOut: text('what the model leaves out'),
     }),
   })
-  .describe('exchangers that the temperature differences imply');
+  .describe('exchangers that the temperature differences imply, for one machine');
 
 export const flows = z
   .strictObject({
@@ -104,4 +104,4 @@ export const flows = z
       .strictObject({ heatTaken: band, electricity: band, delivered: band, backup: band })
       .describe('means over the spell [W]; electricity holds that of the backup heater and what pumps and lights give'),
   })
-  .describe('heat and electricity of the coldest spell with the machine running, likely values');
+  .describe('heat and electricity of the coldest spell with all machines running, likely values');

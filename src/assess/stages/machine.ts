@@ -16,6 +16,8 @@ import type { StatesFrom } from './states.ts';
 export interface CompressorResult {
   readonly compressor: HermeticCompressor;
   readonly identified: IdentifiedMachine;
+  /** As printed on it [A]; null where that is not known. */
+  readonly ratedCurrent: number | null;
 }
 
 /** What moves the machine: the plain values of its fields, of what the identification leaves open, and its motor's mains. */
@@ -35,8 +37,12 @@ export function compressorOf({ compressor, open }: MachineInputs, identified: Id
     const value = open[path] ?? valueAt(compressor, path);
     if (value !== undefined && value !== estimate.likely) moved[path] = value;
   }
-  const { frequency, voltage } = compressor.nameplate;
-  return { compressor: { ...compressorWith(identified, moved), ratedSupply: { frequency, voltage } }, identified };
+  const { frequency, voltage, ratedCurrent } = compressor.nameplate;
+  return {
+    compressor: { ...compressorWith(identified, moved), ratedSupply: { frequency, voltage } },
+    identified,
+    ratedCurrent: ratedCurrent ?? null,
+  };
 }
 
 /** The plain number of a field of the compressor; undefined where no field stands at the path. */

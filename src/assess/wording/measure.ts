@@ -8,6 +8,8 @@ const cannotBeMeasured = 'check all other inputs first: nobody can measure this 
 
 const lookUpTheRating =
   'read the rating plate and look up the published capacity and power of that compressor at a named rating point';
+const measurePower =
+  'let the machine run in its own appliance, untouched, on a plug-in meter that shows watts, with a thermometer clamped to each pipe';
 const askTheMaker = 'ask its maker, or a licensed technician who can measure the machine as it runs';
 const compareTheSizes = 'compare the coil length and face area that it implies with the exchangers you have in mind';
 
@@ -59,8 +61,13 @@ const adviceByPath: readonly (readonly [string, string])[] = [
   ['source.volume', 'measure the floor and the height of that room with a tape and multiply'],
   ['source.', 'leave a minimum-maximum thermometer where the heat would come from, through the coldest weeks'],
   ['machine.compressor.', lookUpTheRating],
-  ['machine.compressor.speed', 'read the speed on the rating plate, or the mains frequency it is made for'],
-  ['machine.compressor.shellHeatShare', askTheMaker],
+  ['machine.compressor.nameplate.frequency', 'read the mains frequency on the rating plate'],
+  ['machine.compressor.nameplate.voltage', 'read the voltage on the rating plate'],
+  ['machine.compressor.bench.', 'measure it again, each time after it has run for half an hour'],
+  ['machine.compressor.powerFactor', measurePower],
+  ['machine.supply.', 'read voltage and frequency with a plug-in meter'],
+  ['engine.machineFlowDoubt', lookUpTheRating],
+  ['engine.machinePowerDoubt', measurePower],
   ['machine.enclosure.volume', 'measure its inside with a tape, and take off what stands in it'],
   ['machine.sunkenPlace', 'measure length, width and depth below the floor with a tape and multiply'],
   ['machine.charge', 'read the charge printed on the appliance’s rating plate'],
@@ -99,6 +106,7 @@ export function isMeasurable(path: string): boolean {
 export function enteredAt(path: string): readonly string[] {
   const advice = howToMeasure(path);
   if (advice === meterTheHeater) return ['tank.load.meter.kind'];
-  if (advice === lookUpTheRating) return ['machine.compressor.kind'];
+  if (advice === lookUpTheRating) return ['machine.compressor.ratings'];
+  if (advice === measurePower) return ['machine.compressor.bench'];
   return path.startsWith('engine.') ? [] : [path];
 }

@@ -193,16 +193,6 @@ const words: Readonly<Record<Code, { readonly title: string; readonly text: (tel
     title: 'The loop water would rush',
     text: (tell) => `In one tube of this width the water would run at ${tell('velocity')}.`,
   },
-  powerLawExtrapolated: {
-    title: 'Power and capacity are carried to a smaller lift',
-    text: (tell) =>
-      `The loop works at a pressure ratio of ${tell('pressureRatio')}; the compressor model was held against measurements from ${tell('checked')} up.`,
-  },
-  shellHeatLarge: {
-    title: 'More shell heat than the shell could give off',
-    text: (tell) =>
-      `To lose ${tell('shellHeat')} the shell would have to stand at ${tell('shellTemperature')}, hotter than the discharge gas at ${tell('dischargeTemperature')}.`,
-  },
   dryEvaporatorElsewhere: {
     title: 'The evaporator is sized dry',
     text: (tell) => `It works at ${tell('evaporating')}, and nobody has said how humid the air there is.`,
@@ -216,13 +206,20 @@ const words: Readonly<Record<Code, { readonly title: string; readonly text: (tel
     title: 'The evaporator is sized dry',
     text: (tell) => `At ${tell('evaporating')} its surface is below the dew point of the air.`,
   },
-  efficiencyUnusuallyLow: {
-    title: 'The rating gives an unusually low efficiency',
-    text: (tell) => `Overall efficiency at the rating point is ${tell('efficiency')}.`,
+  machineWithoutPoints: {
+    title: 'Nothing was printed or measured of this machine’s capacity',
+    text: (tell) =>
+      `It is a guess from machines of its kind. Beside the ranges of its numbers the model itself is taken to be right to within ${tell('flow')} in flow and ${tell('power')} in power.`,
   },
-  efficiencyUnusuallyHigh: {
-    title: 'The rating gives an unusually high efficiency',
-    text: (tell) => `Overall efficiency at the rating point is ${tell('efficiency')}.`,
+  machineBeyondItsPoints: {
+    title: 'The machine would run beyond what is known of it',
+    text: (tell) =>
+      `At ${tell('evaporating')} evaporating and ${tell('condensing')} condensing the model stands alone: ${reasonsOf(tell('reasons'))}. There it is taken to be right to within ${tell('flow')} in flow and ${tell('power')} in power.`,
+  },
+  machineValueDisagrees: {
+    title: 'A value given for the machine does not fit the rest',
+    text: (tell) =>
+      `${sentenceStart(tell('label'))}: ${evidenceWords[tell('value')]} of ${tell('given')} was given; a machine that meets everything else has ${tell('modelled')}.`,
   },
   runsSeldom: {
     title: 'A machine far larger than this tank',
@@ -252,6 +249,27 @@ const words: Readonly<Record<Code, { readonly title: string; readonly text: (tel
     text: (tell) => `At the ${tell('end')} end of “${tell('input')}”: ${tell('reason').replace(/\.$/, '')}.`,
   },
 };
+
+const evidenceWords: Readonly<Record<string, string>> = {
+  massFlow: 'a flow',
+  capacity: 'a capacity',
+  power: 'a power',
+  current: 'a current',
+  dischargeTemperature: 'a discharge temperature',
+};
+
+const doubtReasons: Readonly<Record<string, string>> = {
+  otherFluid: 'its points are of another refrigerant',
+  otherFrequency: 'they are of other mains',
+  beyondEvaporating: 'they were taken at other evaporating temperatures',
+  beyondCondensing: 'they were taken at other condensing temperatures',
+  noPoints: 'nothing was printed or measured of its capacity',
+};
+
+/** "otherFluid, beyondCondensing" -> words. */
+function reasonsOf(names: string): string {
+  return listed(names.split(', ').map((name) => doubtReasons[name] ?? name));
+}
 
 /** Whether there are words here for this code. */
 export function hasModelWords(code: string): code is Code {

@@ -11,6 +11,8 @@ export interface VerdictFacts {
   readonly heatDelivered: Band;
   readonly findings: readonly Finding[];
   readonly limits: readonly LimitMargin[];
+  /** Machines alike, side by side. */
+  readonly count: number;
   readonly influences: readonly Pick<Influence, 'path' | 'label' | 'measure'>[];
   readonly loopAgainst: readonly LoopAgainst[];
   readonly currency: string;
@@ -41,10 +43,14 @@ export function verdictSentence(facts: VerdictFacts, view: UnitView): string {
 }
 
 /** "in the coldest spell the tank needs about 220 W (…) and this machine brings about 310 W (…)". */
-function balance({ tankLoad, heatDelivered }: VerdictFacts, view: UnitView): string {
-  const brings = `this machine would bring ${sayBand(heatDelivered, 'power', view)}`;
-  if (tankLoad.high <= 0) return `even in the coldest spell this tank needs no heat; ${brings}`;
-  return `in the coldest spell the tank needs ${sayBand(tankLoad, 'power', view)} and this machine brings ${sayBand(heatDelivered, 'power', view)}`;
+function balance({ tankLoad, heatDelivered, count }: VerdictFacts, view: UnitView): string {
+  const machine = count === 1 ? 'this machine' : `${count} of these machines together`;
+  const heat = sayBand(heatDelivered, 'power', view);
+  if (tankLoad.high <= 0) {
+    return `even in the coldest spell this tank needs no heat; ${machine} would bring ${heat}`;
+  }
+  const bring = count === 1 ? 'brings' : 'bring';
+  return `in the coldest spell the tank needs ${sayBand(tankLoad, 'power', view)} and ${machine} ${bring} ${heat}`;
 }
 
 function stopTitle({ findings }: VerdictFacts, view: UnitView): string {

@@ -2,103 +2,78 @@
 // and tank, room and loop together.
 
 import { type OperatingPoint, operatingPointWorking } from '../../loop/index.ts';
-import { ratingWorking } from '../../parts/compressor/index.ts';
 import { condenserWorking, evaporatorWorking } from '../../parts/exchangers/index.ts';
-import { type PlantOrigins, plantWorking } from '../../plant/index.ts';
-import type { WorkingStep } from '../../quantities/index.ts';
+import { type PlantOrigins, plantWorking, severalMachinesWorking } from '../../plant/index.ts';
+import { type WorkingStep, workingStep } from '../../quantities/index.ts';
+import { allMachinesResult, ofOneMachine } from '../answers/machines.ts';
 import type { StagedDesign } from '../stages/engine-assumptions.ts';
-import type { StageResults } from '../stages/index.ts';
-import { machineState, tankHeat } from '../stages/plant.ts';
+import { loopSlice, type StageResults } from '../stages/index.ts';
+import { type MachinePlace, machineAt } from '../stages/machine.ts';
+import { allMachines, machineState, tankHeat } from '../stages/plant.ts';
+import { machineOrigins } from './identified.ts';
 import { atmosphere } from './tank.ts';
 
-const compressorPath = 'machine.compressor';
-
-/** Design fields; of a rated machine displacement and compression efficiency are steps of these names. */
-const modelOrigins = {
-  displacement: `${compressorPath}.displacement`,
-  speed: `${compressorPath}.speed`,
-  clearanceRatio: `${compressorPath}.clearanceRatio`,
-  reexpansionExponent: `${compressorPath}.reexpansionExponent`,
-  fillingFactor: `${compressorPath}.fillingFactor`,
-  compressionEfficiency: `${compressorPath}.compressionEfficiency`,
-  frictionPressure: `${compressorPath}.frictionPressure`,
-  shellHeatShare: `${compressorPath}.shellHeatShare`,
-};
-
-/** Temperature of the source, and where it came from. */
-export interface SourceTemperature {
-  readonly temperature: number;
-  readonly from: string;
+/** Temperatures around the machine, and where they came from. */
+export interface PlacedMachine {
+  readonly place: MachinePlace;
+  readonly source: string;
+  /** Of the air around the shell. */
+  readonly surroundings: string;
 }
 
-/** The source at the coldest spell. */
-export function spellSource({ source }: StagedDesign, { surroundings }: StageResults): SourceTemperature {
-  const from = source.kind === 'roomAir' ? 'room.coldest' : 'source.coldest';
-  return { temperature: surroundings.spell.sourceTemperature, from };
+/** At the coldest spell. */
+export function spellPlace(design: StagedDesign, { surroundings }: StageResults): PlacedMachine {
+  const source = design.source.kind === 'roomAir' ? 'room.coldest' : 'source.coldest';
+  const around = { tankRoom: 'room.coldest', sourceRoom: source, outdoors: 'place.outdoors.coldest' };
+  return { place: surroundings.spell, source, surroundings: around[design.machine.shellPlace] };
 }
 
-/** How a rating became a compressor; none where displacement was given or assumed. */
-export function ratingSteps({ machine, states }: StagedDesign, { compressor }: StageResults): readonly WorkingStep[] {
-  const given = machine.compressor;
-  if (compressor.rated === undefined || given.kind !== 'rating') return [];
-  const { capacity, power, ratingPoint } = given;
-  const { displacement: _V, compressionEfficiency: _eta, ...assumed } = compressor.model;
-  const request = { fluid: states.fluid(given.madeFor), capacity, power, ratingPoint, assumed };
-  return ratingWorking(
-    request,
-    compressor.rated,
-    {
-      capacity: `${compressorPath}.capacity`,
-      power: `${compressorPath}.power`,
-      ratingPoint: `${compressorPath}.ratingPoint`,
-      assumed: modelOrigins,
-    },
-    compressorPath,
-  );
-}
-
-/** The loop at that source temperature, or where its two dew temperatures were given. */
+/** The loop at those temperatures, or where its two dew temperatures were given. */
 export function operatingSteps(
   design: StagedDesign,
-  { compressor }: StageResults,
+  { compressor }: Pick<StageResults, 'compressor'>,
   operating: OperatingPoint,
-  source: SourceTemperature,
+  placed: PlacedMachine,
   prefix: string,
   areLevelsGiven = false,
 ): readonly WorkingStep[] {
   const { exchangers, machine, states, tank } = design;
+  const { evaporatorApproach, condenserApproach, superheat, subcooling } = exchangers;
   const input = {
     fluid: states.fluid(machine.refrigerant),
-    compressor: compressor.model,
-    sourceTemperature: source.temperature,
+    machine: machineAt(loopSlice(design), compressor, placed.place),
+    sourceTemperature: placed.place.sourceTemperature,
     waterTemperature: tank.waterTemperature,
-    evaporatorApproach: exchangers.evaporatorApproach,
-    condenserApproach: exchangers.condenserApproach,
-    superheat: exchangers.superheat,
-    subcooling: exchangers.subcooling,
+    evaporatorApproach,
+    condenserApproach,
+    superheat,
+    subcooling,
   };
   const origins = {
-    sourceTemperature: source.from,
+    sourceTemperature: placed.source,
     waterTemperature: 'tank.waterTemperature',
     evaporatorApproach: 'exchangers.evaporatorApproach',
     condenserApproach: 'exchangers.condenserApproach',
     superheat: 'exchangers.superheat',
     subcooling: 'exchangers.subcooling',
-    model: modelOrigins,
+    machine: machineOrigins(placed.surroundings),
     areLevelsGiven,
   };
   return operatingPointWorking(input, operating, origins, prefix);
 }
 
 /** Sizes that the assumed approaches imply. */
-export function sizingSteps({ source }: StagedDesign, { sizing, operating }: StageResults): readonly WorkingStep[] {
+export function sizingSteps({ source }: StagedDesign, results: StageResults): readonly WorkingStep[] {
+  const { sizing, operating, hardware } = results;
   const { condenserRequest, condenser, evaporatorRequest, evaporator } = sizing;
+  const isOne = hardware.count === 1;
   return [
+    ...(isOne ? [] : [dutyOfOne(results)]),
     ...condenserWorking(
       condenserRequest,
       condenser,
       {
-        duty: 'plant.heatReachingWater',
+        duty: isOne ? 'plant.heatReachingWater' : dutyOfOneResult,
         condensingTemperature:
           operating.condensing.glide === 0
             ? 'operating.condensingTemperature'
@@ -136,33 +111,74 @@ export function sizingSteps({ source }: StagedDesign, { sizing, operating }: Sta
   ];
 }
 
-/** Tank, room and loop at the coldest spell. */
+const dutyOfOneResult = 'condenser.dutyOfOne';
+
+/** What the coil of one of several machines has to pass. */
+function dutyOfOne({ sizing, hardware, plant }: StageResults): WorkingStep {
+  return workingStep(dutyOfOneResult, 'plant.perMachine', sizing.condenserRequest.duty, {
+    X: [plant.heatReachingWaterRunning!, 'plant.heatReachingWater'],
+    n: [hardware.count, 'machine.count'],
+  });
+}
+
+/** Tank, room and loops at the coldest spell. */
 export function plantSteps(design: StagedDesign, results: StageResults): readonly WorkingStep[] {
   const { tank, operating, hardware, plant } = results;
-  return plantWorking(
-    tankHeat(tank),
-    machineState(operating),
-    hardware,
-    plant,
-    'plant',
-    plantOrigins(design, 'tank', 'operating'),
-  );
+  return [
+    ...fanSteps(design, results),
+    ...severalSteps(operating, hardware.count),
+    ...plantWorking(
+      tankHeat(tank),
+      allMachines(operating, hardware.count),
+      hardware,
+      plant,
+      'plant',
+      plantOrigins(design, 'tank', ''),
+    ),
+  ];
+}
+
+/** Fans and crankcase heaters of several machines; of one they are fields of the design. */
+function fanSteps({ power, machine: { count } }: StagedDesign, { hardware }: StageResults): readonly WorkingStep[] {
+  if (count === 1) return [];
+  const all = (name: string, value: number, ofOne: number) =>
+    workingStep(`machines.${name}`, 'plant.ofAllMachines', value, {
+      n: [count, 'machine.count'],
+      X_1: [ofOne, `power.${name}`],
+    });
+  return [
+    all('fan', hardware.fanPower, power.fan),
+    all('crankcaseHeater', hardware.crankcaseHeaterPower, power.crankcaseHeater),
+  ];
+}
+
+/** Several machines made of one: `machines.condenserHeat`, …; none where there is one only. */
+export function severalSteps(operating: OperatingPoint, count: number): readonly WorkingStep[] {
+  if (count === 1) return [];
+  const machine = Object.fromEntries(
+    Object.entries(ofOneMachine).map(([flow, name]) => [flow, `operating.${name}`]),
+  ) as typeof ofOneMachine;
+  return severalMachinesWorking(machineState(operating), count, { count: 'machine.count', machine }, 'machines');
 }
 
 /**
  * Where the numbers of a plant came from.
  * @param design     names the fields
  * @param tank       prefix of the tank's steps: 'tank'
- * @param operating  prefix of the operating point's steps; null where the machine does not run
+ * @param operating  what stands before the names of the loop's steps: '' at the coldest spell, 'year.january.' in a month; null
+ *                   where the machine does not run
  */
 export function plantOrigins(design: StagedDesign, tank: string, operating: string | null): PlantOrigins {
   const hasPump = design.exchangers.condenserArrangement === 'intermediateLoop';
+  const { count } = design.machine;
+  const ofAll = (name: string) => (count === 1 ? `power.${name}` : `machines.${name}`);
   const common = {
     phi: 'engine.loopPumpShareToWater',
     // A coil in the tank has no loop and no pump.
     P_p: hasPump ? 'power.loopPump' : 'exchangers.condenserArrangement',
-    P_fan: 'power.fan',
+    P_fan: ofAll('fan'),
     P_ctl: 'power.controls',
+    P_cr: ofAll('crankcaseHeater'),
     L: `${tank}.load`,
     Q_tank: `${tank}.sensibleToRoom`,
     Q_latent: `${tank}.latentToRoom`,
@@ -170,11 +186,12 @@ export function plantOrigins(design: StagedDesign, tank: string, operating: stri
     sourceKind: 'source.kind',
   };
   if (operating === null) return common;
+  const from = (flow: Parameters<typeof allMachinesResult>[1]) => `${operating}${allMachinesResult(count, flow)}`;
   return {
     ...common,
-    Q_c: `${operating}.heatDelivered`,
-    P_comp: `${operating}.compressor.power`,
-    P_sh: `${operating}.compressor.shellHeat`,
-    Q_e: `${operating}.heatTaken`,
+    Q_c: from('condenserHeat'),
+    P_comp: from('compressorPower'),
+    P_sh: from('shellHeat'),
+    Q_e: from('heatTaken'),
   };
 }

@@ -9,7 +9,8 @@ import type { StagedDesign } from '../stages/engine-assumptions.ts';
 import type { TankAloneResults } from '../stages/heater.ts';
 import type { StageResults } from '../stages/index.ts';
 import { accountSteps, heaterAccountSteps } from './accounts.ts';
-import { operatingSteps, plantSteps, ratingSteps, sizingSteps, spellSource } from './machine.ts';
+import { currentSteps, identifiedSteps } from './identified.ts';
+import { operatingSteps, plantSteps, sizingSteps, spellPlace } from './machine.ts';
 import { coolingSteps, gainSteps, meterSteps, placeSteps, spellOrigins, tankSteps } from './tank.ts';
 import { heaterYearSteps, yearSteps } from './year.ts';
 
@@ -17,8 +18,9 @@ import { heaterYearSteps, yearSteps } from './year.ts';
 export function workingsOf(design: StagedDesign, results: StageResults): readonly WorkingStep[] {
   return [
     ...tankWorkings(design, results),
-    ...ratingSteps(design, results),
-    ...operatingSteps(design, results, results.operating, spellSource(design, results), 'operating'),
+    ...identifiedSteps(design, results),
+    ...operatingSteps(design, results, results.operating, spellPlace(design, results), 'operating'),
+    ...currentSteps(results),
     ...limitSteps(limitMargins(results.operating, machineLimits(design)), 'machine.application'),
     ...plantSteps(design, results),
     ...sizingSteps(design, results),

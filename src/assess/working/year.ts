@@ -23,7 +23,7 @@ export function yearSteps(design: StagedDesign, results: StageResults): readonly
   const byMonth = new Map(used.map((point) => [point.month.conditions.month, point]));
   const origins = ({ conditions }: MonthResult) => {
     const { tankAt, operatingAt } = byMonth.get(conditions.month)!;
-    return plantOrigins(design, `${tankAt}.tank`, operatingAt === null ? null : `${operatingAt}.operating`);
+    return plantOrigins(design, `${tankAt}.tank`, operatingAt === null ? null : `${operatingAt}.`);
   };
   return [
     ...climateSteps(design, results),
@@ -69,13 +69,17 @@ function usedPoints({ year, monthLoads, monthOperating }: StageResults): readonl
 /** Load and operating point, where this month is the first that has them; what another month found, told again. */
 function pointSteps(design: StagedDesign, results: StageResults, used: UsedPoint): readonly WorkingStep[] {
   const { operating, operatingAt } = used;
-  const { month, sourceTemperature } = used.month.conditions;
+  const { month } = used.month.conditions;
   const at = monthPath(month);
   const steps = [...loadSteps(design, results, used)];
   if (operatingAt === at && operating !== null) {
-    const from = design.source.kind === 'roomAir' ? `${at}.roomTemperature` : `${at}.sourceTemperature`;
-    const source = { temperature: sourceTemperature, from };
-    steps.push(...under(at, operatingSteps(design, results, operating, source, 'operating')));
+    const room = `${at}.roomTemperature`;
+    const source = design.source.kind === 'roomAir' ? room : `${at}.sourceTemperature`;
+    const around = { tankRoom: room, sourceRoom: source, outdoors: `${at}.outdoorTemperature` };
+    const place = results.surroundings.months.find((each) => each.month === month)!;
+    const placed = { place, source, surroundings: around[design.machine.shellPlace] };
+    const loop = operatingSteps(design, results, operating, placed, 'operating');
+    steps.push(...under(at, [...loop, ...severalSteps(operating, design.machine.count)]));
   }
   return steps;
 }
@@ -151,7 +155,7 @@ function climateSteps(
     mainsWinter: 'place.mains.winter',
     mainsSummer: 'place.mains.summer',
   };
-  const readsSeasons = dependsOnSeasons(tankSlice(design));
+  const readsSeasons = dependsOnSeasons(tankSlice(design)) || design.machine.shellPlace === 'outdoors';
   return surroundings.months.flatMap((month) => [
     ...monthWorking(climate, heatSource, month, origins, monthPath(month.month)),
     ...(readsSeasons ? nearbyWorking(place, month, nearby, coldestMonth, monthPath(month.month)) : []),

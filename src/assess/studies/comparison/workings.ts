@@ -5,7 +5,8 @@ import type { OperatingPoint } from '../../../loop/index.ts';
 import type { WorkingStep } from '../../../quantities/index.ts';
 import type { StagedDesign } from '../../stages/engine-assumptions.ts';
 import type { StageResults } from '../../stages/index.ts';
-import { operatingSteps, plantSteps, ratingSteps, spellSource } from '../../working/machine.ts';
+import { identifiedSteps } from '../../working/identified.ts';
+import { operatingSteps, plantSteps, spellPlace } from '../../working/machine.ts';
 import { placeSteps } from '../../working/tank.ts';
 import type { MachineBasis } from './comparison.ts';
 import { type ComparedRun, comparedSteps } from './values.ts';
@@ -31,12 +32,12 @@ export function machineWorkings(
   asked: Asked,
 ): readonly WorkingStep[] {
   const results = run.results as StageResults;
-  const source = spellSource(design, results);
+  const source = spellPlace(design, results);
   const loop = (of: StagedDesign, point: OperatingPoint, prefix: string) =>
     operatingSteps(of, results, point, source, prefix, asked.levels !== undefined);
   return [
     ...placeSteps(design, results),
-    ...ratingSteps(design, results),
+    ...identifiedSteps(design, results),
     ...loop(design, results.operating, 'operating'),
     ...(asked.basis === 'sameParts' ? plantSteps(design, results) : []),
     ...(run.own === undefined ? [] : loop(ownDesign, run.own, 'own')),

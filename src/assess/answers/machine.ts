@@ -1,0 +1,87 @@
+// The machine of an assessment: results of the stages and their bands, beside what it was built for and how it is known.
+
+import type { MachineLimits } from '../../cautions/index.ts';
+import type { ResolvedDesign } from '../../design/index.ts';
+import { type EvidenceQuantity, type ModelDoubt, modelDoubt, type Residual } from '../../parts/compressor/index.ts';
+import type { QuantityName } from '../../quantities/index.ts';
+import type { LimitMargin, OperatingMomentAnswer } from '../assessment.ts';
+import type { MachineAnswer, ResidualAnswer } from '../machine-answer.ts';
+import type { StagedDesign } from '../stages/engine-assumptions.ts';
+import type { StageResults } from '../stages/index.ts';
+import { type Bands, bandOf } from './pieces.ts';
+
+/** What the answer is put together from. */
+export interface MachineAnswerInput {
+  readonly design: StagedDesign;
+  readonly resolved: ResolvedDesign;
+  readonly results: StageResults;
+  readonly bands: Bands;
+  /** Where the loop settles from the coldest spell to the warmest month. */
+  readonly moments: readonly OperatingMomentAnswer[];
+  readonly limits: MachineLimits;
+  readonly margins: readonly LimitMargin[];
+}
+
+export function machineAnswer(input: MachineAnswerInput): MachineAnswer {
+  const { design, resolved, results, bands, moments, limits, margins } = input;
+  const { compressor, application, count } = design.machine;
+  const { flow, power, reasons } = doubtAtSpell(design, results);
+  const of = (name: string) => bandOf(bands, `operating.compressor.${name}`);
+  const { ratedCurrent } = resolved.machine.compressor.nameplate;
+  return {
+    count,
+    madeFor: compressor.madeFor,
+    appliance: compressor.appliance ?? null,
+    application,
+    builtFor: limits.evaporating,
+    wouldRunAt: {
+      evaporating: spanOf(moments.map(({ evaporatingTemperature }) => evaporatingTemperature)),
+      condensing: spanOf(moments.map(({ condensingTemperature }) => condensingTemperature)),
+    },
+    heat: bandOf(bands, 'operating.heatDelivered'),
+    power: of('power'),
+    current: of('current'),
+    ratedCurrent: ratedCurrent === undefined ? null : bandOnly(ratedCurrent),
+    currentShare: results.compressor.ratedCurrent === null ? null : of('currentShare'),
+    motorLoad: of('motorLoad'),
+    wallTemperature: of('wallTemperature'),
+    firstLimit: margins[0]!,
+    displacement: bandOf(bands, 'identified.displacement'),
+    residuals: results.identified.residuals.map(residualAnswer),
+    doubt: { flow, power, reasons },
+  };
+}
+
+/** How doubtful the model is where the machine runs in the coldest spell. */
+export function doubtAtSpell(
+  { machine, states }: StagedDesign,
+  { identified, operating }: Pick<StageResults, 'identified' | 'operating'>,
+): ModelDoubt {
+  return modelDoubt(identified, {
+    fluid: states.fluid(machine.refrigerant),
+    evaporating: operating.evaporating.temperature,
+    condensing: operating.condensing.temperature,
+    supply: machine.supply,
+  });
+}
+
+/** The quantity that each given value is a number of. */
+export const evidenceQuantityName: Readonly<Record<EvidenceQuantity, QuantityName>> = {
+  massFlow: 'massFlow',
+  capacity: 'power',
+  power: 'electricPower',
+  current: 'current',
+  dischargeTemperature: 'temperature',
+};
+
+function residualAnswer({ quantity: of, ...residual }: Residual): ResidualAnswer {
+  return { of, ...residual, quantity: evidenceQuantityName[of] };
+}
+
+function spanOf(temperatures: readonly number[]): { readonly lowest: number; readonly highest: number } {
+  return { lowest: Math.min(...temperatures), highest: Math.max(...temperatures) };
+}
+
+function bandOnly({ low, likely, high }: { low: number; likely: number; high: number }) {
+  return { low, likely, high };
+}

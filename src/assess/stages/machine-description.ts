@@ -1,0 +1,173 @@
+// A compressor of the design put as the identification reads it: ranges of its numbers, and every point that was printed or
+// measured of it. What the plate says of current and power is taken as a wide range at the rating point of its application.
+
+import { fieldRecord, type ResolvedDesign } from '../../design/index.ts';
+import {
+  type EvidencePoint,
+  type EvidenceQuantity,
+  type EvidenceSeries,
+  hermeticParameters,
+  type MachineDescription,
+  type PriorRange,
+  type RatingConditions,
+  ratingConditions,
+  ratingPoint,
+  type Supply,
+} from '../../parts/compressor/index.ts';
+import type { Estimate } from '../../quantities/index.ts';
+import { compressorPath as path } from './machine.ts';
+import { benchEvidence, coefficientEvidence, tableEvidence } from './machine-points.ts';
+import { usualRating } from './usual-rating.ts';
+import type { StatesFrom } from './states.ts';
+
+/** A compressor with its ranges. */
+export type DescribedCompressor = ResolvedDesign['machine']['compressor'];
+
+export interface DescribedMachineInput {
+  readonly described: DescribedCompressor;
+  /** Back pressure it was made for: at that rating point its plate is read. */
+  readonly application: ResolvedDesign['machine']['application'];
+  readonly states: StatesFrom;
+}
+
+/** Points that were read out of one part of the description. */
+export interface Evidence {
+  readonly points: readonly EvidencePoint[];
+  readonly series: readonly EvidenceSeries[];
+}
+
+/**
+ * Everything known of a machine.
+ * @throws InputError and OutOfModelError of the readers of coefficients and tables, at the path in the design
+ */
+export function describedMachine({ described, application, states }: DescribedMachineInput): MachineDescription {
+  const fluid = states.fluid(described.madeFor);
+  const evidence = [
+    ratingEvidence(described),
+    plateEvidence(described, application),
+    coefficientEvidence(described, fluid),
+    tableEvidence(described, fluid),
+    benchEvidence(described, fluid),
+  ];
+  return {
+    fluid,
+    ratedSupply: supplyOf(described.nameplate),
+    prior: priorOf(described),
+    points: evidence.flatMap(({ points }) => points),
+    series: evidence.flatMap(({ series }) => series),
+  };
+}
+
+/** Likely mains of a part of the description. */
+export function supplyOf({ frequency, voltage }: DescribedCompressor['nameplate']): Supply {
+  return { frequency: frequency.likely, voltage: voltage.likely };
+}
+
+/** Air around the shell on a calorimeter [K]: 32.2 °C, usual for small machines; from memory. */
+export const calorimeterSurroundings = 305.35;
+
+/** How far machines of one kind may be off a printed figure without a range, all alike [-]; AHRI 540, from memory. */
+const printedTolerance = 0.05;
+
+function priorOf(described: DescribedCompressor): MachineDescription['prior'] {
+  const ranges = hermeticParameters.map((name): [string, PriorRange] => {
+    const at = `${path}.${name}`;
+    return [name, { path: at, label: fieldRecord(at)!.label, estimate: described[name] }];
+  });
+  return Object.fromEntries(ranges) as unknown as MachineDescription['prior'];
+}
+
+const ratingSeries = `${path}.ratings`;
+
+/** Printed figures without a range share the tolerance of the sheet; those with one stand alone. */
+function ratingEvidence({ ratings }: DescribedCompressor): Evidence {
+  const points = ratings.flatMap((rating, index): readonly EvidencePoint[] => {
+    const { capacity, power, current } = rating;
+    const given = givenOf({ capacity, power, current });
+    if (Object.keys(given).length === 0) return [];
+    const isPrinted = Object.values(given).some(({ low, high }) => low === high);
+    return [
+      {
+        path: `${ratingSeries}.${index}`,
+        label: ratings.length === 1 ? ratingLabel(rating.at) : `${ratingLabel(rating.at)}, rating ${index + 1}`,
+        ...conditionsOf(rating.at),
+        surroundings: calorimeterSurroundings,
+        supply: supplyOf(rating),
+        given,
+        ...(isPrinted ? { series: ratingSeries } : {}),
+      },
+    ];
+  });
+  const factor = aboutOne(printedTolerance);
+  const series = { path: ratingSeries, label: 'Tolerance of printed ratings', flowFactor: factor, powerFactor: factor };
+  return { points, series: points.some((point) => point.series !== undefined) ? [series] : [] };
+}
+
+type RatedAt = DescribedCompressor['ratings'][number]['at'];
+
+function conditionsOf(at: RatedAt): RatingConditions {
+  if (at.kind === 'named') return ratingConditions(at.point);
+  const { evaporating, condensing, returnGas, liquid } = at;
+  return {
+    evaporating: evaporating.likely,
+    condensing: condensing.likely,
+    returnGas: returnGas.likely,
+    liquid: liquid.likely,
+  };
+}
+
+function ratingLabel(at: RatedAt): string {
+  return at.kind === 'named' ? ratingPoint(at.point).title : 'Rating at its own temperatures';
+}
+
+/**
+ * Running current and power at the rating point of the application over what the plate says: from memory, own judgement. Plates
+ * state the most a machine should take for long, or what it takes at its rating point.
+ */
+const plateShares = {
+  current: { low: 0.55, likely: 0.8, high: 1.1 },
+  power: { low: 0.6, likely: 0.85, high: 1.15 },
+} as const;
+
+function plateEvidence(
+  { nameplate }: DescribedCompressor,
+  application: DescribedMachineInput['application'],
+): Evidence {
+  const { ratedCurrent, power } = nameplate;
+  const given = givenOf({
+    current: ratedCurrent && timesShare(ratedCurrent, plateShares.current),
+    power: power && timesShare(power, plateShares.power),
+  });
+  if (Object.keys(given).length === 0) return { points: [], series: [] };
+  return {
+    points: [
+      {
+        path: `${path}.nameplate.running`,
+        label: 'Running current and power by the plate',
+        ...usualRating(application),
+        surroundings: calorimeterSurroundings,
+        supply: supplyOf(nameplate),
+        given,
+      },
+    ],
+    series: [],
+  };
+}
+
+function timesShare(
+  { low, likely, high }: Estimate,
+  share: { readonly low: number; readonly likely: number; readonly high: number },
+): Estimate {
+  return { low: low * share.low, likely: likely * share.likely, high: high * share.high, origin: 'inferred' };
+}
+
+function givenOf(
+  values: Readonly<Partial<Record<EvidenceQuantity, Estimate | undefined>>>,
+): EvidencePoint['given'] {
+  return Object.fromEntries(Object.entries(values).filter(([, estimate]) => estimate !== undefined));
+}
+
+/** A factor that may be so far off 1. */
+export function aboutOne(tolerance: number): Estimate {
+  return { low: 1 - tolerance, likely: 1, high: 1 + tolerance, origin: 'assumed' };
+}
