@@ -45,6 +45,8 @@ export interface OperatingPointInput {
   readonly superheat: number;
   /** Liquid below the condensing bubble temperature. */
   readonly subcooling: number;
+  /** p_max [Pa], absolute: what a valve before the compressor lets through at most; absent where there is none. */
+  readonly suctionPressureLimit?: number;
 }
 
 /** `smallLift`: condensing is less than 15 K above evaporating, where small machines and metering devices are not described. */
@@ -96,6 +98,7 @@ export interface OperatingPoint {
 /**
  * Operating point of a loop at stated approach temperatures.
  *     T_e = T_source − ΔT_e,  T_c,bubble = T_water + ΔT_c,  Q_c = m (h2 − h3),  Q_e = m (h1 − h4),  h2 = h1 + (W − Q_shell)/m
+ * A valve that limits the suction pressure throttles the gas between evaporator and compressor at constant enthalpy.
  * @param input  see OperatingPointInput; approaches above 0, superheat and subcooling 0 or above
  * @returns      temperatures, pressures, states, flow, heats, power and how well the account closes
  * @throws InputError naming the field; NoSolutionError 'noLift' where condensing is not above evaporating, 'noHeat' where
@@ -108,7 +111,7 @@ export interface OperatingPoint {
 export function operatingPoint(input: OperatingPointInput): OperatingPoint {
   const { fluid, machine } = input;
   const { evaporating, condensing } = levelsFromApproaches(input);
-  const suction = suctionGas(fluid, evaporating, input.superheat);
+  const suction = throttledGas(fluid, suctionGas(fluid, evaporating, input.superheat), input.suctionPressureLimit);
   const liquid = condenserLiquid(fluid, condensing, input.subcooling);
   const dischargePressure = condensing.vapour.pressure;
   const compressor = runningPoint(machine, fluid, { suction, dischargePressure });
@@ -206,6 +209,17 @@ function suctionGas(fluid: Refrigerant, evaporating: Saturation, superheat: numb
   if (superheat <= onTheLine) return evaporating.vapour;
   const temperature = suctionTemperature(evaporating.vapour.temperature, superheat);
   return stateInLoop(fluid, { temperature, pressure: evaporating.vapour.pressure });
+}
+
+/**
+ * Gas behind a valve that lets through at most so much pressure: its enthalpy stays, p_1 = min(p_e, p_max) [Pa].
+ * @throws InputError unless the limit is above 0
+ */
+function throttledGas(fluid: Refrigerant, gas: State, limit: number | undefined): State {
+  if (limit === undefined) return gas;
+  requirePositive('suctionPressureLimit', limit);
+  if (gas.pressure <= limit) return gas;
+  return stateInLoop(fluid, { pressure: limit, enthalpy: gas.enthalpy });
 }
 
 function condenserLiquid(fluid: Refrigerant, condensing: Saturation, subcooling: number): State {
