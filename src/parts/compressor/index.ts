@@ -23,7 +23,7 @@ export type { HermeticCompressor, HermeticParameter, Supply } from './hermetic/p
 export { hermeticParameters, requireHermeticCompressor, requireSupply } from './hermetic/parameters.ts';
 export type { HermeticPoint, RunningConditions } from './hermetic/point.ts';
 export { hermeticPoint } from './hermetic/point.ts';
-export { type DoubtedPlace, modelDoubt } from './identification/doubt.ts';
+export { type DoubtedPlace, modelDoubt } from './identification/deviation/doubt.ts';
 export type {
   EvidencePoint,
   EvidenceQuantity,

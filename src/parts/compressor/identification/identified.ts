@@ -4,7 +4,7 @@
 import type { Estimate } from '../../../quantities/index.ts';
 import type { HermeticCompressor } from '../hermetic/parameters.ts';
 import type { Scale } from './coordinates.ts';
-import type { Place } from './discrepancy.ts';
+import type { Place } from './deviation/discrepancy.ts';
 import type { EvidenceQuantity } from './evidence.ts';
 import type { Prior } from './priors.ts';
 

@@ -2,14 +2,14 @@
 // each input moves it, how well it meets each given value, and what that tells of the model elsewhere.
 
 import { choleskyFactor } from '../../../numerics/index.ts';
-import { covarianceOf, type Places } from './covariance.ts';
+import { covarianceOf, type Places } from './deviation/covariance.ts';
+import { type DeviationKind, deviationAmounts, deviationKind, middleOf } from './deviation/discrepancy.ts';
+import { krigedMisses } from './deviation/misses.ts';
 import { disagreesAt, scoresOf } from './disagreement.ts';
-import { type DeviationKind, deviationAmounts, deviationKind, middleOf } from './discrepancy.ts';
 import type { MachineDescription } from './evidence.ts';
 import { type Fitted, fitted, type Problem } from './fit.ts';
 import type { IdentifiedMachine, KnownPoint, Residual } from './identified.ts';
 import { influencesOf } from './influences.ts';
-import { krigedMisses } from './misses.ts';
 import { type Datum, dataOf, preparedPoint } from './points.ts';
 import { requirePossiblePoints } from './possible.ts';
 import { priorOf } from './priors.ts';

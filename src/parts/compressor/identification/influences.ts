@@ -7,7 +7,7 @@ import { leadingDirections } from '../../../numerics/index.ts';
 import type { Estimate } from '../../../quantities/index.ts';
 import { hermeticParameters } from '../hermetic/parameters.ts';
 import { dimensions, onScale, parameterScales, type Scale } from './coordinates.ts';
-import { covarianceOf, type Places } from './covariance.ts';
+import { covarianceOf, type Places } from './deviation/covariance.ts';
 import type { MachineDescription } from './evidence.ts';
 import type { Fitted, Problem } from './fit.ts';
 import type { Influence } from './identified.ts';

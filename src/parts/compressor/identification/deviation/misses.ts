@@ -1,13 +1,13 @@
 // What the likely machine misses of flow and of power, made ready for kriging at any other running point.
 
-import { choleskyFactor, solveCholesky } from '../../../numerics/index.ts';
-import { dimensions } from './coordinates.ts';
+import { choleskyFactor, solveCholesky } from '../../../../numerics/index.ts';
+import { dimensions } from '../coordinates.ts';
+import type { EvidenceSeries } from '../evidence.ts';
+import type { Fitted } from '../fit.ts';
+import type { KrigedMisses } from '../identified.ts';
+import type { Datum } from '../points.ts';
 import { covarianceOf, type Places } from './covariance.ts';
 import { type DeviationKind, deviationKind } from './discrepancy.ts';
-import type { EvidenceSeries } from './evidence.ts';
-import type { Fitted } from './fit.ts';
-import type { KrigedMisses } from './identified.ts';
-import type { Datum } from './points.ts';
 
 /** Fewer values than this say nothing of how far points scatter. */
 const fewestForScatter = 4;

@@ -1,12 +1,12 @@
 // How far the model is off at one running point: the deviation that the points around it tell (kriging), and how doubtful that
 // still is. It widens away from the points, for another fluid than theirs, for another mains frequency, and without any.
 
-import { requirePositive } from '../../../numerics/index.ts';
-import type { HermeticCompressor, Supply } from '../hermetic/parameters.ts';
-import { dimensions } from './coordinates.ts';
+import { requirePositive } from '../../../../numerics/index.ts';
+import type { HermeticCompressor, Supply } from '../../hermetic/parameters.ts';
+import { dimensions } from '../coordinates.ts';
+import type { IdentifiedMachine, KrigedMisses, ModelDoubt, ModelDoubtReason } from '../identified.ts';
+import { deviationsOf, endsAt } from '../priors.ts';
 import { type DeviationKind, deviationAmounts, deviationCovariance, type Place } from './discrepancy.ts';
-import type { IdentifiedMachine, KrigedMisses, ModelDoubt, ModelDoubtReason } from './identified.ts';
-import { deviationsOf, endsAt } from './priors.ts';
 
 /** Where the machine runs: name of the fluid in it, dew temperatures [K], mains. */
 export interface DoubtedPlace extends Place {

@@ -1,10 +1,10 @@
 // The covariance of what the given values miss: each value's own doubt, the common factor of its series, and the deviation of
 // the model, all on the scales of the identification.
 
+import type { EvidenceSeries } from '../evidence.ts';
+import { type Datum, seriesFactorOf } from '../points.ts';
+import { spreadOf } from '../priors.ts';
 import { deviationAmounts, deviationCovariance, deviationKind, type Place, pointScatter } from './discrepancy.ts';
-import type { EvidenceSeries } from './evidence.ts';
-import { type Datum, seriesFactorOf } from './points.ts';
-import { spreadOf } from './priors.ts';
 
 /** Places of the points in their order, and the middle of them. */
 export interface Places {

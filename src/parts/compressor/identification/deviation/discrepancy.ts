@@ -4,7 +4,7 @@
 // models of hermetic machines are reported to meet measured points within some percent.
 // Method: C. E. Rasmussen, C. K. I. Williams 2006, Gaussian Processes for Machine Learning, chapter 2 (from memory).
 
-import type { EvidenceQuantity } from './evidence.ts';
+import type { EvidenceQuantity } from '../evidence.ts';
 
 /** What follows one deviation of the model: flow and capacity, power; current and temperatures scatter for themselves. */
 export type DeviationKind = 'flow' | 'power';
