@@ -1,6 +1,15 @@
-// Public names of the numerics: root finding, Chebyshev's polynomials, and the errors that everything throws.
+// Public names of the numerics: root finding, Chebyshev's polynomials, small symmetric systems, and the errors that everything
+// throws.
 
 export { chebyshevInPowers } from './chebyshev.ts';
+export {
+  choleskyFactor,
+  inverseCholesky,
+  leadingDirections,
+  solveCholesky,
+  solveLower,
+  solveLowerTransposed,
+} from './cholesky.ts';
 export {
   ConvergenceError,
   DataError,

@@ -1,6 +1,7 @@
 // Formula records of the compressor: the same functions the engine runs, in a form that people read and machines evaluate.
 
 import type { Formula, FormulaSymbol } from '../../quantities/index.ts';
+import { domeFormulas } from './classes/dome.ts';
 import { limitFormulas } from './limit-distance.ts';
 import {
   compressorMassFlow,
@@ -219,5 +220,6 @@ export const compressorFormulas: readonly Formula[] = [
       { m: 1.1e-3, dh_s: 6.8e4, W: 160, p_f: 6e4, V_d: 6.5e-6, N: 49 },
     ],
   },
+  ...domeFormulas,
   ...limitFormulas,
 ];

@@ -1,7 +1,6 @@
 // Public names of the compressor: model, running point, ratings, appliance classes and limits.
 
 export { oilChoices, startTypeChoices } from './classes/choices.ts';
-export { domeFormulas } from './classes/dome.ts';
 export { type LikelyFluid, likelyFluid, usualOil } from './classes/fluids-by-year.ts';
 export { type StartType, startTypes } from './classes/machine-data.ts';
 export { type MachineOrigin, type MachinePrior, machinePrior, referencePressure } from './classes/prior.ts';
@@ -24,7 +23,25 @@ export type { HermeticCompressor, HermeticParameter, Supply } from './hermetic/p
 export { hermeticParameters, requireHermeticCompressor, requireSupply } from './hermetic/parameters.ts';
 export type { HermeticPoint, RunningConditions } from './hermetic/point.ts';
 export { hermeticPoint } from './hermetic/point.ts';
-export type { IdentifiedMachine } from './identification/identified.ts';
+export { type DoubtedPlace, modelDoubt } from './identification/deviation/doubt.ts';
+export type {
+  EvidencePoint,
+  EvidenceQuantity,
+  EvidenceSeries,
+  MachineDescription,
+  PriorRange,
+} from './identification/evidence.ts';
+export { evidenceQuantities } from './identification/evidence.ts';
+export type {
+  IdentifiedMachine,
+  Influence,
+  KnownPoint,
+  ModelDoubt,
+  ModelDoubtReason,
+  Residual,
+} from './identification/identified.ts';
+export { identifyMachine } from './identification/identify.ts';
+export { compressorWith } from './identification/machine-with.ts';
 export { distanceAbove, distanceBelow } from './limit-distance.ts';
 export type { ApplicationLimits } from './limits.ts';
 export { applicationLimits } from './limits.ts';

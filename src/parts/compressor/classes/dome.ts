@@ -24,18 +24,13 @@ export function domeRoom(height: number, diameter: number): number {
   return (Math.PI * diameter ** 2 * height) / 4;
 }
 
-/** Range of a dome's outside when height and diameter are known as ranges [m²]. */
-export function domeAreaRange(height: Band, diameter: Band): Band {
-  return ofBoth(domeArea, height, diameter);
-}
-
 /**
  * Heat the shell sheds for each kelvin above the air around it [W/K].
  *     UA = h A
  * @param film  h, heat transfer on the outside of the dome by convection and radiation [W/(m² K)]
  */
 export function shellConductanceOf(height: Band, diameter: Band, film: Band): Band {
-  return productOf([domeAreaRange(height, diameter), film]);
+  return productOf([ofBoth(domeArea, height, diameter), film]);
 }
 
 /** Swept volume that domes of this size usually hold [m³]; wide. */
@@ -68,7 +63,7 @@ export const domeFormulas: readonly Formula[] = [
   {
     id: 'compressor.domeArea',
     title: 'Outside of a dome',
-    result: { symbol: 'A', meaning: 'outside of the dome', unit: 'm2', quantity: 'area' },
+    result: { symbol: 'A', meaning: 'outside of the dome', unit: 'm²', quantity: 'area' },
     expression: 'pi * D * (H + D / 4)',
     symbols: size,
     source: 'geometry, half-way between a capsule and a closed cylinder',
@@ -83,7 +78,7 @@ export const domeFormulas: readonly Formula[] = [
   {
     id: 'compressor.domeRoom',
     title: 'Room a dome takes up',
-    result: { symbol: 'V', meaning: 'room of the dome', unit: 'm3', quantity: 'volume' },
+    result: { symbol: 'V', meaning: 'room of the dome', unit: 'm³', quantity: 'volume' },
     expression: 'pi * D^2 * H / 4',
     symbols: size,
     source: 'geometry of a cylinder',

@@ -3,7 +3,8 @@
 import type { Oil } from '../../../matter/refrigerants/index.ts';
 import { catalogueEntry } from '../../../matter/refrigerants/index.ts';
 import type { Band } from '../../../quantities/index.ts';
-import { type FluidEra, machineData } from './machine-data.ts';
+import { eraOf, erasMet } from './eras.ts';
+import { machineData } from './machine-data.ts';
 
 export interface LikelyFluid {
   /** Name of the refrigerant: 'R134a'. */
@@ -26,19 +27,10 @@ export function likelyFluid(appliance?: string, year?: Band, unitedStates = fals
   const history = (appliance === undefined ? undefined : histories.get(appliance)) ?? anyHistory;
   const eras = unitedStates ? history.erasUnitedStates : history.eras;
   const { fluid, also } = eraOf(eras, year?.likely ?? unknownYear);
-  const met = year === undefined ? eras : eras.filter((era, index) => isMet(eras, era, index, year));
+  const met = year === undefined ? eras : erasMet(eras, year);
   const others = new Set([...also, ...met.flatMap((era) => [era.fluid, ...era.also])]);
   others.delete(fluid);
   return { fluid, others: [...others], source: historySource };
-}
-
-function eraOf(eras: readonly FluidEra[], year: number): FluidEra {
-  return eras.find(({ until }) => year <= until) ?? eras[eras.length - 1]!;
-}
-
-function isMet(eras: readonly FluidEra[], era: FluidEra, index: number, year: Band): boolean {
-  const from = eras[index - 1]?.until ?? Number.NEGATIVE_INFINITY;
-  return year.low <= era.until && year.high > from;
 }
 
 /** Oils usually met with the fluid a machine was made for, the commonest first; empty where none is known. */

@@ -12,6 +12,7 @@ import {
   type SourcedEstimate,
   sourceWords,
 } from '../data.ts';
+import type { Era } from './eras.ts';
 
 /** Numbers of a mechanism that have one range for every size, fluid and mains. */
 export const mechanismNumbers = [
@@ -74,9 +75,7 @@ export interface MotorRanges {
 }
 
 /** The fluid usual until a year, and those met beside it. */
-export interface FluidEra {
-  /** Last year of the era. */
-  readonly until: number;
+export interface FluidEra extends Era {
   readonly fluid: string;
   readonly also: readonly string[];
 }
@@ -130,10 +129,7 @@ export function readMachines(file: CompressorFile): MachineData {
       inverter: rangeFrom(file, 'machines.slip.inverter', raw.slip.inverter, slipEnds),
     },
     motors: motorsFrom(file, raw),
-    unknownMotors: raw.unknownMotorByYear.map(({ until, motorEfficiency }, index) => ({
-      until,
-      motorEfficiency: rangeFrom(file, `machines.unknownMotorByYear.${index}`, motorEfficiency, motorEnds),
-    })),
+    unknownMotors: unknownMotorsFrom(file, raw),
     dome: {
       reciprocating: rangeFrom(
         file,
@@ -223,16 +219,31 @@ function domesFrom(file: CompressorFile): ReadonlyMap<string, DomeSize> {
   return result;
 }
 
-function erasFrom(path: string, eras: readonly FluidEra[], raw: RawMachines): readonly FluidEra[] {
-  eras.forEach((era, index) => {
-    const before = eras[index - 1]?.until ?? 0;
-    if (!(era.until > before))
-      throw new DataError(fileName, `${path}.${index}.until`, 'needs a later year than before');
-    const unknown = [era.fluid, ...era.also].find((fluid) => !(fluid in raw.referencePressures));
-    if (unknown !== undefined)
-      throw new DataError(fileName, `${path}.${index}`, `"${unknown}" has no reference pressure`);
+function unknownMotorsFrom(file: CompressorFile, raw: RawMachines): MachineData['unknownMotors'] {
+  const path = 'machines.unknownMotorByYear';
+  requireRising(path, raw.unknownMotorByYear);
+  return raw.unknownMotorByYear.map(({ until, motorEfficiency }, index) => ({
+    until,
+    motorEfficiency: rangeFrom(file, `${path}.${index}.motorEfficiency`, motorEfficiency, motorEnds),
+  }));
+}
+
+/** @throws DataError unless there is at least one entry and each ends in a later year than the one before it. */
+function requireRising(path: string, entries: readonly { readonly until: number }[]): void {
+  if (entries.length === 0) throw new DataError(fileName, path, 'needs at least one entry');
+  entries.forEach(({ until }, index) => {
+    if (until > (entries[index - 1]?.until ?? 0)) return;
+    throw new DataError(fileName, `${path}.${index}.until`, 'needs a later year than the entry before');
   });
-  if (eras.length === 0) throw new DataError(fileName, path, 'needs at least one era');
+}
+
+function erasFrom(path: string, eras: readonly FluidEra[], raw: RawMachines): readonly FluidEra[] {
+  requireRising(path, eras);
+  eras.forEach((era, index) => {
+    const unknown = [era.fluid, ...era.also].find((fluid) => !(fluid in raw.referencePressures));
+    if (unknown === undefined) return;
+    throw new DataError(fileName, `${path}.${index}`, `"${unknown}" has no reference pressure`);
+  });
   return eras;
 }
 

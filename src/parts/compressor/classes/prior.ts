@@ -7,6 +7,7 @@ import { applianceClass } from '../classes.ts';
 import { type Application, compressorData, type SourcedEstimate } from '../data.ts';
 import type { HermeticParameter } from '../hermetic/parameters.ts';
 import { displacementOf, shellConductanceOf } from './dome.ts';
+import { erasMet } from './eras.ts';
 import { type MachineMechanism, type MechanismNumber, machineData, type StartType } from './machine-data.ts';
 import { bothOf, spanOf } from './ranges.ts';
 
@@ -114,11 +115,7 @@ function motorEfficiency(origin: MachineOrigin, mechanisms: readonly MachineMech
   const { motorEfficiency: ofType } = machineData.motors.get(type)!;
   const { year } = origin;
   if (type !== 'unknown' || year === undefined) return ofType;
-  const { unknownMotors } = machineData;
-  const met = unknownMotors.filter(
-    ({ until }, index) =>
-      year.low <= until && year.high > (unknownMotors[index - 1]?.until ?? Number.NEGATIVE_INFINITY),
-  );
+  const met = erasMet(machineData.unknownMotors, year);
   return spanned(met.map(({ motorEfficiency: each }) => each));
 }
 

@@ -3,7 +3,10 @@
 
 import type { Estimate } from '../../../quantities/index.ts';
 import type { HermeticCompressor } from '../hermetic/parameters.ts';
+import type { Scale } from './coordinates.ts';
+import type { Place } from './deviation/discrepancy.ts';
 import type { EvidenceQuantity } from './evidence.ts';
+import type { Prior } from './priors.ts';
 
 /** What one input alone does to the machine's numbers, in the coordinates they are identified in (logarithms and logits). */
 export interface Influence {
@@ -14,6 +17,9 @@ export interface Influence {
   readonly estimate: Estimate;
   /** Name of the quantity the estimate is of. */
   readonly quantity: string;
+  /** On which its values are read between the ends. */
+  readonly scale: Scale;
+  /** Movement of each number on its scale, in the order of `hermeticParameters`, with this input alone at its end. */
   readonly atLow: readonly number[];
   readonly atHigh: readonly number[];
 }
@@ -27,7 +33,9 @@ export interface Residual {
   readonly modelled: number;
   /** Modelled over given, less 1; of a temperature the difference [K]. */
   readonly deviation: number;
-  /** True where it lies so far off that the value, or the machine behind it, is doubtful. */
+  /** How far the value lies from what everything else known of the machine predicts for it, in σ of that prediction. */
+  readonly score: number;
+  /** True where that is 3 σ and more: the value, or what it is compared with, is wrong. */
   readonly disagrees: boolean;
 }
 
@@ -40,14 +48,36 @@ export interface KnownPoint {
   readonly power: number | null;
 }
 
+/** Misses of one quantity, made ready for kriging. */
+export interface KrigedMisses {
+  /** Where each was given. */
+  readonly places: readonly Place[];
+  readonly middle: Place;
+  /** L of their covariance = L Lᵀ, row by row. */
+  readonly lower: Float64Array;
+  /** Covariance⁻¹ times the misses of the likely machine. */
+  readonly weights: Float64Array;
+  /** Covariance⁻¹ times the change of the modelled values with each number in σ of its range, row by row. */
+  readonly sensitivity: Float64Array;
+  /** Factor on the width, 1 or more: the points scatter more than the model is stated to. */
+  readonly widened: number;
+}
+
 export interface IdentifiedMachine {
   readonly compressor: HermeticCompressor;
+  /** The ranges that it was identified in, and where it lies in them: in σ from their likely values. */
+  readonly prior: Prior;
+  readonly deviations: Float64Array;
   readonly madeFor: string;
   readonly influences: readonly Influence[];
   readonly residuals: readonly Residual[];
   readonly known: readonly KnownPoint[];
   /** Deviation usual between points and model, relative: of flow, of power. */
   readonly scatter: { readonly flow: number; readonly power: number };
+  /** Null where no point says anything of it. */
+  readonly kriged: { readonly flow: KrigedMisses | null; readonly power: KrigedMisses | null };
+  /** Mains frequencies of the points; of the motor where there are none [Hz]. */
+  readonly frequencies: readonly number[];
 }
 
 /** Relative corrections of the model at one running point, with the half width of their range. */

@@ -1,0 +1,45 @@
+// What the likely machine misses of flow and of power, made ready for kriging at any other running point.
+
+import { choleskyFactor, solveCholesky } from '../../../../numerics/index.ts';
+import { dimensions } from '../coordinates.ts';
+import type { EvidenceSeries } from '../evidence.ts';
+import type { Fitted } from '../fit.ts';
+import type { KrigedMisses } from '../identified.ts';
+import type { Datum } from '../points.ts';
+import { covarianceOf, type Places } from './covariance.ts';
+import { type DeviationKind, deviationKind } from './discrepancy.ts';
+
+/** Fewer values than this say nothing of how far points scatter. */
+const fewestForScatter = 4;
+
+export function krigedMisses(
+  kind: DeviationKind,
+  data: readonly Datum[],
+  series: readonly EvidenceSeries[],
+  places: Places,
+  fit: Fitted,
+): KrigedMisses | null {
+  const rows = data.flatMap(({ quantity }, row) => (deviationKind(quantity) === kind ? [row] : []));
+  const size = rows.length;
+  if (size === 0) return null;
+  const own = rows.map((row) => data[row]!);
+  const lower = choleskyFactor(covarianceOf(own, series, places), size);
+  const misses = Float64Array.from(rows, (row) => data[row]!.observed - fit.modelled[row]!);
+  const weights = solveCholesky(lower, size, misses);
+  const sensitivity = new Float64Array(size * dimensions);
+  for (let number = 0; number < dimensions; number++) {
+    const column = Float64Array.from(rows, (row) => fit.jacobian[row * dimensions + number]!);
+    solveCholesky(lower, size, column).forEach((value, row) => {
+      sensitivity[row * dimensions + number] = value;
+    });
+  }
+  const square = misses.reduce((sum, miss, index) => sum + miss * weights[index]!, 0);
+  return {
+    places: own.map(({ point }) => places.of[point]!),
+    middle: places.middle,
+    lower,
+    weights,
+    sensitivity,
+    widened: size < fewestForScatter ? 1 : Math.max(1, Math.sqrt(square / size)),
+  };
+}

@@ -1,0 +1,209 @@
+// The most probable machine: the least sum of squares of its numbers' deviations from their ranges and of what it misses of the
+// given values, each in its own σ. Steps after Levenberg and Marquardt with a numeric Jacobian; where a trial step leads to a
+// machine without an answer, the step is shortened.
+//     minimise |z|² + rᵀ Σ⁻¹ r,  z the numbers in σ from their likely values, r = observed − modelled
+// Source: D. W. Marquardt 1963, J. SIAM 11, 431; A. Tarantola 2005, Inverse Problem Theory, section 3.2 (from memory of both).
+
+import type { Refrigerant } from '../../../matter/refrigerants/index.ts';
+import {
+  ConvergenceError,
+  choleskyFactor,
+  KettlefinError,
+  solveCholesky,
+  solveLower,
+} from '../../../numerics/index.ts';
+import { type HermeticCompressor, hermeticParameters } from '../hermetic/parameters.ts';
+import { hermeticPoint } from '../hermetic/point.ts';
+import { dimensions } from './coordinates.ts';
+import type { Datum, PreparedPoint } from './points.ts';
+import { machineAt, type Prior } from './priors.ts';
+import { startOf } from './start.ts';
+
+export interface Problem {
+  readonly fluid: Refrigerant;
+  readonly prior: Prior;
+  readonly points: readonly PreparedPoint[];
+  readonly data: readonly Datum[];
+  /** L of Σ = L Lᵀ. */
+  readonly lower: Float64Array;
+}
+
+export interface Fitted {
+  /** z, in σ from the likely values of the ranges. */
+  readonly deviations: Float64Array;
+  readonly compressor: HermeticCompressor;
+  /** On the scales of the data. */
+  readonly modelled: Float64Array;
+  /** ∂modelled/∂z, data × dimensions, row by row. */
+  readonly jacobian: Float64Array;
+  /** L of the matrix 1 + Jᵀ Σ⁻¹ J, whose inverse is the covariance of z. */
+  readonly information: Float64Array;
+  readonly iterations: number;
+}
+
+const mostIterations = 60;
+/** Converged where no number moves by more of its σ. */
+const smallestMove = 1e-5;
+/** Sums of squares that differ by less than this share are alike: flows settle to about 1e-11. */
+const rounding = 1e-9;
+/** Steps this short lead nowhere. */
+const mostDamping = 1e10;
+/** Step of the numeric Jacobian, on the scales of the numbers. */
+const jacobianStep = 1e-4;
+
+/** Values of the model on the scales of the data. @throws what hermeticPoint throws. */
+function modelledData({ fluid, points, data }: Problem, compressor: HermeticCompressor): Float64Array {
+  const values = new Float64Array(data.length);
+  let number = 0;
+  points.forEach((point, index) => {
+    if (data[number]?.point !== index) return;
+    const at = hermeticPoint(compressor, fluid, point.conditions);
+    for (; data[number]?.point === index; number++) {
+      const { quantity } = data[number]!;
+      if (quantity === 'dischargeTemperature') values[number] = at.dischargeTemperature;
+      else if (quantity === 'capacity') values[number] = Math.log(at.massFlow * point.refrigeratingEffect);
+      else values[number] = Math.log(at[quantity]);
+    }
+  });
+  return values;
+}
+
+/** The model's values, or undefined where such a machine has no answer at one of the points. */
+export function triedData(problem: Problem, deviations: Float64Array): Float64Array | undefined {
+  try {
+    return modelledData(problem, machineAt(problem.prior, deviations));
+  } catch (error) {
+    if (error instanceof KettlefinError) return undefined;
+    throw error;
+  }
+}
+
+function jacobianAt(problem: Problem, deviations: Float64Array, modelled: Float64Array): Float64Array {
+  const { prior, data } = problem;
+  const jacobian = new Float64Array(data.length * dimensions);
+  const needsCurrent = data.some(({ quantity }) => quantity === 'current');
+  for (let number = 0; number < dimensions; number++) {
+    const spread = prior.spread[number]!;
+    if (spread === 0 || (number === powerFactorIndex && !needsCurrent)) continue;
+    const column = columnOf(problem, deviations, modelled, number, jacobianStep / spread);
+    column.forEach((value, row) => {
+      jacobian[row * dimensions + number] = value;
+    });
+  }
+  return jacobian;
+}
+
+/** Only the current knows of the power factor. */
+const powerFactorIndex = hermeticParameters.indexOf('powerFactor');
+
+function columnOf(
+  problem: Problem,
+  deviations: Float64Array,
+  modelled: Float64Array,
+  number: number,
+  step: number,
+): Float64Array {
+  for (const signed of [step, -step]) {
+    const moved = Float64Array.from(deviations);
+    moved[number]! += signed;
+    const values = triedData(problem, moved);
+    if (values !== undefined) return values.map((value, row) => (value - modelled[row]!) / signed);
+  }
+  throw new ConvergenceError('identification of the machine', 0, [...deviations], step);
+}
+
+/** Half of the sum of squares. */
+function objective(problem: Problem, deviations: Float64Array, modelled: Float64Array): number {
+  const whitened = whitenedMisses(problem, modelled);
+  let sum = 0;
+  for (const value of deviations) sum += value * value;
+  for (const value of whitened) sum += value * value;
+  return sum / 2;
+}
+
+function whitenedMisses({ data, lower }: Problem, modelled: Float64Array): Float64Array {
+  const misses = Float64Array.from(data, ({ observed }, row) => observed - modelled[row]!);
+  return solveLower(lower, data.length, misses);
+}
+
+/** L⁻¹ J. */
+export function whitenedJacobian({ data, lower }: Problem, jacobian: Float64Array): Float64Array {
+  const size = data.length;
+  const whitened = new Float64Array(jacobian.length);
+  for (let number = 0; number < dimensions; number++) {
+    const column = Float64Array.from({ length: size }, (_, row) => jacobian[row * dimensions + number]!);
+    solveLower(lower, size, column).forEach((value, row) => {
+      whitened[row * dimensions + number] = value;
+    });
+  }
+  return whitened;
+}
+
+/** 1 + Jᵀ Σ⁻¹ J, with a further share on its diagonal. */
+function informationOf(whitened: Float64Array, damping: number): Float64Array {
+  const matrix = new Float64Array(dimensions * dimensions);
+  for (let row = 0; row < whitened.length; row += dimensions) {
+    for (let a = 0; a < dimensions; a++) {
+      for (let b = 0; b <= a; b++) matrix[a * dimensions + b]! += whitened[row + a]! * whitened[row + b]!;
+    }
+  }
+  for (let a = 0; a < dimensions; a++) {
+    matrix[a * dimensions + a] = (matrix[a * dimensions + a]! + 1) * (1 + damping);
+    for (let b = 0; b < a; b++) matrix[b * dimensions + a] = matrix[a * dimensions + b]!;
+  }
+  return matrix;
+}
+
+/** −∂objective/∂z. */
+function descent(deviations: Float64Array, whitened: Float64Array, misses: Float64Array): Float64Array {
+  const towards = deviations.map((value) => -value);
+  misses.forEach((miss, row) => {
+    for (let number = 0; number < dimensions; number++) {
+      towards[number]! += whitened[row * dimensions + number]! * miss;
+    }
+  });
+  return towards;
+}
+
+/**
+ * The most probable machine.
+ * @throws the error of the first point that no machine near the ranges answers; ConvergenceError
+ */
+export function fitted(problem: Problem): Fitted {
+  let deviations = startOf(problem);
+  let modelled = modelledData(problem, machineAt(problem.prior, deviations));
+  let value = objective(problem, deviations, modelled);
+  let damping = 1e-3;
+  for (let iterations = 1; iterations <= mostIterations; iterations++) {
+    const jacobian = jacobianAt(problem, deviations, modelled);
+    const whitened = whitenedJacobian(problem, jacobian);
+    const towards = descent(deviations, whitened, whitenedMisses(problem, modelled));
+    for (;;) {
+      const step = solveCholesky(choleskyFactor(informationOf(whitened, damping), dimensions), dimensions, towards);
+      const move = Math.max(...step.map(Math.abs));
+      const next = deviations.map((each, number) => each + step[number]!);
+      const values = triedData(problem, next);
+      const after = values === undefined ? Number.POSITIVE_INFINITY : objective(problem, next, values);
+      const isBetter = values !== undefined && after <= value + rounding * (1 + value);
+      if (isBetter) {
+        deviations = next;
+        modelled = values;
+        value = after;
+        damping /= 10;
+      }
+      if (move < smallestMove && damping < 1) {
+        const information = choleskyFactor(informationOf(whitened, 0), dimensions);
+        const compressor = machineAt(problem.prior, deviations);
+        return { deviations, compressor, modelled, jacobian, information, iterations };
+      }
+      if (isBetter) break;
+      damping = Math.max(damping, 1e-4) * 10;
+      if (damping > mostDamping) throw notConverged(iterations, deviations, value);
+    }
+  }
+  throw notConverged(mostIterations, deviations, value);
+}
+
+function notConverged(iterations: number, deviations: Float64Array, value: number): ConvergenceError {
+  return new ConvergenceError('identification of the machine', iterations, [...deviations], value);
+}
