@@ -11,12 +11,13 @@ import {
   listRecord,
   placedAt,
 } from './field-records.ts';
-import { checkDesign } from './parse.ts';
+import { checkDesign, type ReadDesign } from './parse.ts';
 import { genericPath, type Part, partAt, textAt, withPart } from './paths.ts';
-import type { DesignProblem, Result } from './problems.ts';
+import type { DesignProblem } from './problems.ts';
 import type { DesignDocument } from './schema/design.ts';
 
-export type EditResult = Result<{ readonly document: DesignDocument }>;
+/** The edited document with what is unusual of it, or why it cannot be. */
+export type EditResult = ReadDesign;
 
 /** The text of a field as it was written; undefined where the default holds. */
 export function getField(document: DesignDocument, path: string): string | undefined {
@@ -34,8 +35,8 @@ export function setField(document: DesignDocument, path: string, text: string): 
   const record = fieldRecord(path, document);
   if (record === undefined) return refused(unknownPath(path));
   if (record.type === 'kind') return setKind(document, path.slice(0, -'.kind'.length), text, {});
-  const written = text.trim();
-  if (written === '') return clearField(document, record);
+  const written = record.lines === true ? text.replace(/^(?:[ \t]*[\r\n]+)+|\s+$/g, '') : text.trim();
+  if (written.trim() === '') return clearField(document, record);
   return checkDesign(withPart(document, path.split('.'), written));
 }
 

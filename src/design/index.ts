@@ -1,5 +1,6 @@
 // Public names of the design: reading, checking, editing and resolving the document, and its field records.
 
+export { noticesOf } from './checks/machine-notices.ts';
 export {
   addItem,
   type EditResult,
@@ -26,7 +27,8 @@ export {
 } from './field-records.ts';
 export { designJsonSchema } from './json-schema.ts';
 export { readJson } from './json-text.ts';
-export { checkDesign, longestDesignText, parseDesign, serialiseDesign } from './parse.ts';
+export { type DesignNotice, type DesignNoticeCode, sayNotice } from './notices.ts';
+export { checkDesign, longestDesignText, parseDesign, type ReadDesign, serialiseDesign } from './parse.ts';
 export { partAt, textAt } from './paths.ts';
 export {
   type ApplicationName,
@@ -49,6 +51,7 @@ export type {
   OilName,
   PointTableOf,
   RatingOf,
+  SaturationName,
   Span,
   StartTypeName,
   SuctionBasisOf,
@@ -72,6 +75,7 @@ export type {
 } from './plain-tank.ts';
 export { type DesignProblem, type DesignProblemCode, type Result, sayProblem } from './problems.ts';
 export { type Follower, withFollowers } from './resolving/followers.ts';
+export { fluidsOf } from './resolving/machine-origin.ts';
 export { type Resolution, resolveDesign, type UncertainInput, uncertainInputs } from './resolving/resolve.ts';
 export { type DesignDocument, formatVersion } from './schema/design.ts';
 export {

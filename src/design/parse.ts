@@ -4,9 +4,11 @@
 import type * as z from 'zod/mini';
 import { nearestWord, quantityRecord } from '../quantities/index.ts';
 import { crossProblems } from './checks/cross-checks.ts';
+import { noticesOf } from './checks/machine-notices.ts';
 import { fieldRecord, fieldRecords, isOfKind, listRecord } from './field-records.ts';
 import { readJson } from './json-text.ts';
-import { migrate } from './migrations.ts';
+import { migrate } from './migrations/migrations.ts';
+import type { DesignNotice } from './notices.ts';
 import { genericPath, type Part, partAt } from './paths.ts';
 import type { DesignProblem, Result } from './problems.ts';
 import { type DesignDocument, designSchema, formatVersion } from './schema/design.ts';
@@ -17,8 +19,11 @@ export const longestDesignText = 2_000_000;
 
 const mostProblems = 50;
 
+/** A valid document, and what is to be told of it: what an older format left behind, what is unusual. */
+export type ReadDesign = Result<{ readonly document: DesignDocument; readonly notices: readonly DesignNotice[] }>;
+
 /** Reads the text of a design file. */
-export function parseDesign(text: string): Result<{ readonly document: DesignDocument }> {
+export function parseDesign(text: string): ReadDesign {
   if (text.length > longestDesignText) {
     const received = `${(text.length / 1e6).toFixed(1)} million characters`;
     const expected = `at most ${longestDesignText / 1e6} million characters; a design has a few thousand`;
@@ -32,19 +37,20 @@ export function parseDesign(text: string): Result<{ readonly document: DesignDoc
 }
 
 /** Checks a value that may be a design, of this or an older format version. */
-export function checkDesign(value: unknown): Result<{ readonly document: DesignDocument }> {
+export function checkDesign(value: unknown): ReadDesign {
   if (typeof value !== 'object' || value === null || Array.isArray(value)) {
     return failure({
       path: '',
       code: 'notADesign',
       received: say(value),
-      expected: 'an object { "formatVersion": 1, … }',
+      expected: `an object { "formatVersion": ${formatVersion}, … }`,
     });
   }
   const envelope = value as Part;
   const versionProblem = checkVersion(envelope.formatVersion);
   if (versionProblem !== undefined) return failure(versionProblem);
-  return validate(migrate(envelope, envelope.formatVersion as number, formatVersion));
+  const { document, notices } = migrate(envelope, envelope.formatVersion as number, formatVersion);
+  return validate(document, notices);
 }
 
 /** The text of a document: two blanks of indentation, keys in the order they have, a line break at the end. */
@@ -52,7 +58,7 @@ export function serialiseDesign(document: DesignDocument): string {
   return `${JSON.stringify(document, null, 2)}\n`;
 }
 
-function validate(value: Part): Result<{ readonly document: DesignDocument }> {
+function validate(value: Part, notices: readonly DesignNotice[]): ReadDesign {
   const unsafe = unsafeKeys(value, '');
   const parsed = designSchema.safeParse(value);
   if (!parsed.success || unsafe.length > 0) {
@@ -62,11 +68,12 @@ function validate(value: Part): Result<{ readonly document: DesignDocument }> {
   // The value itself, not the parser's copy: its keys keep their order.
   const document = value as unknown as DesignDocument;
   const problems = crossProblems(document);
-  return problems.length === 0 ? { ok: true, document } : { ok: false, problems };
+  if (problems.length > 0) return { ok: false, problems };
+  return { ok: true, document, notices: [...notices, ...noticesOf(document)] };
 }
 
 function checkVersion(version: unknown): DesignProblem | undefined {
-  const expected = formatVersion === 1 ? 'format version 1' : `a format version from 1 to ${formatVersion}`;
+  const expected = `a format version from 1 to ${formatVersion}`;
   if (version === undefined) return { path: 'formatVersion', code: 'missing', received: '', expected };
   if (typeof version !== 'number' || !Number.isInteger(version) || version < 1) {
     return { path: 'formatVersion', code: 'badFormatVersion', received: say(version), expected };
@@ -167,12 +174,15 @@ function expectedAt(path: string, root: Part): string {
   if (list !== undefined)
     return `a list of ${list.optional ? 'at most' : '1 to'} ${mostItems} parts, each ${oneOf(list.itemName)}`;
   const field = recordAt(path, root);
-  if (field?.choices !== undefined) return `one of ${field.choices.map(({ name }) => name).join(', ')}`;
-  if (field?.quantity !== undefined) return quantityWords(field.quantity);
+  const why = field?.why === undefined ? '' : `: ${field.why}`;
+  if (field?.choices !== undefined) return `one of ${field.choices.map(({ name }) => name).join(', ')}${why}`;
+  if (field?.quantity !== undefined) return `${quantityWords(field.quantity)}${why}`;
   if (path === 'prices.currency') return 'three capital letters, such as EUR';
   if (field !== undefined) return 'a text in quotation marks, not empty and not too long';
   const keys = knownKeys(path, kindOf(partAt(root, path)));
-  return keys.includes('kind') ? 'an object { "kind": …, … }' : `an object with ${keys.join(', ')}`;
+  if (!keys.includes('kind')) return `an object with ${keys.join(', ')}`;
+  const reason = recordAt(`${path}.kind`, root)?.why;
+  return `an object { "kind": …, … }${reason === undefined ? '' : `: ${reason}`}`;
 }
 
 function oneOf(noun: string): string {

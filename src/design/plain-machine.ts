@@ -1,16 +1,11 @@
 // The machine of a design beside its document, for any kind of number: its compressor by whatever is known of it, the mains
 // that feed it. A value that may stay open without a default is absent.
 
-import type { HermeticParameter } from '../parts/compressor/index.ts';
+import type { Oil } from '../matter/refrigerants/index.ts';
+import type { HermeticParameter, StartType } from '../parts/compressor/index.ts';
 
-export type StartTypeName =
-  | 'unknown'
-  | 'relay'
-  | 'startCapacitor'
-  | 'runCapacitor'
-  | 'startAndRunCapacitor'
-  | 'inverter';
-export type OilName = 'unknown' | 'mineral' | 'alkylbenzene' | 'polyolester' | 'polyalkyleneGlycol';
+export type StartTypeName = StartType;
+export type OilName = 'unknown' | Oil;
 
 /** From where to where something holds, in base SI or in years: no doubt about one value, so it is never varied. */
 export interface Span {
@@ -59,6 +54,9 @@ export interface RatingOf<Q> extends SupplyOf<Q> {
   readonly current?: Q;
 }
 
+/** What the saturation temperatures of a blend mean. */
+export type SaturationName = 'dew' | 'midPoint';
+
 export type CoefficientQuantityName = 'massFlow' | 'capacity' | 'power' | 'current';
 
 /** Ten coefficients of one quantity, in the units of their sheet. */
@@ -70,7 +68,11 @@ export interface CoefficientSetOf<Q> extends SupplyOf<Q> {
   /** As people write it: 'kg/h', 'lb/h', 'W', 'BTU/h', 'A'. */
   readonly unit: string;
   /** Only a capacity needs the liquid. */
-  readonly basis: { readonly suction: SuctionBasisOf<Q>; readonly liquid?: LiquidBasisOf<Q> };
+  readonly basis: {
+    readonly suction: SuctionBasisOf<Q>;
+    readonly liquid?: LiquidBasisOf<Q>;
+    readonly saturation: SaturationName;
+  };
   /** Saturation temperatures between which the set holds [K]. */
   readonly evaporatingRange: Span;
   readonly condensingRange: Span;
@@ -80,7 +82,11 @@ export interface CoefficientSetOf<Q> extends SupplyOf<Q> {
 export interface PointTableOf<Q> extends SupplyOf<Q> {
   readonly table: string;
   /** What holds for the columns that the table lacks. */
-  readonly basis: { readonly suction?: SuctionBasisOf<Q>; readonly liquid?: LiquidBasisOf<Q> };
+  readonly basis: {
+    readonly suction?: SuctionBasisOf<Q>;
+    readonly liquid?: LiquidBasisOf<Q>;
+    readonly saturation: SaturationName;
+  };
   /** How far all its flows and capacities, all its powers and currents may be off together: relative, half width. */
   readonly flowTolerance: Q;
   readonly powerTolerance: Q;

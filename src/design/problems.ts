@@ -21,8 +21,11 @@ export type DesignProblemCode =
   | 'unknownPath'
   | 'notOptional'
   | 'tooManyItems'
-  | 'fluidNotOfThisClass'
-  | 'ratingImpossible'
+  | 'notWhole'
+  | 'notInOrder'
+  | 'plateContradictsItself'
+  | 'notTenNumbers'
+  | 'tableUnreadable'
   | 'waterAboveRim'
   | 'coldestAboveUsual'
   | 'warmestBelowUsual'
@@ -46,7 +49,7 @@ export interface DesignProblem {
   readonly received: string;
   readonly expected: string;
   readonly nearest?: string;
-  /** Place in the text, counted from 1, where the text is not JSON. */
+  /** Place in the text, counted from 1: of the file where it is not JSON, of a table pasted into a field. */
   readonly line?: number;
   readonly column?: number;
 }
@@ -90,8 +93,11 @@ const reasons: Readonly<Record<DesignProblemCode, string>> = {
   unknownPath: 'does not exist in this design',
   notOptional: 'cannot be left out',
   tooManyItems: 'has too many items',
-  fluidNotOfThisClass: 'does not go with the appliance',
-  ratingImpossible: 'cannot be',
+  notWhole: 'is not one whole number',
+  notInOrder: 'is out of order',
+  plateContradictsItself: 'contradicts the rest of the plate',
+  notTenNumbers: 'are not ten coefficients',
+  tableUnreadable: 'cannot be read',
   waterAboveRim: 'lies above the rim',
   coldestAboveUsual: 'is warmer than the usual temperature',
   warmestBelowUsual: 'is colder than the usual temperature',

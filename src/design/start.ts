@@ -2,10 +2,9 @@
 // fields of the document, with their own records. Everything else starts as an assumption.
 
 import { type FieldRecord, fieldRecord, fieldRecords } from './field-records.ts';
-import { checkDesign } from './parse.ts';
+import { checkDesign, type ReadDesign } from './parse.ts';
 import { genericPath, type Part, textAt, withPart } from './paths.ts';
-import type { Result } from './problems.ts';
-import { type DesignDocument, formatVersion } from './schema/design.ts';
+import { formatVersion } from './schema/design.ts';
 
 /** A field that a question asks, perhaps only after a choice made in the same question. */
 export interface StartField {
@@ -88,8 +87,12 @@ export const startQuestions: readonly StartQuestion[] = [
   {
     id: 'compressor',
     question: 'What did the compressor come out of?',
-    help: 'And the refrigerant on its rating plate. It belongs to that refrigerant.',
-    fields: [asked('machine.compressor.appliance'), asked('machine.compressor.madeFor')],
+    help: 'And the refrigerant on its plate, to which it belongs; and roughly when it was made. Leave open what you do not know.',
+    fields: [
+      maybe('machine.compressor.appliance'),
+      maybe('machine.compressor.madeFor'),
+      maybe('machine.compressor.year'),
+    ],
   },
   {
     id: 'electricity',
@@ -117,11 +120,8 @@ export function startRecord({ path, among }: StartField): FieldRecord {
   return { ...record, choices: (record.choices ?? []).filter(({ name }) => among.includes(name)) };
 }
 
-/**
- * The design that the answers make. The compressor runs on the refrigerant it was made for unless `machine.refrigerant` is
- * among the answers; any other path of the document may be answered too.
- */
-export function newDesign(answers: StartAnswers, name = 'My tank'): Result<{ readonly document: DesignDocument }> {
+/** The design that the answers make; any other path of the document may be answered too. */
+export function newDesign(answers: StartAnswers, name = 'My tank'): ReadDesign {
   const given = Object.entries(answers).map(([path, text]) => [path, text.trim()] as const);
   const asksOther = new Map(
     startQuestions.flatMap(({ fields }) => fields.map((field) => [field.path, field] as const)),
@@ -131,7 +131,7 @@ export function newDesign(answers: StartAnswers, name = 'My tank'): Result<{ rea
     name,
     room: {},
     tank: {},
-    machine: { compressor: { kind: 'salvaged' } },
+    machine: {},
     prices: {},
   };
   for (const [path, text] of given) {
@@ -145,10 +145,6 @@ export function newDesign(answers: StartAnswers, name = 'My tank'): Result<{ rea
       };
     }
     document = withPart(document, path.split('.'), text);
-  }
-  const madeFor = answers['machine.compressor.madeFor']?.trim();
-  if (madeFor !== undefined && madeFor !== '' && !answers['machine.refrigerant']?.trim()) {
-    document = withPart(document, ['machine', 'refrigerant'], madeFor);
   }
   return checkDesign(ordered(document));
 }

@@ -1,12 +1,12 @@
-// What a field alone cannot tell: water above the rim, a coldest spell above the usual temperature, a fluid the appliance was
-// never built for, a price in another currency. Runs on documents whose fields are valid one by one.
+// What a field alone cannot tell: water above the rim, a coldest spell above the usual temperature, a machine that
+// contradicts itself, a price in another currency. Runs on documents whose fields are valid one by one.
 
-import { applianceClass } from '../../parts/compressor/index.ts';
 import { readQuantity } from '../../quantities/index.ts';
 import { fieldsOf } from '../field-records.ts';
 import { textAt } from '../paths.ts';
 import type { DesignProblem } from '../problems.ts';
 import type { DesignDocument } from '../schema/design.ts';
+import { machineProblems } from './machine-checks.ts';
 import { hair, inMetric, problemAt, valueAt } from './reading.ts';
 import { tankProblems } from './tank-checks.ts';
 import { wrappingProblems } from './wrapping-checks.ts';
@@ -18,7 +18,7 @@ export function crossProblems(document: DesignDocument): readonly DesignProblem[
     ...temperatureProblems(document),
     ...tankProblems(document),
     ...wrappingProblems(document),
-    ...compressorProblems(document),
+    ...machineProblems(document),
   ];
 }
 
@@ -57,13 +57,4 @@ function temperatureProblems(document: DesignDocument): DesignProblem[] {
     }
     return problems;
   });
-}
-
-function compressorProblems(document: DesignDocument): DesignProblem[] {
-  const { compressor } = document.machine;
-  if (compressor.kind !== 'salvaged') return [];
-  const { fluids, title } = applianceClass(compressor.appliance);
-  if (fluids.includes(compressor.madeFor)) return [];
-  const expected = `a refrigerant that a ${title} was built for: ${fluids.join(', ')}; if the rating plate says otherwise, describe the compressor by displacement or rating`;
-  return [problemAt(document, 'machine.compressor.madeFor', 'fluidNotOfThisClass', expected)];
 }

@@ -1,14 +1,10 @@
-// Defaults that depend on other fields, as estimates: the coldest room from the usual one, a compressor's numbers from the
-// appliance it came out of. Defaults that are constants stand as text on the schema. Sources in words beside each.
+// Defaults that depend on other fields, as estimates: the coldest room from the usual one, the charge from
+// the appliance. Defaults that are constants stand as text on the schema. Sources in words beside each.
 
 import {
-  type ApplianceRanges,
   applianceClass,
   applianceClasses,
   applianceRanges,
-  type CompressorRanges,
-  genericRanges,
-  ratingPoint,
   type SourcedEstimate,
 } from '../../parts/compressor/index.ts';
 import type { Band, Estimate } from '../../quantities/index.ts';
@@ -93,48 +89,16 @@ export function usualLoopPump(arrangement: 'intermediateLoop' | 'coilInTank'): S
     : { low: 0, likely: 0, high: 0, source: 'a coil in the tank has no loop pump' };
 }
 
-/** What describes a compressor, as far as defaults need it. */
-export type CompressorDescription =
-  | { readonly kind: 'salvaged'; readonly madeFor: string; readonly appliance: string }
-  | { readonly kind: 'displacement'; readonly madeFor: string; readonly application: ApplicationName }
-  | { readonly kind: 'rating'; readonly madeFor: string; readonly ratingPoint: string };
-
-/** The level of suction pressure that such a compressor was made for. */
-export function usualApplication(compressor: CompressorDescription): ApplicationName {
-  switch (compressor.kind) {
-    case 'salvaged':
-      return applianceClass(compressor.appliance).application;
-    case 'displacement':
-      return compressor.application;
-    case 'rating':
-      return ratingPoint(compressor.ratingPoint).application;
-  }
-}
-
-/** Ranges of the machine's numbers; with displacement and charge where the appliance is known. */
-export function usualCompressor(compressor: CompressorDescription): CompressorRanges | ApplianceRanges {
-  return compressor.kind === 'salvaged'
-    ? applianceRanges(compressor.appliance, compressor.madeFor)
-    : genericRanges(usualApplication(compressor), compressor.madeFor);
-}
-
-/** Displacement per revolution of the appliance's compressor [m³]. */
-export function usualDisplacement(appliance: string, madeFor: string): SourcedDefault {
-  return withWords(applianceRanges(appliance, madeFor).displacement, `${applianceClass(appliance).title}, ${madeFor}`);
-}
-
 /**
- * Refrigerant in the circuit as built [kg]: of the appliance where it is known; else the span over the appliance classes of
- * that suction pressure level built for that fluid, or over all of them where the level has none.
+ * Refrigerant in the circuit as built [kg]: of the appliance where it is known and was built for that fluid; else the span over
+ * the appliance classes of that level built for it, over all of them where the level has none.
  */
-export function usualCharge(compressor: CompressorDescription): SourcedDefault {
-  const { madeFor } = compressor;
-  if (compressor.kind === 'salvaged') {
-    const { charge } = applianceRanges(compressor.appliance, madeFor);
-    return withWords(charge, `${applianceClass(compressor.appliance).title} as built for ${madeFor}`);
-  }
-  const application = usualApplication(compressor);
+export function usualCharge(madeFor: string, application: ApplicationName, appliance?: string): SourcedDefault {
   const ofFluid = applianceClasses.filter(({ fluids }) => fluids.includes(madeFor));
+  if (ofFluid.some(({ name }) => name === appliance)) {
+    const { charge } = applianceRanges(appliance!, madeFor);
+    return withWords(charge, `${applianceClass(appliance!).title} as built for ${madeFor}`);
+  }
   const ofLevel = ofFluid.filter((entry) => entry.application === application);
   const charges = (ofLevel.length > 0 ? ofLevel : ofFluid).map(({ name }) => applianceRanges(name, madeFor).charge);
   return {

@@ -1,66 +1,48 @@
 // Machine, exchangers and safeguards of a document -> resolved.
 
+import type { Estimate } from '../../quantities/index.ts';
 import type { ApplicationName, ResolvedDesign } from '../plain.ts';
+import type { SupplyOf } from '../plain-machine.ts';
 import type { DesignDocument } from '../schema/design.ts';
-import {
-  type CompressorDescription,
-  usualApplication,
-  usualCharge,
-  usualCompressor,
-  usualCondenserApproach,
-  usualDisplacement,
-} from './defaults.ts';
+import { resolveCompressor } from './compressor.ts';
+import { type SourcedDefault, usualCharge, usualCondenserApproach } from './defaults.ts';
+import { describeMachine, type MainsDefault } from './machine-origin.ts';
 import type { Resolver } from './resolver.ts';
 
 export function resolveMachine(take: Resolver, document: DesignDocument): ResolvedDesign['machine'] {
-  const described = document.machine.compressor;
-  const application: ApplicationName = usualApplication(described);
+  const described = describeMachine(document);
+  const { appliance, madeFor } = described.origin;
+  const supply = resolveSupplyHere(take, described.supply);
   return {
-    refrigerant: take.choice<string>('machine.refrigerant'),
-    compressor: resolveCompressor(take, described),
-    application: take.choice('machine.application', {
-      name: application,
-      source: 'follows from the description of the compressor',
+    refrigerant: take.choice<string>('machine.refrigerant', {
+      name: madeFor,
+      source: 'a compressor belongs to the refrigerant it was made for',
     }),
+    compressor: resolveCompressor(take, described, supply),
+    application: take.choice<ApplicationName>('machine.application', described.application),
+    count: take.quantity('machine.count'),
+    supply,
     shellPlace: take.choice('machine.shellPlace'),
     enclosure: resolveEnclosure(take),
     sunkenPlace: resolveSunkenPlace(take),
-    charge: take.quantity('machine.charge', () => usualCharge(described)),
+    charge: take.quantity('machine.charge', () => usualCharge(madeFor, described.application.name, appliance)),
     forFlammables: take.choice('machine.forFlammables'),
   };
 }
 
-function resolveCompressor(take: Resolver, described: CompressorDescription): ResolvedDesign['machine']['compressor'] {
-  const path = 'machine.compressor';
-  const usual = usualCompressor(described);
-  const { kind, madeFor } = described;
-  const details = () => ({
-    speed: take.quantity(`${path}.speed`, () => usual.speed),
-    clearanceRatio: take.quantity(`${path}.clearanceRatio`, () => usual.clearanceRatio),
-    reexpansionExponent: take.quantity(`${path}.reexpansionExponent`, () => usual.reexpansionExponent),
-    fillingFactor: take.quantity(`${path}.fillingFactor`, () => usual.fillingFactor),
-    frictionPressure: take.quantity(`${path}.frictionPressure`, () => usual.frictionPressure),
-    shellHeatShare: take.quantity(`${path}.shellHeatShare`, () => usual.shellHeatShare),
-  });
-  const compressionEfficiency = () => take.quantity(`${path}.compressionEfficiency`, () => usual.compressionEfficiency);
-  switch (kind) {
-    case 'salvaged': {
-      const { appliance } = described;
-      const displacement = take.quantity(`${path}.displacement`, () => usualDisplacement(appliance, madeFor));
-      return { kind, madeFor, appliance, displacement, ...details(), compressionEfficiency: compressionEfficiency() };
-    }
-    case 'displacement': {
-      const { application } = described;
-      const displacement = take.quantity(`${path}.displacement`);
-      return { kind, madeFor, displacement, application, ...details(), compressionEfficiency: compressionEfficiency() };
-    }
-    case 'rating': {
-      const { ratingPoint } = described;
-      const capacity = take.quantity(`${path}.capacity`);
-      const power = take.quantity(`${path}.power`);
-      return { kind, madeFor, ratingPoint, capacity, power, ...details() };
-    }
-  }
+/** The voltage of a socket may be a twentieth off its nominal value, either way. */
+const voltageSpread = 0.05;
+
+function resolveSupplyHere(take: Resolver, usual: MainsDefault): SupplyOf<Estimate> {
+  const { frequency, frequencySource, voltage, voltageSource } = usual;
+  return {
+    frequency: take.quantity('machine.supply.frequency', () => around(frequency, 0, frequencySource)),
+    voltage: take.quantity('machine.supply.voltage', () => around(voltage, voltageSpread, voltageSource)),
+  };
+}
+
+function around(likely: number, spread: number, source: string): SourcedDefault {
+  return { low: likely * (1 - spread), likely, high: likely * (1 + spread), source };
 }
 
 function resolveEnclosure(take: Resolver): ResolvedDesign['machine']['enclosure'] {
@@ -90,6 +72,7 @@ export function resolveSafeguards(take: Resolver, wettedMetal: string): Resolved
 
 export function resolveExchangers(take: Resolver): ResolvedDesign['exchangers'] {
   const evaporatorApproach = take.quantity('exchangers.evaporatorApproach');
+  const suctionPressureLimit = take.quantityIfGiven('exchangers.suctionPressureLimit');
   const condenserArrangement = take.choice<'intermediateLoop' | 'coilInTank'>('exchangers.condenserArrangement');
   return {
     evaporatorApproach,
@@ -102,5 +85,6 @@ export function resolveExchangers(take: Resolver): ResolvedDesign['exchangers'] 
     superheat: take.quantity('exchangers.superheat'),
     subcooling: take.quantity('exchangers.subcooling'),
     airSpeed: take.quantity('exchangers.airSpeed'),
+    ...(suctionPressureLimit === undefined ? {} : { suctionPressureLimit }),
   };
 }

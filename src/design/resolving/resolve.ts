@@ -45,6 +45,7 @@ export function resolveDesign(document: DesignDocument): Resolution {
     fan: take.quantity('power.fan'),
     loopPump: take.quantity('power.loopPump', () => usualLoopPump(exchangers.condenserArrangement)),
     controls: take.quantity('power.controls'),
+    crankcaseHeater: take.quantity('power.crankcaseHeater'),
   };
   const safeguards = resolveSafeguards(take, exchangers.wettedMetal);
   const prices = resolvePrices(take, document, electricity);

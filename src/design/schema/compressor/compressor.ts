@@ -3,6 +3,7 @@
 
 import * as z from 'zod/mini';
 import { applianceClasses } from '../../../parts/compressor/index.ts';
+import { sentenceStart } from '../../../quantities/index.ts';
 import { listedField, quantityField } from '../field.ts';
 import { madeForChoices } from '../fluids.ts';
 import { bench } from './bench.ts';
@@ -18,7 +19,7 @@ export const compressorSchema = z.optional(
   z.strictObject({
     appliance: z.optional(
       listedField(
-        applianceClasses.map(({ name, title }) => ({ name, label: title.charAt(0).toUpperCase() + title.slice(1) })),
+        applianceClasses.map(({ name, title }) => ({ name, label: sentenceStart(title) })),
         {
           label: 'It came out of a …',
           help: 'The appliance tells what size and kind of compressor to expect.',

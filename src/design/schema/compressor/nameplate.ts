@@ -1,7 +1,14 @@
 // What is printed on the dome and on the plate of the appliance.
 
 import * as z from 'zod/mini';
-import { choiceField, quantityField, textField } from '../field.ts';
+import type { Oil } from '../../../matter/refrigerants/index.ts';
+import { oilChoices, startTypeChoices } from '../../../parts/compressor/index.ts';
+import { sentenceStart } from '../../../quantities/index.ts';
+import { choiceField, listedField, quantityField, textField } from '../field.ts';
+
+type OilLabels = Readonly<Record<Oil, string>>;
+
+const oilLabels = Object.fromEntries(oilChoices.map(({ name, title }) => [name, sentenceStart(title)]));
 
 const more = { level: 'more' } as const;
 
@@ -76,14 +83,8 @@ export const nameplate = z.optional(
     ),
     oil: z.optional(
       choiceField(
-        ['unknown', 'mineral', 'alkylbenzene', 'polyolester', 'polyalkyleneGlycol'],
-        {
-          unknown: 'Not known',
-          mineral: 'Mineral oil',
-          alkylbenzene: 'Alkylbenzene',
-          polyolester: 'Polyolester (ester oil, POE)',
-          polyalkyleneGlycol: 'Polyalkylene glycol (PAG)',
-        },
+        ['unknown', 'mineral', 'alkylbenzene', 'polyolester', 'polyvinylether', 'polyalkyleneglycol'],
+        { unknown: 'Not known', ...(oilLabels as OilLabels) },
         {
           ...more,
           label: 'Oil in it',
@@ -93,20 +94,12 @@ export const nameplate = z.optional(
       ),
     ),
     startType: z.optional(
-      choiceField(
-        ['unknown', 'relay', 'startCapacitor', 'runCapacitor', 'startAndRunCapacitor', 'inverter'],
-        {
-          unknown: 'Not known',
-          relay: 'Relay or PTC without capacitor (RSIR)',
-          startCapacitor: 'Start capacitor (CSIR)',
-          runCapacitor: 'Run capacitor (PSC, RSCR)',
-          startAndRunCapacitor: 'Start and run capacitor (CSR)',
-          inverter: 'Inverter',
-        },
+      listedField(
+        startTypeChoices.map(({ name, title }) => ({ name, label: sentenceStart(title) })),
         {
           ...more,
           label: 'How it starts',
-          help: 'Decides whether it starts against pressure, and how long it must rest before.',
+          help: 'Decides whether it starts against pressure, and how good its motor is.',
           default: { text: 'unknown', source: 'nothing assumed about its starting gear' },
         },
       ),

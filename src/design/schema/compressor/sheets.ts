@@ -83,6 +83,19 @@ const liquidBasis = z
     }),
   );
 
+const saturation = z.optional(
+  choiceField(
+    ['dew', 'midPoint'],
+    { dew: 'Dew temperatures', midPoint: 'Mid-points of a blend' },
+    {
+      label: 'Saturation temperatures are',
+      help: 'Of a blend, some sheets print the middle between boiling and dew. Of a pure fluid both are the same.',
+      level: 'expert',
+      default: { text: 'dew', source: 'as the standards state them' },
+    },
+  ),
+);
+
 const shared = {
   frequency: quantityField({
     ...frequency,
@@ -140,7 +153,7 @@ export const coefficients = z.optional(
         help: 'The unit of what they compute.',
         level: 'more',
       }),
-      basis: z.strictObject({ suction, liquid: z.optional(liquidBasis) }),
+      basis: z.strictObject({ suction, liquid: z.optional(liquidBasis), saturation }),
       evaporatingRange: quantityField({
         ...evaporating,
         label: 'Evaporating range',
@@ -174,7 +187,7 @@ export const tables = z.optional(
         level: 'more',
         lines: true,
       }),
-      basis: z.optional(z.strictObject({ suction: z.optional(suction), liquid: z.optional(liquidBasis) })),
+      basis: z.optional(z.strictObject({ suction: z.optional(suction), liquid: z.optional(liquidBasis), saturation })),
       ...shared,
       flowTolerance: z.optional(
         quantityField({

@@ -1,0 +1,138 @@
+// What a machine cannot be: a plate that contradicts itself, a rating of nothing, temperatures out of order, coefficients and
+// tables that cannot be read or lack what they hold for.
+
+import type { DesignProblem } from '../problems.ts';
+import { coefficientUnits } from '../schema/compressor/sheets.ts';
+import type { DesignDocument } from '../schema/design.ts';
+import { readCoefficients } from './coefficients-text.ts';
+import { hair, inMetric, problemAt, valueAt } from './reading.ts';
+
+const at = 'machine.compressor';
+
+type Described = NonNullable<DesignDocument['machine']['compressor']>;
+type CoefficientSet = NonNullable<Described['coefficients']>[number];
+
+export function machineProblems(document: DesignDocument): readonly DesignProblem[] {
+  const { ratings = [], coefficients = [], bench = [] } = document.machine.compressor ?? {};
+  return [
+    ...countProblems(document),
+    ...nameplateProblems(document),
+    ...ratings.flatMap((rating, index) => ratingProblems(document, rating, `${at}.ratings.${index}`)),
+    ...coefficients.flatMap((set, index) => coefficientProblems(document, set, `${at}.coefficients.${index}`)),
+    ...bench.flatMap((_, index) => benchProblems(document, `${at}.bench.${index}`)),
+  ];
+}
+
+function countProblems(document: DesignDocument): readonly DesignProblem[] {
+  const path = 'machine.count';
+  const count = valueAt(document, path);
+  if (count === undefined || (Number.isInteger(count.likely) && count.low === count.high)) return [];
+  return [problemAt(document, path, 'notWhole', 'one whole number, such as 2')];
+}
+
+/** Reading and printing of plates is good to a few per cent. */
+const plateTolerance = 1.05;
+
+function nameplateProblems(document: DesignDocument): readonly DesignProblem[] {
+  const plate = (name: string) => valueAt(document, `${at}.nameplate.${name}`);
+  const problems: DesignProblem[] = [];
+  const [voltage, rated, locked, power] = ['voltage', 'ratedCurrent', 'lockedRotorCurrent', 'power'].map(plate);
+  if (rated !== undefined && locked !== undefined && locked.high <= rated.low + hair) {
+    const words = `more than the rated current of ${inMetric(rated.low, 'current')}: a motor that stands draws several times as much`;
+    problems.push(problemAt(document, `${at}.nameplate.lockedRotorCurrent`, 'plateContradictsItself', words));
+  }
+  if (voltage !== undefined && rated !== undefined && power !== undefined) {
+    const most = voltage.high * rated.high;
+    if (power.low > plateTolerance * most) {
+      const words = `at most volts times amps of the plate, ${inMetric(most, 'electricPower')}; the plate of an appliance may count a heater or a lamp that is not the compressor`;
+      problems.push(problemAt(document, `${at}.nameplate.power`, 'plateContradictsItself', words));
+    }
+  }
+  return problems;
+}
+
+function ratingProblems(
+  document: DesignDocument,
+  { capacity, power }: NonNullable<Described['ratings']>[number],
+  path: string,
+): readonly DesignProblem[] {
+  const isEmpty = capacity === undefined && power === undefined;
+  const expected = 'a capacity, an electric power, or both, as stated there';
+  return [
+    ...(isEmpty ? [problemAt(document, `${path}.capacity`, 'missing', expected)] : []),
+    ...inOrder(document, `${path}.at.evaporating`, `${path}.at.condensing`, 'the condensing temperature'),
+    ...inOrder(document, `${path}.at.liquid`, `${path}.at.condensing`, 'the condensing temperature', true),
+    ...inOrder(document, `${path}.at.evaporating`, `${path}.at.returnGas`, 'the return gas', true),
+  ];
+}
+
+function benchProblems(document: DesignDocument, path: string): readonly DesignProblem[] {
+  return [
+    ...inOrder(document, `${path}.evaporating`, `${path}.condensing`, 'the condensing temperature'),
+    ...inOrder(document, `${path}.liquid`, `${path}.condensing`, 'the condensing temperature', true),
+    ...inOrder(document, `${path}.evaporating`, `${path}.suction`, 'the suction pipe', true),
+    ...inOrder(document, `${path}.suction`, `${path}.discharge`, 'the discharge pipe'),
+  ];
+}
+
+/** Of two temperatures that are typed, the first must be the lower one, whatever their ranges hold. */
+function inOrder(
+  document: DesignDocument,
+  lower: string,
+  upper: string,
+  words: string,
+  mayEqual = false,
+): readonly DesignProblem[] {
+  const [low, high] = [valueAt(document, lower), valueAt(document, upper)];
+  if (low === undefined || high === undefined) return [];
+  if (low.likely < high.likely - hair || (mayEqual && low.likely <= high.likely + hair)) return [];
+  const expected = `${mayEqual ? 'at most' : 'below'} ${words}, ${inMetric(high.likely, 'temperature')}`;
+  return [problemAt(document, lower, 'notInOrder', expected)];
+}
+
+function coefficientProblems(document: DesignDocument, set: CoefficientSet, path: string): readonly DesignProblem[] {
+  const read = readCoefficients(set.values);
+  const units: readonly string[] = coefficientUnits[set.of];
+  const needsLiquid = set.of === 'capacity' && set.basis.liquid === undefined;
+  return [
+    ...(read.ok ? [] : [{ path: `${path}.values`, ...read.problem }]),
+    ...(units.includes(set.unit)
+      ? []
+      : [problemAt(document, `${path}.unit`, 'wrongUnit', `one of ${units.join(', ')}`)]),
+    ...(needsLiquid ? [missingLiquid(`${path}.basis.liquid`)] : []),
+    ...rangeProblems(document, path),
+  ];
+}
+
+export function missingLiquid(path: string): DesignProblem {
+  const expected =
+    'the subcooling or the temperature of the liquid the capacity is stated for: it alone is worth a fifth of the capacity';
+  return { path, code: 'missing', received: '', expected };
+}
+
+/** Ranges are ranges, and what the set holds for makes sense everywhere in them. */
+function rangeProblems(document: DesignDocument, path: string): readonly DesignProblem[] {
+  const [evaporating, condensing] = ['evaporatingRange', 'condensingRange'].map((name) =>
+    valueAt(document, `${path}.${name}`),
+  );
+  const gas = `${path}.basis.suction.returnGas`;
+  const liquid = `${path}.basis.liquid.temperature`;
+  if (evaporating === undefined || condensing === undefined) return [];
+  const problems: DesignProblem[] = [];
+  const say = (value: number) => inMetric(value, 'temperature');
+  if (evaporating.high >= condensing.low) {
+    const expected = `a range below the condensing range, which begins at ${say(condensing.low)}`;
+    problems.push(problemAt(document, `${path}.evaporatingRange`, 'notInOrder', expected));
+  }
+  const returnGas = valueAt(document, gas);
+  if (returnGas !== undefined && returnGas.likely < evaporating.high - hair) {
+    const expected = `at least the upper end of the evaporating range, ${say(evaporating.high)}`;
+    problems.push(problemAt(document, gas, 'notInOrder', expected));
+  }
+  const liquidTemperature = valueAt(document, liquid);
+  if (liquidTemperature !== undefined && liquidTemperature.likely > condensing.low + hair) {
+    const expected = `at most the lower end of the condensing range, ${say(condensing.low)}; where the sheet states one liquid temperature for all, let the range begin there`;
+    problems.push(problemAt(document, liquid, 'notInOrder', expected));
+  }
+  return problems;
+}
