@@ -10,6 +10,7 @@ import './styles/heat-path.css';
 import './styles/print.css';
 import startWorker from 'virtual:engine-worker';
 import { createRoot } from 'react-dom/client';
+import { fluidsOf } from '../design/index.ts';
 import { App } from './app.tsx';
 import { addressOf, firstPage, isDesignLink } from './pages.ts';
 import { startFrom } from './state/start.ts';
@@ -34,8 +35,8 @@ async function startWorkbench(element: HTMLElement): Promise<void> {
   if (link !== undefined) history.replaceState(null, '', addressOf({ page: firstPage, part: undefined }));
   const start = startFrom(keeper, new Date().toISOString(), link);
   // The worker begins, and fetches what the design is about, while the page is drawn.
-  const { refrigerant, compressor } = start.document.machine;
-  engine.prepare([refrigerant, compressor.madeFor]);
+  const { refrigerant, madeFor } = fluidsOf(start.document);
+  engine.prepare([refrigerant, madeFor]);
   createRoot(element).render(<App engine={engine} keeper={keeper} start={start} />);
 }
 

@@ -45,6 +45,7 @@ export function DesignField({ record }: { record: FieldRecord }): ReactNode {
         help={record.help}
         path={record.path}
         value={text}
+        assumed={assumed}
         offered={(record.choices ?? []).map(({ name }) => name)}
         commit={commit}
       />

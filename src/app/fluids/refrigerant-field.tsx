@@ -13,14 +13,18 @@ export interface RefrigerantFieldProps {
   readonly help?: string | undefined;
   /** Path of what it holds, by which a link from elsewhere finds it. */
   readonly path: string;
+  /** Empty where the design holds none. */
   readonly value: string;
+  /** What is taken while it holds none; absent where it cannot stay empty. */
+  readonly assumed?: string | undefined;
   /** Names that may be chosen. */
   readonly offered: readonly string[];
   /** Uses the name, or says why it cannot be used. */
   readonly commit: (name: string) => string | undefined;
 }
 
-export function RefrigerantField({ label, help, path, value, offered, commit }: RefrigerantFieldProps): ReactNode {
+export function RefrigerantField(props: RefrigerantFieldProps): ReactNode {
+  const { label, help, path, value, assumed, offered, commit } = props;
   const id = useId();
   const [error, setError] = useState<string | undefined>(undefined);
   const [isOpen, setOpen] = useState(false);
@@ -66,7 +70,10 @@ export function RefrigerantField({ label, help, path, value, offered, commit }: 
         aria-describedby={describedBy === '' ? undefined : describedBy}
         onChange={(event) => setError(commit(event.target.value))}
       >
-        {!offered.includes(value) && <option value={value}>{value === '' ? 'choose' : value}</option>}
+        {assumed !== undefined && <option value="">{assumed}</option>}
+        {!offered.includes(value) && !(value === '' && assumed !== undefined) && (
+          <option value={value}>{value === '' ? 'choose' : value}</option>
+        )}
         {groups.map(({ title, fluids }) => (
           <optgroup key={title} label={title}>
             {fluids.map((fluid) => (

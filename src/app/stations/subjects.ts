@@ -46,6 +46,23 @@ const subjects: Readonly<Partial<Record<StationName, readonly SubjectPaths[]>>> 
     },
     { title: 'Room and outdoors', begins: ['room.', 'place.outdoors'] },
   ],
+  'the-machine': [
+    {
+      title: 'Its dome and nameplate',
+      begins: ['machine.compressor.dome', 'machine.compressor.nameplate', 'machine.application'],
+    },
+    { title: 'Ratings from a sheet', begins: ['machine.compressor.ratings'] },
+    { title: 'Ten coefficients', begins: ['machine.compressor.coefficients'] },
+    { title: 'A table of points', begins: ['machine.compressor.tables'] },
+    { title: 'Measured by yourself', begins: ['machine.compressor.bench'] },
+    { title: 'Numbers behind the ratings', begins: ['machine.compressor'] },
+    {
+      title: 'Mains, heater, valve',
+      begins: ['machine.supply', 'power.crankcaseHeater', 'exchangers.suctionPressureLimit'],
+    },
+    { title: 'Where it stands', begins: ['machine.enclosure', 'machine.sunkenPlace', 'room.', 'source.', 'place.'] },
+    { title: 'Circuit and safety', begins: ['machine.', 'safeguards.', 'exchangers.wettedMetal'] },
+  ],
 };
 
 /** What a station asks beside what it explains, while it has an answer: layers by their panel, the meter by what it says. */

@@ -1,7 +1,7 @@
 // Which refrigerants a request is about: their coefficient files have to be here before the engine answers it. Names that
 // mean no refrigerant are left to the engine, which refuses them naming the nearest.
 
-import { parseDesign } from '../../design/index.ts';
+import { fluidsOf, parseDesign } from '../../design/index.ts';
 import { fluidsNeededBy, refrigerantNamed } from '../../matter/refrigerants/index.ts';
 import type { EngineRequest } from './messages.ts';
 
@@ -45,6 +45,6 @@ function withNeeded(name: unknown): readonly unknown[] {
 export function fluidsOfDesign(text: string): readonly string[] {
   const parsed = parseDesign(text);
   if (!parsed.ok) return [];
-  const { refrigerant, compressor } = parsed.document.machine;
-  return [refrigerant, compressor.madeFor];
+  const { refrigerant, madeFor } = fluidsOf(parsed.document);
+  return [refrigerant, madeFor];
 }

@@ -71,7 +71,7 @@ export const settledBy: Readonly<Record<CautionCode, readonly string[]>> = {
   heatsWaterFast: ['machine.compressor.displacement', ...cutOut],
   waterAboveUsual: ['tank.waterTemperature', 'tank.livestock'],
   waterBelowUsual: ['tank.waterTemperature', 'tank.livestock'],
-  reliesOnBackup: ['tank.load.kind', 'machine.compressor.kind', 'room.coldest'],
+  reliesOnBackup: ['tank.load.kind', 'machine.compressor.displacement', 'room.coldest'],
   machineFailureCoolsTank: ['tank.load.lid', 'room.coldest'],
   machineFailureCoolsFast: ['tank.load.lid', 'room.coldest'],
   summerOverheating: ['room.warmest', 'tank.load.pumpPower', 'tank.load.lightPower', 'tank.livestock'],

@@ -1,7 +1,7 @@
 // Which fluids stand side by side and on which basis: what a design begins with, and what the browser keeps of a choice.
 
 import type { MachineBasis } from '../../../assess/index.ts';
-import type { DesignDocument } from '../../../design/index.ts';
+import { type DesignDocument, fluidsOf } from '../../../design/index.ts';
 
 export interface FluidChoice {
   /** In the order of the list of refrigerants. */
@@ -28,8 +28,8 @@ export const basisLabels: readonly (readonly [MachineBasis, string])[] = [
  * @param known     every refrigerant, in the order of the list
  */
 export function choiceAtFirst(document: DesignDocument, known: readonly string[]): FluidChoice {
-  const { refrigerant, compressor } = document.machine;
-  const own = new Set<string>([refrigerant, compressor.madeFor]);
+  const { refrigerant, madeFor } = fluidsOf(document);
+  const own = new Set<string>([refrigerant, madeFor]);
   const others = known.filter((fluid) => !own.has(fluid)).slice(0, shownAtFirst - own.size);
   return { fluids: known.filter((fluid) => own.has(fluid) || others.includes(fluid)), basis: 'sameDome' };
 }
