@@ -1,13 +1,13 @@
 // How a machine runs over the evaporating temperature, a line for each condensing temperature: the heat it gives, the electricity it
 // takes, or their ratio. One line has its range and its limits drawn; the table has them all.
 
-import type { MachineStudy, MapFamily } from '../../assess/index.ts';
+import type { MapFamily } from '../../assess/index.ts';
 import type { Band } from '../../quantities/index.ts';
 import { quantityUnit, sayBand, sayQuantity, toView, type UnitView } from '../../quantities/index.ts';
 import type { ChartSeries, ChartSpecification, Dash, LevelLine } from '../specification.ts';
 import { limitsAt } from './map-limits.ts';
 import { markNotes, markSeries } from './map-marks.ts';
-import { type Drawn, drawnQuantities, type PlacedPoint, placedPoints, runs } from './map-points.ts';
+import { type Drawn, drawnQuantities, type MachineMap, type PlacedPoint, placedPoints, runs } from './map-points.ts';
 import { mapTable } from './map-table.ts';
 
 export interface MapView {
@@ -29,7 +29,7 @@ const headroom = 0.06;
 /** A level is shown where it leaves the lines at least this share of the picture. */
 const leastLines = 0.6;
 
-export function machineMapChart(study: MachineStudy, { of, chosen, needed, view }: MapView): ChartSpecification {
+export function machineMapChart(study: MachineMap, { of, chosen, needed, view }: MapView): ChartSpecification {
   const { quantity, label, title, ink } = drawnQuantities[of];
   const level = (value: number) => toView(value, 'temperature', view);
   const shown = study.map[chosen] ?? study.map[0]!;
@@ -142,7 +142,7 @@ function neededWords(of: Drawn, { likely }: Band, levels: readonly LevelLine[], 
   return [`In the coldest spell the tank needs ${sayQuantity(likely, 'power', view)}, above this picture.`];
 }
 
-function describe({ basis, map }: MachineStudy, { condensing }: MapFamily, view: UnitView): string {
+function describe({ basis, map }: MachineMap, { condensing }: MapFamily, view: UnitView): string {
   const difference = (value: number) => sayQuantity(value, 'temperatureDifference', view);
   const points = map.flatMap((family) => family.points);
   const known = points.some(({ insideData }) => insideData)

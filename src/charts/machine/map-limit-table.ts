@@ -1,11 +1,12 @@
 // Where each limit of a machine lies over the map, as a table: what the hatching of the pictures says for one condensing
 // temperature, for all of them, with the source of each bound.
 
-import type { MachineStudy, MapLimit } from '../../assess/index.ts';
+import type { MapLimit } from '../../assess/index.ts';
 import { isQuantityName, sayQuantity, sentenceStart, type UnitView } from '../../quantities/index.ts';
 import type { ChartTable } from '../specification.ts';
+import type { MachineMap } from './map-points.ts';
 
-export function mapLimitTable({ limits, map }: MachineStudy, view: UnitView): ChartTable {
+export function mapLimitTable({ limits, map }: MachineMap, view: UnitView): ChartTable {
   const level = (value: number) => sayQuantity(value, 'temperature', view);
   return {
     caption:

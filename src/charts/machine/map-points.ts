@@ -1,8 +1,11 @@
 // Points of the map of a machine in the units of the view.
 
-import type { MapFamily, MapPoint } from '../../assess/index.ts';
+import type { MachineStudy, MapFamily, MapPoint } from '../../assess/index.ts';
 import { type Band, type QuantityName, toView, type UnitView } from '../../quantities/index.ts';
 import type { InkRole } from '../specification.ts';
+
+/** What of a study the pictures of its map are made from. */
+export type MachineMap = Pick<MachineStudy, 'basis' | 'map' | 'limits' | 'marks'>;
 
 /** What is drawn of a machine over the evaporating temperature. */
 export type Drawn = 'heat' | 'power' | 'cop';

@@ -1,11 +1,11 @@
 // The map of a machine as a table: a row for each evaporating temperature, a column for each condensing one.
 
-import type { MachineStudy, MapPoint } from '../../assess/index.ts';
+import type { MapPoint } from '../../assess/index.ts';
 import { sayBandParts, sayQuantity, type UnitView } from '../../quantities/index.ts';
 import type { ChartTable } from '../specification.ts';
-import { type Drawn, drawnQuantities } from './map-points.ts';
+import { type Drawn, drawnQuantities, type MachineMap } from './map-points.ts';
 
-export function mapTable({ map, basis }: MachineStudy, of: Drawn, view: UnitView): ChartTable {
+export function mapTable({ map, basis }: MachineMap, of: Drawn, view: UnitView): ChartTable {
   const level = (value: number) => sayQuantity(value, 'temperature', view);
   const { label } = drawnQuantities[of];
   const isKnown = map.some(({ points }) => points.some(({ insideData }) => insideData));

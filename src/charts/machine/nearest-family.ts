@@ -1,14 +1,14 @@
 // Which line of the map of a machine has its range and limits drawn.
 
-import type { MachineStudy } from '../../assess/index.ts';
+import type { MachineMap } from './map-points.ts';
 
 /**
- * Index of the family nearest to a condensing temperature; of the coldest spell where none is wished for.
- * @param wanted  [K]
+ * Index of the family nearest to a condensing temperature.
+ * @param wanted  [K]; that of the coldest spell, or else of the first mark, where absent
  */
-export function nearestFamily({ map, marks, sentence }: MachineStudy, wanted?: number): number {
-  const coldest = marks.find(({ when }) => when === 'coldestSpell')?.condensing ?? sentence.condensing;
-  const aim = wanted ?? coldest;
+export function nearestFamily({ map, marks }: MachineMap, wanted?: number): number {
+  const mark = marks.find(({ when }) => when === 'coldestSpell') ?? marks[0];
+  const aim = wanted ?? mark?.condensing ?? map[0]?.condensing ?? 0;
   const distances = map.map(({ condensing }) => Math.abs(condensing - aim));
   return Math.max(0, distances.indexOf(Math.min(...distances)));
 }
