@@ -293,6 +293,38 @@ const inputs = {
     metric: ['rpm'],
     examples: ['2900 rpm', '49 1/s'],
   },
+  mainsFrequency: {
+    ...of('mainsFrequency', 'f', '1/s', 'frequency of the mains'),
+    metric: ['Hz'],
+    examples: ['50 Hz', '60 Hz'],
+    sign: 'positive',
+  },
+  voltage: {
+    ...of('voltage', 'V', 'V', 'voltage'),
+    metric: ['V'],
+    examples: ['230 V', '110 to 120 V'],
+    sign: 'positive',
+  },
+  current: {
+    ...of('current', 'I', 'A', 'electric current'),
+    metric: ['A'],
+    examples: ['0.8 A', '1.1 to 1.3 A'],
+    digits: 2,
+  },
+  powerFactor: {
+    ...of('fraction', 'cos φ', '1', 'watts over volts times amps'),
+    metric: [''],
+    examples: ['0.75', '0.6 to 0.9'],
+    bare: true,
+    digits: 2,
+  },
+  calendarYear: {
+    ...of('pure', 'a', 'year', 'calendar year'),
+    metric: [''],
+    examples: ['1998', '1995 to 2005'],
+    bare: true,
+    digits: 4,
+  },
   humidityRatio: {
     ...of('humidityRatio', 'W', '1', 'water vapour per dry air, by mass'),
     metric: ['g/kg'],

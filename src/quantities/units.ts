@@ -247,6 +247,9 @@ export const unitFamilies = {
     unit('mph', 0.44704),
   ],
   frequency: [unit('rpm', 1 / 60, 'rev/min', '1/min', 'r/min'), unit('1/s', 1, 'Hz', 'rev/s', 'rps', 'r/s')],
+  mainsFrequency: [unit('Hz', 1, 'hertz', '1/s', 'cps', 'cycles', 'cycles per second')],
+  voltage: [unit('V', 1, 'volt', 'volts', 'VAC', 'V AC', 'V~'), unit('kV', 1e3)],
+  current: [unit('A', 1, 'amp', 'amps', 'ampere', 'amperes'), unit('mA', 1e-3)],
   airChangeRate: [
     unit('/h', 1 / 3600, '1/h', 'per hour', '/hr', 'ach', 'air changes per hour', 'air changes an hour'),
     unit('/s', 1, '1/s'),
