@@ -20,7 +20,7 @@ const ratingFile = 'src/parts/compressor/rating.ts';
 
 const massFlow: FormulaSymbol = { meaning: 'mass flow of refrigerant', unit: 'kg/s', quantity: 'massFlow' };
 const displacement: FormulaSymbol = { meaning: 'displacement per revolution', unit: 'm³', quantity: 'displacement' };
-const speed: FormulaSymbol = { meaning: 'speed of the shaft', unit: '1/s' };
+const speed: FormulaSymbol = { meaning: 'speed of the shaft', unit: '1/s', quantity: 'frequency' };
 const density: FormulaSymbol = {
   meaning: 'density of the gas at the inlet of the shell',
   unit: 'kg/m³',

@@ -25,7 +25,7 @@ export const moistureFormulas: readonly Formula[] = [
     result: { symbol: 'm_da', ...m_da },
     expression: 'n * V * rho_da',
     symbols: {
-      n: { meaning: 'air changes', unit: '1/s' },
+      n: { meaning: 'air changes', unit: 'changes/s', quantity: 'airChangeRate' },
       V: { meaning: 'volume of the room', unit: 'm³', quantity: 'volume' },
       rho_da: { meaning: 'dry air per volume in the room', unit: 'kg/m³', quantity: 'density' },
     },
