@@ -41,9 +41,10 @@ export function wordsOnChart(chart: ChartSpecification, plot: DrawnPlot, measure
     y: (1 - share(onAxis(y, chart.y), plot.y)) * plot.height,
   });
   const notes = chart.notes.map((note) => noteWords(note, spot(note.x, note.y), plot.fontSize + 0.5, measure));
-  const loop = chart.series.filter(
-    (series) => !series.silent && series.kind === 'line' && series.written === undefined,
-  );
+  const drawn = chart.series.filter((series) => !series.silent && series.kind === 'line');
+  // On a line that bears its own name names may stand; all else keeps clear of it.
+  const named = drawn.filter((series) => series.written !== undefined);
+  const loop = drawn.filter((series) => series.written === undefined);
   // A line that bears its own name is no edge: its words stand on it.
   const edges = chart.series.filter(
     (series) => series.silent && series.ink === 'neutral' && series.written === undefined,
@@ -55,12 +56,15 @@ export function wordsOnChart(chart: ChartSpecification, plot: DrawnPlot, measure
     ...chart.notes.map((note) => ({ ...spot(note.x, note.y), width: 14, height: 14 })),
   ];
   // A limit is named in any case: across the dome if need be, and at the edge of the plot where nothing is free.
+  const namedLines = named.flatMap((series) => boxesAlong(lineOf(series), 5));
   const limits = limitWords(chart, spot, plot, measure);
-  const limitPlaces = placeWords(limits, loopAndStates, plot).map((place, index) => place ?? atTheEdge(limits[index]!));
+  const limitPlaces = placeWords(limits, [...loopAndStates, ...namedLines], plot).map(
+    (place, index) => place ?? atTheEdge(limits[index]!),
+  );
   const limitBoxes = limits.map(({ width, height }, index) => ({ ...limitPlaces[index]!, width, height }));
   const edgeBoxes = edges.flatMap((series) => boxesAlong(lineOf(series), 5));
   const taken = [...loopAndStates, ...edgeBoxes, ...limitBoxes];
-  const levels = levelWords(chart, spot, plot, measure, taken);
+  const levels = levelWords(chart, spot, plot, measure, [...taken, ...namedLines]);
   const families = familyWords(chart, lineOf, plot, measure);
   const familyPlaces = placeWords(
     families,

@@ -85,7 +85,7 @@ test('hatched is what lies beyond the nearest limit at the chosen condensing tem
     { label: 'highest pressure ratio', axis: 'x', from: -30, to: -28 },
     { label: 'highest evaporating temperature', axis: 'x', from: 0, to: 10 },
   ]);
-  expect(limits(2).at(-1)).toEqual({ label: 'rated current', axis: 'x', from: -30, to: 10 });
+  expect(limits(2)).toEqual([{ label: 'rated current', axis: 'x', from: -30, to: 10 }]);
   // The one that lies within is named in words.
   expect(chart('heat', 1).description).toContain('rated current');
 });

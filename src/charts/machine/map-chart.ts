@@ -24,7 +24,7 @@ export interface MapView {
 const dashes: readonly Dash[] = ['dash', 'solid', 'longdash', 'dashdot', 'dot'];
 
 /** Above the highest number [share of it]. */
-const headroom = 0.06;
+const headroom = 0.1;
 
 /** A level is shown where it leaves the lines at least this share of the picture. */
 const leastLines = 0.6;
@@ -134,12 +134,13 @@ function hoverOf({ of: point, band }: PlacedPoint, condensing: string, of: Drawn
 function neededLevel({ likely }: Band, highest: number, view: UnitView): readonly LevelLine[] {
   const y = toView(likely, 'power', view);
   if (y <= 0 || y * leastLines > highest) return [];
-  return [{ label: 'the tank needs this in the coldest spell', y, ink: 'leaving' }];
+  return [{ label: 'the tank needs', y, ink: 'leaving' }];
 }
 
 function neededWords(of: Drawn, { likely }: Band, levels: readonly LevelLine[], view: UnitView): readonly string[] {
-  if (of !== 'heat' || levels.length > 0 || likely <= 0) return [];
-  return [`In the coldest spell the tank needs ${sayQuantity(likely, 'power', view)}, above this picture.`];
+  if (of !== 'heat' || likely <= 0) return [];
+  const where = levels.length > 0 ? 'the long-dashed level' : 'above this picture';
+  return [`In the coldest spell the tank needs ${sayQuantity(likely, 'power', view)}, ${where}.`];
 }
 
 function describe({ basis, map }: MachineMap, { condensing }: MapFamily, view: UnitView): string {

@@ -32,7 +32,8 @@ export function limitsAt(
     }),
   );
   const above = nearest(margins, 'above');
-  const below = nearest(margins, 'below');
+  const isAll = above !== undefined && above.at <= first;
+  const below = isAll ? undefined : nearest(margins, 'below');
   const limits: LimitBand[] = [
     ...(below === undefined || below.at <= first
       ? []

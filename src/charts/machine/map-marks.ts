@@ -32,6 +32,9 @@ export function markSeries(marks: readonly MapMark[], of: Drawn, view: UnitView)
   });
 }
 
+/** Nearer to the right end of the picture than this, a name stands to the left of its mark. */
+const edge = 0.88;
+
 /** @param range  of the evaporating temperature, in the units of the view */
 export function markNotes(
   marks: readonly MapMark[],
@@ -39,11 +42,14 @@ export function markNotes(
   [first, last]: readonly [number, number],
   view: UnitView,
 ): readonly ChartNote[] {
-  return places(marks).map(({ mark, name }) => {
+  const y = (value: number) => toView(value, drawnQuantities[of].quantity, view);
+  return places(marks).map(({ mark, name }, index) => {
     const x = toView(mark.evaporating, 'temperature', view);
     const share = (x - first) / (last - first);
-    const y = toView(mark.values[of].high, drawnQuantities[of].quantity, view);
-    return { text: name, x, y, ink: 'ink', place: share < 0.15 ? 'aboveRight' : share > 0.85 ? 'aboveLeft' : 'above' };
+    const { low, high } = mark.values[of];
+    // One above its range and the other below, so that they never stand in each other's way.
+    if (index > 0) return { text: name, x, y: y(low), ink: 'ink', place: share > edge ? 'left' : 'below' };
+    return { text: name, x, y: y(high), ink: 'ink', place: share > edge ? 'aboveLeft' : 'above' };
   });
 }
 
