@@ -1,7 +1,7 @@
 // What the models themselves leave in doubt about this design, as findings: warnings of the parts, months without an
 // operating point, and ends of ranges at which the engine has no answer.
 
-import type { Residual } from '../parts/compressor/index.ts';
+import type { IdentifiedMachine, Residual } from '../parts/compressor/index.ts';
 import type { Fact, Finding, Severity } from '../quantities/index.ts';
 import { evidenceQuantityName } from './answers/machine.ts';
 import type { UnansweredEnd } from './doubt/doubt.ts';
@@ -55,7 +55,7 @@ export function modelFindings(
 
 /** How far the machine is known where it would run, and what of its description does not fit the rest. */
 function machineFindings({ identified, operating }: StageResults, { doubt }: MachineAnswer): readonly Finding[] {
-  const disagreeing = identified.residuals.filter(({ disagrees }) => disagrees).map(valueDisagrees);
+  const disagreeing = disagreementFindings(identified);
   const halfWidths = {
     flow: { value: doubt.flow.halfWidth, quantity: 'fraction' },
     power: { value: doubt.power.halfWidth, quantity: 'fraction' },
@@ -90,6 +90,11 @@ function machineFindings({ identified, operating }: StageResults, { doubt }: Mac
   ];
 }
 
+/** Given values that do not fit everything else that was given. */
+export function disagreementFindings({ residuals }: Pick<IdentifiedMachine, 'residuals'>): readonly Finding[] {
+  return residuals.filter(({ disagrees }) => disagrees).map(valueDisagrees);
+}
+
 function valueDisagrees({ label, quantity, given, modelled, deviation }: Residual): Finding {
   const name = evidenceQuantityName[quantity];
   return finding(
@@ -110,14 +115,16 @@ function valueDisagrees({ label, quantity, given, modelled, deviation }: Residua
   );
 }
 
-function operatingFindings({ operating }: StageResults): readonly Finding[] {
+/** Warnings of one operating point. */
+export function operatingFindings({ operating }: Pick<StageResults, 'operating'>): readonly Finding[] {
   const facts: Record<(typeof operating.warnings)[number], Readonly<Record<string, Fact>>> = {
     wetDischarge: { discharge: { value: operating.dischargeTemperature, quantity: 'temperature' } },
     littleFlow: { volumetricEfficiency: { value: operating.volumetricEfficiency, quantity: 'fraction' } },
     smallLift: { lift: { value: operating.lift, quantity: 'temperatureDifference' } },
   };
   const remedies: Record<(typeof operating.warnings)[number], string> = {
-    wetDischarge: 'Ask a technician how the oil would be kept free of liquid: refrigerant condensing in the dome thins it.',
+    wetDischarge:
+      'Ask a technician how the oil would be kept free of liquid: refrigerant condensing in the dome thins it.',
     littleFlow: 'Treat the capacity as a guess; look for a published rating near these temperatures.',
     smallLift: 'Treat power and capacity as a guess; small machines are not described at so small a lift.',
   };

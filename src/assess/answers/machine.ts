@@ -54,11 +54,11 @@ export function machineAnswer(input: MachineAnswerInput): MachineAnswer {
 
 /** How doubtful the model is where the machine runs in the coldest spell. */
 export function doubtAtSpell(
-  { machine, states }: StagedDesign,
-  { identified, operating }: Pick<StageResults, 'identified' | 'operating'>,
+  { machine }: StagedDesign,
+  { compressor: { compressor, identified }, operating }: Pick<StageResults, 'compressor' | 'operating'>,
 ): ModelDoubt {
-  return modelDoubt(identified, {
-    fluid: states.fluid(machine.refrigerant),
+  return modelDoubt(identified, compressor, {
+    fluid: machine.refrigerant,
     evaporating: operating.evaporating.temperature,
     condensing: operating.condensing.temperature,
     supply: machine.supply,
@@ -74,7 +74,7 @@ export const evidenceQuantityName: Readonly<Record<EvidenceQuantity, QuantityNam
   dischargeTemperature: 'temperature',
 };
 
-function residualAnswer({ quantity: of, ...residual }: Residual): ResidualAnswer {
+export function residualAnswer({ quantity: of, ...residual }: Residual): ResidualAnswer {
   return { of, ...residual, quantity: evidenceQuantityName[of] };
 }
 

@@ -4,6 +4,7 @@
 import type { Band, Finding } from '../../../quantities/index.ts';
 import type { LimitMargin } from '../../assessment.ts';
 import type { Refusal } from '../../from-design.ts';
+import type { ResidualAnswer } from '../../machine-answer.ts';
 
 /** A number with its range and the SI unit it is in. */
 export interface UnitBand extends Band {
@@ -54,22 +55,11 @@ export interface CoefficientValue {
   /** Carried to the gas asked for after Dabiri and Rice 1981; null where it is the same gas, and for a current. */
   readonly corrected: number | null;
   readonly unit: string;
-  /** The gas and liquid of the set here [K]. */
+  /** The gas and liquid of the set here [K]; liquid is null where the set states none. */
   readonly returnGas: number;
   readonly liquid: number | null;
-}
-
-/** How well the likely machine meets one given value. */
-export interface ResidualAnswer {
-  readonly path: string;
-  readonly label: string;
-  readonly quantity: string;
-  readonly given: number;
-  readonly modelled: number;
-  readonly unit: string;
-  /** Modelled over given, less 1; of a temperature the difference [K]. */
-  readonly deviation: number;
-  readonly disagrees: boolean;
+  /** Mains that the set holds for [Hz]; it is not carried to others. */
+  readonly frequency: number | null;
 }
 
 export interface MachinePoint {

@@ -1,0 +1,149 @@
+// Running points of a machine between stated dew temperatures, on a stated basis, each number with its range: what a data sheet
+// would say of it, without tank and exchangers.
+
+import { caution } from '../../../cautions/index.ts';
+import type { OperatingPoint } from '../../../loop/index.ts';
+import type { Refrigerant } from '../../../matter/refrigerants/index.ts';
+import { modelDoubt } from '../../../parts/compressor/index.ts';
+import { type QuantityName, quantityRecord } from '../../../quantities/index.ts';
+import { limitMargins } from '../../answers/limits.ts';
+import { residualAnswer } from '../../answers/machine.ts';
+import { machineLimits } from '../../caution-facts.ts';
+import { fromDesign } from '../../from-design.ts';
+import { calorimeterSurroundings, describedMachine } from '../../stages/machine-description.ts';
+import { exactStates, type StatesFrom } from '../../stages/states.ts';
+import { usualRating } from '../../stages/usual-rating.ts';
+import { readMachine } from './alone.ts';
+import { type AskedBasis, type KnownBasis, pointBasis } from './basis.ts';
+import { coefficientValues } from './coefficient-values.ts';
+import type { MachinePoint, MachinePointsOutcome, PointBasis, UnitBand } from './point-answer.ts';
+import { pointFindings } from './point-findings.ts';
+import { type Levels, type Run, runningAt } from './running.ts';
+import { isOfMachine, type LoopRun, loopVariants, type MachineSubject, machineSubject } from './subject.ts';
+import { type Variants, type VariedNumbers, variedNumbers } from './variants.ts';
+
+export interface AskedPoints {
+  /** Dew temperatures [K]. */
+  readonly at: readonly Levels[];
+  readonly basis: AskedBasis;
+  /** In place of the design's. */
+  readonly refrigerant?: string;
+}
+
+/** Numbers of a point, what they are, and how they are read. */
+const numbers = {
+  capacity: ['power', ({ heatTaken }) => heatTaken],
+  power: ['electricPower', ({ compressorPower }) => compressorPower],
+  massFlow: ['massFlow', ({ massFlow }) => massFlow],
+  current: ['current', ({ compressor }) => compressor.current],
+  dischargeTemperature: ['temperature', ({ dischargeTemperature }) => dischargeTemperature],
+  heat: ['power', ({ heatDelivered }) => heatDelivered],
+  shellHeat: ['power', ({ shellHeat }) => shellHeat],
+  volumetricEfficiency: ['fraction', ({ volumetricEfficiency }) => volumetricEfficiency],
+  overallEfficiency: ['fraction', ({ overallEfficiency }) => overallEfficiency],
+  motorLoad: ['fraction', ({ compressor }) => compressor.motor.load],
+  evaporatingPressure: ['pressure', ({ evaporating }) => evaporating.pressure],
+  condensingPressure: ['pressure', ({ condensing }) => condensing.pressure],
+} as const satisfies Readonly<Record<string, readonly [QuantityName, (point: OperatingPoint) => number]>>;
+
+type NumberName = keyof typeof numbers;
+
+/**
+ * Points of the machine in a design file, or in a file that holds a machine alone.
+ * @param text    the text of the file
+ * @param asked   where, on which basis, on which refrigerant
+ * @param states  where the states of refrigerants come from
+ * @returns       one answer a point, in the order asked; or why there is none, which is a refusal of all
+ * @throws InputError of pointBasis, about what was asked
+ */
+export function assessMachinePoints(
+  text: string,
+  asked: AskedPoints,
+  states: StatesFrom = exactStates,
+): MachinePointsOutcome {
+  const read = readMachine(text);
+  if (!read.ok) return read;
+  const prepared = fromDesign(read.document, (document) => {
+    const subject = machineSubject(document, states);
+    return { subject, variants: loopVariants(subject, isOfMachine), known: knownBasis(subject) };
+  });
+  if (!prepared.ok) return prepared;
+  const { subject, variants, known } = prepared;
+  const fluid = states.fluid(asked.refrigerant ?? subject.design.machine.refrigerant);
+  const bases = asked.at.map((levels) => pointBasis(fluid, levels, asked.basis, known));
+  return fromDesign(read.document, () => ({
+    points: bases.map((basis) => machinePoint(subject, variants, basis, fluid)),
+  }));
+}
+
+function machinePoint(
+  subject: MachineSubject,
+  variants: Variants<LoopRun>,
+  basis: PointBasis,
+  fluid: Refrigerant,
+): MachinePoint {
+  const { design, results } = subject;
+  const { evaporating, condensing } = basis;
+  const levels: Levels = { evaporating, condensing };
+  const on = ({ machine }: LoopRun): Run => ({ ...runOn(basis, machine), fluid });
+  const point = runningAt(on(variants.likely), levels);
+  const varied = variedNumbers(variants, (run) => numbersOf(runningAt(on(run), levels)));
+  const supply = { frequency: basis.frequency.value, voltage: basis.voltage.value };
+  const { compressor, identified } = results.compressor;
+  const doubt = modelDoubt(identified, compressor, { fluid: fluid.name, ...levels, supply });
+  return {
+    machinePointVersion: 1,
+    caution,
+    at: basis,
+    ...bandsOf(varied),
+    insideData: doubt.reasons.length === 0,
+    doubt: doubt.reasons,
+    polynomial: coefficientValues(subject, basis, fluid),
+    limits: limitMargins(point, machineLimits(design)),
+    residuals: identified.residuals.map(residualAnswer),
+    findings: pointFindings(subject, point, fluid.name, [...variants.unanswered, ...varied.unanswered]),
+  };
+}
+
+/** The machine on the basis of the point; where the design's own mains hold, their range moves it. */
+function runOn(basis: PointBasis, machine: LoopRun['machine']): Omit<Run, 'fluid'> {
+  const { superheat, subcooling, surroundings, frequency, voltage } = basis;
+  const supply = {
+    frequency: frequency.from === 'design' ? machine.supply.frequency : frequency.value,
+    voltage: voltage.from === 'design' ? machine.supply.voltage : voltage.value,
+  };
+  return { machine: { ...machine, surroundings: surroundings.value, supply }, superheat, subcooling };
+}
+
+function numbersOf(point: OperatingPoint): Readonly<Record<NumberName, number>> {
+  return Object.fromEntries(Object.entries(numbers).map(([name, [, read]]) => [name, read(point)])) as Readonly<
+    Record<NumberName, number>
+  >;
+}
+
+function bandsOf({ bands }: VariedNumbers<NumberName>): Readonly<Record<NumberName, UnitBand>> {
+  return Object.fromEntries(
+    Object.entries(numbers).map(([name, [quantity]]) => {
+      return [name, { ...bands[name as NumberName], unit: quantityRecord(quantity).unit }];
+    }),
+  ) as Readonly<Record<NumberName, UnitBand>>;
+}
+
+const ratingWords = {
+  low: 'at the rating point of machines for low evaporating temperatures',
+  medium: 'at the rating point of machines for medium evaporating temperatures',
+  high: 'at the rating point of machines for high evaporating temperatures',
+} as const;
+
+/** What is known of the machine's own conditions, for what was not asked. */
+function knownBasis({ design, resolution }: MachineSubject): KnownBasis {
+  const { machine, described, states } = design;
+  const { application, supply } = machine;
+  const isAssumed = (path: string) => resolution.assumptions.some((assumption) => assumption.path === path);
+  return {
+    points: describedMachine({ described, application, states }).points,
+    rating: { ...usualRating(application), surroundings: calorimeterSurroundings, words: ratingWords[application] },
+    supply,
+    given: { frequency: !isAssumed('machine.supply.frequency'), voltage: !isAssumed('machine.supply.voltage') },
+  };
+}
