@@ -20,12 +20,7 @@ import {
   stateInLoop,
 } from '../matter/refrigerants/index.ts';
 import { KettlefinError } from '../numerics/index.ts';
-import {
-  applicationLimits,
-  type RunningMachine,
-  type RunningPoint,
-  runningPoint,
-} from '../parts/compressor/index.ts';
+import { applicationLimits, type RunningMachine, type RunningPoint, runningPoint } from '../parts/compressor/index.ts';
 import { heatReachingWater } from '../plant/index.ts';
 import { rangesAt, workingMonths } from './answers/moments.ts';
 import type { Bands } from './answers/pieces.ts';

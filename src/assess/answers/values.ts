@@ -3,6 +3,7 @@
 
 import { type Account, type LoopSeason, lifeCostDifference } from '../../accounts/index.ts';
 import { NoSolutionError } from '../../numerics/index.ts';
+import { currentShare } from '../../parts/compressor/index.ts';
 import type { QuantityName } from '../../quantities/index.ts';
 import type { ResultValues } from '../doubt/doubt.ts';
 import type { AccountsResult } from '../stages/accounts.ts';
@@ -63,9 +64,13 @@ function ratedValues({ compressor }: StageResults): readonly ResultValue[] {
 function severalValues({ hardware }: StageResults): readonly ResultValue[] {
   if (hardware.count === 1) return [];
   return machineFlows.map((name) =>
-    value(allMachinesResult(hardware.count, name), name === 'compressorPower' ? 'electricPower' : 'power', (results) => {
-      return allMachines(results.operating, results.hardware.count)[name];
-    }),
+    value(
+      allMachinesResult(hardware.count, name),
+      name === 'compressorPower' ? 'electricPower' : 'power',
+      (results) => {
+        return allMachines(results.operating, results.hardware.count)[name];
+      },
+    ),
   );
 }
 

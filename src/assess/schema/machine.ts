@@ -46,9 +46,7 @@ export const machine = z
       .strictObject({
         flow: correction,
         power: correction,
-        reasons: z.array(
-          z.enum(['otherFluid', 'otherFrequency', 'beyondEvaporating', 'beyondCondensing', 'noPoints']),
-        ),
+        reasons: z.array(z.enum(['otherFluid', 'otherFrequency', 'beyondEvaporating', 'beyondCondensing', 'noPoints'])),
       })
       .describe('how far the model itself is off there, beside its numbers'),
   })

@@ -1,39 +1,35 @@
 // A compressor of the design put as the identification reads it: ranges of its numbers, and every point that was printed or
 // measured of it. What the plate says of current and power is taken as a wide range at the rating point of its application.
 
-import { fieldRecord, type ResolvedDesign } from '../../design/index.ts';
+import { type ApplicationName, fieldRecord } from '../../design/index.ts';
 import {
   type EvidencePoint,
   type EvidenceQuantity,
-  type EvidenceSeries,
   hermeticParameters,
   type MachineDescription,
   type PriorRange,
   type RatingConditions,
   ratingConditions,
   ratingPoint,
-  type Supply,
 } from '../../parts/compressor/index.ts';
 import type { Estimate } from '../../quantities/index.ts';
 import { compressorPath as path } from './machine.ts';
+import {
+  aboutOne,
+  calorimeterSurroundings,
+  type DescribedCompressor,
+  type Evidence,
+  supplyOf,
+} from './machine-evidence.ts';
 import { benchEvidence, coefficientEvidence, tableEvidence } from './machine-points.ts';
-import { usualRating } from './usual-rating.ts';
 import type { StatesFrom } from './states.ts';
-
-/** A compressor with its ranges. */
-export type DescribedCompressor = ResolvedDesign['machine']['compressor'];
+import { usualRating } from './usual-rating.ts';
 
 export interface DescribedMachineInput {
   readonly described: DescribedCompressor;
   /** Back pressure it was made for: at that rating point its plate is read. */
-  readonly application: ResolvedDesign['machine']['application'];
+  readonly application: ApplicationName;
   readonly states: StatesFrom;
-}
-
-/** Points that were read out of one part of the description. */
-export interface Evidence {
-  readonly points: readonly EvidencePoint[];
-  readonly series: readonly EvidenceSeries[];
 }
 
 /**
@@ -57,14 +53,6 @@ export function describedMachine({ described, application, states }: DescribedMa
     series: evidence.flatMap(({ series }) => series),
   };
 }
-
-/** Likely mains of a part of the description. */
-export function supplyOf({ frequency, voltage }: DescribedCompressor['nameplate']): Supply {
-  return { frequency: frequency.likely, voltage: voltage.likely };
-}
-
-/** Air around the shell on a calorimeter [K]: 32.2 °C, usual for small machines; from memory. */
-export const calorimeterSurroundings = 305.35;
 
 /** How far machines of one kind may be off a printed figure without a range, all alike [-]; AHRI 540, from memory. */
 const printedTolerance = 0.05;
@@ -161,13 +149,6 @@ function timesShare(
   return { low: low * share.low, likely: likely * share.likely, high: high * share.high, origin: 'inferred' };
 }
 
-function givenOf(
-  values: Readonly<Partial<Record<EvidenceQuantity, Estimate | undefined>>>,
-): EvidencePoint['given'] {
+function givenOf(values: Readonly<Partial<Record<EvidenceQuantity, Estimate | undefined>>>): EvidencePoint['given'] {
   return Object.fromEntries(Object.entries(values).filter(([, estimate]) => estimate !== undefined));
-}
-
-/** A factor that may be so far off 1. */
-export function aboutOne(tolerance: number): Estimate {
-  return { low: 1 - tolerance, likely: 1, high: 1 + tolerance, origin: 'assumed' };
 }

@@ -38,8 +38,11 @@ export function compressorOf({ compressor, open }: MachineInputs, identified: Id
     if (value !== undefined && value !== estimate.likely) moved[path] = value;
   }
   const { frequency, voltage, ratedCurrent } = compressor.nameplate;
+  const machine = compressorWith(identified, moved);
+  const { ratedSupply } = machine;
+  const isSame = ratedSupply.frequency === frequency && ratedSupply.voltage === voltage;
   return {
-    compressor: { ...compressorWith(identified, moved), ratedSupply: { frequency, voltage } },
+    compressor: isSame ? machine : { ...machine, ratedSupply: { frequency, voltage } },
     identified,
     ratedCurrent: ratedCurrent ?? null,
   };

@@ -12,7 +12,7 @@ import type { TankAloneResults } from '../stages/heater.ts';
 import { type StageResults, tankSlice } from '../stages/index.ts';
 import { dependsOnSeasons } from '../stages/tank.ts';
 import { dehumidifierSteps } from './dehumidifier.ts';
-import { operatingSteps, plantOrigins } from './machine.ts';
+import { operatingSteps, plantOrigins, severalSteps } from './machine.ts';
 import { tankSteps } from './tank.ts';
 import { under } from './under.ts';
 

@@ -23,6 +23,7 @@ export type { HermeticCompressor, HermeticParameter, Supply } from './hermetic/p
 export { hermeticParameters, requireHermeticCompressor, requireSupply } from './hermetic/parameters.ts';
 export type { HermeticPoint, RunningConditions } from './hermetic/point.ts';
 export { hermeticPoint } from './hermetic/point.ts';
+export { parameterScales } from './identification/coordinates.ts';
 export { type DoubtedPlace, modelDoubt } from './identification/deviation/doubt.ts';
 export type {
   EvidencePoint,
@@ -32,6 +33,7 @@ export type {
   PriorRange,
 } from './identification/evidence.ts';
 export { evidenceQuantities } from './identification/evidence.ts';
+export { identificationFormulas } from './identification/formulas.ts';
 export type {
   IdentifiedMachine,
   Influence,
@@ -47,6 +49,7 @@ export type { ApplicationLimits } from './limits.ts';
 export { applicationLimits } from './limits.ts';
 export type { CompressorModel } from './model.ts';
 export { requireCompressorModel } from './model.ts';
+export { currentShare, nameplateFormulas } from './nameplate.ts';
 export type { CompressorPoint, CompressorWarning } from './point.ts';
 export { compressorPoint, littleFlowVolumetricEfficiency, volumetricEfficiency } from './point.ts';
 export type { RatedMachine, RatingRequest, RatingWarning } from './rating.ts';
