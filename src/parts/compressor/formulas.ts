@@ -2,7 +2,7 @@
 
 import type { Formula, FormulaSymbol } from '../../quantities/index.ts';
 import { domeFormulas } from './classes/dome.ts';
-import { limitFormulas } from './limit-distance.ts';
+import { limitFormulas } from './envelope/limit-distance.ts';
 import {
   compressorMassFlow,
   compressorPower,

@@ -16,6 +16,9 @@ export {
 } from './classes.ts';
 export type { Application, SourcedEstimate } from './data.ts';
 export { applications } from './data.ts';
+export { distanceAbove, distanceBelow } from './envelope/limit-distance.ts';
+export type { ApplicationLimits } from './envelope/limits.ts';
+export { applicationLimits } from './envelope/limits.ts';
 export { compressorFormulas } from './formulas.ts';
 export type { MotorPoint } from './hermetic/motor.ts';
 export { stallingSlip } from './hermetic/motor.ts';
@@ -44,9 +47,6 @@ export type {
 } from './identification/identified.ts';
 export { identifyMachine } from './identification/identify.ts';
 export { compressorWith } from './identification/machine-with.ts';
-export { distanceAbove, distanceBelow } from './limit-distance.ts';
-export type { ApplicationLimits } from './limits.ts';
-export { applicationLimits } from './limits.ts';
 export type { CompressorModel } from './model.ts';
 export { requireCompressorModel } from './model.ts';
 export { currentShare, nameplateFormulas } from './nameplate.ts';

@@ -1,7 +1,7 @@
 // How far a running point is from a limit of the machine.
 
-import { requireFinite } from '../../numerics/index.ts';
-import type { Formula, FormulaSymbol } from '../../quantities/index.ts';
+import { requireFinite } from '../../../numerics/index.ts';
+import type { Formula, FormulaSymbol } from '../../../quantities/index.ts';
 
 /**
  * Distance left below a highest value, such as the highest discharge temperature.
@@ -33,7 +33,7 @@ export function distanceAbove(value: number, bound: number): number {
   return value - bound;
 }
 
-const file = 'src/parts/compressor/limit-distance.ts';
+const file = 'src/parts/compressor/envelope/limit-distance.ts';
 const level: Pick<FormulaSymbol, 'unit' | 'quantity'> = { unit: 'K', quantity: 'temperature' };
 const difference: Pick<FormulaSymbol, 'unit' | 'quantity'> = { unit: 'K', quantity: 'temperatureDifference' };
 const ratio: Pick<FormulaSymbol, 'unit' | 'quantity'> = { unit: '1' };
