@@ -165,45 +165,108 @@ function descent(deviations: Float64Array, whitened: Float64Array, misses: Float
   return towards;
 }
 
+/** The model about one machine. */
+interface Linearised {
+  readonly about: Float64Array;
+  readonly jacobian: Float64Array;
+  readonly whitened: Float64Array;
+}
+
+function linearisedAt(problem: Problem, { deviations, modelled }: Standing): Linearised {
+  const jacobian = jacobianAt(problem, deviations, modelled);
+  return { about: deviations, jacobian, whitened: whitenedJacobian(problem, jacobian) };
+}
+
+/** Where the search stands. */
+interface Standing {
+  readonly deviations: Float64Array;
+  readonly modelled: Float64Array;
+  /** Half of the sum of squares. */
+  readonly value: number;
+  readonly damping: number;
+}
+
+interface Step {
+  readonly to: Standing;
+  /** Largest change of a number [σ]. */
+  readonly move: number;
+}
+
 /**
  * The most probable machine.
  * @throws the error of the first point that no machine near the ranges answers; ConvergenceError
  */
 export function fitted(problem: Problem): Fitted {
-  let deviations = startOf(problem);
-  let modelled = modelledData(problem, machineAt(problem.prior, deviations));
-  let value = objective(problem, deviations, modelled);
-  let damping = 1e-3;
+  const deviations = startOf(problem);
+  const modelled = modelledData(problem, machineAt(problem.prior, deviations));
+  let standing: Standing = { deviations, modelled, value: objective(problem, deviations, modelled), damping: 1e-3 };
+  let linearised = linearisedAt(problem, standing);
+  let before = Number.POSITIVE_INFINITY;
   for (let iterations = 1; iterations <= mostIterations; iterations++) {
-    const jacobian = jacobianAt(problem, deviations, modelled);
-    const whitened = whitenedJacobian(problem, jacobian);
-    const towards = descent(deviations, whitened, whitenedMisses(problem, modelled));
-    for (;;) {
-      const step = solveCholesky(choleskyFactor(informationOf(whitened, damping), dimensions), dimensions, towards);
-      const move = Math.max(...step.map(Math.abs));
-      const next = deviations.map((each, number) => each + step[number]!);
-      const values = triedData(problem, next);
-      const after = values === undefined ? Number.POSITIVE_INFINITY : objective(problem, next, values);
-      const isBetter = values !== undefined && after <= value + rounding * (1 + value);
-      if (isBetter) {
-        deviations = next;
-        modelled = values;
-        value = after;
-        damping /= 10;
-      }
-      if (move < smallestMove && damping < 1) {
-        const information = choleskyFactor(informationOf(whitened, 0), dimensions);
-        const compressor = machineAt(problem.prior, deviations);
-        return { deviations, compressor, modelled, jacobian, information, iterations };
-      }
-      if (isBetter) break;
-      damping = Math.max(damping, 1e-4) * 10;
-      if (damping > mostDamping) throw notConverged(iterations, deviations, value);
+    const isFresh = linearised.about === standing.deviations;
+    const step = stepFrom(problem, standing, linearised, isFresh ? mostDamping : standing.damping);
+    // A Jacobian costs as much as many steps: it serves on while they shrink fast.
+    if (!isFresh && !(step !== undefined && step.move < slowly * before)) {
+      linearised = linearisedAt(problem, standing);
+      before = Number.POSITIVE_INFINITY;
+      continue;
     }
+    if (step === undefined) throw notConverged(iterations, standing);
+    standing = step.to;
+    before = step.move;
+    if (step.move >= smallestMove) continue;
+    if (distance(linearised.about, standing.deviations) < nearEnough) {
+      return settledAt(problem, standing, linearised, iterations);
+    }
+    linearised = linearisedAt(problem, standing);
+    before = Number.POSITIVE_INFINITY;
   }
-  throw notConverged(mostIterations, deviations, value);
+  throw notConverged(mostIterations, standing);
 }
 
-function notConverged(iterations: number, deviations: Float64Array, value: number): ConvergenceError {
+/** Steps shrink fast that are less than this share of the one before. */
+const slowly = 0.2;
+/** A Jacobian made this near to the machine is its own [σ]. */
+const nearEnough = 0.02;
+
+/** The next step that makes the sum of squares no larger, no more damped than told; undefined where there is none. */
+function stepFrom(problem: Problem, from: Standing, { whitened }: Linearised, mostDamped: number): Step | undefined {
+  const towards = descent(from.deviations, whitened, whitenedMisses(problem, from.modelled));
+  for (let { damping } = from; damping <= mostDamped; damping = Math.max(damping, 1e-4) * 10) {
+    const information = choleskyFactor(informationOf(whitened, damping), dimensions);
+    const step = solveCholesky(information, dimensions, towards);
+    const move = Math.max(...step.map(Math.abs));
+    const deviations = from.deviations.map((each, number) => each + step[number]!);
+    const modelled = triedData(problem, deviations);
+    if (modelled === undefined) continue;
+    const value = objective(problem, deviations, modelled);
+    const isBetter = value <= from.value + rounding * (1 + value);
+    // As damped as this a step is short however far the end is.
+    const isFree = damping < 1;
+    if (isBetter) {
+      return { to: { deviations, modelled, value, damping: damping / 10 }, move: isFree ? move : Math.max(move, 1) };
+    }
+    if (isFree && move < smallestMove) return { to: { ...from, damping }, move };
+  }
+  return undefined;
+}
+
+function distance(a: Float64Array, b: Float64Array): number {
+  return a.reduce((most, value, number) => Math.max(most, Math.abs(value - b[number]!)), 0);
+}
+
+function settledAt(problem: Problem, standing: Standing, linearised: Linearised, iterations: number): Fitted {
+  const { deviations, modelled } = standing;
+  return {
+    deviations,
+    compressor: machineAt(problem.prior, deviations),
+    modelled,
+    jacobian: linearised.jacobian,
+    information: choleskyFactor(informationOf(linearised.whitened, 0), dimensions),
+    iterations,
+  };
+}
+
+function notConverged(iterations: number, { deviations, value }: Standing): ConvergenceError {
   return new ConvergenceError('identification of the machine', iterations, [...deviations], value);
 }

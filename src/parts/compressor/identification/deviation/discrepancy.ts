@@ -26,8 +26,8 @@ interface Amounts {
 
 /** Own judgement. */
 export const deviationAmounts: Readonly<Record<DeviationKind, Amounts>> = {
-  flow: { smooth: 0.02, evaporatingSlope: 0.0012, condensingSlope: 0.0012, rough: 0.005 },
-  power: { smooth: 0.02, evaporatingSlope: 0.0015, condensingSlope: 0.0015, rough: 0.007 },
+  flow: { smooth: 0.02, evaporatingSlope: 0.0015, condensingSlope: 0.0015, rough: 0.005 },
+  power: { smooth: 0.025, evaporatingSlope: 0.0025, condensingSlope: 0.002, rough: 0.007 },
 };
 
 /** Temperatures over which a deviation stays alike [K]; own judgement. */
