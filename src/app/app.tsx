@@ -18,6 +18,7 @@ import { firstPage, type Place } from './pages.ts';
 import { type Workbench, WorkbenchContext } from './state/context.tsx';
 import { isFirstDemo } from './state/demos.ts';
 import { fileNameFor, readFileText, saveText, useFileDrop } from './state/files.ts';
+import { noticeOfReading } from './state/reading-notice.ts';
 import type { Start } from './state/start.ts';
 import type { Keeper } from './state/storage.ts';
 import { useAssessment } from './state/use-assessment.ts';
@@ -201,6 +202,8 @@ function openingTo(dispatch: Dispatch<WorkbenchAction>) {
     const outcome = parseDesign(text);
     if (outcome.ok) {
       dispatch({ type: 'opened', document: outcome.document });
+      const notice = noticeOfReading(outcome.document.name, outcome.notices);
+      if (notice !== undefined) dispatch({ type: 'noticed', notice });
       return true;
     }
     const problems = outcome.problems.map((problem) => ({ path: problem.path, message: sayProblem(problem) }));

@@ -1,12 +1,16 @@
 // A link's text made into an open design, or into what a person should read about why it was not. Loaded when a link is
 // opened.
 
-import { type DesignDocument, parseDesign, sayProblem } from '../../design/index.ts';
+import { type DesignDocument, type DesignNotice, parseDesign, sayProblem } from '../../design/index.ts';
 import type { Notice } from '../state/workbench.ts';
 import { type LinkFault, textOfLink } from './design-link.ts';
 
 export type OpenedLink =
-  | { readonly ok: true; readonly document: DesignDocument }
+  | {
+      readonly ok: true;
+      readonly document: DesignDocument;
+      readonly notices: readonly DesignNotice[];
+    }
   | { readonly ok: false; readonly notice: Notice };
 
 const sentences: Readonly<Record<LinkFault, string>> = {
@@ -24,7 +28,7 @@ export async function openLink(link: string): Promise<OpenedLink> {
   const carried = await textOfLink(link);
   if (!carried.ok) return { ok: false, notice: refusal([{ path: undefined, message: sentences[carried.fault] }]) };
   const outcome = parseDesign(carried.text);
-  if (outcome.ok) return { ok: true, document: outcome.document };
+  if (outcome.ok) return outcome;
   return {
     ok: false,
     notice: refusal(outcome.problems.map((problem) => ({ path: problem.path, message: sayProblem(problem) }))),

@@ -18,7 +18,7 @@ export function useLinks(
     const { openLink } = await import('./open-link.ts');
     const opened = await openLink(link);
     if (!opened.ok) return dispatch({ type: 'noticed', notice: opened.notice });
-    const notice = noticeOfLinked(keeper, document, opened.document, new Date().toISOString());
+    const notice = noticeOfLinked(keeper, document, opened, new Date().toISOString());
     dispatch({ type: 'opened', document: opened.document });
     dispatch({ type: 'noticed', notice });
   };

@@ -3,7 +3,9 @@
 
 import type { ReactNode } from 'react';
 import type { MachineAnswer } from '../../assess/index.ts';
+import { type DesignNotice, fieldRecord, noticesOf, sayNotice } from '../../design/index.ts';
 import { sayBand, sayQuantity, type UnitView } from '../../quantities/index.ts';
+import { useWorkbench } from '../state/context.tsx';
 import { PageLink } from '../ui/page-link.tsx';
 import { say, sentenceStart } from '../ui/say.ts';
 import { StateMark } from '../ui/state-mark.tsx';
@@ -20,8 +22,10 @@ type KnownResidual = MachineAnswer['residuals'][number];
 const mostOpen = 12;
 
 export function KnownBy({ machine, view }: KnownByProps): ReactNode {
+  const { document } = useWorkbench();
   const { residuals, displacement } = machine;
   const odd = residuals.filter(({ disagrees }) => disagrees);
+  const unusual = noticesOf(document);
   return (
     <section className="block">
       <h3 id="known-by-title" tabIndex={-1}>
@@ -34,11 +38,19 @@ export function KnownBy({ machine, view }: KnownByProps): ReactNode {
         It sweeps {sayBand(displacement, 'displacement', view)} per revolution.
       </p>
       <p>{doubtSentence(machine, view)}</p>
-      {odd.length > 0 && (
+      {odd.length + unusual.length > 0 && (
         <ul className="plain-list">
+          {unusual.map((notice) => (
+            <li key={notice.code}>
+              <StateMark kind="look" word={unusualWords(notice)} />{' '}
+              <PageLink page="the-machine" part={notice.path}>
+                look at it
+              </PageLink>
+            </li>
+          ))}
           {odd.map((residual) => (
             <li key={`${residual.path} ${residual.of}`}>
-              <StateMark kind="look" word={`${oddWords(residual, view)} `} />
+              <StateMark kind="look" word={oddWords(residual, view)} />{' '}
               <PageLink page="the-machine" part={residual.path}>
                 look at it
               </PageLink>
@@ -54,6 +66,11 @@ export function KnownBy({ machine, view }: KnownByProps): ReactNode {
       )}
     </section>
   );
+}
+
+/** A field of the design by the name it has on the page. */
+function unusualWords(notice: DesignNotice): string {
+  return sayNotice({ ...notice, path: fieldRecord(notice.path)?.label ?? notice.path });
 }
 
 function fitWords(count: number, odd: number): string {

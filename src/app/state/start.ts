@@ -7,6 +7,7 @@ import { setAside } from '../keeping/set-aside.ts';
 import type { OpenedLink } from '../links/open-link.ts';
 import type { LightChoice } from '../ui/light.tsx';
 import { firstDemo, isFirstDemo } from './demos.ts';
+import { noticeOfReading, saidOfReading } from './reading-notice.ts';
 import type { Keeper } from './storage.ts';
 import type { Notice } from './workbench.ts';
 
@@ -37,7 +38,7 @@ export function startFrom(keeper: Keeper, now: string, link?: OpenedLink): Start
   const found = keptOrExample(keeper, now);
   if (link === undefined) return { ...found, ...shown, before: undefined };
   if (!link.ok) return { ...found, ...shown, before: undefined, notice: together(link.notice, found.notice) };
-  const notice = together(noticeOfLinked(keeper, found.document, link.document, now), found.notice);
+  const notice = together(noticeOfLinked(keeper, found.document, link, now), found.notice);
   return { ...found, ...shown, document: link.document, before: found.document, notice };
 }
 
@@ -52,7 +53,12 @@ function together(notice: Notice, other: Notice | undefined): Notice {
 }
 
 /** Says that a link's design is open, and sets aside the one before unless it is an example or the same. */
-export function noticeOfLinked(keeper: Keeper, before: DesignDocument, linked: DesignDocument, now: string): Notice {
+export function noticeOfLinked(
+  keeper: Keeper,
+  before: DesignDocument,
+  { document: linked, notices }: Extract<OpenedLink, { readonly ok: true }>,
+  now: string,
+): Notice {
   const text = serialiseDesign(before);
   const isOwn = !isFirstDemo(text) && text !== serialiseDesign(linked);
   const isAside = isOwn && setAside(keeper, { why: 'link', at: now, text });
@@ -60,7 +66,10 @@ export function noticeOfLinked(keeper: Keeper, before: DesignDocument, linked: D
   return {
     tone: 'note',
     title: `The design that came with the link is open: “${linked.name}”`,
-    problems: [{ path: undefined, message: `What was open before, “${before.name}”, is ${where}.` }],
+    problems: [
+      { path: undefined, message: `What was open before, “${before.name}”, is ${where}.` },
+      ...saidOfReading(notices),
+    ],
     offers: [{ kind: 'undo' }],
   };
 }
@@ -69,7 +78,10 @@ function keptOrExample(keeper: Keeper, now: string): Found {
   const kept = keeper.read('design');
   if (kept === undefined) return { document: exampleDocument(), notice: undefined, kept, holdsKept: false };
   const outcome = parseDesign(kept);
-  if (outcome.ok) return { document: outcome.document, notice: undefined, kept, holdsKept: false };
+  if (outcome.ok) {
+    const notice = noticeOfReading(outcome.document.name, outcome.notices);
+    return { document: outcome.document, notice, kept, holdsKept: false };
+  }
   const isAside = setAside(keeper, { why: 'unreadable', at: now, text: kept });
   const problems = outcome.problems.map((problem) => ({ path: problem.path, message: sayProblem(problem) }));
   const where = isAside
