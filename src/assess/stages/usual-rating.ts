@@ -9,8 +9,8 @@ const names: Readonly<Record<ApplicationName, string>> = {
   high: 'ashraeHigh',
 };
 
-/** The four temperatures [K] of the point of that application, all of which state their gas; that of the medium one is not confirmed. */
+/** The four temperatures [K] of the point of that application, all of which state their gas and liquid; that of the medium one is not confirmed. */
 export function usualRating(application: ApplicationName): RatingConditions {
   const { evaporating, condensing, returnGas, liquid } = ratingPoint(names[application]);
-  return { evaporating, condensing, returnGas: returnGas!, liquid };
+  return { evaporating, condensing, returnGas: returnGas!, liquid: liquid! };
 }
