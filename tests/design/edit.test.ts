@@ -4,6 +4,7 @@ import { describe, expect, test } from 'vitest';
 import {
   askedFields,
   fieldRecord,
+  fluidsOf,
   getField,
   newDesign,
   resolveDesign,
@@ -12,7 +13,7 @@ import {
   startQuestions,
   startRecord,
 } from '../../src/design/index.ts';
-import { documentOf, measuredDesign, sizedDesign } from './examples.ts';
+import { documentOf, fullDesign, measuredDesign, sizedDesign } from './examples.ts';
 
 describe('setField', () => {
   const document = documentOf(sizedDesign());
@@ -56,21 +57,27 @@ describe('setField', () => {
   });
 });
 
+test('a text of several lines keeps its tabs and loses only empty lines around it', () => {
+  const document = documentOf(fullDesign());
+  const path = 'machine.compressor.tables.0.table';
+  const table = 'Te [°C]\tTc [°C]\tP [W]\tnote\n-20\t45\t130\t\n';
+  const edited = setField(document, path, `\n \r\n${table}\n\n`);
+  expect(edited.ok && getField(edited.document, path)).toBe(table.trimEnd());
+});
+
 describe('setKind', () => {
   test('keeps fields that both kinds have and takes the others from the texts given', () => {
     const design = sizedDesign();
-    design.machine.compressor.fillingFactor = '0.9';
-    const changed = setKind(documentOf(design), 'machine.compressor', 'displacement', {
-      'machine.compressor.displacement': '9 cm3',
-      'machine.compressor.application': 'high',
-    });
+    design.tank.load.waterDepth = '45 cm';
+    const changed = setKind(documentOf(design), 'tank.load', 'cylinder', { 'tank.load.diameter': '80 cm' });
     if (!changed.ok) throw new Error(JSON.stringify(changed.problems));
-    expect(changed.document.machine.compressor).toEqual({
-      kind: 'displacement',
-      madeFor: 'R134a',
-      displacement: '9 cm3',
-      application: 'high',
-      fillingFactor: '0.9',
+    expect(changed.document.tank.load).toEqual({
+      kind: 'cylinder',
+      diameter: '80 cm',
+      height: '50 cm',
+      waterDepth: '45 cm',
+      wall: { material: 'glass', thickness: '10 mm' },
+      lid: 'tight',
     });
   });
 
@@ -148,7 +155,7 @@ describe('seven questions', () => {
     const made = newDesign(answers, 'Ours');
     if (!made.ok) throw new Error(JSON.stringify(made.problems));
     expect(made.document.name).toBe('Ours');
-    expect(made.document.machine.refrigerant).toBe('R134a');
+    expect(fluidsOf(made.document)).toEqual({ refrigerant: 'R134a', madeFor: 'R134a' });
     const { assumptions } = resolveDesign(made.document);
     expect(assumptions.map(({ path }) => path)).toContain('source.kind');
     const required = startQuestions
@@ -158,13 +165,33 @@ describe('seven questions', () => {
   });
 
   test('each required answer left out is named by its path', () => {
-    for (const path of Object.keys(sized).filter((key) => key !== 'tank.load.kind')) {
+    const required = Object.keys(sized).filter((path) => fieldRecord(path)?.optional === false);
+    expect(required.length).toBeGreaterThan(9);
+    for (const path of required.filter((each) => each !== 'tank.load.kind')) {
       const { [path]: _, ...rest } = sized as Record<string, string>;
       const made = newDesign(rest);
       expect(made.ok, path).toBe(false);
       if (!made.ok) expect(made.problems.map((problem) => problem.path)).toContain(path);
     }
     expect(newDesign({})).toMatchObject({ ok: false });
+  });
+
+  test('nothing need be known of the compressor: its fluid is then the one most likely for what is', () => {
+    const { 'machine.compressor.madeFor': _, 'machine.compressor.appliance': __, ...rest } = sized;
+    const made = newDesign(rest);
+    if (!made.ok) throw new Error(JSON.stringify(made.problems));
+    expect(made.document.machine).toEqual({});
+    const { assumptions, design } = resolveDesign(made.document);
+    expect(design.machine.refrigerant).toBe(design.machine.compressor.madeFor);
+    const paths = assumptions.map(({ path }) => path);
+    expect(paths).toEqual(expect.arrayContaining(['machine.refrigerant', 'machine.compressor.madeFor']));
+    const old = newDesign({
+      ...rest,
+      'machine.compressor.appliance': 'chestFreezer',
+      'machine.compressor.year': '1985',
+    });
+    // Before 1994 household appliances held R12: Montreal Protocol, phase-out in developed countries from 1996.
+    expect(old.ok && fluidsOf(old.document)).toEqual({ refrigerant: 'R12', madeFor: 'R12' });
   });
 
   test('answers that belong to the other way of knowing the tank are left out', () => {

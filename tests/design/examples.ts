@@ -8,7 +8,7 @@ export type Loose = any;
 
 export function sizedDesign(): Loose {
   return {
-    formatVersion: 1,
+    formatVersion: 2,
     name: 'Sized',
     room: { temperature: '20 °C' },
     tank: {
@@ -25,7 +25,7 @@ export function sizedDesign(): Loose {
     },
     machine: {
       refrigerant: 'R134a',
-      compressor: { kind: 'salvaged', madeFor: 'R134a', appliance: 'dehumidifier' },
+      compressor: { appliance: 'dehumidifier', madeFor: 'R134a' },
     },
     prices: { currency: 'EUR', electricity: '0.36 EUR/kWh' },
   };
@@ -37,9 +37,120 @@ export function measuredDesign(): Loose {
   return design;
 }
 
-/** A tank of every part there is: an L with faces of layers, sump, pipes, fresh water, measures. */
+/** The same design as version 1 had it, with its compressor in one of the three ways it could be described then. */
+export function firstVersionDesign(compressor: Loose): Loose {
+  const design = sizedDesign();
+  design.formatVersion = 1;
+  design.machine.compressor = compressor;
+  return design;
+}
+
+/** A freezer's dome of which everything is known. Invented; numbers of one machine that is possible. */
+export function knownCompressor(): Loose {
+  const returnGas = { kind: 'returnGas', returnGas: '32.2 °C' };
+  const liquid = { kind: 'temperature', temperature: '32.2 °C' };
+  const ranges = { evaporatingRange: '-35 to -10 °C', condensingRange: '35 to 55 °C', frequency: '50 Hz' };
+  return {
+    appliance: 'chestFreezer',
+    madeFor: 'R600a',
+    year: '2004 to 2010',
+    domeHeight: '17 cm',
+    domeDiameter: '15 cm ± 5 mm',
+    displacement: '11.2 cm3 ± 3 %',
+    nameplate: {
+      voltage: '230 V',
+      frequency: '50 Hz',
+      ratedCurrent: '1.0 A',
+      lockedRotorCurrent: '6.5 A',
+      power: '140 W',
+      horsepower: '1/6 hp',
+      oil: 'mineral',
+      startType: 'relay',
+    },
+    ratings: [
+      { at: { kind: 'named', point: 'ashraeLow' }, capacity: '186 W ± 5 %', power: '124 W ± 5 %', current: '0.78 A' },
+      {
+        at: {
+          kind: 'conditions',
+          evaporating: '-10 °C',
+          condensing: '45 °C',
+          returnGas: '32.2 °C',
+          liquid: '32.2 °C',
+        },
+        capacity: '377 W ± 5 %',
+        power: '159 W ± 5 %',
+        frequency: '50 Hz',
+        voltage: '220 to 240 V',
+      },
+    ],
+    coefficients: [
+      {
+        of: 'massFlow',
+        values:
+          '7.07429 0.269001 -0.017435 0.00381564 -0.000552908 -3.10015e-05 2.05517e-05 -6.34646e-06 3.58091e-07 -4.34286e-07',
+        temperatureUnit: 'celsius',
+        unit: 'kg/h',
+        basis: { suction: returnGas },
+        ...ranges,
+      },
+      {
+        of: 'power',
+        values:
+          'C1 41.9301\nC2 -2.88072\nC3 3.47519\nC4 -0.0796586\nC5 0.117314\nC6 -0.00258673\nC7 -0.000519164\nC8 0.00104333\nC9 -2.40841e-05\nC10 -8.37253e-05',
+        temperatureUnit: 'celsius',
+        unit: 'W',
+        basis: { suction: returnGas, liquid: { kind: 'subcooling', subcooling: '0 K' }, saturation: 'dew' },
+        ...ranges,
+        voltage: '230 V',
+      },
+    ],
+    tables: [
+      {
+        table:
+          'Te [°C]\tTc [°C]\tQ [W]\tP [W]\tI [A]\n-30\t45\t136\t99.5\t0.70\n-25\t45\t182\t114\t0.75\n-20\t45\t236\t130\t0.79',
+        basis: { suction: returnGas, liquid },
+        frequency: '50 Hz',
+        flowTolerance: '4 %',
+      },
+    ],
+    bench: [
+      {
+        evaporating: '-24 °C ± 1.5 K',
+        condensing: '41 °C ± 1.5 K',
+        suction: '12 °C ± 2 K',
+        discharge: '83 °C ± 6 K',
+        liquid: '33 °C ± 2 K',
+        surroundings: '24 °C',
+        meter: { kind: 'watts', power: '115 W ± 3 %' },
+      },
+      {
+        evaporating: '-10 °C ± 1.5 K',
+        condensing: '41 °C ± 1.5 K',
+        suction: '12 °C ± 2 K',
+        liquid: '33 °C ± 2 K',
+        surroundings: '21 °C',
+        meter: { kind: 'ampsAndVolts', current: '0.86 A ± 3 %' },
+        voltage: '231 V',
+      },
+    ],
+    clearanceRatio: '2 % (1.5 to 3)',
+    slip: '2.5 % (2 to 3)',
+  };
+}
+
+/** Every part there is: an L of a tank with faces of layers, sump, pipes, fresh water, measures; a machine known in every way. */
 export function fullDesign(): Loose {
   const design = sizedDesign();
+  design.machine = {
+    refrigerant: 'R600a',
+    compressor: knownCompressor(),
+    application: 'low',
+    count: '2',
+    supply: { frequency: '50 Hz', voltage: '225 to 235 V' },
+    forFlammables: 'unknown',
+  };
+  design.exchangers = { suctionPressureLimit: '1.1 bar' };
+  design.power = { crankcaseHeater: '12 W' };
   design.place = { outdoors: { winter: '2 °C', windSpeed: '1 to 3 m/s' }, mains: { winter: '9 °C', summer: '17 °C' } };
   design.room.moisture = { kind: 'ventilated', airChanges: '0.5 /h', outdoorHumidity: '80 %' };
   design.tank.load = {

@@ -89,10 +89,13 @@ describe('field records', () => {
   });
 
   test('the record of a path that two kinds share is that of the kind in the document', () => {
-    const design = sizedDesign();
-    design.machine.compressor = { kind: 'displacement', madeFor: 'R134a', displacement: '9 cm3', application: 'high' };
-    expect(fieldRecord('machine.compressor.displacement', documentOf(design))?.optional).toBe(false);
-    expect(fieldRecord('machine.compressor.displacement', documentOf(sizedDesign()))?.optional).toBe(true);
+    const measures = [
+      { kind: 'lid', material: 'glass', cost: '30' },
+      { kind: 'nightCover', hours: '10 h', cost: '15' },
+    ];
+    const document = documentOf({ ...sizedDesign(), wrapping: { measures } });
+    expect(fieldRecord('wrapping.measures.0.material', document)?.optional).toBe(false);
+    expect(fieldRecord('wrapping.measures.1.material', document)?.optional).toBe(true);
     expect(fieldRecord('machine.wings')).toBe(undefined);
   });
 
@@ -104,6 +107,26 @@ describe('field records', () => {
     expect(quantityFieldProblem('45.1 °C', limits)).toMatchObject({ code: 'outOfRange' });
     expect(quantityFieldProblem('44 to 46 °C', limits)).toMatchObject({ code: 'outOfRange' });
   });
+});
+
+test('texts of several lines are told apart: a table, ten coefficients', () => {
+  const ofLines = fieldRecords.filter(({ lines }) => lines === true);
+  expect(ofLines.map(({ path, type }) => [path, type])).toEqual([
+    ['machine.compressor.coefficients.*.values', 'text'],
+    ['machine.compressor.tables.*.table', 'text'],
+  ]);
+});
+
+test('first only the appliance, its fluid and its year are asked of a compressor; all of it may be left open', () => {
+  const ofCompressor = fieldRecords.filter(({ path }) => path.startsWith('machine.compressor.'));
+  const first = ofCompressor.filter(({ level }) => level === 'first');
+  expect(first.map(({ path }) => path)).toEqual([
+    'machine.compressor.appliance',
+    'machine.compressor.madeFor',
+    'machine.compressor.year',
+  ]);
+  const required = ofCompressor.filter(({ path, optional }) => !optional && !path.includes('*'));
+  expect(required).toEqual([]);
 });
 
 describe('JSON Schema', () => {

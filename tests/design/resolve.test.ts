@@ -11,7 +11,6 @@ import {
   withValue,
 } from '../../src/design/index.ts';
 import { InputError } from '../../src/numerics/index.ts';
-import { applianceClasses, applianceRanges, ratingPointNames } from '../../src/parts/compressor/index.ts';
 import { tankLoad } from '../../src/tank/index.ts';
 import { demoTexts } from '../designs.ts';
 import { documentOf, type Loose, measuredDesign, sizedDesign } from './examples.ts';
@@ -86,47 +85,12 @@ describe('defaults', () => {
     expect(resolved(coil).design.power.loopPump).toMatchObject({ low: 0, likely: 0, high: 0 });
   });
 
-  test.each(applianceClasses.flatMap(({ name, fluids }) => fluids.map((fluid) => [name, fluid] as const)))(
-    'of a %s made for %s are those of its class',
-    (appliance, madeFor) => {
-      const design = sizedDesign();
-      design.machine = { refrigerant: madeFor, compressor: { kind: 'salvaged', appliance, madeFor } };
-      const { machine } = resolved(design).design;
-      const ranges = applianceRanges(appliance, madeFor);
-      const { compressor } = machine;
-      if (compressor.kind !== 'salvaged') throw new Error('expected a salvaged compressor');
-      for (const key of [
-        'displacement',
-        'speed',
-        'fillingFactor',
-        'compressionEfficiency',
-        'frictionPressure',
-      ] as const) {
-        expect(compressor[key].likely).toBe(ranges[key].likely);
-        expect(compressor[key].high).toBe(ranges[key].high);
-      }
-      expect(machine.charge.likely).toBe(ranges.charge.likely);
-    },
-  );
-
-  test('a rating keeps capacity and power, and takes its application from the rating point', () => {
-    for (const ratingPoint of ratingPointNames) {
-      const design = sizedDesign();
-      design.machine.compressor = { kind: 'rating', madeFor: 'R290', ratingPoint, capacity: '400 W', power: '180 W' };
-      const { machine } = resolved(design).design;
-      expect(machine.compressor).toMatchObject({ kind: 'rating', capacity: { likely: 400 }, power: { likely: 180 } });
-      expect(machine.compressor).not.toHaveProperty('compressionEfficiency');
-      expect(ratingPoint.toLowerCase()).toContain(machine.application);
-      expect(machine.charge.low).toBeGreaterThan(0);
-    }
-  });
-
   test('a typed value replaces the default and is no assumption', () => {
     const design = sizedDesign();
-    design.machine.compressor.shellHeatShare = '0.3 to 0.5';
+    design.machine.compressor.clearanceRatio = '0.02 to 0.04';
     const { design: result, assumptions } = resolved(design);
-    expect(result.machine.compressor.shellHeatShare).toEqual({ low: 0.3, likely: 0.4, high: 0.5, origin: 'typed' });
-    expect(assumptions.map(({ path }) => path)).not.toContain('machine.compressor.shellHeatShare');
+    expect(result.machine.compressor.clearanceRatio).toEqual({ low: 0.02, likely: 0.03, high: 0.04, origin: 'typed' });
+    expect(assumptions.map(({ path }) => path)).not.toContain('machine.compressor.clearanceRatio');
   });
 });
 

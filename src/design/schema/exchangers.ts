@@ -112,6 +112,7 @@ export const exchangersSchema = z.optional(
         minimum: 1e4,
         maximum: 2e6,
         level: 'more',
+        default: { rule: 'no such valve', source: 'none until one is named' },
       }),
     ),
   }),

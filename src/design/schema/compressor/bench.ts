@@ -3,6 +3,7 @@
 import * as z from 'zod/mini';
 import { kindField, listField, practice, quantityField } from '../field.ts';
 import { frequency, voltage } from './nameplate.ts';
+import { leftOpen } from './ranges.ts';
 import { condensing, current, evaporating, liquid, power, suctionGas } from './ratings.ts';
 
 const meter = z
@@ -65,6 +66,7 @@ export const bench = z.optional(
           level: 'more',
           minimum: 253.15,
           maximum: 473.15,
+          default: leftOpen,
           label: 'Discharge pipe',
           help: 'Clamped a hand’s width behind the compressor, wrapped against the air.',
         }),

@@ -9,11 +9,11 @@ import { madeForChoices } from '../fluids.ts';
 import { bench } from './bench.ts';
 import { nameplate } from './nameplate.ts';
 import { machineNumbers } from './numbers.ts';
-import { ofSuchMachines } from './ranges.ts';
+import { leftOpen, ofSuchMachines } from './ranges.ts';
 import { ratings } from './ratings.ts';
 import { coefficients, tables } from './sheets.ts';
 
-const dome = { quantity: 'length', minimum: 0.05, maximum: 1, level: 'more' } as const;
+const dome = { quantity: 'length', minimum: 0.05, maximum: 1, level: 'more', default: leftOpen } as const;
 
 export const compressorSchema = z.optional(
   z.strictObject({
@@ -24,6 +24,7 @@ export const compressorSchema = z.optional(
           label: 'It came out of a …',
           help: 'The appliance tells what size and kind of compressor to expect.',
           level: 'first',
+          default: { rule: 'any small machine', source: 'the span of all appliances known here' },
         },
       ),
     ),
@@ -43,6 +44,7 @@ export const compressorSchema = z.optional(
         label: 'Year it was made in',
         help: 'Or between which years, such as 1995 to 2005. Decides fluid, oil and how good the motor is.',
         level: 'first',
+        default: { rule: 'any year', source: 'the span of all years' },
       }),
     ),
     domeHeight: z.optional(

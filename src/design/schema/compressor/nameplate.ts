@@ -5,6 +5,7 @@ import type { Oil } from '../../../matter/refrigerants/index.ts';
 import { oilChoices, startTypeChoices } from '../../../parts/compressor/index.ts';
 import { sentenceStart } from '../../../quantities/index.ts';
 import { choiceField, listedField, quantityField, textField } from '../field.ts';
+import { leftOpen } from './ranges.ts';
 
 type OilLabels = Readonly<Record<Oil, string>>;
 
@@ -25,7 +26,7 @@ export const ofNameplate = {
   source: 'taken to hold for the mains the machine was made for',
 };
 
-const current = { ...more, quantity: 'current', minimum: 0.02, maximum: 500 } as const;
+const current = { ...more, quantity: 'current', minimum: 0.02, maximum: 500, default: leftOpen } as const;
 
 export const nameplate = z.optional(
   z.strictObject({
@@ -71,6 +72,7 @@ export const nameplate = z.optional(
         minimum: 5,
         maximum: 20000,
         label: 'Power on the plate',
+        default: leftOpen,
         help: 'Electric power in watts. The conditions behind it are seldom printed, so it is compared, not relied on.',
       }),
     ),

@@ -4,6 +4,7 @@ import * as z from 'zod/mini';
 import { ratingPoint, ratingPointNames } from '../../../parts/compressor/index.ts';
 import { kindField, listedField, listField, quantityField } from '../field.ts';
 import { frequency, ofNameplate, voltage } from './nameplate.ts';
+import { leftOpen } from './ranges.ts';
 
 const temperature = { quantity: 'temperature', level: 'more' } as const;
 
@@ -74,9 +75,15 @@ export const ratings = z.optional(
   listField(
     z.strictObject({
       at,
-      capacity: z.optional(quantityField({ ...capacity, label: 'Capacity', help: 'Cooling capacity stated there.' })),
-      power: z.optional(quantityField({ ...power, label: 'Electric power', help: 'Electric power stated there.' })),
-      current: z.optional(quantityField({ ...current, label: 'Current', help: 'Current stated there.' })),
+      capacity: z.optional(
+        quantityField({ ...capacity, default: leftOpen, label: 'Capacity', help: 'Cooling capacity stated there.' }),
+      ),
+      power: z.optional(
+        quantityField({ ...power, default: leftOpen, label: 'Electric power', help: 'Electric power stated there.' }),
+      ),
+      current: z.optional(
+        quantityField({ ...current, default: leftOpen, label: 'Current', help: 'Current stated there.' }),
+      ),
       frequency: z.optional(
         quantityField({
           ...frequency,

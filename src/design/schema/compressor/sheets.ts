@@ -2,7 +2,7 @@
 // gas and the liquid they hold for, without which they are numbers of no machine.
 
 import * as z from 'zod/mini';
-import { choiceField, kindField, listField, quantityField, textField } from '../field.ts';
+import { choiceField, type FieldMeta, kindField, listField, quantityField, textField } from '../field.ts';
 import { frequency, ofNameplate, voltage, whyFrequency } from './nameplate.ts';
 import { condensing, evaporating, liquid, suctionGas } from './ratings.ts';
 
@@ -12,41 +12,47 @@ export const longestTable = 20_000;
 const whySuction = 'colder return gas is denser: tens of kelvins are a tenth of the flow';
 const difference = { quantity: 'temperatureDifference', minimum: 0, maximum: 100, level: 'more' } as const;
 
-const suction = z
-  .discriminatedUnion('kind', [
-    z
-      .strictObject({
-        kind: kindField('superheat'),
-        superheat: quantityField({
-          ...difference,
-          label: 'Superheat of the data',
-          help: 'Gas at the inlet above the evaporating (dew) temperature.',
-        }),
-      })
-      .check(z.meta({ title: 'A superheat', description: 'Always so far above the evaporating temperature.' })),
-    z
-      .strictObject({
-        kind: kindField('returnGas'),
-        returnGas: quantityField({
-          ...suctionGas,
-          label: 'Return gas of the data',
-          help: 'Gas at the inlet, the same for every point.',
-        }),
-      })
-      .check(z.meta({ title: 'A return gas temperature', description: 'The same for every point.' })),
-  ])
-  .check(
-    z.meta({
-      title: 'Return gas',
-      description: 'The gas the data hold for.',
-      field: {
-        label: 'Return gas they hold for',
-        help: 'A superheat or one temperature of the return gas; it stands at the head of the sheet.',
-        level: 'more',
-        why: whySuction,
-      },
-    }),
-  );
+/** The gas they hold for; `fallback` where something else may tell it. */
+function suction(fallback: Pick<FieldMeta, 'default'> = {}) {
+  return z
+    .discriminatedUnion('kind', [
+      z
+        .strictObject({
+          kind: kindField('superheat'),
+          superheat: quantityField({
+            ...difference,
+            label: 'Superheat of the data',
+            help: 'Gas at the inlet above the evaporating (dew) temperature.',
+          }),
+        })
+        .check(z.meta({ title: 'A superheat', description: 'Always so far above the evaporating temperature.' })),
+      z
+        .strictObject({
+          kind: kindField('returnGas'),
+          returnGas: quantityField({
+            ...suctionGas,
+            label: 'Return gas of the data',
+            help: 'Gas at the inlet, the same for every point.',
+          }),
+        })
+        .check(z.meta({ title: 'A return gas temperature', description: 'The same for every point.' })),
+    ])
+    .check(
+      z.meta({
+        title: 'Return gas',
+        description: 'The gas the data hold for.',
+        field: {
+          label: 'Return gas they hold for',
+          help: 'A superheat or one temperature of the return gas; it stands at the head of the sheet.',
+          level: 'more',
+          why: whySuction,
+          ...fallback,
+        },
+      }),
+    );
+}
+
+const byColumn = { default: { rule: 'of a column of the table', source: 'the table says it point by point' } };
 
 const liquidBasis = z
   .discriminatedUnion('kind', [
@@ -79,6 +85,10 @@ const liquidBasis = z
         label: 'Liquid they hold for',
         help: 'A subcooling or one temperature of the liquid. Needed where a capacity is stated.',
         level: 'more',
+        default: {
+          rule: 'of a column of the table; of no account for flow, power and current',
+          source: 'only a capacity depends on it',
+        },
       },
     }),
   );
@@ -124,10 +134,16 @@ export const coefficientUnits = {
 } as const;
 
 const unitNames = ['kg/h', 'g/s', 'kg/s', 'lb/h', 'W', 'kW', 'BTU/h', 'A'] as const;
-const unitLabels = Object.fromEntries(unitNames.map((name) => [name, name])) as Record<
-  (typeof unitNames)[number],
-  string
->;
+const unitLabels = {
+  'kg/h': 'kg/h',
+  'g/s': 'g/s',
+  'kg/s': 'kg/s',
+  'lb/h': 'lb/h',
+  W: 'watts',
+  kW: 'kW',
+  'BTU/h': 'BTU/h',
+  A: 'amps',
+};
 
 export const coefficients = z.optional(
   listField(
@@ -153,7 +169,7 @@ export const coefficients = z.optional(
         help: 'The unit of what they compute.',
         level: 'more',
       }),
-      basis: z.strictObject({ suction, liquid: z.optional(liquidBasis), saturation }),
+      basis: z.strictObject({ suction: suction(), liquid: z.optional(liquidBasis), saturation }),
       evaporatingRange: quantityField({
         ...evaporating,
         label: 'Evaporating range',
@@ -187,7 +203,9 @@ export const tables = z.optional(
         level: 'more',
         lines: true,
       }),
-      basis: z.optional(z.strictObject({ suction: z.optional(suction), liquid: z.optional(liquidBasis), saturation })),
+      basis: z.optional(
+        z.strictObject({ suction: z.optional(suction(byColumn)), liquid: z.optional(liquidBasis), saturation }),
+      ),
       ...shared,
       flowTolerance: z.optional(
         quantityField({
