@@ -16,9 +16,26 @@ export {
 } from './classes.ts';
 export type { Application, SourcedEstimate } from './data.ts';
 export { applications } from './data.ts';
+export type {
+  EnvelopeLimit,
+  EnvelopeRequest,
+  LimitedQuantity,
+  LimitName,
+  LimitReach,
+} from './envelope/envelope.ts';
+export { envelopeOf, limitedQuantities, limitsReached } from './envelope/envelope.ts';
 export { distanceAbove, distanceBelow } from './envelope/limit-distance.ts';
 export type { ApplicationLimits } from './envelope/limits.ts';
 export { applicationLimits } from './envelope/limits.ts';
+export { type Contradiction, type Nameplate, nameplateContradictions } from './envelope/nameplate.ts';
+export {
+  crankcaseHeaterPower,
+  type RestingMeter,
+  type StartingNumbers,
+  type StartingRequest,
+  startingNumbers,
+} from './envelope/starting.ts';
+export { type Trip, type TripFound, type TripSearch, tripAt } from './envelope/trip.ts';
 export { compressorFormulas } from './formulas.ts';
 export type { MotorPoint } from './hermetic/motor.ts';
 export { stallingSlip } from './hermetic/motor.ts';
@@ -61,7 +78,8 @@ export type { CoefficientSet, StatedSupply, TemperatureRange } from './polynomia
 export { coefficientValue } from './polynomial/coefficient-set.ts';
 export type { FitPoint, FitResidual, FitWeighting, TenCoefficientFit } from './polynomial/fit.ts';
 export { disagreementChance, fitTenCoefficients, leastDisagreement } from './polynomial/fit.ts';
-export { capacityOfFlow, flowOfCapacity, liquidWorth } from './polynomial/flow-and-capacity.ts';
+export type { RatedStates } from './polynomial/flow-and-capacity.ts';
+export { liquidWorth, ratedStates } from './polynomial/flow-and-capacity.ts';
 export type { PlausibilityDoubt } from './polynomial/group-plausibility.ts';
 export type { SensibleReading, UnitReading } from './polynomial/plausibility.ts';
 export { ImplausibleUnitError, sensibleOverallEfficiency } from './polynomial/plausibility.ts';
