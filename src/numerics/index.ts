@@ -22,4 +22,6 @@ export {
   requirePositive,
   requireWithin,
 } from './errors.ts';
+export { type LeastSquares, leastSquares } from './least-squares.ts';
 export { findRoot, type Root, type RootOptions } from './root.ts';
+export { studentTail } from './student.ts';

@@ -3,6 +3,8 @@
 import type { Formula, FormulaSymbol } from '../../quantities/index.ts';
 import { domeFormulas } from './classes/dome.ts';
 import { limitFormulas } from './envelope/limit-distance.ts';
+import { nameplateFormulas } from './envelope/nameplate.ts';
+import { startingFormulas } from './envelope/starting.ts';
 import {
   compressorMassFlow,
   compressorPower,
@@ -222,4 +224,6 @@ export const compressorFormulas: readonly Formula[] = [
   },
   ...domeFormulas,
   ...limitFormulas,
+  ...nameplateFormulas,
+  ...startingFormulas,
 ];

@@ -16,9 +16,26 @@ export {
 } from './classes.ts';
 export type { Application, SourcedEstimate } from './data.ts';
 export { applications } from './data.ts';
+export type {
+  EnvelopeLimit,
+  EnvelopeRequest,
+  LimitedQuantity,
+  LimitName,
+  LimitReach,
+} from './envelope/envelope.ts';
+export { envelopeOf, limitedQuantities, limitsReached } from './envelope/envelope.ts';
 export { distanceAbove, distanceBelow } from './envelope/limit-distance.ts';
 export type { ApplicationLimits } from './envelope/limits.ts';
 export { applicationLimits } from './envelope/limits.ts';
+export { type Contradiction, type Nameplate, nameplateContradictions } from './envelope/nameplate.ts';
+export {
+  crankcaseHeaterPower,
+  type RestingMeter,
+  type StartingNumbers,
+  type StartingRequest,
+  startingNumbers,
+} from './envelope/starting.ts';
+export { type Trip, type TripFound, type TripSearch, tripAt } from './envelope/trip.ts';
 export { compressorFormulas } from './formulas.ts';
 export type { MotorPoint } from './hermetic/motor.ts';
 export { stallingSlip } from './hermetic/motor.ts';
@@ -52,10 +69,51 @@ export { requireCompressorModel } from './model.ts';
 export { currentShare, nameplateFormulas } from './nameplate.ts';
 export type { CompressorPoint, CompressorWarning } from './point.ts';
 export { compressorPoint, littleFlowVolumetricEfficiency, volumetricEfficiency } from './point.ts';
+export type { GasBasis, LiquidBasis, RatingBasis, SaturationBasis } from './polynomial/basis.ts';
+export { ratedConditions } from './polynomial/basis.ts';
+export type {
+  CoefficientCoverage,
+  CoefficientEvidence,
+  CoefficientRequest,
+} from './polynomial/coefficient-evidence.ts';
+export { coefficientScatter, evidenceFromCoefficients, sheetTolerance } from './polynomial/coefficient-evidence.ts';
+export type { CoefficientSet, StatedSupply, TemperatureRange } from './polynomial/coefficient-set.ts';
+export { coefficientValue } from './polynomial/coefficient-set.ts';
+export type { FitPoint, FitResidual, FitWeighting, TenCoefficientFit } from './polynomial/fit.ts';
+export { disagreementChance, fitTenCoefficients, leastDisagreement } from './polynomial/fit.ts';
+export type { RatedStates } from './polynomial/flow-and-capacity.ts';
+export { liquidWorth, ratedStates } from './polynomial/flow-and-capacity.ts';
+export type { PlausibilityDoubt } from './polynomial/group-plausibility.ts';
+export type { SensibleReading, UnitReading } from './polynomial/plausibility.ts';
+export { ImplausibleUnitError, sensibleOverallEfficiency } from './polynomial/plausibility.ts';
+export type { PrintedRating } from './polynomial/rating-evidence.ts';
+export { ratingEvidence } from './polynomial/rating-evidence.ts';
+export {
+  densityShareDabiriRice1981,
+  flowRatioDabiriRice1981,
+  powerRatioDabiriRice1981,
+} from './polynomial/superheat.ts';
+export type { TableQuantity } from './polynomial/table/columns.ts';
+export { acceptedHeaders, tableQuantities } from './polynomial/table/columns.ts';
+export type { ImpliedLiquid, TableEvidence, TableRequest } from './polynomial/table/evidence.ts';
+export { evidenceFromTable, tableScatter } from './polynomial/table/evidence.ts';
+export type {
+  PointRow,
+  PointTable,
+  ReadTable,
+  TableColumn,
+  TableProblem,
+  TableProblemCode,
+} from './polynomial/table/point-table.ts';
+export { mostTableRows, readPointTable } from './polynomial/table/point-table.ts';
+export type { TenCoefficients } from './polynomial/ten-coefficients.ts';
+export { requireTenCoefficients, tenCoefficients } from './polynomial/ten-coefficients.ts';
+export type { PolynomialQuantity, PolynomialUnit, TemperatureUnit } from './polynomial/units.ts';
+export { polynomialUnits } from './polynomial/units.ts';
 export type { RatedMachine, RatingRequest, RatingWarning } from './rating.ts';
 export { identifiableDisplacement, modelFromRating, usualOverallEfficiency } from './rating.ts';
 export type { RatingConditions, RatingPoint } from './rating-points.ts';
-export { ratingConditions, ratingPoint, ratingPointNames, ratingPoints } from './rating-points.ts';
+export { ratingConditions, ratingPoint, ratingPointNames, ratingPoints, ratingPointVariants } from './rating-points.ts';
 export type { RatingOrigins } from './rating-working.ts';
 export { ratingWorking } from './rating-working.ts';
 export type { BetweenPressures, RunningMachine, RunningPoint, RunningPointOf } from './running.ts';

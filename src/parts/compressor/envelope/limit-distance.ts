@@ -4,9 +4,9 @@ import { requireFinite } from '../../../numerics/index.ts';
 import type { Formula, FormulaSymbol } from '../../../quantities/index.ts';
 
 /**
- * Distance left below a highest value, such as the highest discharge temperature.
+ * Distance left below a highest value, such as the highest discharge temperature or current.
  *     Δy = y_limit − y
- * @param value  y, a temperature [K] or a pressure ratio [-]; finite
+ * @param value  y, in the unit of its limit; finite
  * @param bound  y_limit, in the same unit; finite
  * @returns      Δy, in that unit; negative once the limit is passed
  * @throws InputError unless both are finite
@@ -21,9 +21,9 @@ export function distanceBelow(value: number, bound: number): number {
 /**
  * Distance left above a lowest value, such as the lowest evaporating temperature.
  *     Δy = y − y_limit
- * @param value  y, a temperature [K]; finite
- * @param bound  y_limit [K]; finite
- * @returns      Δy [K]; negative once the limit is passed
+ * @param value  y, in the unit of its limit; finite
+ * @param bound  y_limit, in the same unit; finite
+ * @returns      Δy, in that unit; negative once the limit is passed
  * @throws InputError unless both are finite
  * Source: definition. Worked value: 263.4, 243.15 → 20.25 K.
  */
@@ -34,55 +34,141 @@ export function distanceAbove(value: number, bound: number): number {
 }
 
 const file = 'src/parts/compressor/envelope/limit-distance.ts';
-const level: Pick<FormulaSymbol, 'unit' | 'quantity'> = { unit: 'K', quantity: 'temperature' };
-const difference: Pick<FormulaSymbol, 'unit' | 'quantity'> = { unit: 'K', quantity: 'temperatureDifference' };
-const ratio: Pick<FormulaSymbol, 'unit' | 'quantity'> = { unit: '1' };
 
-/** Formula records of this file. */
-export const limitFormulas: readonly Formula[] = [
-  {
-    id: 'compressor.temperatureBelow',
-    title: 'Distance below the highest temperature allowed',
-    result: { symbol: 'dT', meaning: 'distance left; negative once passed', ...difference },
-    expression: 'y_limit - y',
-    symbols: { y: { meaning: 'temperature', ...level }, y_limit: { meaning: 'highest temperature', ...level } },
+type Kind = Pick<FormulaSymbol, 'unit' | 'quantity'>;
+
+const level: Kind = { unit: 'K', quantity: 'temperature' };
+const difference: Kind = { unit: 'K', quantity: 'temperatureDifference' };
+const ratio: Kind = { unit: '1' };
+const pressure: Kind = { unit: 'Pa', quantity: 'pressure' };
+const current: Kind = { unit: 'A', quantity: 'current' };
+
+/** One record: which quantity stays on which side, in words, and two examples of value and bound. */
+interface Distance {
+  readonly id: string;
+  readonly of: string;
+  readonly stays: 'below' | 'above';
+  readonly symbol: string;
+  readonly value: Kind;
+  readonly left: Kind;
+  readonly examples: readonly (readonly [value: number, bound: number])[];
+}
+
+function distanceFormula({ id, of, stays, symbol, value, left, examples }: Distance): Formula {
+  const isBelow = stays === 'below';
+  const bounded = isBelow ? 'highest' : 'lowest';
+  return {
+    id: `compressor.${id}`,
+    title: `Distance ${stays} the ${bounded} ${of}${value === level ? ' allowed' : ''}`,
+    result: { symbol, meaning: 'distance left; negative once passed', ...left },
+    expression: isBelow ? 'y_limit - y' : 'y - y_limit',
+    symbols: { y: { meaning: of, ...value }, y_limit: { meaning: `${bounded} ${of}`, ...value } },
     source: 'definition; the limit from what the machine was made for',
-    validity: 'any two temperatures',
+    validity: 'any two numbers of the same kind',
     file,
-    compute: (v) => distanceBelow(v.y!, v.y_limit!),
+    compute: isBelow ? (v) => distanceBelow(v.y!, v.y_limit!) : (v) => distanceAbove(v.y!, v.y_limit!),
+    examples: examples.map(([y, y_limit]) => ({ y, y_limit })),
+  };
+}
+
+const distances: readonly Distance[] = [
+  {
+    id: 'temperatureBelow',
+    of: 'temperature',
+    stays: 'below',
+    symbol: 'dT',
+    value: level,
+    left: difference,
     examples: [
-      { y: 311.4, y_limit: 328.15 },
-      { y: 289.9, y_limit: 280.15 },
+      [311.4, 328.15],
+      [289.9, 280.15],
     ],
   },
   {
-    id: 'compressor.temperatureAbove',
-    title: 'Distance above the lowest temperature allowed',
-    result: { symbol: 'dT', meaning: 'distance left; negative once passed', ...difference },
-    expression: 'y - y_limit',
-    symbols: { y: { meaning: 'temperature', ...level }, y_limit: { meaning: 'lowest temperature', ...level } },
-    source: 'definition; the limit from what the machine was made for',
-    validity: 'any two temperatures',
-    file,
-    compute: (v) => distanceAbove(v.y!, v.y_limit!),
+    id: 'temperatureAbove',
+    of: 'temperature',
+    stays: 'above',
+    symbol: 'dT',
+    value: level,
+    left: difference,
     examples: [
-      { y: 263.4, y_limit: 243.15 },
-      { y: 240.1, y_limit: 248.15 },
+      [263.4, 243.15],
+      [240.1, 248.15],
     ],
   },
   {
-    id: 'compressor.ratioBelow',
-    title: 'Distance below the highest pressure ratio',
-    result: { symbol: 'dr', meaning: 'distance left; negative once passed', ...ratio },
-    expression: 'y_limit - y',
-    symbols: { y: { meaning: 'pressure ratio', ...ratio }, y_limit: { meaning: 'highest pressure ratio', ...ratio } },
-    source: 'definition; the limit from what the machine was made for',
-    validity: 'any two ratios',
-    file,
-    compute: (v) => distanceBelow(v.y!, v.y_limit!),
+    id: 'ratioBelow',
+    of: 'pressure ratio',
+    stays: 'below',
+    symbol: 'dr',
+    value: ratio,
+    left: ratio,
     examples: [
-      { y: 4.2, y_limit: 10 },
-      { y: 9.7, y_limit: 8 },
+      [4.2, 10],
+      [9.7, 8],
+    ],
+  },
+  {
+    id: 'ratioAbove',
+    of: 'pressure ratio',
+    stays: 'above',
+    symbol: 'dr',
+    value: ratio,
+    left: ratio,
+    examples: [
+      [3.1, 2],
+      [1.6, 2],
+    ],
+  },
+  {
+    id: 'suctionPressureBelow',
+    of: 'suction pressure',
+    stays: 'below',
+    symbol: 'dp',
+    value: pressure,
+    left: pressure,
+    examples: [
+      [1.9e5, 2.01e5],
+      [3.5e5, 2.01e5],
+    ],
+  },
+  {
+    id: 'superheatAbove',
+    of: 'superheat',
+    stays: 'above',
+    symbol: 'dT',
+    value: difference,
+    left: difference,
+    examples: [
+      [8, 5],
+      [1.5, 5],
+    ],
+  },
+  {
+    id: 'currentBelow',
+    of: 'current',
+    stays: 'below',
+    symbol: 'dI',
+    value: current,
+    left: current,
+    examples: [
+      [0.9, 1.1],
+      [1.6, 1.1],
+    ],
+  },
+  {
+    id: 'motorLoadBelow',
+    of: 'load of the motor',
+    stays: 'below',
+    symbol: 'dx',
+    value: ratio,
+    left: ratio,
+    examples: [
+      [1.2, 1.7],
+      [1.9, 1.7],
     ],
   },
 ];
+
+/** Formula records of this file. */
+export const limitFormulas: readonly Formula[] = distances.map(distanceFormula);

@@ -61,7 +61,10 @@ export function ratedConditions(
     throw new InputError('evaporating', evaporating, expected, 'evaporatingAboveCondensing');
   }
   const isMid = basis.saturation === 'midPoint' && fluid.bubbleAndDew !== undefined;
-  const condensed = saturationAtDewTemperature(fluid, isMid ? condensingDew(fluid, condensing) : condensing);
+  const condensed = saturationAtDewTemperature(
+    fluid,
+    isMid ? dewFromMiddle(fluid, condensing, condensingMiddle) : condensing,
+  );
   const liquid = liquidTemperature(basis.liquid, condensed, path);
   const dew = isMid ? evaporatingDew(fluid, evaporating, liquid) : evaporating;
   return {
@@ -69,6 +72,26 @@ export function ratedConditions(
     condensing: condensed.vapour.temperature,
     returnGas: gasTemperature(basis.gas, dew, path),
     liquid,
+  };
+}
+
+/**
+ * Evaporating and condensing temperature as numbers on this basis are printed, from dew temperatures [K]: inverse of
+ * ratedConditions.
+ */
+export function printedLevels(
+  fluid: Refrigerant,
+  basis: RatingBasis,
+  evaporating: number,
+  condensing: number,
+  path = 'basis',
+): { readonly evaporating: number; readonly condensing: number } {
+  if (basis.saturation === 'dew' || fluid.bubbleAndDew === undefined) return { evaporating, condensing };
+  const condensed = saturationAtDewTemperature(fluid, condensing);
+  const { enthalpy } = saturationAtTemperature(fluid, liquidTemperature(basis.liquid, condensed, path)).liquid;
+  return {
+    evaporating: evaporatingMiddle(fluid, saturationAtDewTemperature(fluid, evaporating), enthalpy),
+    condensing: condensingMiddle(condensed),
   };
 }
 
@@ -101,20 +124,23 @@ function liquidTemperature(liquid: LiquidBasis | null, condensed: Saturation, pa
 /** Printed temperatures have one or two decimals [K]. */
 const roundingKelvin = 0.05;
 
-/** Dew temperature [K] at the pressure whose bubble and dew point have the mean T. */
-function condensingDew(fluid: Refrigerant, middle: number): number {
-  return dewFromMiddle(fluid, middle, ({ liquid, vapour }) => (liquid.temperature + vapour.temperature) / 2);
+function condensingMiddle({ liquid, vapour }: Saturation): number {
+  return (liquid.temperature + vapour.temperature) / 2;
+}
+
+/** Mean of what leaves the valve, from the liquid's enthalpy [J/kg], and of dew [K]. */
+function evaporatingMiddle(fluid: Refrigerant, { vapour }: Saturation, liquidEnthalpy: number): number {
+  const inlet = stateInLoop(fluid, { pressure: vapour.pressure, enthalpy: liquidEnthalpy });
+  return (inlet.temperature + vapour.temperature) / 2;
 }
 
 /** Dew temperature [K] at the pressure where the mean of what leaves the valve and of dew is T. */
 function evaporatingDew(fluid: Refrigerant, middle: number, liquidTemperature: number): number {
   const { enthalpy } = saturationAtTemperature(fluid, liquidTemperature).liquid;
-  return dewFromMiddle(fluid, middle, ({ vapour }) => {
-    const inlet = stateInLoop(fluid, { pressure: vapour.pressure, enthalpy });
-    return (inlet.temperature + vapour.temperature) / 2;
-  });
+  return dewFromMiddle(fluid, middle, (at) => evaporatingMiddle(fluid, at, enthalpy));
 }
 
+/** Dew temperature [K] at the pressure whose middle, as told, is T. */
 function dewFromMiddle(fluid: Refrigerant, middle: number, middleAt: (at: Saturation) => number): number {
   const { liquid, vapour } = saturationAtDewTemperature(fluid, middle);
   const glide = vapour.temperature - liquid.temperature;

@@ -6,7 +6,7 @@ import type { Band, Estimate, Origin } from '../../../quantities/index.ts';
 import type { EvidencePoint, EvidenceQuantity, EvidenceSeries } from '../identification/evidence.ts';
 import { type CoefficientGroup, coefficientGroups, type GridPoint, gridOf } from './coefficient-groups.ts';
 import type { CoefficientSet, TemperatureRange } from './coefficient-set.ts';
-import { type GroupValues, type PlausibilityDoubt, readGroup } from './plausibility.ts';
+import { type GroupValues, type PlausibilityDoubt, readGroup } from './group-plausibility.ts';
 
 /**
  * How far all values of one sheet may be off together, relative: AHRI 540 lets flow, capacity and power of a machine differ by

@@ -1,28 +1,15 @@
-// Whether flow and power can be those of one machine: efficiencies above 1 cannot be, and very low ones come from a wrong unit.
-// Where they are not, every other unit and temperature unit is tried, and those that would make sense are named; nothing is
-// corrected.
+// What can be of one machine: efficiencies above 1 cannot be, and very low ones come from a wrong unit. Where a whole set or table
+// is not of one machine, the units in which it would be are named; nothing is corrected.
 
 import { InputError } from '../../../numerics/index.ts';
 import type { Band, Estimate } from '../../../quantities/index.ts';
-import type { CoefficientGroup, GridPoint } from './coefficient-groups.ts';
-import type { CoefficientSet } from './coefficient-set.ts';
-import { flowOfCapacity } from './flow-and-capacity.ts';
-import { type TenCoefficients, tenCoefficients } from './ten-coefficients.ts';
-import {
-  coefficientsInSi,
-  type PolynomialQuantity,
-  type PolynomialUnit,
-  polynomialUnits,
-  type TemperatureUnit,
-  temperatureUnits,
-  zeroCelsius,
-} from './units.ts';
+import type { PolynomialUnit, TemperatureUnit } from './units.ts';
 
 /** Overall efficiencies of small hermetic machines; typical, from memory: measured ones lie within 0.3 and 0.7. */
 export const sensibleOverallEfficiency = { lowest: 0.2, highest: 0.75 } as const;
 
 /** Below this a set carries a doubt, though it is not refused. */
-const remarkableOverallEfficiency = 0.27;
+export const remarkableOverallEfficiency = 0.27;
 
 /** Volumetric efficiencies that make sense with a known displacement. */
 const sensibleVolumetricEfficiency = { lowest: 0.2, highest: 1 } as const;
@@ -33,33 +20,31 @@ export const sensibleDisplacement = { smallest: 5e-7, largest: 2e-4 } as const;
 /** Volumetric efficiency with which a swept volume is guessed. */
 const usualVolumetricEfficiency = 0.75;
 
-/** Efficiencies of one machine vary less than this over its range, as largest over smallest. */
-const sensibleVariation = 4;
-
-/** A capacity over the flow beside it may differ this far from what gas and liquid give, relative. */
-const sensibleEffectDeviation = 0.3;
+/** How many readings are named at most. */
+const mostReadings = 4;
 
 /** Another reading of the same numbers. */
 export interface UnitReading {
-  /** Path of the set. */
+  /** Path of the set, or of the column of a table. */
   readonly path: string;
   readonly unit: PolynomialUnit;
-  readonly temperatureUnit: TemperatureUnit;
+  /** Of a set of coefficients. */
+  readonly temperatureUnit?: TemperatureUnit;
 }
 
-/** Readings that would make sense together: sets that are not named stay as they are. */
+/** Readings that would make sense together: what is not named stays as it is. */
 export interface SensibleReading {
   readonly changes: readonly UnitReading[];
   /** Overall efficiency in the middle of its range; null where there is no power. */
   readonly overallEfficiency: number | null;
 }
 
-/** Sets that cannot be those of one machine in the units given. `readings` lists units in which they could. */
+/** Numbers that cannot be those of one machine in the units given. `readings` lists units in which they could. */
 export class ImplausibleUnitError extends InputError {
   readonly readings: readonly SensibleReading[];
 
-  constructor(path: string, received: string, expected: string, readings: readonly SensibleReading[]) {
-    super(path, received, expected, 'implausibleUnit');
+  constructor(path: string, received: string, readings: readonly SensibleReading[]) {
+    super(path, received, expectation(readings), 'implausibleUnit');
     this.readings = readings;
   }
 
@@ -68,126 +53,51 @@ export class ImplausibleUnitError extends InputError {
   }
 }
 
-/** What is odd about a group without being impossible. */
-export interface PlausibilityDoubt {
-  readonly code: 'efficiencyUnusuallyLow' | 'efficiencyUnusuallyHigh';
-  readonly path: string;
-  /** η_o over the range. */
-  readonly efficiency: Band;
-  /** Units in which it would be usual. */
-  readonly readings: readonly SensibleReading[];
+function expectation(readings: readonly SensibleReading[]): string {
+  const { lowest, highest } = sensibleOverallEfficiency;
+  const wanted = `values of one small machine, with an overall efficiency of ${lowest} to ${highest} and never above 1`;
+  if (readings.length === 0)
+    return `${wanted}; no other unit would make sense: check the order of the numbers and the ranges`;
+  return `${wanted}; it would make sense with ${readings.map(sayReading).join(', or ')}`;
 }
 
-/** Values of a group at its grid, SI: columns in the order of the grid. */
-export type GroupValues = Readonly<Partial<Record<PolynomialQuantity, readonly number[]>>>;
+function sayReading({ changes, overallEfficiency }: SensibleReading): string {
+  const units = changes.map(({ path, unit, temperatureUnit }) => {
+    const degrees = temperatureUnit === undefined ? '' : ` over ${temperatureUnit === 'celsius' ? '°C' : '°F'}`;
+    return `${path} in ${unit}${degrees}`;
+  });
+  const efficiency = overallEfficiency === null ? '' : ` (efficiency ${rounded(overallEfficiency)})`;
+  return `${units.join(' and ')}${efficiency}`;
+}
 
-export interface GroupReading {
-  readonly values: GroupValues;
-  /** η_o over the grid; null without power or without flow and capacity. */
-  readonly overallEfficiency: Band | null;
-  readonly doubts: readonly PlausibilityDoubt[];
+/** The readings with the fewest changes, those with the most usual efficiency first. */
+export function fewestChanges<Found extends SensibleReading & { readonly changeCount: number }>(
+  found: readonly Found[],
+): readonly SensibleReading[] {
+  const fewest = Math.min(...found.map(({ changeCount }) => changeCount));
+  return found
+    .filter(({ changeCount }) => changeCount === fewest)
+    .sort((a, b) => offness(a) - offness(b))
+    .slice(0, mostReadings)
+    .map(({ changes, overallEfficiency }) => ({ changes, overallEfficiency }));
+}
+
+function offness({ overallEfficiency }: SensibleReading): number {
+  return overallEfficiency === null ? 0 : Math.abs(overallEfficiency - 0.5);
+}
+
+/** What is impossible about efficiencies over a range, in words; undefined where nothing is. */
+export function faultOfOverall(overall: Band): string | undefined {
+  if (overall.high <= 1 && overall.likely >= sensibleOverallEfficiency.lowest) return undefined;
+  return `overall efficiency ${rounded(overall.low)} to ${rounded(overall.high)}`;
 }
 
 /**
- * Values of a group at its grid.
- * @param displacement  range of the swept volume per revolution [m³]; null where it is not known
- * @throws ImplausibleUnitError ('implausibleUnit') where a value is not positive, an efficiency is above 1 or its middle below what
- *         such machines have, or the swept volume is none of a small machine; InputError 'powerAboveVoltAmperes'
+ * What is impossible about a flow, in words.
+ * @param swept         flow over density and frequency, η_v V_d, over the range [m³]
+ * @param displacement  swept volume per revolution [m³]; null where nothing is known of it
  */
-export function readGroup(
-  group: CoefficientGroup,
-  grid: readonly GridPoint[],
-  displacement: Estimate | null,
-): GroupReading {
-  const as: Reading = new Map(
-    setsOf(group).map((set) => [set, { unit: set.unit, temperatureUnit: set.temperatureUnit }]),
-  );
-  const values = valuesOf(group, grid, as);
-  const judged = judge(group, grid, values, displacement);
-  if (judged.fault !== undefined) {
-    const readings = sensibleReadings(group, grid, displacement);
-    throw new ImplausibleUnitError(placeOf(group, readings), judged.fault, expectation(readings), readings);
-  }
-  requirePossibleCurrent(group, values);
-  const { overall } = judged;
-  return { values, overallEfficiency: overall, doubts: doubtsOf(group, grid, displacement, overall) };
-}
-
-type Reading = ReadonlyMap<CoefficientSet, Omit<UnitReading, 'path'>>;
-
-function setsOf(group: CoefficientGroup): readonly CoefficientSet[] {
-  return Object.values(group.sets);
-}
-
-function valuesOf(group: CoefficientGroup, grid: readonly GridPoint[], as: Reading): GroupValues {
-  const values: Partial<Record<PolynomialQuantity, readonly number[]>> = {};
-  for (const set of setsOf(group)) {
-    const { unit, temperatureUnit } = as.get(set)!;
-    values[set.of] = columnOf(coefficientsInSi(set.coefficients, temperatureUnit, unit), grid);
-  }
-  return values;
-}
-
-function columnOf(inSi: TenCoefficients, grid: readonly GridPoint[]): readonly number[] {
-  return grid.map(({ evaporating, condensing }) =>
-    tenCoefficients(inSi, evaporating - zeroCelsius, condensing - zeroCelsius),
-  );
-}
-
-interface Judgement {
-  readonly fault: string | undefined;
-  readonly overall: Band | null;
-  /** Largest over smallest of what a machine has nearly constant. */
-  readonly variation: number;
-}
-
-/** What is impossible about values, if anything. */
-function judge(
-  group: CoefficientGroup,
-  grid: readonly GridPoint[],
-  values: GroupValues,
-  displacement: Estimate | null,
-): Judgement {
-  const nothing = { overall: null, variation: Number.POSITIVE_INFINITY };
-  for (const [of, column] of Object.entries(values)) {
-    const worst = column.findIndex((value) => !(value > 0));
-    if (worst >= 0) {
-      const { evaporating, condensing } = grid[worst]!;
-      const where = `${rounded(evaporating)}/${rounded(condensing)} K`;
-      return { fault: `${of} of ${rounded(column[worst]!)} at ${where}`, ...nothing };
-    }
-  }
-  const flows = flowsOf(grid, values);
-  if (flows === undefined) return { fault: undefined, overall: null, variation: 1 };
-  const swept = bandOf(
-    flows.map((flow, index) => flow / (grid[index]!.states.suction.density * group.supply.frequency)),
-  );
-  const sweptFault = faultOfSwept(swept, displacement) ?? faultOfEffect(grid, values);
-  if (values.power === undefined) return { fault: sweptFault, overall: null, variation: swept.high / swept.low };
-  const overall = bandOf(
-    flows.map((flow, index) => (flow * grid[index]!.states.isentropicWork) / values.power![index]!),
-  );
-  const { lowest } = sensibleOverallEfficiency;
-  const isWrong = overall.high > 1 || overall.likely < lowest;
-  const efficiencyFault = `overall efficiency ${rounded(overall.low)} to ${rounded(overall.high)}`;
-  return {
-    fault: isWrong ? efficiencyFault : sweptFault,
-    overall,
-    variation: Math.max(swept.high / swept.low, overall.high / overall.low),
-  };
-}
-
-/** Flow at each point, from the set of flow or else from that of capacity. */
-function flowsOf(grid: readonly GridPoint[], { massFlow, capacity }: GroupValues): readonly number[] | undefined {
-  if (massFlow !== undefined) return massFlow;
-  return capacity?.map((value, index) => {
-    const { suction, liquidEnthalpy } = grid[index]!.states;
-    return flowOfCapacity(value, suction.enthalpy, liquidEnthalpy);
-  });
-}
-
-/** `swept` is η_v V_d [m³]. */
-function faultOfSwept(swept: Band, displacement: Estimate | null): string | undefined {
+export function faultOfSwept(swept: Band, displacement: Estimate | null): string | undefined {
   if (displacement === null) {
     const size = swept.likely / usualVolumetricEfficiency;
     if (size >= sensibleDisplacement.smallest && size <= sensibleDisplacement.largest) return undefined;
@@ -195,132 +105,17 @@ function faultOfSwept(swept: Band, displacement: Estimate | null): string | unde
   }
   const { lowest, highest } = sensibleVolumetricEfficiency;
   if (swept.high / displacement.high <= highest && swept.likely / displacement.low >= lowest) return undefined;
-  return `volumetric efficiency ${rounded(swept.low / displacement.likely)} to ${rounded(swept.high / displacement.likely)}`;
-}
-
-/** Flow and capacity of the same machine must give the refrigerating effect of gas and liquid. */
-function faultOfEffect(grid: readonly GridPoint[], { massFlow, capacity }: GroupValues): string | undefined {
-  if (massFlow === undefined || capacity === undefined) return undefined;
-  const ratio = bandOf(
-    capacity.map((value, index) => {
-      const { suction, liquidEnthalpy } = grid[index]!.states;
-      return value / massFlow[index]! / (suction.enthalpy - liquidEnthalpy);
-    }),
-  );
-  if (Math.abs(ratio.likely - 1) <= sensibleEffectDeviation) return undefined;
-  return `capacity ${rounded(ratio.likely)} times what the flow beside it gives`;
-}
-
-/** Other units in which the sets could be those of one machine, those with the fewest changes only. */
-function sensibleReadings(
-  group: CoefficientGroup,
-  grid: readonly GridPoint[],
-  displacement: Estimate | null,
-): readonly SensibleReading[] {
-  const found: SensibleReading[] = [];
-  for (const as of allReadings(setsOf(group))) {
-    const { fault, overall, variation } = judge(group, grid, valuesOf(group, grid, as), displacement);
-    const isUsual = overall === null || overall.likely <= sensibleOverallEfficiency.highest;
-    if (fault !== undefined || !isUsual || variation > sensibleVariation) continue;
-    const changes = [...as]
-      .filter(([set, { unit, temperatureUnit }]) => unit !== set.unit || temperatureUnit !== set.temperatureUnit)
-      .map(([{ path }, reading]) => ({ path, ...reading }));
-    found.push({ changes, overallEfficiency: overall?.likely ?? null });
-  }
-  const fewest = Math.min(...found.map(changeCount));
-  return found
-    .filter((reading) => changeCount(reading) === fewest)
-    .sort((a, b) => offness(a) - offness(b))
-    .slice(0, mostReadings);
-
-  function changeCount({ changes }: SensibleReading): number {
-    const units = changes.map(({ path, unit, temperatureUnit }) => {
-      const set = setsOf(group).find((one) => one.path === path)!;
-      return Number(unit !== set.unit) + Number(temperatureUnit !== set.temperatureUnit);
-    });
-    return units.reduce((sum, each) => sum + each, 0);
-  }
-}
-
-/** How many readings are named at most. */
-const mostReadings = 4;
-
-function offness({ overallEfficiency }: SensibleReading): number {
-  return overallEfficiency === null ? 0 : Math.abs(overallEfficiency - 0.5);
-}
-
-/** Every combination of units of the sets. */
-function allReadings(sets: readonly CoefficientSet[]): readonly Reading[] {
-  let readings: [CoefficientSet, Omit<UnitReading, 'path'>][][] = [[]];
-  for (const set of sets) {
-    const own = polynomialUnits[set.of].flatMap((unit: PolynomialUnit) =>
-      temperatureUnits.map((temperatureUnit) => ({ unit, temperatureUnit })),
-    );
-    readings = readings.flatMap((before) => own.map((one) => [...before, [set, one] as (typeof before)[number]]));
-  }
-  return readings.map((reading) => new Map(reading));
-}
-
-/** Where the only change is, or else the first set. */
-function placeOf(group: CoefficientGroup, readings: readonly SensibleReading[]): string {
-  const paths = new Set(readings.flatMap(({ changes }) => changes.map(({ path }) => path)));
-  const path = paths.size === 1 ? [...paths][0]! : group.path;
-  const set = setsOf(group).find((one) => one.path === path);
-  const areDegrees =
-    readings.length > 0 && readings.every(({ changes }) => changes.every(({ unit }) => unit === set?.unit));
-  return `${path}.${areDegrees ? 'temperatureUnit' : 'unit'}`;
-}
-
-function expectation(readings: readonly SensibleReading[]): string {
-  const { lowest, highest } = sensibleOverallEfficiency;
-  const wanted = `values of one small machine, with an overall efficiency of ${lowest} to ${highest} and never above 1`;
-  if (readings.length === 0)
-    return `${wanted}; no other unit would make sense: check order and ranges of the coefficients`;
-  return `${wanted}; it would make sense with ${readings.map(sayReading).join(', or ')}`;
-}
-
-function sayReading({ changes, overallEfficiency }: SensibleReading): string {
-  const units = changes.map(({ path, unit, temperatureUnit }) => {
-    return `${path} in ${unit} over ${temperatureUnit === 'celsius' ? '°C' : '°F'}`;
-  });
-  const efficiency = overallEfficiency === null ? '' : ` (efficiency ${rounded(overallEfficiency)})`;
-  return `${units.join(' and ')}${efficiency}`;
-}
-
-/** @throws InputError where more power is stated than volts times amperes. */
-function requirePossibleCurrent(group: CoefficientGroup, { power, current }: GroupValues): void {
-  if (power === undefined || current === undefined) return;
-  const factor = bandOf(power.map((watts, index) => watts / (current[index]! * group.supply.voltage)));
-  if (factor.high <= 1) return;
-  throw new InputError(
-    `${group.sets.current!.path}.values`,
-    `a power factor of ${rounded(factor.high)} at ${group.supply.voltage} V`,
-    'power of at most volts times amperes: check the voltage, the order of the coefficients, and that the machine is single-phase',
-    'powerAboveVoltAmperes',
-  );
-}
-
-function doubtsOf(
-  group: CoefficientGroup,
-  grid: readonly GridPoint[],
-  displacement: Estimate | null,
-  efficiency: Band | null,
-): readonly PlausibilityDoubt[] {
-  if (efficiency === null) return [];
-  const isLow = efficiency.likely < remarkableOverallEfficiency;
-  const isHigh = efficiency.likely > sensibleOverallEfficiency.highest;
-  if (!isLow && !isHigh) return [];
-  const readings = sensibleReadings(group, grid, displacement).filter(({ changes }) => changes.length > 0);
-  const code = isLow ? 'efficiencyUnusuallyLow' : 'efficiencyUnusuallyHigh';
-  return [{ code, path: group.path, efficiency, readings }];
+  const { likely } = displacement;
+  return `volumetric efficiency ${rounded(swept.low / likely)} to ${rounded(swept.high / likely)}`;
 }
 
 /** Smallest, middle (median) and largest. */
-function bandOf(values: readonly number[]): Band {
+export function bandOf(values: readonly number[]): Band {
   const sorted = [...values].sort((a, b) => a - b);
   return { low: sorted[0]!, likely: sorted[Math.floor(sorted.length / 2)]!, high: sorted.at(-1)! };
 }
 
-function rounded(value: number): string {
+/** Three digits, for messages. */
+export function rounded(value: number): string {
   return String(Number(value.toPrecision(3)));
 }

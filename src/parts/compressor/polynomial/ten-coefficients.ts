@@ -75,27 +75,35 @@ export function requireTenCoefficients(values: readonly number[], path = 'coeffi
   return values as unknown as TenCoefficients;
 }
 
+/** S = shift + scale S′: degrees of the given set per degree of the wanted one, and what the given scale reads at its zero. */
+export interface TemperatureChange {
+  readonly scale: number;
+  readonly shift: number;
+}
+
 /**
- * The same polynomial in another temperature unit, S = shift + scale S′ and the same of D, its value times `factor`.
+ * The same polynomial over other temperature scales, its value times `factor`.
  * @param coefficients  the set as given
- * @param scale         degrees of the given set per degree of the wanted one: 1.8 from a set in °F to one in °C
- * @param shift         what the given scale reads at the zero of the wanted one: 32
- * @param factor        wanted unit of X per given unit
+ * @param suction       change of S, with the factor of X: wanted unit per given unit
+ * @param discharge     change of D; absent: that of S
  * @returns             exactly the same function of the other numbers, apart from rounding
+ * @throws InputError where a coefficient would not be finite
  * Source: binomial expansion.
- * Worked value: only C8 = 1 in °F → in °C C1 32768, C2 3686.4, C3 1843.2, C4 103.68, C5 207.36, C8 5.832.
+ * Worked value: only C8 = 1 in °F, so scale 1.8, shift 32 → in °C C1 32768, C2 3686.4, C3 1843.2, C4 103.68, C5 207.36, C8 5.832.
  */
 export function convertedCoefficients(
   coefficients: TenCoefficients,
-  { scale, shift, factor }: { readonly scale: number; readonly shift: number; readonly factor: number },
+  suction: TemperatureChange & { readonly factor: number },
+  discharge: TemperatureChange = suction,
 ): TenCoefficients {
   const converted = coefficientPowers.map(([i, j]) => {
     let sum = 0;
     coefficientPowers.forEach(([m, n], index) => {
       if (m < i || n < j) return;
-      sum += coefficients[index]! * binomial(m, i) * binomial(n, j) * shift ** (m - i + n - j);
+      const shifts = suction.shift ** (m - i) * discharge.shift ** (n - j);
+      sum += coefficients[index]! * binomial(m, i) * binomial(n, j) * shifts;
     });
-    return factor * sum * scale ** (i + j);
+    return suction.factor * sum * suction.scale ** i * discharge.scale ** j;
   });
   return requireTenCoefficients(converted);
 }

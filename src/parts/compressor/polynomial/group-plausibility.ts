@@ -1,0 +1,247 @@
+// Whether the sets of a group can be those of one machine. Where they cannot, every other unit and temperature unit is tried.
+
+import { InputError } from '../../../numerics/index.ts';
+import type { Band, Estimate } from '../../../quantities/index.ts';
+import type { CoefficientGroup, GridPoint } from './coefficient-groups.ts';
+import type { CoefficientSet } from './coefficient-set.ts';
+import { flowOfCapacity } from './flow-and-capacity.ts';
+import {
+  bandOf,
+  faultOfOverall,
+  faultOfSwept,
+  fewestChanges,
+  ImplausibleUnitError,
+  remarkableOverallEfficiency,
+  rounded,
+  type SensibleReading,
+  sensibleOverallEfficiency,
+} from './plausibility.ts';
+import { type TenCoefficients, tenCoefficients } from './ten-coefficients.ts';
+import {
+  coefficientsInSi,
+  type PolynomialQuantity,
+  type PolynomialUnit,
+  polynomialUnits,
+  type TemperatureUnit,
+  temperatureUnits,
+  zeroCelsius,
+} from './units.ts';
+
+/** Efficiencies of one machine vary less than this over its range, as largest over smallest. */
+const sensibleVariation = 4;
+
+/** A capacity over the flow beside it may differ this far from what gas and liquid give, relative. */
+const sensibleEffectDeviation = 0.3;
+
+/** What is odd about a group without being impossible. */
+export interface PlausibilityDoubt {
+  readonly code: 'efficiencyUnusuallyLow' | 'efficiencyUnusuallyHigh';
+  readonly path: string;
+  /** η_o over the range. */
+  readonly efficiency: Band;
+  /** Units in which it would be usual. */
+  readonly readings: readonly SensibleReading[];
+}
+
+/** Values of a group at its grid, SI: columns in the order of the grid. */
+export type GroupValues = Readonly<Partial<Record<PolynomialQuantity, readonly number[]>>>;
+
+export interface GroupReading {
+  readonly values: GroupValues;
+  /** η_o over the grid; null without power or without flow and capacity. */
+  readonly overallEfficiency: Band | null;
+  readonly doubts: readonly PlausibilityDoubt[];
+}
+
+/**
+ * Values of a group at its grid.
+ * @param displacement  range of the swept volume per revolution [m³]; null where it is not known
+ * @throws ImplausibleUnitError ('implausibleUnit') where a value is not positive, an efficiency is above 1 or its middle below what
+ *         such machines have, or the swept volume is none of a small machine; InputError 'powerAboveVoltAmperes'
+ */
+export function readGroup(
+  group: CoefficientGroup,
+  grid: readonly GridPoint[],
+  displacement: Estimate | null,
+): GroupReading {
+  const as: Reading = new Map(
+    setsOf(group).map((set) => [set, { unit: set.unit, temperatureUnit: set.temperatureUnit }]),
+  );
+  const values = valuesOf(group, grid, as);
+  const judged = judge(group, grid, values, displacement);
+  if (judged.fault !== undefined) {
+    const readings = sensibleReadings(group, grid, displacement);
+    throw new ImplausibleUnitError(placeOf(group, readings), judged.fault, readings);
+  }
+  requirePossibleCurrent(group, values);
+  const { overall } = judged;
+  return { values, overallEfficiency: overall, doubts: doubtsOf(group, grid, displacement, overall) };
+}
+
+/** Units of one set. */
+interface SetUnits {
+  readonly unit: PolynomialUnit;
+  readonly temperatureUnit: TemperatureUnit;
+}
+
+type Reading = ReadonlyMap<CoefficientSet, SetUnits>;
+
+function setsOf(group: CoefficientGroup): readonly CoefficientSet[] {
+  return Object.values(group.sets);
+}
+
+function valuesOf(group: CoefficientGroup, grid: readonly GridPoint[], as: Reading): GroupValues {
+  const values: Partial<Record<PolynomialQuantity, readonly number[]>> = {};
+  for (const set of setsOf(group)) {
+    const { unit, temperatureUnit } = as.get(set)!;
+    values[set.of] = columnOf(coefficientsInSi(set.coefficients, temperatureUnit, unit), grid);
+  }
+  return values;
+}
+
+function columnOf(inSi: TenCoefficients, grid: readonly GridPoint[]): readonly number[] {
+  return grid.map(({ evaporating, condensing }) =>
+    tenCoefficients(inSi, evaporating - zeroCelsius, condensing - zeroCelsius),
+  );
+}
+
+interface Judgement {
+  readonly fault: string | undefined;
+  readonly overall: Band | null;
+  /** Largest over smallest of what a machine has nearly constant. */
+  readonly variation: number;
+}
+
+/** What is impossible about values, if anything. */
+function judge(
+  group: CoefficientGroup,
+  grid: readonly GridPoint[],
+  values: GroupValues,
+  displacement: Estimate | null,
+): Judgement {
+  const nothing = { overall: null, variation: Number.POSITIVE_INFINITY };
+  for (const [of, column] of Object.entries(values)) {
+    const worst = column.findIndex((value) => !(value > 0));
+    if (worst >= 0) {
+      const { evaporating, condensing } = grid[worst]!;
+      const where = `${rounded(evaporating)}/${rounded(condensing)} K`;
+      return { fault: `${of} of ${rounded(column[worst]!)} at ${where}`, ...nothing };
+    }
+  }
+  const flows = flowsOf(grid, values);
+  if (flows === undefined) return { fault: undefined, overall: null, variation: 1 };
+  const swept = bandOf(
+    flows.map((flow, index) => flow / (grid[index]!.states.suction.density * group.supply.frequency)),
+  );
+  const sweptFault = faultOfSwept(swept, displacement) ?? faultOfEffect(grid, values);
+  if (values.power === undefined) return { fault: sweptFault, overall: null, variation: swept.high / swept.low };
+  const overall = bandOf(
+    flows.map((flow, index) => (flow * grid[index]!.states.isentropicWork) / values.power![index]!),
+  );
+  return {
+    fault: faultOfOverall(overall) ?? sweptFault,
+    overall,
+    variation: Math.max(swept.high / swept.low, overall.high / overall.low),
+  };
+}
+
+/** Flow at each point, from the set of flow or else from that of capacity. */
+function flowsOf(grid: readonly GridPoint[], { massFlow, capacity }: GroupValues): readonly number[] | undefined {
+  if (massFlow !== undefined) return massFlow;
+  return capacity?.map((value, index) => {
+    const { suction, liquidEnthalpy } = grid[index]!.states;
+    return flowOfCapacity(value, suction.enthalpy, liquidEnthalpy);
+  });
+}
+
+/** Flow and capacity of the same machine must give the refrigerating effect of gas and liquid. */
+function faultOfEffect(grid: readonly GridPoint[], { massFlow, capacity }: GroupValues): string | undefined {
+  if (massFlow === undefined || capacity === undefined) return undefined;
+  const ratio = bandOf(
+    capacity.map((value, index) => {
+      const { suction, liquidEnthalpy } = grid[index]!.states;
+      return value / massFlow[index]! / (suction.enthalpy - liquidEnthalpy);
+    }),
+  );
+  if (Math.abs(ratio.likely - 1) <= sensibleEffectDeviation) return undefined;
+  return `capacity ${rounded(ratio.likely)} times what the flow beside it gives`;
+}
+
+/** Other units in which the sets could be those of one machine. */
+function sensibleReadings(
+  group: CoefficientGroup,
+  grid: readonly GridPoint[],
+  displacement: Estimate | null,
+): readonly SensibleReading[] {
+  const found: (SensibleReading & { readonly changeCount: number })[] = [];
+  for (const as of allReadings(setsOf(group))) {
+    const { fault, overall, variation } = judge(group, grid, valuesOf(group, grid, as), displacement);
+    const isUsual = overall === null || overall.likely <= sensibleOverallEfficiency.highest;
+    if (fault === undefined && isUsual && variation <= sensibleVariation) {
+      found.push({ ...changesOf(as), overallEfficiency: overall?.likely ?? null });
+    }
+  }
+  return fewestChanges(found);
+}
+
+function changesOf(as: Reading) {
+  const changes = [...as].filter(([set, units]) => differences(set, units) > 0);
+  return {
+    changes: changes.map(([{ path }, units]) => ({ path, ...units })),
+    changeCount: changes.reduce((sum, [set, units]) => sum + differences(set, units), 0),
+  };
+}
+
+function differences(set: CoefficientSet, { unit, temperatureUnit }: SetUnits): number {
+  return Number(unit !== set.unit) + Number(temperatureUnit !== set.temperatureUnit);
+}
+
+/** Every combination of units of the sets. */
+function allReadings(sets: readonly CoefficientSet[]): readonly Reading[] {
+  let readings: [CoefficientSet, SetUnits][][] = [[]];
+  for (const set of sets) {
+    const own = polynomialUnits[set.of].flatMap((unit: PolynomialUnit) =>
+      temperatureUnits.map((temperatureUnit): [CoefficientSet, SetUnits] => [set, { unit, temperatureUnit }]),
+    );
+    readings = readings.flatMap((before) => own.map((one) => [...before, one]));
+  }
+  return readings.map((reading) => new Map(reading));
+}
+
+/** Where the only change is, or else the first set. */
+function placeOf(group: CoefficientGroup, readings: readonly SensibleReading[]): string {
+  const paths = new Set(readings.flatMap(({ changes }) => changes.map(({ path }) => path)));
+  const path = paths.size === 1 ? [...paths][0]! : group.path;
+  const set = setsOf(group).find((one) => one.path === path);
+  const areDegrees =
+    readings.length > 0 && readings.every(({ changes }) => changes.every(({ unit }) => unit === set?.unit));
+  return `${path}.${areDegrees ? 'temperatureUnit' : 'unit'}`;
+}
+
+/** @throws InputError where more power is stated than volts times amperes. */
+function requirePossibleCurrent(group: CoefficientGroup, { power, current }: GroupValues): void {
+  if (power === undefined || current === undefined) return;
+  const factor = bandOf(power.map((watts, index) => watts / (current[index]! * group.supply.voltage)));
+  if (factor.high <= 1) return;
+  throw new InputError(
+    `${group.sets.current!.path}.values`,
+    `a power factor of ${rounded(factor.high)} at ${group.supply.voltage} V`,
+    'power of at most volts times amperes: check the voltage, the order of the coefficients, and that the machine is single-phase',
+    'powerAboveVoltAmperes',
+  );
+}
+
+function doubtsOf(
+  group: CoefficientGroup,
+  grid: readonly GridPoint[],
+  displacement: Estimate | null,
+  efficiency: Band | null,
+): readonly PlausibilityDoubt[] {
+  if (efficiency === null) return [];
+  const isLow = efficiency.likely < remarkableOverallEfficiency;
+  const isHigh = efficiency.likely > sensibleOverallEfficiency.highest;
+  if (!isLow && !isHigh) return [];
+  const readings = sensibleReadings(group, grid, displacement).filter(({ changes }) => changes.length > 0);
+  const code = isLow ? 'efficiencyUnusuallyLow' : 'efficiencyUnusuallyHigh';
+  return [{ code, path: group.path, efficiency, readings }];
+}

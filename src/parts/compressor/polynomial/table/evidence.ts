@@ -1,0 +1,202 @@
+// Points of a pasted table as the identification reads them, each with its four temperatures: from its own columns, and from a
+// stated basis where the table lacks them. A table with flow and capacity is held against itself.
+
+import type { Refrigerant } from '../../../../matter/refrigerants/index.ts';
+import { InputError } from '../../../../numerics/index.ts';
+import type { Band, Estimate } from '../../../../quantities/index.ts';
+import type { EvidencePoint, EvidenceQuantity, EvidenceSeries } from '../../identification/evidence.ts';
+import type { RatingConditions } from '../../rating-points.ts';
+import {
+  type GasBasis,
+  type LiquidBasis,
+  liquidOfEnthalpy,
+  type RatingBasis,
+  ratedConditions,
+  type SaturationBasis,
+} from '../basis.ts';
+import { around, sheetTolerance } from '../coefficient-evidence.ts';
+import { requireFrequency, type StatedSupply } from '../coefficient-set.ts';
+import { ratedStates } from '../flow-and-capacity.ts';
+import { type JudgedPoint, requirePlausiblePoints } from './plausibility.ts';
+import type { PointRow, PointTable } from './point-table.ts';
+
+/** How far one printed or measured value may be off apart from its whole table, relative; typical, from memory. */
+export const tableScatter = 0.02;
+/** The same of a discharge temperature [K]. */
+export const dischargeScatter = 5;
+
+export interface TableRequest {
+  readonly fluid: Refrigerant;
+  readonly table: PointTable;
+  /** Where it stands: 'machine.compressor.tables.0'. */
+  readonly path: string;
+  readonly label: string;
+  /** For the columns it lacks; null where nothing is stated. */
+  readonly gas: GasBasis | null;
+  readonly liquid: LiquidBasis | null;
+  readonly saturation: SaturationBasis;
+  readonly supply: StatedSupply;
+  /** Air around the shell while it was measured [K]. */
+  readonly surroundings: number;
+  /** Factors about 1 by which the whole table may be off; absent: 5 % either way, assumed. */
+  readonly flowFactor?: Estimate;
+  readonly powerFactor?: Estimate;
+}
+
+/** What flow and capacity of one table say about the liquid they were stated with. */
+export interface ImpliedLiquid {
+  /** Liquid temperature over the points that have both [K]. */
+  readonly temperature: Band;
+  /** Points in which no liquid fits, by line of the table: flow and capacity contradict each other. */
+  readonly contradictions: readonly number[];
+  /** Largest distance from the liquid temperatures stated, by column or basis [K]; null where none is stated. */
+  readonly fromStated: number | null;
+}
+
+export interface TableEvidence {
+  readonly points: readonly EvidencePoint[];
+  readonly series: EvidenceSeries;
+  /** Null where the table does not have both flow and capacity. */
+  readonly impliedLiquid: ImpliedLiquid | null;
+}
+
+/**
+ * Points out of a table. Where flow and capacity are both given they are one measurement: the flow is taken, and the liquid
+ * temperature that the two imply is told.
+ * @throws InputError 'missingFrequency'; 'missingBasis' where neither column nor basis tells gas or liquid; 'contradictoryGas' and
+ *         'contradictoryLiquid' where two columns differ; 'nothingGiven' for a point without any value; of a basis that makes no
+ *         sense at a point, at `path.line 4`; ImplausibleUnitError with the unit that would make sense; NoSolutionError
+ *         'belowIsentropic' where single lines are impossible; errors of the refrigerant's equation outside its range
+ */
+export function evidenceFromTable(request: TableRequest): TableEvidence {
+  const { table, path, label, fluid, surroundings } = request;
+  const supply = requireFrequency(path, request.supply);
+  const judged: JudgedPoint[] = [];
+  const points = table.rows.map((row, index) => {
+    const conditions = conditionsOf(request, row);
+    judged.push({ line: row.line, ...row.values, states: ratedStates(fluid, conditions) });
+    return {
+      path: `${path}.points.${index}`,
+      label: `${label}, line ${row.line}`,
+      ...conditions,
+      surroundings,
+      supply,
+      given: givenIn(row, `${path}.line ${row.line}`),
+      series: path,
+    } satisfies EvidencePoint;
+  });
+  const impliedLiquid = impliedLiquidOf(request, points, judged);
+  requirePlausiblePoints(path, table, judged, supply.frequency);
+  const ofTable = around(1, sheetTolerance, 'assumed');
+  const { flowFactor = ofTable, powerFactor = ofTable } = request;
+  return { points, series: { path, label, flowFactor, powerFactor }, impliedLiquid };
+}
+
+function givenIn({ values, line }: PointRow, place: string): EvidencePoint['given'] {
+  const { massFlow, capacity, power, current, dischargeTemperature } = values;
+  const given: Partial<Record<EvidenceQuantity, Estimate>> = {};
+  if (massFlow !== undefined) given.massFlow = around(massFlow, tableScatter, 'typed');
+  else if (capacity !== undefined) given.capacity = around(capacity, tableScatter, 'typed');
+  if (power !== undefined) given.power = around(power, tableScatter, 'typed');
+  if (current !== undefined) given.current = around(current, tableScatter, 'typed');
+  if (dischargeTemperature !== undefined) {
+    given.dischargeTemperature = {
+      low: dischargeTemperature - dischargeScatter,
+      likely: dischargeTemperature,
+      high: dischargeTemperature + dischargeScatter,
+      origin: 'typed',
+    };
+  }
+  if (Object.keys(given).length > 0) return given;
+  const expected = 'capacity, mass flow, power, current or discharge temperature at this point';
+  throw new InputError(place, `line ${line} without any of them`, expected, 'nothingGiven');
+}
+
+function conditionsOf(request: TableRequest, row: PointRow): RatingConditions {
+  const { fluid, path, saturation } = request;
+  const place = `${path}.line ${row.line}`;
+  const basis: RatingBasis = { gas: gasOf(request, row, place), liquid: liquidOf(request, row, place), saturation };
+  const { evaporating, condensing } = row.values;
+  if (evaporating === undefined || condensing === undefined) {
+    throw new InputError(
+      place,
+      'one level alone',
+      'evaporating and condensing temperature of each point',
+      'missingLevel',
+    );
+  }
+  const conditions = ratedConditions(fluid, basis, evaporating, condensing, place);
+  requireSame(place, 'returnGas', 'superheat', row, conditions.returnGas, (kelvin) => conditions.evaporating + kelvin);
+  return conditions;
+}
+
+/** Two columns that say the same may differ by rounding [K]. */
+const columnTolerance = 1;
+
+function requireSame(
+  place: string,
+  level: 'returnGas',
+  difference: 'superheat',
+  { values }: PointRow,
+  found: number,
+  levelOf: (kelvin: number) => number,
+): void {
+  const given = values[difference];
+  if (values[level] === undefined || given === undefined) return;
+  if (Math.abs(levelOf(given) - found) <= columnTolerance) return;
+  const expected = `the same gas from both columns: this return gas is ${(found - levelOf(0)).toFixed(1)} K of superheat`;
+  throw new InputError(`${place}.${difference}`, given, expected, 'contradictoryGas');
+}
+
+function gasOf({ gas }: TableRequest, { values }: PointRow, place: string): GasBasis {
+  if (values.returnGas !== undefined) return { kind: 'returnGas', returnGas: values.returnGas };
+  if (values.superheat !== undefined) return { kind: 'superheat', superheat: values.superheat };
+  if (gas !== null) return gas;
+  const expected = 'a column of return gas or superheat, or one of them stated for the whole table';
+  throw new InputError(`${place}.returnGas`, 'nothing', expected, 'missingBasis');
+}
+
+/** Null where no value of the point depends on it. */
+function liquidOf({ liquid }: TableRequest, { values }: PointRow, place: string): LiquidBasis | null {
+  if (values.liquid !== undefined) return { kind: 'liquid', liquid: values.liquid };
+  if (values.subcooling !== undefined) return { kind: 'subcooling', subcooling: values.subcooling };
+  if (liquid !== null) return liquid;
+  if (values.capacity === undefined || values.massFlow !== undefined) return null;
+  const expected =
+    'a column of liquid temperature or subcooling, or one of them stated for the whole table: a capacity without it is in doubt by a fifth';
+  throw new InputError(`${place}.liquid`, 'nothing', expected, 'missingBasis');
+}
+
+function impliedLiquidOf(
+  request: TableRequest,
+  points: readonly EvidencePoint[],
+  judged: readonly JudgedPoint[],
+): ImpliedLiquid | null {
+  const temperatures: number[] = [];
+  const contradictions: number[] = [];
+  const distances: number[] = [];
+  request.table.rows.forEach((row, index) => {
+    const { massFlow, capacity } = row.values;
+    if (massFlow === undefined || capacity === undefined) return;
+    const enthalpy = judged[index]!.states.suction.enthalpy - capacity / massFlow;
+    const temperature = liquidOfEnthalpy(request.fluid, enthalpy);
+    if (temperature === undefined) contradictions.push(row.line);
+    else {
+      temperatures.push(temperature);
+      const isStated =
+        request.liquid !== null || row.values.liquid !== undefined || row.values.subcooling !== undefined;
+      if (isStated) distances.push(Math.abs(temperature - points[index]!.liquid));
+    }
+  });
+  if (temperatures.length === 0 && contradictions.length === 0) return null;
+  if (temperatures.length === 0) {
+    const expected = 'a flow and a capacity of the same machine: no liquid temperature fits any line, check both units';
+    throw new InputError(`${request.path}.massFlow`, 'capacity over flow', expected, 'flowAgainstCapacity');
+  }
+  const sorted = [...temperatures].sort((a, b) => a - b);
+  return {
+    temperature: { low: sorted[0]!, likely: sorted[Math.floor(sorted.length / 2)]!, high: sorted.at(-1)! },
+    contradictions,
+    fromStated: distances.length === 0 ? null : Math.max(...distances),
+  };
+}
