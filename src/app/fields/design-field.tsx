@@ -11,19 +11,12 @@ import {
   sayProblem,
   setField,
 } from '../../design/index.ts';
-import {
-  isQuantityName,
-  type QuantityContext,
-  type QuantityName,
-  readQuantity,
-  sayBand,
-  sayRange,
-  type UnitView,
-} from '../../quantities/index.ts';
+import { isQuantityName, type QuantityContext, sayRange, type UnitView } from '../../quantities/index.ts';
 import { RefrigerantField } from '../fluids/refrigerant-field.tsx';
 import { useWorkbench } from '../state/context.tsx';
 import { insideSentence } from '../ui/say.ts';
 import { ChoiceField, TextField } from './field.tsx';
+import { understood } from './understood.ts';
 
 export function DesignField({ record }: { record: FieldRecord }): ReactNode {
   const { state, dispatch, document, edit } = useWorkbench();
@@ -72,7 +65,7 @@ export function DesignField({ record }: { record: FieldRecord }): ReactNode {
       path={record.path}
       text={text}
       hasLines={record.lines ?? false}
-      understood={record.quantity && text !== '' ? understood(text, record.quantity, document, state.view) : undefined}
+      understood={understood(record, text, contextOf(document), state.view)}
       commit={commit}
       left={() => dispatch({ type: 'editEnded' })}
     />
@@ -95,28 +88,6 @@ function isLayer({ path }: FieldRecord): boolean {
 
 export function contextOf(document: DesignDocument): QuantityContext {
   return { currency: document.prices.currency };
-}
-
-/** The text in the units of the view; a range with its likely value. */
-function understood(
-  text: string,
-  quantity: QuantityName,
-  document: DesignDocument,
-  view: UnitView,
-): string | undefined {
-  const context = contextOf(document);
-  const read = readQuantity(text, quantity, context);
-  return read.ok ? unlessAlike(text, sayBand(read.estimate, quantity, view, context)) : undefined;
-}
-
-/** Saying back what was typed letter for letter would say nothing. */
-export function unlessAlike(typed: string, said: string): string | undefined {
-  const bare = (text: string) =>
-    text
-      .replaceAll(/[\s\u00a0\u202f]/g, '')
-      .replaceAll('−', '-')
-      .toLowerCase();
-  return bare(typed) === bare(said) ? undefined : said;
 }
 
 export function assumedWords(

@@ -2,10 +2,10 @@
 
 import type { ReactNode } from 'react';
 import { type FieldRecord, quantityFieldProblem, sayProblem } from '../../design/index.ts';
-import { quantityRecord, readQuantity, sayBand, type UnitView } from '../../quantities/index.ts';
+import { quantityRecord, readQuantity } from '../../quantities/index.ts';
 import { useWorkbench } from '../state/context.tsx';
-import { unlessAlike } from './design-field.tsx';
 import { ChoiceField, TextField } from './field.tsx';
+import { understood } from './understood.ts';
 
 /** Texts by path. */
 export type LooseTexts = Readonly<Record<string, string>>;
@@ -52,7 +52,7 @@ export function LooseField({
       path={record.path}
       assumed={exampleOf(record)}
       text={text}
-      understood={understood(record, text, currency, state.view)}
+      understood={understood(record, text, currency === '' ? {} : { currency }, state.view)}
       problem={textProblem(record, text, currency)}
       patient={patient}
       hasLines={record.lines ?? false}
@@ -71,13 +71,6 @@ export function textProblem(record: FieldRecord, text: string, currency: string)
   const read = readQuantity(text, quantity, currency === '' ? {} : { currency });
   const problem = read.ok ? quantityFieldProblem(text, { quantity, minimum, maximum }) : read.problem;
   return problem === undefined ? undefined : sayProblem({ path: record.label, ...problem });
-}
-
-function understood(record: FieldRecord, text: string, currency: string, view: UnitView): string | undefined {
-  if (record.quantity === undefined || text.trim() === '') return undefined;
-  const context = currency === '' ? {} : { currency };
-  const read = readQuantity(text, record.quantity, context);
-  return read.ok ? unlessAlike(text, sayBand(read.estimate, record.quantity, view, context)) : undefined;
 }
 
 function exampleOf({ quantity }: FieldRecord): string | undefined {

@@ -9,14 +9,14 @@ import { useWorkbench } from '../state/context.tsx';
 import { PageLink } from '../ui/page-link.tsx';
 import { say, sentenceStart } from '../ui/say.ts';
 import { StateMark } from '../ui/state-mark.tsx';
+import { evidenceWords, fieldOfResidual, type KnownResidual, offBy } from './residual-words.ts';
+import { TablesRead, tablesPath } from './tables-read.tsx';
 import { doubtWords, quantityNamed } from './words.ts';
 
 interface KnownByProps {
   readonly machine: MachineAnswer;
   readonly view: UnitView;
 }
-
-type KnownResidual = MachineAnswer['residuals'][number];
 
 /** A table longer than this begins folded. */
 const mostOpen = 12;
@@ -26,6 +26,8 @@ export function KnownBy({ machine, view }: KnownByProps): ReactNode {
   const { residuals, displacement } = machine;
   const odd = residuals.filter(({ disagrees }) => disagrees);
   const unusual = noticesOf(document);
+  // Those of tables stand beside what was read of them.
+  const single = residuals.filter(({ path }) => !path.startsWith(`${tablesPath}.`));
   return (
     <section className="block">
       <h3 id="known-by-title" tabIndex={-1}>
@@ -51,19 +53,20 @@ export function KnownBy({ machine, view }: KnownByProps): ReactNode {
           {odd.map((residual) => (
             <li key={`${residual.path} ${residual.of}`}>
               <StateMark kind="look" word={oddWords(residual, view)} />{' '}
-              <PageLink page="the-machine" part={residual.path}>
+              <PageLink page="the-machine" part={fieldOfResidual(residual)}>
                 look at it
               </PageLink>
             </li>
           ))}
         </ul>
       )}
-      {residuals.length > 0 && (
-        <details className="fields-more" open={residuals.length <= mostOpen}>
-          <summary>What was given beside what the machine makes of it ({residuals.length})</summary>
-          <ResidualTable residuals={residuals} view={view} />
+      {single.length > 0 && (
+        <details className="fields-more" open={single.length <= mostOpen}>
+          <summary>What was given beside what the machine makes of it ({single.length})</summary>
+          <ResidualTable residuals={single} view={view} />
         </details>
       )}
+      <TablesRead residuals={residuals} view={view} />
     </section>
   );
 }
@@ -94,14 +97,6 @@ function oddWords({ label, quantity, given, modelled }: KnownResidual, view: Uni
   return `${sentenceStart(label)}: ${value(given)} was given, ${value(modelled)} would fit.`;
 }
 
-const names: Readonly<Record<KnownResidual['of'], string>> = {
-  massFlow: 'flow',
-  capacity: 'capacity',
-  power: 'power',
-  current: 'current',
-  dischargeTemperature: 'discharge',
-};
-
 function ResidualTable({
   residuals,
   view,
@@ -130,15 +125,19 @@ function ResidualTable({
           </tr>
         </thead>
         <tbody>
-          {residuals.map(({ path, label, of, quantity, given, modelled, deviation, disagrees }) => (
-            <tr key={`${path} ${of}`}>
-              <th scope="row">{sentenceStart(label)}</th>
-              <td>{names[of]}</td>
-              <td className="number">{say(given, quantityNamed(quantity), view, 3)}</td>
-              <td className="number">{say(modelled, quantityNamed(quantity), view, 3)}</td>
-              <td className="number">{offBy(of, deviation, view)}</td>
+          {residuals.map((residual) => (
+            <tr key={`${residual.path} ${residual.of}`}>
+              <th scope="row">{sentenceStart(residual.label)}</th>
+              <td>{evidenceWords[residual.of]}</td>
+              <td className="number">{say(residual.given, quantityNamed(residual.quantity), view, 3)}</td>
+              <td className="number">{say(residual.modelled, quantityNamed(residual.quantity), view, 3)}</td>
+              <td className="number">{offBy(residual, view)}</td>
               <td>
-                {disagrees ? <StateMark kind="look" word="does not fit" /> : <StateMark kind="plain" word="fits" />}
+                {residual.disagrees ? (
+                  <StateMark kind="look" word="does not fit" />
+                ) : (
+                  <StateMark kind="plain" word="fits" />
+                )}
               </td>
             </tr>
           ))}
@@ -146,13 +145,4 @@ function ResidualTable({
       </table>
     </div>
   );
-}
-
-/** With its sign: the model is above or below what was given. */
-function offBy(of: KnownResidual['of'], deviation: number, view: UnitView): string {
-  const said =
-    of === 'dischargeTemperature'
-      ? say(deviation, 'temperatureDifference', view, 2)
-      : sayQuantity(deviation, 'fraction', view, 2);
-  return deviation > 0 ? `+${said}` : said;
 }
