@@ -27,7 +27,7 @@ function tableWords(text: string): string | undefined {
 }
 
 /** Saying back what was typed letter for letter would say nothing. */
-function unlessAlike(typed: string, said: string): string | undefined {
+export function unlessAlike(typed: string, said: string): string | undefined {
   const bare = (text: string) =>
     text
       .replaceAll(/[\s\u00a0\u202f]/g, '')
