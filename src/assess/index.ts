@@ -74,7 +74,8 @@ export type {
   StagedMonth,
   StartingFact,
 } from './studies/machine/answer.ts';
-export type { BasisValue, MachinePoint, ResidualAnswer, UnitBand } from './studies/machine/point-answer.ts';
+export type { BasisValue, CoefficientValue, MachinePoint, PointBasis, UnitBand } from './studies/machine/point-answer.ts';
+export type { MachineAnswer, ModelCorrection, ResidualAnswer } from './machine-answer.ts';
 export { type StateDifference, stateDifferences } from './studies/state-differences.ts';
 export type {
   BoardPoint,

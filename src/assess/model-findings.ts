@@ -213,7 +213,8 @@ function surroundingsFindings({ plant, hardware }: StageResults): readonly Findi
   ];
 }
 
-function statesFromTables(): Finding {
+/** That states were interpolated in tables. */
+export function statesFromTables(): Finding {
   return finding(
     'statesFromTables',
     'note',

@@ -20,7 +20,7 @@ export const mapQuantities = [
 /** heat [W] out of the condenser, power [W], cop [-], current [A], dischargeTemperature [K], massFlow [kg/s], motorLoad [-]. */
 export type MapQuantity = (typeof mapQuantities)[number];
 
-/** One running point of the map; `heat` may be null alone where the liquid would be hotter than the discharge gas. */
+/** One running point of the map. */
 export interface MapPoint {
   /** Dew temperature [K]. */
   readonly evaporating: number;
@@ -72,6 +72,17 @@ export interface MapLimit {
     readonly beyond: 'above' | 'below';
     readonly at: number | 'all' | null;
   }[];
+}
+
+/** Where the motor would trip as the evaporating temperature rises, likely values. */
+export interface MapTrip {
+  readonly condensing: number;
+  /** Lowest evaporating temperature at which it happens [K]; null where none was found up to `searchedUpTo`. */
+  readonly evaporating: number | null;
+  /** Load above what its application asks of it, current above what it bears for long, or the motor stalls. */
+  readonly by: 'motorLoad' | 'current' | 'stall' | null;
+  /** Null where the machine has no running point to search from. */
+  readonly searchedUpTo: number | null;
 }
 
 /** Where the loop of the design settles, on the map; likely values [K]. */
@@ -263,6 +274,8 @@ export interface MachineStudy {
   readonly basis: MapBasis;
   readonly map: readonly MapFamily[];
   readonly limits: readonly MapLimit[];
+  /** One for each condensing temperature of the map. */
+  readonly trips: readonly MapTrip[];
   /** The mild day is absent where the machine has nothing to do in any month. */
   readonly marks: readonly MapMark[];
   readonly remedies: readonly Remedy[];

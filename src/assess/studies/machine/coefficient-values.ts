@@ -33,7 +33,7 @@ export function coefficientValues(
   const values = coefficientSets(design.described).flatMap((set): readonly CoefficientValue[] => {
     const gas = setConditions(fluid, set.basis, basis);
     if (!holdsAt(set, gas)) return [];
-    return [valueOf(set, gas, basis, fluid)];
+    return [valueAtPoint(set, gas, basis, fluid)];
   });
   return values.length === 0 ? null : values;
 }
@@ -91,7 +91,7 @@ const units: Readonly<Record<CoefficientSet['of'], string>> = {
 /** Gas nearer than this is the same [K]. */
 const sameGas = 0.05;
 
-function valueOf(set: CoefficientSet, at: SetConditions, basis: PointBasis, fluid: Refrigerant): CoefficientValue {
+function valueAtPoint(set: CoefficientSet, at: SetConditions, basis: PointBasis, fluid: Refrigerant): CoefficientValue {
   const own = coefficientValue(set, at.evaporating, at.condensing);
   const isSameGas = Math.abs(at.returnGas - basis.returnGas.value) < sameGas;
   const isCarried = !isSameGas && set.of !== 'current' && at.returnGas >= basis.evaporating;

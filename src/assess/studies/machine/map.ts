@@ -1,8 +1,9 @@
 // The map of a machine: its running points over evaporating temperatures for a family of condensing temperatures, each number with
 // its band from one-at-a-time variation; and which temperatures it spans.
 
+import type { OperatingPoint } from '../../../loop/index.ts';
 import { KettlefinError } from '../../../numerics/index.ts';
-import type { MapFamily, MapPoint, MapQuantity } from './answer.ts';
+import type { MapFamily, MapPoint } from './answer.ts';
 import { type Levels, mapValues, type Run, runningAt } from './running.ts';
 import { type Variants, variedNumbers } from './variants.ts';
 
@@ -14,8 +15,8 @@ export interface MapAxes {
 
 /** What is asked of each point of a map beside its numbers. */
 export interface MapTests {
-  /** Names of the limits passed there, from likely values. */
-  readonly passed: (levels: Levels, values: Readonly<Record<MapQuantity, number>>) => readonly string[];
+  /** Names of the limits passed there, of the likely point. */
+  readonly passed: (point: OperatingPoint, levels: Levels) => readonly string[];
   /** Whether it lies inside what was measured or printed of the machine. */
   readonly insideData: (levels: Levels) => boolean;
 }
@@ -32,10 +33,9 @@ function mapPoint(variants: Variants<Run>, levels: Levels, tests: MapTests): Map
   const { evaporating } = levels;
   const insideData = tests.insideData(levels);
   try {
+    const point = runningAt(variants.likely, levels);
     const { bands } = variedNumbers(variants, (run) => mapValues(runningAt(run, levels)));
-    const likely = Object.fromEntries(Object.entries(bands).map(([name, band]) => [name, band.likely] as const));
-    const passed = tests.passed(levels, likely as Readonly<Record<MapQuantity, number>>);
-    return { evaporating, values: bands, reason: null, insideData, passed };
+    return { evaporating, values: bands, reason: null, insideData, passed: tests.passed(point, levels) };
   } catch (error) {
     if (!(error instanceof KettlefinError)) throw error;
     return { evaporating, values: null, reason: error.message, insideData, passed: [] };

@@ -6,16 +6,16 @@ import type { OperatingPoint } from '../../../loop/index.ts';
 import type { Refrigerant } from '../../../matter/refrigerants/index.ts';
 import { modelDoubt } from '../../../parts/compressor/index.ts';
 import { type QuantityName, quantityRecord } from '../../../quantities/index.ts';
-import { limitMargins } from '../../answers/limits.ts';
 import { residualAnswer } from '../../answers/machine.ts';
-import { machineLimits } from '../../caution-facts.ts';
 import { fromDesign } from '../../from-design.ts';
-import { calorimeterSurroundings, describedMachine } from '../../stages/machine-description.ts';
+import { describedMachine } from '../../stages/machine-description.ts';
+import { calorimeterSurroundings } from '../../stages/machine-evidence.ts';
 import { exactStates, type StatesFrom } from '../../stages/states.ts';
 import { usualRating } from '../../stages/usual-rating.ts';
 import { readMachine } from './alone.ts';
 import { type AskedBasis, type KnownBasis, pointBasis } from './basis.ts';
 import { coefficientValues } from './coefficient-values.ts';
+import { machineEnvelope } from './limits.ts';
 import type { MachinePoint, MachinePointsOutcome, PointBasis, UnitBand } from './point-answer.ts';
 import { pointFindings } from './point-findings.ts';
 import { type Levels, type Run, runningAt } from './running.ts';
@@ -82,7 +82,7 @@ function machinePoint(
   basis: PointBasis,
   fluid: Refrigerant,
 ): MachinePoint {
-  const { design, results } = subject;
+  const { results } = subject;
   const { evaporating, condensing } = basis;
   const levels: Levels = { evaporating, condensing };
   const on = ({ machine }: LoopRun): Run => ({ ...runOn(basis, machine), fluid });
@@ -99,7 +99,7 @@ function machinePoint(
     insideData: doubt.reasons.length === 0,
     doubt: doubt.reasons,
     polynomial: coefficientValues(subject, basis, fluid),
-    limits: limitMargins(point, machineLimits(design)),
+    limits: machineEnvelope(subject, variants.likely).margins(point),
     residuals: identified.residuals.map(residualAnswer),
     findings: pointFindings(subject, point, fluid.name, [...variants.unanswered, ...varied.unanswered]),
   };

@@ -1,48 +1,90 @@
-// The design of a study of its machine: resolved and run once at likely values; and the machine in it with each uncertain input that
-// it reads alone at its ends.
+// The design of a study of its machine: resolved and run once at likely values; and the loop in it with each uncertain input that it
+// reads alone at its ends.
 
 import { type DesignDocument, type Resolution, resolveDesign } from '../../../design/index.ts';
+import type { OperatingPoint } from '../../../loop/index.ts';
 import type { DoubtfulInput } from '../../doubt/doubt.ts';
 import { doubtfulInputs, withInput } from '../../inputs.ts';
 import { type Stage, StageRunner, stageOf } from '../../stage.ts';
 import { type StagedDesign, stagedDesign } from '../../stages/engine-assumptions.ts';
 import { loopSlice, type StageResults, stages } from '../../stages/index.ts';
-import { type CompressorResult, type LoopSlice, type MachinePlace, machineAt } from '../../stages/machine.ts';
+import {
+  type CompressorResult,
+  type LoopSlice,
+  type MachinePlace,
+  machineAt,
+  operatingAt,
+} from '../../stages/machine.ts';
 import type { StatesFrom } from '../../stages/states.ts';
+import type { SurroundingsResult } from '../../stages/surroundings.ts';
 import type { Run } from './running.ts';
 import { type Variants, variantsOf } from './variants.ts';
 
-/** The machine of a design, and the loop around it. */
+/** The machine of a design as the loop in it runs it in the coldest spell. */
 export interface LoopRun extends Run {
   readonly slice: LoopSlice;
   readonly compressor: CompressorResult;
-  readonly spell: MachinePlace;
+  readonly surroundings: SurroundingsResult;
 }
 
 /** What the machine alone needs. */
 export type MachineResults = Pick<StageResults, 'surroundings' | 'identified' | 'compressor'>;
 
-export interface MachineSubject {
+export interface MachineSubject<Results extends MachineResults = MachineResults> {
   readonly document: DesignDocument;
   readonly resolution: Resolution;
   /** At its likely values. */
   readonly design: StagedDesign;
-  readonly results: MachineResults;
+  readonly results: Results;
   readonly inputs: readonly DoubtfulInput[];
 }
 
-const machineStageNames = ['surroundings', 'identified', 'compressor'];
+const machineStageNames = ['surroundings', 'identified', 'compressor'] as const;
 
-const machineStages = stages.filter(({ name }) => machineStageNames.includes(name)) as unknown as readonly Stage<
-  MachineResults,
-  keyof MachineResults
->[];
+/** The stages of these names, in their order. */
+function stagesNamed<Name extends keyof StageResults>(
+  names: readonly Name[],
+): readonly Stage<Pick<StageResults, Name>, Name>[] {
+  const wanted: readonly (keyof StageResults)[] = names;
+  return stages.filter(({ name }) => wanted.includes(name)) as unknown as readonly Stage<
+    Pick<StageResults, Name>,
+    Name
+  >[];
+}
 
-/** @throws what the identification of the machine throws */
+/** The machine of a design, whatever its tank. @throws what the identification of the machine throws */
 export function machineSubject(document: DesignDocument, states: StatesFrom): MachineSubject {
+  return subjectWith(document, states, machineStageNames);
+}
+
+/** The stages of a loop in a coldest spell and in each month, with what the tank needs. */
+export const loopStageNames = [
+  'surroundings',
+  'meter',
+  'tank',
+  'identified',
+  'compressor',
+  'operating',
+  'hardware',
+  'monthLoads',
+  'monthOperating',
+] as const;
+
+export type LoopResults = Pick<StageResults, (typeof loopStageNames)[number]>;
+
+/** The machine of a design with its loop and its tank. @throws what the machine's identification and the loop throw */
+export function loopSubject(document: DesignDocument, states: StatesFrom): MachineSubject<LoopResults> {
+  return subjectWith(document, states, loopStageNames);
+}
+
+function subjectWith<Name extends keyof StageResults>(
+  document: DesignDocument,
+  states: StatesFrom,
+  names: readonly Name[],
+): MachineSubject<Pick<StageResults, Name> & MachineResults> {
   const resolution = resolveDesign(document);
   const design = stagedDesign(resolution.design, states);
-  const results = new StageRunner<MachineResults>(machineStages).run(design);
+  const results = new StageRunner(stagesNamed(names)).run(design) as Pick<StageResults, Name> & MachineResults;
   return { document, resolution, design, results, inputs: doubtfulInputs(resolution, design, results.identified) };
 }
 
@@ -59,11 +101,10 @@ export function loopVariants(subject: MachineSubject, matters: (path: string) =>
     () => results.identified,
   );
   const runner = new StageRunner<MachineResults>(
-    machineStages.map((each) => (each.name === 'identified' ? identified : each)),
+    stagesNamed(machineStageNames).map((each) => (each.name === 'identified' ? identified : each)),
   );
-  const likely = loopRun(design, runner.run(design));
   return variantsOf(
-    likely,
+    loopRun(design, runner.run(design)),
     inputs.filter(({ path }) => matters(path)),
     (path, value) => {
       const changed = withInput(design, resolution.followers, path, value);
@@ -77,17 +118,26 @@ export function loopVariants(subject: MachineSubject, matters: (path: string) =>
 export function loopRun(design: StagedDesign, { surroundings, compressor }: MachineResults): LoopRun {
   const slice = loopSlice(design);
   const { superheat, subcooling, suctionPressureLimit } = slice.exchangers;
-  const { spell } = surroundings;
   return {
-    machine: machineAt(slice, compressor, spell),
+    machine: machineAt(slice, compressor, surroundings.spell),
     fluid: slice.states.fluid(slice.refrigerant),
     superheat,
     subcooling,
     ...(suctionPressureLimit === undefined ? {} : { suctionPressureLimit }),
     slice,
     compressor,
-    spell,
+    surroundings,
   };
+}
+
+/** The loop of a run where it settles in the coldest spell or in one of the months. */
+export function settledAt({ slice, compressor, surroundings }: LoopRun, month: number | null): OperatingPoint {
+  return operatingAt(slice, compressor, placeOf(surroundings, month));
+}
+
+/** Temperatures of the coldest spell, or of a month by its place in the year. */
+export function placeOf({ spell, months }: SurroundingsResult, month: number | null): MachinePlace {
+  return month === null ? spell : months[month]!;
 }
 
 /** Inputs that may still move a machine between two dew temperatures that are held. */
@@ -107,23 +157,20 @@ export function isOfLoop(path: string): boolean {
   );
 }
 
+/** Stages that nothing changed for return what they returned before. */
 function isSameRun(left: LoopRun, right: LoopRun): boolean {
   return (
-    left.fluid === right.fluid &&
-    sameNumbers(left.slice.exchangers, right.slice.exchangers) &&
+    left.compressor === right.compressor &&
+    left.surroundings === right.surroundings &&
     left.slice.waterTemperature === right.slice.waterTemperature &&
-    left.machine.surroundings === right.machine.surroundings &&
-    left.spell.sourceTemperature === right.spell.sourceTemperature &&
-    sameNumbers(left.machine.supply, right.machine.supply) &&
-    left.machine.known?.flow === right.machine.known?.flow &&
-    left.machine.known?.power === right.machine.known?.power &&
-    sameNumbers(left.machine.compressor, right.machine.compressor) &&
-    sameNumbers(left.machine.compressor.ratedSupply, right.machine.compressor.ratedSupply)
+    sameNumbers(left.slice.exchangers, right.slice.exchangers) &&
+    sameNumbers(left.slice.machine.supply, right.slice.machine.supply) &&
+    sameNumbers(left.slice.machine.doubt, right.slice.machine.doubt)
   );
 }
 
-/** Whether two plain objects have the same numbers; what is no number is not looked at. */
+/** Whether two plain objects have the same numbers. */
 function sameNumbers(left: object, right: object): boolean {
   const others = right as Readonly<Record<string, unknown>>;
-  return Object.entries(left).every(([key, value]) => typeof value !== 'number' || value === others[key]);
+  return Object.entries(left).every(([key, value]) => value === others[key]);
 }

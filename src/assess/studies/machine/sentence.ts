@@ -1,0 +1,54 @@
+// The plain sentence about a machine, in pieces: built for what, run where, how much heat for how much electricity, and which limit
+// comes first.
+
+import { applicationLimits } from '../../../parts/compressor/index.ts';
+import type { MachineSentence } from './answer.ts';
+import type { MachineEnvelope } from './limits.ts';
+import type { YearState } from './marks.ts';
+import { type LoopRun, type MachineSubject, settledAt } from './subject.ts';
+import { type Variants, variedNumbers } from './variants.ts';
+
+/** The machine in the coldest spell, with the limit that is nearest in any state of the year. */
+export function machineSentence(
+  { design, results }: Pick<MachineSubject, 'design' | 'results'>,
+  variants: Variants<LoopRun>,
+  states: readonly YearState[],
+  envelope: MachineEnvelope,
+): MachineSentence {
+  const { application, compressor, refrigerant } = design.machine;
+  const { evaporating } = applicationLimits(application);
+  const points = states.map((state) => ({ state, point: settledAt(variants.likely, state.month) }));
+  const levels = points.map(({ point }) => point.evaporating.temperature);
+  const { bands } = variedNumbers(variants, (run) => {
+    const point = settledAt(run, null);
+    const { current } = point.compressor;
+    const share = run.compressor.ratedCurrent === null ? 0 : current / run.compressor.ratedCurrent;
+    return { heat: point.heatDelivered, power: point.compressorPower, current, share };
+  });
+  return {
+    application,
+    madeFor: compressor.madeFor,
+    refrigerant,
+    builtFrom: evaporating.lowest,
+    builtTo: evaporating.highest,
+    runFrom: Math.min(...levels),
+    runTo: Math.max(...levels),
+    condensing: points[0]!.point.condensing.temperature,
+    heat: bands.heat,
+    power: bands.power,
+    current: bands.current,
+    currentShare: results.compressor.ratedCurrent === null ? null : bands.share,
+    firstLimit: firstLimit(points, envelope),
+  };
+}
+
+type StatePoint = { readonly state: YearState; readonly point: ReturnType<typeof settledAt> };
+
+/** The limit met first over the year: by the nearness in which the margins are told. */
+function firstLimit(points: readonly StatePoint[], envelope: MachineEnvelope): MachineSentence['firstLimit'] {
+  const nearest = points
+    .map(({ state, point }) => ({ when: state.when, nearest: envelope.nearest(point) }))
+    .sort((left, right) => left.nearest.nearness - right.nearest.nearness)[0]!;
+  const { limit, label, quantity, value, bound, margin, passed } = nearest.nearest.margin;
+  return { limit, label, quantity, value, bound, margin, passed, when: nearest.when };
+}
