@@ -15,6 +15,7 @@ import {
   shellHeatOf,
   volumetricEfficiency,
 } from './point.ts';
+import { polynomialFormulas } from './polynomial/formulas.ts';
 import { compressionEfficiencyFromPower, displacementFromFlow, massFlowFromCapacity } from './rating.ts';
 
 const pointFile = 'src/parts/compressor/point.ts';
@@ -226,4 +227,5 @@ export const compressorFormulas: readonly Formula[] = [
   ...limitFormulas,
   ...nameplateFormulas,
   ...startingFormulas,
+  ...polynomialFormulas,
 ];

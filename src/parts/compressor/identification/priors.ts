@@ -95,9 +95,12 @@ export function machineAt(prior: Prior, deviations: ArrayLike<number>): Hermetic
 
 /** How many σ a machine's numbers lie from the likely values of the prior; 0 for numbers without spread. */
 export function deviationsOf(prior: Prior, compressor: HermeticCompressor): Float64Array {
-  return Float64Array.from(hermeticParameters, (name, index) => {
+  const deviations = new Float64Array(dimensions);
+  for (let index = 0; index < dimensions; index++) {
     const spread = prior.spread[index]!;
-    if (spread === 0) return 0;
-    return (onScale(parameterScales[name], compressor[name], `compressor.${name}`) - prior.centre[index]!) / spread;
-  });
+    if (spread === 0) continue;
+    const name = hermeticParameters[index]!;
+    deviations[index] = (onScale(parameterScales[name], compressor[name], name) - prior.centre[index]!) / spread;
+  }
+  return deviations;
 }

@@ -27,13 +27,18 @@ const saturatedWithin = 1e-6;
 
 /**
  * States of a point from dew, dew, gas and liquid temperature.
- * @throws InputError 'noEvaporation' where the liquid is so warm that nothing is left to evaporate; errors of the refrigerant's
+ * @throws InputError 'returnGasBelowEvaporating'; 'noEvaporation' where the liquid is so warm that nothing is left to evaporate; errors of the refrigerant's
  *         equation outside its range
  */
 export function ratedStates(fluid: Refrigerant, at: RatingConditions): RatedStates {
   const { vapour } = saturationAtDewTemperature(fluid, at.evaporating);
   const { pressure } = vapour;
-  const isSaturated = at.returnGas - at.evaporating < saturatedWithin;
+  const superheat = at.returnGas - at.evaporating;
+  if (!(superheat > -saturatedWithin)) {
+    const expected = `gas at or above the evaporating temperature of ${at.evaporating} K`;
+    throw new InputError('returnGas', at.returnGas, expected, 'returnGasBelowEvaporating');
+  }
+  const isSaturated = superheat < saturatedWithin;
   const suction = isSaturated ? vapour : stateInLoop(fluid, { temperature: at.returnGas, pressure });
   const dischargePressure = saturationAtDewTemperature(fluid, at.condensing).vapour.pressure;
   const liquidEnthalpy = saturationAtTemperature(fluid, at.liquid).liquid.enthalpy;

@@ -4,7 +4,7 @@ import { InputError } from '../../../numerics/index.ts';
 import type { Band, Estimate } from '../../../quantities/index.ts';
 import type { CoefficientGroup, GridPoint } from './coefficient-groups.ts';
 import type { CoefficientSet } from './coefficient-set.ts';
-import { flowOfCapacity } from './flow-and-capacity.ts';
+import { capacityOfFlow, flowOfCapacity } from './flow-and-capacity.ts';
 import {
   bandOf,
   faultOfOverall,
@@ -160,7 +160,7 @@ function faultOfEffect(grid: readonly GridPoint[], { massFlow, capacity }: Group
   const ratio = bandOf(
     capacity.map((value, index) => {
       const { suction, liquidEnthalpy } = grid[index]!.states;
-      return value / massFlow[index]! / (suction.enthalpy - liquidEnthalpy);
+      return value / capacityOfFlow(massFlow[index]!, suction.enthalpy, liquidEnthalpy);
     }),
   );
   if (Math.abs(ratio.likely - 1) <= sensibleEffectDeviation) return undefined;

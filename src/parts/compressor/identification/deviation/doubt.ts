@@ -57,8 +57,9 @@ export function modelDoubt(
 /** Δz from the likely machine; undefined for that machine itself. */
 function movementOf(identified: IdentifiedMachine, compressor: HermeticCompressor): Float64Array | undefined {
   if (compressor === identified.compressor) return undefined;
-  const { prior, deviations } = identified;
-  return deviationsOf(prior, compressor).map((value, number) => value - deviations[number]!);
+  const moved = deviationsOf(identified.prior, compressor);
+  for (let number = 0; number < dimensions; number++) moved[number]! -= identified.deviations[number]!;
+  return moved;
 }
 
 function doubtOf(
@@ -84,6 +85,7 @@ function noPointsVariance(kind: DeviationKind): number {
   return furtherDoubt.noPoints[kind] ** 2;
 }
 
+/** Mean and variance of the deviation there. Plain loops: every running point of the loop asks for it. */
 function kriged(
   kind: DeviationKind,
   misses: KrigedMisses,
@@ -97,20 +99,26 @@ function kriged(
   let known = 0;
   for (let row = 0; row < size; row++) {
     const covariance = deviationCovariance(kind, middle, at, places[row]!);
-    let weight = weights[row]!;
-    if (moved !== undefined) {
-      for (let number = 0; number < dimensions; number++)
-        weight -= sensitivity[row * dimensions + number]! * moved[number]!;
-    }
-    mean += covariance * weight;
+    const start = row * size;
     let sum = covariance;
-    for (let k = 0; k < row; k++) sum -= lower[row * size + k]! * solved[k]!;
-    sum /= lower[row * size + row]!;
+    for (let k = 0; k < row; k++) sum -= lower[start + k]! * solved[k]!;
+    sum /= lower[start + row]!;
     solved[row] = sum;
     known += sum * sum;
+    mean += covariance * (weights[row]! - (moved === undefined ? 0 : changeOf(sensitivity, row, moved)));
   }
-  const free = deviationCovariance(kind, middle, at, at) - known + deviationAmounts[kind].rough ** 2;
-  return { mean, variance: widened ** 2 * Math.max(free, deviationAmounts[kind].rough ** 2) };
+  const rough = deviationAmounts[kind].rough ** 2;
+  const free = deviationCovariance(kind, middle, at, at) - known;
+  // Rounding may take the known part a little above the whole.
+  return { mean, variance: widened ** 2 * (Math.max(free, 0) + rough) };
+}
+
+function changeOf(sensitivity: Float64Array, row: number, moved: Float64Array): number {
+  const count = moved.length;
+  const start = row * count;
+  let change = 0;
+  for (let number = 0; number < count; number++) change += sensitivity[start + number]! * moved[number]!;
+  return change;
 }
 
 /** |ln| of the frequency over the nearest of the points. */

@@ -1,0 +1,126 @@
+// Formula records of sets of ten coefficients, of flow and capacity, and of another superheat.
+
+import type { Formula, FormulaSymbol } from '../../../quantities/index.ts';
+import { capacityOfFlow, flowOfCapacity } from './flow-and-capacity.ts';
+import { flowRatioDabiriRice1981, powerRatioDabiriRice1981 } from './superheat.ts';
+import { coefficientPowers, requireTenCoefficients, tenCoefficients } from './ten-coefficients.ts';
+
+const flowFile = 'src/parts/compressor/polynomial/flow-and-capacity.ts';
+const superheatFile = 'src/parts/compressor/polynomial/superheat.ts';
+
+const massFlow: FormulaSymbol = { meaning: 'mass flow of refrigerant', unit: 'kg/s', quantity: 'massFlow' };
+const capacity: FormulaSymbol = { meaning: 'refrigerating capacity as stated', unit: 'W', quantity: 'power' };
+const gas: FormulaSymbol = { meaning: 'enthalpy of the gas at the inlet of the shell', unit: 'J/kg' };
+const liquid: FormulaSymbol = {
+  meaning: 'enthalpy of the saturated liquid at the stated liquid temperature',
+  unit: 'J/kg',
+};
+
+/** C1 … C10 with their units, and the two temperatures. */
+function polynomialSymbols(): Readonly<Record<string, FormulaSymbol>> {
+  const coefficients = coefficientPowers.map(([i, j], index): [string, FormulaSymbol] => {
+    const power = i + j;
+    const per = power === 0 ? '' : power === 1 ? '/K' : `/K^${power}`;
+    return [`C${index + 1}`, { meaning: `coefficient ${index + 1} of the set`, unit: `unit of X${per}` }];
+  });
+  return {
+    ...Object.fromEntries(coefficients),
+    S: { meaning: 'saturation (dew) temperature at suction', unit: '°C' },
+    D: { meaning: 'saturation (dew) temperature at discharge', unit: '°C' },
+  };
+}
+
+/** A set with values, for examples. */
+function example(values: readonly number[], S: number, D: number): Readonly<Record<string, number>> {
+  return { ...Object.fromEntries(values.map((value, index) => [`C${index + 1}`, value])), S, D };
+}
+
+export const polynomialFormulas: readonly Formula[] = [
+  {
+    id: 'compressor.tenCoefficients',
+    title: 'Ten coefficients over two saturation temperatures',
+    result: { symbol: 'X', meaning: 'flow, capacity, power or current, as the set is of', unit: 'kg/s, W or A' },
+    expression:
+      'C1 + C2 * S + C3 * D + C4 * S^2 + C5 * S * D + C6 * D^2 + C7 * S^3 + C8 * D * S^2 + C9 * S * D^2 + C10 * D^3',
+    symbols: polynomialSymbols(),
+    source: 'AHRI 540 and EN 12900, order read in open implementations of both',
+    validity: 'only inside the ranges of both temperatures that the set was made from',
+    file: 'src/parts/compressor/polynomial/ten-coefficients.ts',
+    compute: (values) => {
+      const coefficients = coefficientPowers.map((_, index) => values[`C${index + 1}`]!);
+      return tenCoefficients(requireTenCoefficients(coefficients), values.S!, values.D!);
+    },
+    examples: [
+      example([1, 1, 1, 1, 1, 1, 1, 1, 1, 1], 2, 3),
+      example([420, 14, -3.2, 0.17, -0.09, 0.011, 0.0008, -0.0011, 0.0004, -0.00021], -12.5, 47.3),
+    ],
+  },
+  {
+    id: 'compressor.flowOfCapacity',
+    title: 'Mass flow that a stated capacity stands for',
+    result: { symbol: 'm', ...massFlow },
+    expression: 'Q_e / (h_1 - h_l)',
+    symbols: { Q_e: capacity, h_1: gas, h_l: liquid },
+    source: 'first law on the rated evaporator',
+    validity: 'gas and liquid temperature of the statement known',
+    file: flowFile,
+    compute: ({ Q_e, h_1, h_l }) => flowOfCapacity(Q_e!, h_1!, h_l!),
+    examples: [
+      { Q_e: 282, h_1: 6.1e5, h_l: 2.75e5 },
+      { Q_e: 170, h_1: 4.3e5, h_l: 2.45e5 },
+    ],
+  },
+  {
+    id: 'compressor.capacityOfFlow',
+    title: 'Capacity that a mass flow stands for',
+    result: { symbol: 'Q_e', ...capacity },
+    expression: 'm * (h_1 - h_l)',
+    symbols: { m: massFlow, h_1: gas, h_l: liquid },
+    source: 'first law on the rated evaporator',
+    validity: 'gas and liquid temperature known',
+    file: flowFile,
+    compute: ({ m, h_1, h_l }) => capacityOfFlow(m!, h_1!, h_l!),
+    examples: [
+      { m: 8.4e-4, h_1: 6.1e5, h_l: 2.75e5 },
+      { m: 1.1e-3, h_1: 4.3e5, h_l: 2.45e5 },
+    ],
+  },
+  {
+    id: 'compressor.flowAtOtherSuperheat',
+    title: 'Flow at another superheat over flow of the map',
+    result: { symbol: 'r_m', meaning: 'flow at the other superheat over flow of the map', unit: '1' },
+    expression: '1 + F * (rho_new / rho_map - 1)',
+    symbols: {
+      F: { meaning: 'part of a change of density that reaches the flow', unit: '1' },
+      rho_new: { meaning: 'density of the gas at the inlet of the shell', unit: 'kg/m³', quantity: 'density' },
+      rho_map: { meaning: 'density of the gas the map was made with', unit: 'kg/m³', quantity: 'density' },
+    },
+    source: 'Dabiri & Rice 1981, ASHRAE Transactions 87(2), 771; F = 0.75 from memory',
+    validity: 'hermetic reciprocating machines, one evaporating pressure, some tens of kelvins',
+    file: superheatFile,
+    compute: ({ F, rho_new, rho_map }) => flowRatioDabiriRice1981(rho_new! / rho_map!, F!),
+    examples: [
+      { F: 0.75, rho_new: 5.238, rho_map: 4.7159 },
+      { F: 0.75, rho_new: 1.29, rho_map: 1.41 },
+    ],
+  },
+  {
+    id: 'compressor.powerAtOtherSuperheat',
+    title: 'Power at another superheat over power of the map',
+    result: { symbol: 'r_W', meaning: 'power at the other superheat over power of the map', unit: '1' },
+    expression: 'r_m * (dh_new / dh_map)',
+    symbols: {
+      r_m: { meaning: 'flow at the other superheat over flow of the map', unit: '1' },
+      dh_new: { meaning: 'isentropic work from the gas to discharge pressure', unit: 'J/kg' },
+      dh_map: { meaning: 'isentropic work with the gas the map was made with', unit: 'J/kg' },
+    },
+    source: 'Dabiri & Rice 1981, ASHRAE Transactions 87(2), 771: the same efficiency, from memory',
+    validity: 'as the flow',
+    file: superheatFile,
+    compute: ({ r_m, dh_new, dh_map }) => powerRatioDabiriRice1981(r_m!, dh_new! / dh_map!),
+    examples: [
+      { r_m: 1.083, dh_new: 60916, dh_map: 67903 },
+      { r_m: 0.94, dh_new: 84100, dh_map: 79500 },
+    ],
+  },
+];
