@@ -1,21 +1,9 @@
 // What the ten coefficients that were given of a machine say themselves at a point inside their ranges, beside the model's value
-// there: as printed, and carried to the gas that was asked for.
+// there: as printed, and carried to the gas and liquid that were asked for.
 
-import {
-  type Refrigerant,
-  saturationAtDewTemperature,
-  saturationAtTemperature,
-  stateInLoop,
-} from '../../../matter/refrigerants/index.ts';
-import {
-  type CoefficientSet,
-  coefficientValue,
-  flowRatioDabiriRice1981,
-  powerRatioDabiriRice1981,
-  type RatedStates,
-  type RatingBasis,
-  ratedStates,
-} from '../../../parts/compressor/index.ts';
+import type { Refrigerant } from '../../../matter/refrigerants/index.ts';
+import { KettlefinError } from '../../../numerics/index.ts';
+import { type CoefficientSet, coefficientAt } from '../../../parts/compressor/index.ts';
 import { coefficientSets } from '../../stages/machine-points.ts';
 import type { CoefficientValue, PointBasis } from './point-answer.ts';
 import type { MachineSubject } from './subject.ts';
@@ -30,55 +18,8 @@ export function coefficientValues(
   fluid: Refrigerant,
 ): readonly CoefficientValue[] | null {
   if (fluid.name !== design.described.madeFor) return null;
-  const values = coefficientSets(design.described).flatMap((set): readonly CoefficientValue[] => {
-    const gas = setConditions(fluid, set.basis, basis);
-    if (!holdsAt(set, gas)) return [];
-    return [valueAtPoint(set, gas, basis, fluid)];
-  });
+  const values = coefficientSets(design.described).flatMap((set) => valueAtPoint(set, basis, fluid) ?? []);
   return values.length === 0 ? null : values;
-}
-
-/** The two saturation temperatures as a set counts them, and its gas and liquid [K]. */
-interface SetConditions {
-  readonly evaporating: number;
-  readonly condensing: number;
-  readonly returnGas: number;
-  readonly liquid: number | null;
-}
-
-function setConditions(
-  fluid: Refrigerant,
-  { gas, liquid: stated, saturation }: RatingBasis,
-  { evaporating, condensing }: PointBasis,
-): SetConditions {
-  const condensed = saturationAtDewTemperature(fluid, condensing);
-  const bubble = condensed.liquid.temperature;
-  const liquid =
-    stated === null
-      ? null
-      : stated.kind === 'subcooling'
-        ? bubble - stated.subcooling
-        : Math.min(bubble, stated.liquid);
-  const returnGas = gas.kind === 'superheat' ? evaporating + gas.superheat : gas.returnGas;
-  if (saturation === 'dew' || fluid.bubbleAndDew === undefined) return { evaporating, condensing, returnGas, liquid };
-  const { enthalpy } = saturationAtTemperature(fluid, liquid ?? bubble).liquid;
-  const { pressure } = saturationAtDewTemperature(fluid, evaporating).vapour;
-  const inlet = stateInLoop(fluid, { pressure, enthalpy });
-  return {
-    evaporating: (inlet.temperature + evaporating) / 2,
-    condensing: (bubble + condensing) / 2,
-    returnGas,
-    liquid,
-  };
-}
-
-/** Printed temperatures have one or two decimals [K]. */
-const rounding = 1e-6;
-
-function holdsAt({ evaporatingRange, condensingRange }: CoefficientSet, at: SetConditions): boolean {
-  const isIn = (value: number, { low, high }: { readonly low: number; readonly high: number }) =>
-    value >= low - rounding && value <= high + rounding;
-  return isIn(at.evaporating, evaporatingRange) && isIn(at.condensing, condensingRange);
 }
 
 const units: Readonly<Record<CoefficientSet['of'], string>> = {
@@ -88,45 +29,25 @@ const units: Readonly<Record<CoefficientSet['of'], string>> = {
   current: 'A',
 };
 
-/** Gas nearer than this is the same [K]. */
-const sameGas = 0.05;
-
-function valueAtPoint(set: CoefficientSet, at: SetConditions, basis: PointBasis, fluid: Refrigerant): CoefficientValue {
-  const own = coefficientValue(set, at.evaporating, at.condensing);
-  const isSameGas = Math.abs(at.returnGas - basis.returnGas.value) < sameGas;
-  const isCarried = !isSameGas && set.of !== 'current' && at.returnGas >= basis.evaporating;
-  return {
-    path: set.path,
-    of: set.of,
-    own,
-    corrected: isCarried ? carried(set.of, own, at, basis, fluid) : null,
-    unit: units[set.of],
-    returnGas: at.returnGas,
-    liquid: at.liquid,
-    frequency: set.supply.frequency,
-  };
-}
-
-/** The value with the gas that was asked for; of a capacity the liquid stays that of the set. */
-function carried(
-  of: Exclude<CoefficientSet['of'], 'current'>,
-  own: number,
-  at: SetConditions,
-  { evaporating, condensing, returnGas, liquid: asked }: PointBasis,
-  fluid: Refrigerant,
-): number {
-  const levels = { evaporating, condensing, liquid: at.liquid ?? asked.value };
-  const before = ratedStates(fluid, { ...levels, returnGas: at.returnGas });
-  const after = ratedStates(fluid, { ...levels, returnGas: returnGas.value });
-  const flowRatio = flowRatioDabiriRice1981(after.suction.density / before.suction.density);
-  switch (of) {
-    case 'massFlow':
-      return own * flowRatio;
-    case 'power':
-      return own * powerRatioDabiriRice1981(flowRatio, after.isentropicWork / before.isentropicWork);
-    case 'capacity': {
-      const perMass = (states: RatedStates) => states.suction.enthalpy - states.liquidEnthalpy;
-      return own * flowRatio * (perMass(after) / perMass(before));
-    }
+/** Undefined where the set does not hold. */
+function valueAtPoint(set: CoefficientSet, basis: PointBasis, fluid: Refrigerant): CoefficientValue | undefined {
+  const { evaporating, condensing, returnGas, liquid } = basis;
+  const asked = { evaporating, condensing, returnGas: returnGas.value, liquid: liquid.value };
+  try {
+    const { own, corrected, conditions } = coefficientAt(fluid, set, asked);
+    return {
+      path: set.path,
+      of: set.of,
+      own,
+      corrected,
+      unit: units[set.of],
+      returnGas: conditions.returnGas,
+      liquid: set.basis.liquid === null ? null : conditions.liquid,
+      frequency: set.supply.frequency,
+    };
+  } catch (error) {
+    // Outside its ranges, or where its gas or liquid make no sense.
+    if (!(error instanceof KettlefinError)) throw error;
+    return undefined;
   }
 }

@@ -11,6 +11,7 @@ import {
   type LimitReach,
   limitsReached,
 } from '../../../parts/compressor/index.ts';
+import type { QuantityName } from '../../../quantities/index.ts';
 import type { LimitMargin } from '../../assessment.ts';
 import { limitLabel } from '../../wording/limits.ts';
 import { type Run, runningAt } from './running.ts';
@@ -27,7 +28,7 @@ export interface MachineEnvelope {
 }
 
 /** What each limit is a number of. */
-export const limitQuantity: Readonly<Record<LimitedQuantity, string>> = {
+export const limitQuantity: Readonly<Record<LimitedQuantity, QuantityName>> = {
   evaporating: 'temperature',
   condensing: 'temperature',
   discharge: 'temperature',

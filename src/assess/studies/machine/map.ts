@@ -47,6 +47,8 @@ const zeroCelsius = 273.15;
 const evaporatingStep = 5;
 const condensingStep = 10;
 const mostFamilies = 4;
+/** Nearer to the first the second line would not be told from it [K]. */
+const leastApart = 6;
 
 /** What the axes of a map are chosen from [K]. */
 export interface SpannedByMap {
@@ -71,16 +73,17 @@ export function mapAxes({ builtFrom, builtTo, condensingContinuous, marks, criti
   const highest = Math.max(builtTo + 5, ...marks.map(({ evaporating }) => evaporating + 5));
   const first = marks[0]?.condensing ?? condensingContinuous - 20;
   const top = Math.min(critical - 5, Math.max(condensingContinuous, first));
-  const rounder = rounds(first + condensingStep / 2, top, condensingStep);
+  const [second] = rounds(first + leastApart, top, evaporatingStep);
+  const rounder = second === undefined ? [] : rounds(second, top, condensingStep, second);
   return {
     evaporating: rounds(lowest, highest, evaporatingStep),
     condensing: [first, ...rounder].slice(0, mostFamilies),
   };
 }
 
-/** Multiples of a step in °C from the first at or above `low` to the last at or below `high` [K]. */
-function rounds(low: number, high: number, step: number): readonly number[] {
-  const first = Math.ceil((low - zeroCelsius) / step - 1e-9);
-  const last = Math.floor((high - zeroCelsius) / step + 1e-9);
-  return Array.from({ length: Math.max(0, last - first + 1) }, (_, index) => zeroCelsius + step * (first + index));
+/** Temperatures from the first at or above `low` to the last at or below `high` in steps, counted from 0 °C or another [K]. */
+function rounds(low: number, high: number, step: number, from = zeroCelsius): readonly number[] {
+  const first = Math.ceil((low - from) / step - 1e-9);
+  const last = Math.floor((high - from) / step + 1e-9);
+  return Array.from({ length: Math.max(0, last - first + 1) }, (_, index) => from + step * (first + index));
 }

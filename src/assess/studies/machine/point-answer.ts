@@ -52,7 +52,7 @@ export interface CoefficientValue {
   readonly of: 'massFlow' | 'capacity' | 'power' | 'current';
   /** At the superheat or return gas, and liquid, that the set is stated for. */
   readonly own: number;
-  /** Carried to the gas asked for after Dabiri and Rice 1981; null where it is the same gas, and for a current. */
+  /** With the gas asked for after Dabiri and Rice 1981, and of a capacity its liquid; null of a current at another gas. */
   readonly corrected: number | null;
   readonly unit: string;
   /** The gas and liquid of the set here [K]; liquid is null where the set states none. */

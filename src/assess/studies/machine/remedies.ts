@@ -1,6 +1,6 @@
 // What would help a machine that is loaded too hard, simulated with its own operating point at the state of the year in which the
 // motor is loaded most: a valve that holds the suction pressure, a lower condensing temperature, a smaller machine, rests.
-// Leaves out: that a throttled evaporator settles warmer (its approach is held), wear and losses of starts.
+// Leaves out: that exchangers of given size settle elsewhere with another flow (approaches are held), wear and losses of starts.
 
 import type { OperatingPoint } from '../../../loop/index.ts';
 import { KettlefinError } from '../../../numerics/index.ts';
@@ -11,7 +11,6 @@ import type { MapMark, Remedy, RemedyReason, RemedyState } from './answer.ts';
 export interface SettledState {
   readonly when: MapMark['when'];
   readonly load: number;
-  readonly evaporatorApproach: number;
   readonly condenserApproach: number;
 }
 
@@ -19,7 +18,6 @@ export interface SettledState {
 export interface Changed {
   /** Pressure that a valve before the compressor lets through at most [Pa]. */
   readonly suctionPressureLimit?: number;
-  readonly evaporatorApproach?: number;
   readonly condenserApproach?: number;
   /** Size of the machine over the present one: displacement, motor and shell alike. */
   readonly size?: number;
@@ -70,14 +68,14 @@ const smallestSize = 0.25;
 /** Sizes are tried in steps of this [-]. */
 const sizeStep = 0.05;
 
-/** The smallest machine that still carries the tank in the coldest spell. Its heat shrinks the approaches of the same exchangers. */
+/** The smallest machine of the same kind that still carries the tank in the coldest spell, at the same approaches. */
 const smallerMachine: OneRemedy = (input, _point, before) => {
   const carrying = sizesDown().filter((size) => carries(input, size));
   const size = carrying.at(-1);
   if (size === undefined) {
     return without(input, 'smallerMachine', { value: 1, quantity: 'fraction' }, before, 'wouldFallShort');
   }
-  return simulated(input, 'smallerMachine', { value: size, quantity: 'fraction' }, before, sized(input.state, size));
+  return simulated(input, 'smallerMachine', { value: size, quantity: 'fraction' }, before, { size });
 };
 
 function sizesDown(): readonly number[] {
@@ -87,16 +85,11 @@ function sizesDown(): readonly number[] {
 
 function carries(input: RemediesInput, size: number): boolean {
   try {
-    return input.settleColdest(sized(input.state, size)).heatDelivered >= input.coldestLoad;
+    return input.settleColdest({ size }).heatDelivered >= input.coldestLoad;
   } catch (error) {
     if (!(error instanceof KettlefinError)) throw error;
     return false;
   }
-}
-
-/** Exchangers of a given size hold approaches in proportion to their heat, which goes nearly with the size of the machine. */
-function sized({ evaporatorApproach, condenserApproach }: SettledState, size: number): Changed {
-  return { size, evaporatorApproach: size * evaporatorApproach, condenserApproach: size * condenserApproach };
 }
 
 const intermittent: OneRemedy = (input, point, before) => {

@@ -67,7 +67,7 @@ function studyOf(subject: MachineSubject<LoopResults>): MachineStudy {
     remedies: remediesAt(subject, variants, states, marks, envelope),
     howMany: countPart(subject, marks, load),
     otherFluids: otherFluids(subject, variants, envelope),
-    starting: startingFacts(design, subject.resolution.design),
+    starting: startingFacts(subject.resolution.design, variants.likely.machine.compressor),
     findings: worstFirst([
       ...disagreementFindings(results.identified),
       ...(design.states.kind === 'tables' ? [statesFromTables()] : []),
@@ -158,10 +158,10 @@ function remediesAt(
 ): MachineStudy['remedies'] {
   const loads = marks.map(({ values }) => values.motorLoad.likely);
   const hardest = states[loads.indexOf(Math.max(...loads))]!;
-  const { evaporatorApproach, condenserApproach } = likely.slice.exchangers;
+  const { condenserApproach } = likely.slice.exchangers;
   const { count } = design.machine;
   return remedies({
-    state: { when: hardest.when, load: hardest.load / count, evaporatorApproach, condenserApproach },
+    state: { when: hardest.when, load: hardest.load / count, condenserApproach },
     settle: (changed) => settledWith(likely, hardest.month, changed),
     settleColdest: (changed) => settledWith(likely, null, changed),
     coldestLoad: results.tank.load / count,
