@@ -1,7 +1,7 @@
 // How near its limits the machine runs in the coldest spell, and where on the map each limit lies.
 
 import type { ReactNode } from 'react';
-import type { Assessment, LimitMargin, MachineStudy, OperatingAnswer } from '../../assess/index.ts';
+import type { Assessment, LimitMargin, MachineStudy, MapTrip, OperatingAnswer } from '../../assess/index.ts';
 import { mapLimitTable } from '../../charts/index.ts';
 import { type Band, sayBand, type UnitView } from '../../quantities/index.ts';
 import { DataTable } from '../ui/data-table.tsx';
@@ -23,6 +23,7 @@ export function Limits({ assessment, study, view }: LimitsProps): ReactNode {
       <h3>How near its limits</h3>
       <p className="quiet">In the coldest spell. The limit met first stands at the top.</p>
       <LimitTable operating={assessment.operating} workings={assessment.workings} view={view} />
+      {study !== undefined && <Trips trips={study.trips} view={view} />}
       {study !== undefined && study.limits.length > 0 && (
         <details className="fields-more">
           <summary>Each limit over the pictures above, with its source</summary>
@@ -31,6 +32,31 @@ export function Limits({ assessment, study, view }: LimitsProps): ReactNode {
       )}
     </section>
   );
+}
+
+const tripWords: Readonly<Record<NonNullable<MapTrip['by']>, string>> = {
+  motorLoad: 'load of the motor above what its application asks of it',
+  current: 'current above what it bears for long',
+  stall: 'the motor stalls',
+};
+
+/** Where its protector would likely stop it, as the source grows warmer. */
+function Trips({ trips, view }: { readonly trips: readonly MapTrip[]; readonly view: UnitView }): ReactNode {
+  const level = (value: number) => say(value, 'temperature', view);
+  const table = {
+    caption: 'Where its motor would trip as the evaporating temperature rises; likely values',
+    columns: [{ label: 'Condensing' }, { label: 'Trips from', numeric: true }, { label: 'Because of' }],
+    rows: trips.map(({ condensing, evaporating, by, searchedUpTo }) => [
+      level(condensing),
+      evaporating === null
+        ? searchedUpTo === null
+          ? 'no running point'
+          : `not up to ${level(searchedUpTo)}`
+        : level(evaporating),
+      by === null ? '' : tripWords[by],
+    ]),
+  };
+  return trips.length === 0 ? null : <DataTable table={table} />;
 }
 
 interface LimitTableProps {

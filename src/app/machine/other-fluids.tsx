@@ -60,6 +60,7 @@ export function OtherFluids({ fluids, stopWords, view }: OtherFluidsProps): Reac
   );
 }
 
+/** One line of a fluid that opens to its reasons. */
 function Reasons({
   fluid: { fluid, safetyClass, oil, materials, point },
   stops,
@@ -69,28 +70,25 @@ function Reasons({
 }): ReactNode {
   const doubt = point.ok ? point.doubt.flatMap((reason) => doubtWords[reason] ?? []) : [];
   return (
-    <article className="other-fluid">
-      <h4>
-        {fluid} <span className="quiet">({safetyClass})</span>
-      </h4>
-      {stops.length === 0 ? (
-        <StateMark kind="look" word="not for this machine" />
-      ) : (
-        stops.map(({ title, text }) => (
-          <div key={`${title} ${text}`} className="other-fluid-stop">
-            <StateMark kind="stop" word={title} />
-            <p>
-              <Termed>{text}</Termed>
-            </p>
-          </div>
-        ))
-      )}
+    <details className="other-fluid">
+      <summary>
+        <strong>{fluid}</strong> <span className="quiet">{safetyClass}</span>
+        <StateMark kind="stop" word={stops[0]?.title ?? 'not for this machine'} />
+        <span className="quiet">
+          oil {suits[oil.suits][1]}, materials {suits[materials.suits][1]}
+        </span>
+      </summary>
+      {stops.map(({ title, text }) => (
+        <p key={`${title} ${text}`}>
+          <strong>{title}.</strong> <Termed>{text}</Termed>
+        </p>
+      ))}
       <dl>
         <Compatible label="Oil" fact={oil} />
         <Compatible label="Materials" fact={materials} />
       </dl>
       {doubt.length > 0 && <p className="quiet">Its numbers are wide: {doubt.join(', ')}.</p>}
-    </article>
+    </details>
   );
 }
 

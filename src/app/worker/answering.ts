@@ -3,7 +3,7 @@
 
 import { BareAssessor } from '../../assess/index.ts';
 import { ensureFluids } from './fluids.ts';
-import { fluidsNamed } from './fluids-named.ts';
+import { fluidsNamed, fluidsWished } from './fluids-named.ts';
 import type { EngineProblem, EngineReply, EngineRequest, Numbered } from './messages.ts';
 import { answerOnDemand, isOnDemand } from './on-demand.ts';
 import { problemOf } from './problems.ts';
@@ -23,6 +23,7 @@ export function createAnswering(now: () => number, ensure: typeof ensureFluids =
     try {
       const missing = await ensure(fluidsNamed(body));
       if (missing.length > 0) return refused(missingFluids(missing));
+      await ensure(fluidsWished(body));
       return isOnDemand(body) ? await answerOnDemand({ id, body }, now, assessor) : serve({ id, body });
     } catch (error) {
       return refused(problemOf(error, 'view' in body ? body.view : 'metric'));

@@ -3,12 +3,18 @@
 
 import { fluidsOf, parseDesign } from '../../design/index.ts';
 import { fluidsNeededBy, refrigerantNamed } from '../../matter/refrigerants/index.ts';
+import { compressorFluids } from '../../parts/compressor/index.ts';
 import type { EngineRequest } from './messages.ts';
 
 /** Own names of the refrigerants that a request needs, each once. */
 export function fluidsNamed(body: EngineRequest): readonly string[] {
   const own = namesIn(body).map((name) => (typeof name === 'string' ? refrigerantNamed(name) : undefined));
   return [...new Set(own.filter((name) => name !== undefined))];
+}
+
+/** Refrigerants that the answer is richer by, and does without where they cannot be fetched. */
+export function fluidsWished(body: EngineRequest): readonly string[] {
+  return body.kind === 'machine' ? compressorFluids : [];
 }
 
 function namesIn(body: EngineRequest): readonly unknown[] {
