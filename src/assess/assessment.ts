@@ -2,7 +2,7 @@
 // The command line prints it, `--json` serialises it, the workbench draws it. No sentence is made here but `sentence`,
 // which the edge that asked for it has chosen the unit view of.
 
-import type { Band, Certainty, Finding, WorkingStep } from '../quantities/index.ts';
+import type { Band, Certainty, Finding, QuantityName, WorkingStep } from '../quantities/index.ts';
 import type { MachineAnswer } from './machine-answer.ts';
 import type { TankAnswer } from './tank-answer.ts';
 
@@ -35,10 +35,11 @@ export interface LimitMargin {
   /** 'evaporatingHighest', 'evaporatingLowest', 'condensingContinuous', 'dischargeHighest', 'pressureRatioHighest', … */
   readonly limit: string;
   readonly label: string;
-  readonly quantity: string;
+  /** What value and bound are numbers of: temperatures, ratios, pressures, currents, shares. */
+  readonly quantity: QuantityName;
   readonly value: number;
   readonly bound: number;
-  /** Distance left, in the quantity's own difference (K, or ratio); negative once passed. */
+  /** Distance left, in the quantity's own difference (K, Pa, A, or ratio); negative once passed. */
   readonly margin: number;
   readonly passed: boolean;
 }

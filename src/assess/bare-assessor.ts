@@ -23,7 +23,7 @@ import { tankAnswer } from './answers/tank.ts';
 import { quantitiesOf, resultValues } from './answers/values.ts';
 import type { Assessment } from './assessment.ts';
 import { assumptionsLeft } from './assumptions.ts';
-import { cautionFacts, machineLimits } from './caution-facts.ts';
+import { cautionFacts, limitReaches } from './caution-facts.ts';
 import type { Doubt } from './doubt/doubt.ts';
 import { marginInfluences } from './doubt/margin.ts';
 import { measureNext } from './doubt/measure-next.ts';
@@ -107,22 +107,21 @@ export class BareAssessor {
     const facts = cautionFacts(design, results, resolved, doubt, tank);
     const cautions = findCautions(facts);
     const meter = meterOfTank({ resolution, design }, results, doubt, bands);
-    const limits = limitMargins(results.operating, machineLimits(design));
+    const reaches = limitReaches(design, results);
+    const limits = limitMargins(reaches);
     const moments = operatingRange(facts.operating);
-    const machine = machineAnswer({
-      design,
-      resolved,
-      results,
-      bands,
-      moments,
-      limits: machineLimits(design),
-      margins: limits,
-    });
+    const machine = machineAnswer({ design, resolved, results, bands, moments, reaches });
     const findings = worstFirst([
       ...cautions,
       ...tankFindings(results, meter),
       ...roomFindings(design),
-      ...modelFindings(results, machine, doubt.unanswered, design.states.kind),
+      ...modelFindings({
+        results,
+        machine,
+        nameplate: resolved.machine.compressor.nameplate,
+        unanswered: doubt.unanswered,
+        states: design.states.kind,
+      }),
     ]);
     const influences = marginInfluences(doubt, doubtfulInputs(resolution, design, results.identified));
     const against = loopAgainst(results, doubt, bands);

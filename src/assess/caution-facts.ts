@@ -20,8 +20,15 @@ import {
   stateInLoop,
 } from '../matter/refrigerants/index.ts';
 import { KettlefinError } from '../numerics/index.ts';
-import { applicationLimits, type RunningMachine, type RunningPoint, runningPoint } from '../parts/compressor/index.ts';
+import {
+  applicationLimits,
+  type LimitReach,
+  type RunningMachine,
+  type RunningPoint,
+  runningPoint,
+} from '../parts/compressor/index.ts';
 import { heatReachingWater } from '../plant/index.ts';
+import { machineEnvelope, reachesOf } from './answers/limits.ts';
 import { rangesAt, workingMonths } from './answers/moments.ts';
 import type { Bands } from './answers/pieces.ts';
 import type { StagedDesign } from './stages/engine-assumptions.ts';
@@ -61,7 +68,7 @@ export function cautionFacts(
     madeFor: cautionFluid(catalogueEntry(machine.compressor.madeFor)),
     application: machine.application,
     limits: machineLimits(design),
-    hardestAllowedPower: hardestAllowed(design, results)?.power ?? null,
+    hardestAllowedPower: hardestAllowed(design, results, machine.refrigerant)?.power ?? null,
     operating,
     forFlammables: machine.forFlammables,
     charge: resolved.machine.charge,
@@ -140,12 +147,19 @@ function coilSurface({ tank, exchangers }: StagedDesign, { sizing }: CautionResu
   return tank.waterTemperature + sizing.condenser.tankCoil.surfaceDifference;
 }
 
-/** The modelled compressor where its application is hardest for long: highest evaporating, continuous condensing temperature. */
-function hardestAllowed(design: StagedDesign, results: CautionResults): RunningPoint | null {
+/** Every limit of the machine against where it settles in the coldest spell, the nearest first. */
+export function limitReaches(design: StagedDesign, results: CautionResults): readonly LimitReach[] {
+  const hardest = hardestAllowed(design, results, design.machine.compressor.madeFor);
+  const limits = machineEnvelope(design, results.compressor, hardest?.motor.load ?? null);
+  return reachesOf(limits, results.operating);
+}
+
+/** The machine where its application is hardest for long: highest evaporating, continuous condensing temperature. */
+function hardestAllowed(design: StagedDesign, results: CautionResults, fluid: string): RunningPoint | null {
   const limits = machineLimits(design);
   const evaporating = limits.evaporating.highest;
   return pointAt(design, results, {
-    fluid: design.machine.refrigerant,
+    fluid,
     evaporating,
     condensing: limits.condensing.continuous,
     suctionTemperature: evaporating + design.exchangers.superheat,
@@ -185,7 +199,7 @@ function answerOrNull<Answer>(compute: () => Answer): Answer | null {
   }
 }
 
-export function machineLimits({ machine }: PlainDesign): MachineLimits {
+function machineLimits({ machine }: PlainDesign): MachineLimits {
   return applicationLimits(machine.application);
 }
 

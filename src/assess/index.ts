@@ -1,5 +1,6 @@
 // Public names of the assessment: design to verdict, its doubt, its words and its working.
 
+export { distanceQuantity } from './answers/limits.ts';
 export { type AssessOutcome, Assessor, assessDesign, lastWorkings } from './assess.ts';
 export type {
   Assessment,
@@ -33,6 +34,7 @@ export { type DoubtfulInput, doubt, varianceShares } from './doubt/doubt.ts';
 export type { ResultRange } from './doubt/range.ts';
 export { allFormulas, formulaById } from './formulas.ts';
 export type { EngineError, Refusal } from './from-design.ts';
+export type { MachineAnswer, ModelCorrection, ResidualAnswer } from './machine-answer.ts';
 export type { StageCounts } from './stage.ts';
 export { exactStates, type StatesFrom } from './stages/states.ts';
 export { tableStates } from './stages/table-states.ts';
@@ -66,6 +68,7 @@ export type {
   MapMark,
   MapPoint,
   MapQuantity,
+  MapTrip,
   OtherFluid,
   Remedy,
   RemedyName,
@@ -74,8 +77,14 @@ export type {
   StagedMonth,
   StartingFact,
 } from './studies/machine/answer.ts';
-export type { BasisValue, CoefficientValue, MachinePoint, PointBasis, UnitBand } from './studies/machine/point-answer.ts';
-export type { MachineAnswer, ModelCorrection, ResidualAnswer } from './machine-answer.ts';
+export type {
+  BasisValue,
+  CoefficientValue,
+  MachinePoint,
+  PointBasis,
+  UnitBand,
+} from './studies/machine/point-answer.ts';
+export { assessMachine, type MachineStudyOptions } from './studies/machine/study.ts';
 export { type StateDifference, stateDifferences } from './studies/state-differences.ts';
 export type {
   BoardPoint,

@@ -26,6 +26,14 @@ export interface ModelCorrection {
   readonly halfWidth: number;
 }
 
+/** A limit of the machine: how far it is, and where it was read. */
+export interface LimitAnswer extends LimitMargin {
+  readonly stays: 'below' | 'above';
+  /** `caution`: doubt begins here; `highest`: not to be passed. */
+  readonly weight: 'caution' | 'highest';
+  readonly source: string;
+}
+
 export interface MachineAnswer {
   /** Machines alike, each with a circuit of its own. */
   readonly count: number;
@@ -53,6 +61,8 @@ export interface MachineAnswer {
   readonly wallTemperature: BandWithUnit;
   /** The limit that is met first; the nearest of `operating.limits`. */
   readonly firstLimit: LimitMargin;
+  /** Every limit known of it, beginnings of doubt and the gas that comes back among them, the nearest first. */
+  readonly limits: readonly LimitAnswer[];
   readonly displacement: BandWithUnit;
   readonly residuals: readonly ResidualAnswer[];
   /** How far the model itself is off there, beside its numbers. */

@@ -1,7 +1,13 @@
 // What the models themselves leave in doubt about this design, as findings: warnings of the parts, months without an
 // operating point, and ends of ranges at which the engine has no answer.
 
-import type { IdentifiedMachine, Residual } from '../parts/compressor/index.ts';
+import type { ResolvedDesign } from '../design/index.ts';
+import {
+  type Contradiction,
+  type IdentifiedMachine,
+  nameplateContradictions,
+  type Residual,
+} from '../parts/compressor/index.ts';
 import type { Fact, Finding, Severity } from '../quantities/index.ts';
 import { evidenceQuantityName } from './answers/machine.ts';
 import type { UnansweredEnd } from './doubt/doubt.ts';
@@ -21,6 +27,7 @@ export const modelFindingCodes = [
   'machineWithoutPoints',
   'machineBeyondItsPoints',
   'machineValueDisagrees',
+  'nameplateContradictsItself',
   'runsSeldom',
   'surroundingsHeld',
   'surplusHeatUnused',
@@ -32,15 +39,21 @@ export const modelFindingCodes = [
 
 export type ModelFindingCode = (typeof modelFindingCodes)[number];
 
+/** What the findings of the models are made from. */
+export interface ModelFindingsInput {
+  readonly results: StageResults;
+  readonly machine: MachineAnswer;
+  readonly nameplate: ResolvedDesign['machine']['compressor']['nameplate'];
+  readonly unanswered: readonly UnansweredEnd[];
+  readonly states: StatesFrom['kind'];
+}
+
 /** Findings of the models from one run of the stages and from the variation of its inputs. */
-export function modelFindings(
-  results: StageResults,
-  machine: MachineAnswer,
-  unanswered: readonly UnansweredEnd[],
-  states: StatesFrom['kind'],
-): readonly Finding[] {
+export function modelFindings(input: ModelFindingsInput): readonly Finding[] {
+  const { results, machine, nameplate, unanswered, states } = input;
   return [
     ...machineFindings(results, machine),
+    ...nameplateContradictions(nameplate).map(nameplateFinding),
     ...operatingFindings(results),
     ...glideFindings(results),
     ...sizingFindings(results),
@@ -51,6 +64,17 @@ export function modelFindings(
     ...(states === 'tables' ? [statesFromTables()] : []),
     ...unanswered.map(unansweredFinding),
   ];
+}
+
+function nameplateFinding({ of, value, usual, source }: Contradiction): Finding {
+  const fact = (number: number): Fact => ({ value: number, quantity: 'ratio' });
+  return finding(
+    'nameplateContradictsItself',
+    'look',
+    { of: { word: of }, value: fact(value.likely), usualLow: fact(usual.low), usualHigh: fact(usual.high) },
+    source,
+    'Read the plate again: volts, amps and watts may be of different parts of the appliance, or of other mains.',
+  );
 }
 
 /** How far the machine is known where it would run, and what of its description does not fit the rest. */

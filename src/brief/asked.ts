@@ -1,7 +1,7 @@
 // What is asked of the technician, in plain words: a judgement, never work. Where the answer is not to build, that nothing
 // is asked to be built stands first, with the reasons.
 
-import { type Assessment, type LimitMargin, sayFinding } from '../assess/index.ts';
+import { type Assessment, distanceQuantity, type LimitMargin, sayFinding } from '../assess/index.ts';
 import type { ResolvedDesign } from '../design/index.ts';
 import { sayBand, sayQuantity, type UnitView } from '../quantities/index.ts';
 import type { BriefDocument, BriefInput } from './document.ts';
@@ -83,9 +83,8 @@ function questions({ assessment, view }: AskedRequest): readonly string[] {
 }
 
 function limitQuestion({ label, quantity, bound, margin, passed }: LimitMargin, view: UnitView): string {
-  const isRatio = quantity === 'ratio';
-  const limit = sayQuantity(bound, isRatio ? 'ratio' : 'temperature', view);
-  const distance = sayQuantity(Math.abs(margin), isRatio ? 'ratio' : 'temperatureDifference', view);
+  const limit = sayQuantity(bound, quantity, view);
+  const distance = sayQuantity(Math.abs(margin), distanceQuantity(quantity), view);
   return passed
     ? `The ${label} usual for such a machine (${limit}) is passed by ${distance}. What does its own data sheet say?`
     : `The limit it comes nearest to is the ${label} usual for such a machine (${limit}), ${distance} away. What does its own data sheet say?`;

@@ -1,6 +1,6 @@
 // The numbers of the loop as the brief shows them: duty, states, operating range and limits, each as a table in words.
 
-import type { Assessment, LimitMargin, OperatingMomentAnswer } from '../assess/index.ts';
+import { type Assessment, distanceQuantity, type LimitMargin, type OperatingMomentAnswer } from '../assess/index.ts';
 import { type ChartTable, stateTable } from '../charts/index.ts';
 import { gaugePressureOf, pressureRatio } from '../loop/index.ts';
 import {
@@ -128,10 +128,9 @@ export function limits(margins: readonly LimitMargin[], view: UnitView): ChartTa
       'Limits usual for such a machine, the nearest first, in the coldest spell. Its own data sheet comes before them.',
     columns: [{ label: 'Limit' }, { label: 'Usual' }, { label: 'Here' }, { label: 'Margin' }],
     rows: margins.map(({ label, quantity, value, bound, margin, passed }) => {
-      const isRatio = quantity === 'ratio';
-      const level = (number: number) => sayQuantity(number, isRatio ? 'ratio' : 'temperature', view);
-      const here = isRatio ? fixedDecimals(value, 1) : level(value);
-      const distance = sayQuantity(Math.abs(margin), isRatio ? 'ratio' : 'temperatureDifference', view);
+      const level = (number: number) => sayQuantity(number, quantity, view);
+      const here = quantity === 'ratio' ? fixedDecimals(value, 1) : level(value);
+      const distance = sayQuantity(Math.abs(margin), distanceQuantity(quantity), view);
       return [sentenceStart(label), level(bound), here, passed ? `passed by ${distance}` : `${distance} left`];
     }),
   };

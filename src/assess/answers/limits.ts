@@ -1,70 +1,168 @@
-// How far the operating point at the coldest spell is from each limit of the machine, the nearest first, and the working
-// of it.
+// How far the operating point at the coldest spell is from each limit of the machine, the nearest first, and the working of it.
 
-import type { MachineLimits } from '../../cautions/index.ts';
 import type { OperatingPoint } from '../../loop/index.ts';
-import { distanceAbove, distanceBelow } from '../../parts/compressor/index.ts';
-import { type WorkingStep, workingStep } from '../../quantities/index.ts';
+import {
+  type EnvelopeLimit,
+  envelopeOf,
+  type LimitedQuantity,
+  type LimitName,
+  type LimitReach,
+  limitsReached,
+} from '../../parts/compressor/index.ts';
+import { type QuantityName, type WorkingStep, workingStep } from '../../quantities/index.ts';
 import type { LimitMargin } from '../assessment.ts';
+import type { LimitAnswer } from '../machine-answer.ts';
+import type { StagedDesign } from '../stages/engine-assumptions.ts';
+import type { CompressorResult } from '../stages/machine.ts';
+import { limitLabel } from '../wording/limits.ts';
 
-/**
- * Margins to every limit: of temperatures in K, of the pressure ratio as its own distance in ratio.
- * Sorted by margin over the usual spread of its quantity (10 K, 2 in ratio: own judgement), so that the limit met first
- * stands first.
- */
-export function limitMargins(operating: OperatingPoint, limits: MachineLimits): readonly LimitMargin[] {
-  const { evaporating, condensing, dischargeTemperature, pressureRatio } = operating;
-  const margins = [
-    below('evaporatingHighest', 'highest evaporating temperature', evaporating.temperature, limits.evaporating.highest),
-    above('evaporatingLowest', 'lowest evaporating temperature', evaporating.temperature, limits.evaporating.lowest),
-    below(
-      'condensingContinuous',
-      'continuous condensing temperature',
-      condensing.temperature,
-      limits.condensing.continuous,
-    ),
-    below('dischargeHighest', 'discharge temperature', dischargeTemperature, limits.discharge.highest),
-    {
-      ...below('pressureRatioHighest', 'pressure ratio', pressureRatio, limits.pressureRatio.highest),
-      quantity: 'ratio',
-    },
-  ];
-  return margins.sort((left, right) => inSpreads(left) - inSpreads(right));
+/** What a limit is a number of, what its distance is a number of, and the result that it holds. */
+interface Limited {
+  readonly quantity: QuantityName;
+  readonly distance: QuantityName;
+  readonly result: string;
+  /** Formulas of the distance below and above it; a quantity that has limits on one side only has one of them. */
+  readonly below?: string;
+  readonly above?: string;
 }
 
-function below(limit: string, label: string, value: number, bound: number): LimitMargin {
-  return margin(limit, label, value, bound, distanceBelow(value, bound));
-}
+const temperature = {
+  quantity: 'temperature',
+  distance: 'temperatureDifference',
+  below: 'compressor.temperatureBelow',
+  above: 'compressor.temperatureAbove',
+} as const;
 
-function above(limit: string, label: string, value: number, bound: number): LimitMargin {
-  return margin(limit, label, value, bound, distanceAbove(value, bound));
-}
-
-function margin(limit: string, label: string, value: number, bound: number, distance: number): LimitMargin {
-  return { limit, label, quantity: 'temperature', value, bound, margin: distance, passed: distance < 0 };
-}
-
-function inSpreads({ quantity, margin: distance }: LimitMargin): number {
-  return distance / (quantity === 'ratio' ? 2 : 10);
-}
-
-/** Which step gives the value that a limit holds. */
-export const limitedResults: Readonly<Record<string, string>> = {
-  evaporatingHighest: 'operating.evaporatingTemperature',
-  evaporatingLowest: 'operating.evaporatingTemperature',
-  condensingContinuous: 'operating.condensingTemperature',
-  dischargeHighest: 'operating.dischargeTemperature',
-  pressureRatioHighest: 'operating.compressor.pressureRatio',
+const limited: Readonly<Record<LimitedQuantity, Limited>> = {
+  evaporating: { ...temperature, result: 'operating.evaporatingTemperature' },
+  condensing: { ...temperature, result: 'operating.condensingTemperature' },
+  discharge: { ...temperature, result: 'operating.dischargeTemperature' },
+  pressureRatio: {
+    quantity: 'ratio',
+    distance: 'ratio',
+    result: 'operating.compressor.pressureRatio',
+    below: 'compressor.ratioBelow',
+    above: 'compressor.ratioAbove',
+  },
+  suctionPressure: {
+    quantity: 'pressure',
+    distance: 'pressureDifference',
+    result: 'operating.points.compressorInlet.pressure',
+    below: 'compressor.suctionPressureBelow',
+  },
+  returnGas: { ...temperature, result: 'operating.points.compressorInlet.temperature' },
+  superheat: {
+    quantity: 'temperatureDifference',
+    distance: 'temperatureDifference',
+    result: 'exchangers.superheat',
+    above: 'compressor.superheatAbove',
+  },
+  wall: { ...temperature, result: 'operating.compressor.wallTemperature' },
+  current: {
+    quantity: 'current',
+    distance: 'current',
+    result: 'operating.compressor.current',
+    below: 'compressor.currentBelow',
+  },
+  motorLoad: {
+    quantity: 'fraction',
+    distance: 'fraction',
+    result: 'operating.compressor.motorLoad',
+    below: 'compressor.motorLoadBelow',
+  },
 };
 
-/** Steps `operating.limits.<limit>`; the limits follow from what the machine was made for, the design path `application`. */
-export function limitSteps(margins: readonly LimitMargin[], application: string): readonly WorkingStep[] {
-  return margins.map(({ limit, quantity, value, bound, margin: distance }) => {
-    const ofTemperature = limit === 'evaporatingLowest' ? 'compressor.temperatureAbove' : 'compressor.temperatureBelow';
-    const formula = quantity === 'ratio' ? 'compressor.ratioBelow' : ofTemperature;
-    return workingStep(`operating.limits.${limit}`, formula, distance, {
-      y: [value, limitedResults[limit]],
-      y_limit: [bound, application],
-    });
+/** The limits of the machine of a design; `hardestLoad` of its motor where its application is hardest for long. */
+export function machineEnvelope(
+  { machine, states }: StagedDesign,
+  { ratedCurrent }: CompressorResult,
+  hardestLoad: number | null,
+): readonly EnvelopeLimit[] {
+  const madeFor = states.fluid(machine.compressor.madeFor);
+  return envelopeOf({ application: machine.application, madeFor, ratedCurrent, hardestLoad });
+}
+
+/** A running point against every limit, the nearest first. */
+export function reachesOf(limits: readonly EnvelopeLimit[], operating: OperatingPoint): readonly LimitReach[] {
+  const { evaporating, condensing, compressor, dischargeTemperature } = operating;
+  const { suction } = compressor;
+  return limitsReached(limits, {
+    evaporating: evaporating.temperature,
+    condensing: condensing.temperature,
+    discharge: dischargeTemperature,
+    pressureRatio: compressor.pressureRatio,
+    suctionPressure: suction.pressure,
+    returnGas: suction.temperature,
+    superheat: suction.temperature - evaporating.temperature,
+    wall: compressor.wallTemperature,
+    current: compressor.current,
+    motorLoad: compressor.motor.load,
   });
+}
+
+/**
+ * Limits that the machine meets by how it is loaded, not to be passed for long. Superheat and return gas are set by what meters
+ * the refrigerant; they and the beginnings of doubt are told by the rules of caution.
+ */
+export function limitMargins(reaches: readonly LimitReach[]): readonly LimitMargin[] {
+  return reaches.filter(({ limit }) => isMet(limit)).map(marginOf);
+}
+
+function isMet({ name, of, weight }: EnvelopeLimit): boolean {
+  if (of === 'superheat' || of === 'returnGas') return false;
+  return weight === 'highest' || name === 'condensingContinuous';
+}
+
+function marginOf({ limit: { name, of, bound }, value, distance, passed }: LimitReach): LimitMargin {
+  return {
+    limit: name,
+    label: limitLabel(name),
+    quantity: limited[of].quantity,
+    value,
+    bound,
+    margin: distance,
+    passed,
+  };
+}
+
+/** Every limit of the machine with where it was read, the nearest first. */
+export function limitAnswers(reaches: readonly LimitReach[]): readonly LimitAnswer[] {
+  return reaches.map((reach) => {
+    const { weight, stays, source } = reach.limit;
+    return { ...marginOf(reach), weight, stays, source };
+  });
+}
+
+/** What the distance to a limit of that quantity is a number of. */
+export function distanceQuantity(quantity: string): QuantityName {
+  const found = Object.values(limited).find((each) => each.quantity === quantity);
+  if (found === undefined) throw new Error(`no limit is a number of ${quantity}`);
+  return found.distance;
+}
+
+/** Which step, or field of the design, gives the value that a limit holds. */
+export function limitedResult(name: LimitName): string {
+  return limited[quantityOf(name)].result;
+}
+
+/** Names of limits begin with what they are of. */
+function quantityOf(name: LimitName): LimitedQuantity {
+  return (Object.keys(limited) as LimitedQuantity[]).find((of) => name.startsWith(of))!;
+}
+
+/** The field of the design that decides where a limit lies. */
+export function limitDecidedBy(name: LimitName): string {
+  return quantityOf(name) === 'current' ? 'machine.compressor.nameplate.ratedCurrent' : 'machine.application';
+}
+
+/** Steps `operating.limits.<limit>`. */
+export function limitSteps(reaches: readonly LimitReach[]): readonly WorkingStep[] {
+  return reaches
+    .filter(({ limit }) => isMet(limit))
+    .map(({ limit: { name, of, stays, bound }, value, distance }) =>
+      workingStep(`operating.limits.${name}`, limited[of][stays]!, distance, {
+        y: [value, limited[of].result],
+        y_limit: [bound, limitDecidedBy(name)],
+      }),
+    );
 }

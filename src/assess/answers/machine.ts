@@ -1,13 +1,20 @@
 // The machine of an assessment: results of the stages and their bands, beside what it was built for and how it is known.
 
-import type { MachineLimits } from '../../cautions/index.ts';
 import type { ResolvedDesign } from '../../design/index.ts';
-import { type EvidenceQuantity, type ModelDoubt, modelDoubt, type Residual } from '../../parts/compressor/index.ts';
+import {
+  applicationLimits,
+  type EvidenceQuantity,
+  type LimitReach,
+  type ModelDoubt,
+  modelDoubt,
+  type Residual,
+} from '../../parts/compressor/index.ts';
 import type { QuantityName } from '../../quantities/index.ts';
-import type { LimitMargin, OperatingMomentAnswer } from '../assessment.ts';
+import type { OperatingMomentAnswer } from '../assessment.ts';
 import type { MachineAnswer, ResidualAnswer } from '../machine-answer.ts';
 import type { StagedDesign } from '../stages/engine-assumptions.ts';
 import type { StageResults } from '../stages/index.ts';
+import { limitAnswers, limitMargins } from './limits.ts';
 import { type Bands, bandOf } from './pieces.ts';
 
 /** What the answer is put together from. */
@@ -18,12 +25,11 @@ export interface MachineAnswerInput {
   readonly bands: Bands;
   /** Where the loop settles from the coldest spell to the warmest month. */
   readonly moments: readonly OperatingMomentAnswer[];
-  readonly limits: MachineLimits;
-  readonly margins: readonly LimitMargin[];
+  readonly reaches: readonly LimitReach[];
 }
 
 export function machineAnswer(input: MachineAnswerInput): MachineAnswer {
-  const { design, resolved, results, bands, moments, limits, margins } = input;
+  const { design, resolved, results, bands, moments, reaches } = input;
   const { compressor, application, count } = design.machine;
   const { flow, power, reasons } = doubtAtSpell(design, results);
   const of = (name: string) => bandOf(bands, `operating.compressor.${name}`);
@@ -33,7 +39,7 @@ export function machineAnswer(input: MachineAnswerInput): MachineAnswer {
     madeFor: compressor.madeFor,
     appliance: compressor.appliance ?? null,
     application,
-    builtFor: limits.evaporating,
+    builtFor: applicationLimits(application).evaporating,
     wouldRunAt: {
       evaporating: spanOf(moments.map(({ evaporatingTemperature }) => evaporatingTemperature)),
       condensing: spanOf(moments.map(({ condensingTemperature }) => condensingTemperature)),
@@ -45,7 +51,8 @@ export function machineAnswer(input: MachineAnswerInput): MachineAnswer {
     currentShare: results.compressor.ratedCurrent === null ? null : of('currentShare'),
     motorLoad: of('motorLoad'),
     wallTemperature: of('wallTemperature'),
-    firstLimit: margins[0]!,
+    firstLimit: limitMargins(reaches)[0]!,
+    limits: limitAnswers(reaches),
     displacement: bandOf(bands, 'identified.displacement'),
     residuals: results.identified.residuals.map(residualAnswer),
     doubt: { flow, power, reasons },

@@ -13,16 +13,25 @@ const loopPoint = z.strictObject({
   quality: z.number().nullable().describe('mass of vapour by mass; null outside the dome'),
 });
 
-export const limitMargin = z.strictObject({
+const limitFields = {
   limit: text(
-    'stable name: evaporatingHighest, evaporatingLowest, condensingContinuous, dischargeHighest, pressureRatioHighest',
+    'stable name: evaporatingHighest, evaporatingLowest, condensingContinuous, dischargeHighest, pressureRatioHighest, suctionPressureHighest, wallHighest, currentContinuous, motorLoadHighest, …',
   ),
   label: text('the same in words'),
-  quantity: text('"temperature" or "ratio"'),
-  value: si('where the machine is [K, or ratio]'),
-  bound: si('the limit [K, or ratio]'),
-  margin: si('distance left [K, or ratio]; negative once passed'),
+  quantity: text('"temperature", "ratio", "pressure", "current", "fraction" or "temperatureDifference"'),
+  value: si('where the machine is'),
+  bound: si('the limit'),
+  margin: si('distance left, in the same unit; negative once passed'),
   passed: z.boolean(),
+};
+
+export const limitMargin = z.strictObject(limitFields);
+
+export const limitAnswer = z.strictObject({
+  ...limitFields,
+  stays: z.enum(['below', 'above']).describe('on which side of it the machine is meant to stay'),
+  weight: z.enum(['caution', 'highest']).describe('caution: doubt begins here; highest: not to be passed'),
+  source: text('where it was read'),
 });
 
 export const operating = z

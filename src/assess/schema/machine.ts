@@ -1,7 +1,7 @@
 // The machine in the published answer: what it is, how it would run, how well it is known.
 
 import { z } from 'zod';
-import { limitMargin } from './coldest-spell.ts';
+import { limitAnswer, limitMargin } from './coldest-spell.ts';
 import { band, bandWithUnit, si, text } from './values.ts';
 
 const span = z.strictObject({ lowest: si('[K]'), highest: si('[K]') });
@@ -40,6 +40,7 @@ export const machine = z
     motorLoad: bandWithUnit('torque over the torque of the motor’s best load'),
     wallTemperature: bandWithUnit('shell, motor and pump, taken as one temperature [K]'),
     firstLimit: limitMargin.describe('the limit that is met first'),
+    limits: z.array(limitAnswer).describe('every limit known of it, the nearest first'),
     displacement: bandWithUnit('swept per revolution [m³]'),
     residuals: z.array(residual).describe('how well the likely machine meets each value given'),
     doubt: z

@@ -2,6 +2,7 @@
 // measured of it. What the plate says of current and power is taken as a wide range at the rating point of its application.
 
 import { type ApplicationName, fieldRecord } from '../../design/index.ts';
+import type { Refrigerant } from '../../matter/refrigerants/index.ts';
 import {
   type EvidencePoint,
   type EvidenceQuantity,
@@ -9,8 +10,9 @@ import {
   type MachineDescription,
   type PriorRange,
   type RatingConditions,
-  ratingConditions,
+  ratingEvidence,
   ratingPoint,
+  sheetTolerance,
 } from '../../parts/compressor/index.ts';
 import type { Estimate } from '../../quantities/index.ts';
 import { compressorPath as path } from './machine.ts';
@@ -39,7 +41,7 @@ export interface DescribedMachineInput {
 export function describedMachine({ described, application, states }: DescribedMachineInput): MachineDescription {
   const fluid = states.fluid(described.madeFor);
   const evidence = [
-    ratingEvidence(described),
+    ratingsEvidence(described, fluid),
     plateEvidence(described, application),
     coefficientEvidence(described, fluid),
     tableEvidence(described, fluid),
@@ -54,9 +56,6 @@ export function describedMachine({ described, application, states }: DescribedMa
   };
 }
 
-/** How far machines of one kind may be off a printed figure without a range, all alike [-]; AHRI 540, from memory. */
-const printedTolerance = 0.05;
-
 function priorOf(described: DescribedCompressor): MachineDescription['prior'] {
   const ranges = hermeticParameters.map((name): [string, PriorRange] => {
     const at = `${path}.${name}`;
@@ -68,33 +67,31 @@ function priorOf(described: DescribedCompressor): MachineDescription['prior'] {
 const ratingSeries = `${path}.ratings`;
 
 /** Printed figures without a range share the tolerance of the sheet; those with one stand alone. */
-function ratingEvidence({ ratings }: DescribedCompressor): Evidence {
-  const points = ratings.flatMap((rating, index): readonly EvidencePoint[] => {
+function ratingsEvidence({ ratings }: DescribedCompressor, fluid: Refrigerant): Evidence {
+  const points = ratings.map((rating, index) => {
     const { capacity, power, current } = rating;
     const given = givenOf({ capacity, power, current });
-    if (Object.keys(given).length === 0) return [];
     const isPrinted = Object.values(given).some(({ low, high }) => low === high);
-    return [
-      {
-        path: `${ratingSeries}.${index}`,
-        label: ratings.length === 1 ? ratingLabel(rating.at) : `${ratingLabel(rating.at)}, rating ${index + 1}`,
-        ...conditionsOf(rating.at),
-        surroundings: calorimeterSurroundings,
-        supply: supplyOf(rating),
-        given,
-        ...(isPrinted ? { series: ratingSeries } : {}),
-      },
-    ];
+    return ratingEvidence({
+      fluid,
+      path: `${ratingSeries}.${index}`,
+      label: ratings.length === 1 ? ratingLabel(rating.at) : `${ratingLabel(rating.at)}, rating ${index + 1}`,
+      at: ratedAt(rating.at),
+      given,
+      supply: supplyOf(rating),
+      surroundings: calorimeterSurroundings,
+      ...(isPrinted ? { series: ratingSeries } : {}),
+    });
   });
-  const factor = aboutOne(printedTolerance);
+  const factor = aboutOne(sheetTolerance);
   const series = { path: ratingSeries, label: 'Tolerance of printed ratings', flowFactor: factor, powerFactor: factor };
   return { points, series: points.some((point) => point.series !== undefined) ? [series] : [] };
 }
 
 type RatedAt = DescribedCompressor['ratings'][number]['at'];
 
-function conditionsOf(at: RatedAt): RatingConditions {
-  if (at.kind === 'named') return ratingConditions(at.point);
+function ratedAt(at: RatedAt): string | RatingConditions {
+  if (at.kind === 'named') return at.point;
   const { evaporating, condensing, returnGas, liquid } = at;
   return {
     evaporating: evaporating.likely,

@@ -216,6 +216,11 @@ const words: Readonly<Record<Code, { readonly title: string; readonly text: (tel
     text: (tell) =>
       `At ${tell('evaporating')} evaporating and ${tell('condensing')} condensing the model stands alone: ${reasonsOf(tell('reasons'))}. There it is taken to be right to within ${tell('flow')} in flow and ${tell('power')} in power.`,
   },
+  nameplateContradictsItself: {
+    title: 'The numbers on the plate do not fit each other',
+    text: (tell) =>
+      `${plateWords[tell('of')]} would be ${tell('value')}; usual are ${tell('usualLow')} to ${tell('usualHigh')}.`,
+  },
   machineValueDisagrees: {
     title: 'A value given for the machine does not fit the rest',
     text: (tell) =>
@@ -248,6 +253,11 @@ const words: Readonly<Record<Code, { readonly title: string; readonly text: (tel
     title: 'A range reaches where the engine has no answer',
     text: (tell) => `At the ${tell('end')} end of “${tell('input')}”: ${tell('reason').replace(/\.$/, '')}.`,
   },
+};
+
+const plateWords: Readonly<Record<string, string>> = {
+  lockedRotorRatio: 'Locked-rotor over rated current',
+  powerFactor: 'Its watts over its volts times amps',
 };
 
 const evidenceWords: Readonly<Record<string, string>> = {

@@ -1,6 +1,7 @@
 // The verdict in one or two sentences, by standing. Never says that anything is safe or allowed.
 
 import { type Band, type Finding, sayBand, sayQuantity, sentenceStart, type UnitView } from '../../quantities/index.ts';
+import { distanceQuantity } from '../answers/limits.ts';
 import type { Influence, LimitMargin, LoopAgainst, Standing } from '../assessment.ts';
 import { inputPhrase } from './labels.ts';
 import { sayFinding } from './say-finding.ts';
@@ -88,10 +89,8 @@ function costAboveCheapest({ loopAgainst, currency }: VerdictFacts, view: UnitVi
 function firstLimit({ limits }: VerdictFacts, view: UnitView): string {
   const nearest = limits[0];
   if (nearest === undefined) return '';
-  const quantity = nearest.quantity === 'ratio' ? 'ratio' : 'temperature';
-  const distance = nearest.quantity === 'ratio' ? 'ratio' : 'temperatureDifference';
-  const bound = sayQuantity(nearest.bound, quantity, view);
-  const away = sayQuantity(Math.abs(nearest.margin), distance, view);
+  const bound = sayQuantity(nearest.bound, nearest.quantity, view);
+  const away = sayQuantity(Math.abs(nearest.margin), distanceQuantity(nearest.quantity), view);
   const limit = `the ${nearest.label} of ${bound} that is usual for such a machine`;
   if (nearest.passed) return `It has passed a limit, though: ${limit}, by ${away}.`;
   return `The limit it comes nearest to is ${limit}: ${away} are left.`;

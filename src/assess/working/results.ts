@@ -1,8 +1,9 @@
 // Every number of an assessment by its name in the working: what it is called, what it is a number of, in which part of the
 // answer it stands. The name is that of a step, or of the design's field where the number is one that was put in.
 
+import type { LimitName } from '../../parts/compressor/index.ts';
 import { type Band, type QuantityName, sentenceStart } from '../../quantities/index.ts';
-import { limitedResults } from '../answers/limits.ts';
+import { distanceQuantity, limitDecidedBy, limitedResult } from '../answers/limits.ts';
 import type { Assessment, BandWithUnit, LoopPoint, MonthAnswer, ScenarioAccount } from '../assessment.ts';
 import type { TankAnswer, TankMonth } from '../tank-answer.ts';
 
@@ -214,13 +215,12 @@ function blendResults(blend: Assessment['operating']['blend']): readonly NamedRe
 function limitResults({ operating }: Assessment): readonly NamedResult[] {
   return operating.limits.flatMap(({ limit, label, quantity, value, bound, margin }) => {
     const at = `operating.limits.${limit}`;
-    const isRatio = quantity === 'ratio';
-    const level = isRatio ? 'ratio' : 'temperature';
-    const difference = isRatio ? 'ratio' : 'temperatureDifference';
+    const name = limit as LimitName;
+    const level = quantity as QuantityName;
     return [
-      plain('machine', `${at}.value`, limitedResults[limit]!, `${label}: where it stands`, level, value),
-      plain('machine', `${at}.bound`, 'machine.application', `${label}: its limit`, level, bound),
-      plain('machine', `${at}.margin`, at, `${label}: distance left`, difference, margin),
+      plain('machine', `${at}.value`, limitedResult(name), `${label}: where it stands`, level, value),
+      plain('machine', `${at}.bound`, limitDecidedBy(name), `${label}: its limit`, level, bound),
+      plain('machine', `${at}.margin`, at, `${label}: distance left`, distanceQuantity(quantity), margin),
     ];
   });
 }

@@ -2,9 +2,9 @@
 // paths and to one another, and checked against the formula records by the tests.
 
 import type { WorkingStep } from '../../quantities/index.ts';
-import { limitMargins, limitSteps } from '../answers/limits.ts';
+import { limitSteps } from '../answers/limits.ts';
 import { type TankResults, usualFalls } from '../answers/tank-values.ts';
-import { machineLimits } from '../caution-facts.ts';
+import { limitReaches } from '../caution-facts.ts';
 import type { StagedDesign } from '../stages/engine-assumptions.ts';
 import type { TankAloneResults } from '../stages/heater.ts';
 import type { StageResults } from '../stages/index.ts';
@@ -21,7 +21,7 @@ export function workingsOf(design: StagedDesign, results: StageResults): readonl
     ...identifiedSteps(design, results),
     ...operatingSteps(design, results, results.operating, spellPlace(design, results), 'operating'),
     ...currentSteps(results),
-    ...limitSteps(limitMargins(results.operating, machineLimits(design)), 'machine.application'),
+    ...limitSteps(limitReaches(design, results)),
     ...plantSteps(design, results),
     ...sizingSteps(design, results),
     ...yearSteps(design, results),

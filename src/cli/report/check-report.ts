@@ -1,7 +1,13 @@
 // The Assessment as a person reads it in a terminal: verdict, tank, machine, limits, bills, doubt, findings, assumptions,
 // caution. Figures of the charge are withheld where the answer is not to build.
 
-import { type Assessment, type LimitMargin, standingTitles, withoutCharge } from '../../assess/index.ts';
+import {
+  type Assessment,
+  distanceQuantity,
+  type LimitMargin,
+  standingTitles,
+  withoutCharge,
+} from '../../assess/index.ts';
 import { type Band, type QuantityName, sayBand, sayQuantity, type UnitView } from '../../quantities/index.ts';
 import { billsSections } from './bills.ts';
 import { flipWords, measureNextSection } from './doubt.ts';
@@ -96,12 +102,11 @@ function machineSection(assessment: Assessment, view: UnitView): string {
 
 function limitsSection(limits: readonly LimitMargin[], view: UnitView): string {
   const rows = limits.map(({ label, quantity, value, bound, margin, passed }) => {
-    const level = quantity === 'ratio' ? 'ratio' : 'temperature';
-    const distance = sayQuantity(Math.abs(margin), quantity === 'ratio' ? 'ratio' : 'temperatureDifference', view);
+    const distance = sayQuantity(Math.abs(margin), distanceQuantity(quantity), view);
     return [
       label,
-      sayQuantity(bound, level, view),
-      `here about ${sayQuantity(value, level, view)}`,
+      sayQuantity(bound, quantity, view),
+      `here about ${sayQuantity(value, quantity, view)}`,
       passed ? `passed by ${distance}` : `${distance} to go`,
     ];
   });

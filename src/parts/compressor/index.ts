@@ -1,5 +1,6 @@
 // Public names of the compressor: model, running point, ratings, appliance classes and limits.
 
+export { type BenchMeasurement, type BenchMeter, benchPoint } from './bench/point.ts';
 export { oilChoices, startTypeChoices } from './classes/choices.ts';
 export { type LikelyFluid, likelyFluid, usualOil } from './classes/fluids-by-year.ts';
 export { type StartType, startTypes } from './classes/machine-data.ts';
@@ -27,7 +28,7 @@ export { envelopeOf, limitedQuantities, limitsReached } from './envelope/envelop
 export { distanceAbove, distanceBelow } from './envelope/limit-distance.ts';
 export type { ApplicationLimits } from './envelope/limits.ts';
 export { applicationLimits } from './envelope/limits.ts';
-export { type Contradiction, type Nameplate, nameplateContradictions } from './envelope/nameplate.ts';
+export { type Contradiction, currentShare, type Nameplate, nameplateContradictions } from './envelope/nameplate.ts';
 export {
   crankcaseHeaterPower,
   type RestingMeter,
@@ -66,7 +67,6 @@ export { identifyMachine } from './identification/identify.ts';
 export { compressorWith } from './identification/machine-with.ts';
 export type { CompressorModel } from './model.ts';
 export { requireCompressorModel } from './model.ts';
-export { currentShare, nameplateFormulas } from './nameplate.ts';
 export type { CompressorPoint, CompressorWarning } from './point.ts';
 export { compressorPoint, littleFlowVolumetricEfficiency, volumetricEfficiency } from './point.ts';
 export type { GasBasis, LiquidBasis, RatingBasis, SaturationBasis } from './polynomial/basis.ts';
