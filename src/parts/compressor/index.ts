@@ -116,7 +116,7 @@ export type { RatingConditions, RatingPoint } from './rating-points.ts';
 export { ratingConditions, ratingPoint, ratingPointNames, ratingPoints, ratingPointVariants } from './rating-points.ts';
 export type { RatingOrigins } from './rating-working.ts';
 export { ratingWorking } from './rating-working.ts';
-export type { BetweenPressures, RunningMachine, RunningPoint, RunningPointOf } from './running.ts';
+export type { BetweenPressures, RunningMachine, RunningPoint } from './running.ts';
 export { runningPoint } from './running.ts';
 export type { CompressorOrigins } from './working.ts';
 export { compressorWorking } from './working.ts';

@@ -2,10 +2,12 @@
 // own doubt. The loop asks it for a running point and knows no more of it. What was measured of a machine moves the model's
 // flow and power; the discharge state then follows from the energy balance, so that no correction makes or loses energy.
 
-import { type Refrigerant, type State, stateInLoop } from '../../matter/refrigerants/index.ts';
+import { type Refrigerant, type State, saturationAtPressure } from '../../matter/refrigerants/index.ts';
 import { NoSolutionError } from '../../numerics/index.ts';
 import type { HermeticCompressor, Supply } from './hermetic/parameters.ts';
-import { type HermeticPoint, hermeticPoint } from './hermetic/point.ts';
+import { belowIsentropic, dischargeState, type HermeticPoint, hermeticPoint } from './hermetic/point.ts';
+import { dischargeEnthalpyOf } from './hermetic/shell.ts';
+import { modelDoubt } from './identification/deviation/doubt.ts';
 import type { IdentifiedMachine, ModelDoubt } from './identification/identified.ts';
 
 export interface RunningMachine {
@@ -29,32 +31,41 @@ export interface RunningPoint extends HermeticPoint {
   readonly modelled: HermeticPoint;
   readonly flowFactor: number;
   readonly powerFactor: number;
+  /** What the factors were made of; null for the bare model. */
+  readonly doubt: ModelDoubt | null;
 }
 
-export type RunningPointOf = (machine: RunningMachine, fluid: Refrigerant, at: BetweenPressures) => RunningPoint;
-
 /**
- * The running point of a machine here.
+ * The running point of a machine here: the model's, corrected by what is known of the machine and moved within its doubt.
+ *     k = 1 + correction + z · half width, of flow and of power
  * @param machine  see RunningMachine
  * @param fluid    refrigerant in it
  * @param at       gas at the inlet of the shell, discharge pressure p_d [Pa]
- * @throws what hermeticPoint and movedPoint throw
+ * @throws what hermeticPoint and movedPoint throw; of a machine with something known of it, OutOfModelError 'noSaturation' where
+ *         the discharge pressure has no saturation temperature
  */
 export function runningPoint(machine: RunningMachine, fluid: Refrigerant, at: BetweenPressures): RunningPoint {
-  const { compressor, surroundings, supply } = machine;
+  const { compressor, surroundings, supply, known } = machine;
   const modelled = hermeticPoint(compressor, fluid, { ...at, surroundings, supply });
-  return movedPoint(modelled, fluid, machine, { flow: 1, power: 1 });
+  if (known === null) return { ...modelled, modelled, flowFactor: 1, powerFactor: 1, doubt: null };
+  const doubt = modelDoubt(known.identified, compressor, {
+    fluid: fluid.name,
+    evaporating: dewTemperature(fluid, at.suction.pressure),
+    condensing: dewTemperature(fluid, at.dischargePressure),
+    supply,
+  });
+  const flow = factorWithin(doubt.flow.correction, doubt.flow.halfWidth, known.flow);
+  const power = factorWithin(doubt.power.correction, doubt.power.halfWidth, known.power);
+  return { ...movedPoint(modelled, fluid, machine, { flow, power }), doubt };
 }
 
-/** Factor on flow and on power: what is known of the machine, moved within its doubt. */
-export function factorsWithin(
-  doubt: ModelDoubt,
-  { flow, power }: { readonly flow: number; readonly power: number },
-): { readonly flow: number; readonly power: number } {
-  return {
-    flow: 1 + doubt.flow.correction + flow * doubt.flow.halfWidth,
-    power: 1 + doubt.power.correction + power * doubt.power.halfWidth,
-  };
+function dewTemperature(fluid: Refrigerant, pressure: number): number {
+  return saturationAtPressure(fluid, pressure).vapour.temperature;
+}
+
+/** Factor k [-] = 1 + c + z H: correction c [-], half width H [-] of its range, and where within it z [-] the machine is taken to stand. Source: definition. */
+export function factorWithin(correction: number, halfWidth: number, place: number): number {
+  return 1 + correction + place * halfWidth;
 }
 
 /**
@@ -74,21 +85,21 @@ export function movedPoint(
   fluid: Refrigerant,
   machine: Pick<RunningMachine, 'compressor' | 'surroundings' | 'supply'>,
   factors: { readonly flow: number; readonly power: number },
-): RunningPoint {
+): Omit<RunningPoint, 'doubt'> {
   const { flow, power } = factors;
-  const own = { modelled, flowFactor: flow, powerFactor: power };
-  if (flow === 1 && power === 1) return { ...modelled, ...own };
   requirePossible(modelled, factors);
   const massFlow = flow * modelled.massFlow;
   const electric = power * modelled.power;
   const shellHeat = power * modelled.shellHeat;
-  const dischargeEnthalpy = modelled.suction.enthalpy + (electric - shellHeat) / massFlow;
-  const discharge = stateInLoop(fluid, { pressure: modelled.discharge.pressure, enthalpy: dischargeEnthalpy });
-  const current = currentAt(modelled, electric, machine.supply);
+  const dischargeEnthalpy = dischargeEnthalpyOf(modelled.suction.enthalpy, electric, shellHeat, massFlow);
+  const discharge = dischargeState(fluid, modelled.discharge.pressure, dischargeEnthalpy);
+  const current = movedCurrent(modelled.current, modelled.power, electric, machine.supply.voltage);
   const { motor } = modelled;
   return {
     ...modelled,
-    ...own,
+    modelled,
+    flowFactor: flow,
+    powerFactor: power,
     massFlow,
     power: electric,
     current,
@@ -98,7 +109,7 @@ export function movedPoint(
     suctionHeat: power * modelled.suctionHeat,
     dischargeHeat: power * modelled.dischargeHeat,
     shellHeat,
-    wallTemperature: machine.surroundings + shellHeat / machine.compressor.shellConductance,
+    wallTemperature: wallAtShellHeat(machine.surroundings, shellHeat, machine.compressor.shellConductance),
     leakage: flow * modelled.leakage,
     volumetricEfficiency: flow * modelled.volumetricEfficiency,
     overallEfficiency: (flow / power) * modelled.overallEfficiency,
@@ -118,17 +129,30 @@ function requirePossible(
   }
   const overall = (flow / power) * overallEfficiency;
   if (!(overall < 1)) {
-    const message = `The machine would need ${(1 / overall).toPrecision(3)} times the least power that physics allows.`;
-    throw new NoSolutionError(message, 'overall efficiency below 1', 'belowIsentropic');
+    throw belowIsentropic(overall);
   }
   const swept = flow * volumetricEfficiency;
-  if (!(swept <= 1)) {
+  // A shell colder than the gas may draw in more than it sweeps; the factor alone may not.
+  if (!(swept <= Math.max(1, volumetricEfficiency))) {
     const message = `The machine would pump ${swept.toPrecision(3)} times the gas that it sweeps.`;
     throw new NoSolutionError(message, 'volumetric efficiency up to 1', 'moreThanSwept');
   }
 }
 
-/** I [A]: the active part follows the power, the magnetising part stays. */
-function currentAt({ power, current }: HermeticPoint, electric: number, { voltage }: Supply): number {
+/** Wall temperature T_w [K] = T_amb + Q_s/UA, from surroundings [K], heat of the shell [W] and its conductance [W/K]. Source: definition of UA. */
+export function wallAtShellHeat(surroundings: number, shellHeat: number, shellConductance: number): number {
+  return surroundings + shellHeat / shellConductance;
+}
+
+/**
+ * Current I' [A] at a changed power: the active part follows the power, the magnetising part stays.
+ *     I' = √(I² + (W'² − W²)/V²)
+ * @param current   I [A]
+ * @param power     W [W]
+ * @param electric  W' [W]
+ * @param voltage   V [V]
+ * Source: as motorCurrent. Worked value: 1.087 A, 200 W, 220 W, 230 V → 1.158 A.
+ */
+export function movedCurrent(current: number, power: number, electric: number, voltage: number): number {
   return Math.sqrt(current ** 2 + (electric ** 2 - power ** 2) / voltage ** 2);
 }

@@ -155,7 +155,7 @@ function pointOf(
 }
 
 /** @throws OutOfModelError 'dischargeTooHot' where the gas would be hotter than the equation of state describes. */
-function dischargeState(fluid: Refrigerant, pressure: number, enthalpy: number): State {
+export function dischargeState(fluid: Refrigerant, pressure: number, enthalpy: number): State {
   try {
     return stateInLoop(fluid, { pressure, enthalpy });
   } catch (error) {
@@ -180,7 +180,7 @@ function warningsOf(flowEfficiency: number, discharge: State): readonly Compress
   return warnings;
 }
 
-function belowIsentropic(efficiency: number): NoSolutionError {
+export function belowIsentropic(efficiency: number): NoSolutionError {
   const message = `The machine would need ${(1 / efficiency).toPrecision(3)} times the least power that physics allows of gas that is not cooled.`;
   return new NoSolutionError(message, 'overall efficiency below 1', 'belowIsentropic');
 }
