@@ -3,7 +3,7 @@
 // what its start asks for. Sentences are made in ../../wording/machine-study.ts.
 
 import type { Band, Finding } from '../../../quantities/index.ts';
-import type { BandWithUnit } from '../../assessment.ts';
+import type { BandWithUnit, LimitMargin } from '../../assessment.ts';
 import type { Refusal } from '../../from-design.ts';
 
 /** What the map tells of one running point, in the order it is told. */
@@ -235,35 +235,27 @@ export interface StartingFact {
   readonly source: string;
 }
 
-/** The plain sentence in pieces: "Built for …, you would run it at …: expect between … and … W of heat from … W …". */
+/** The plain sentence in pieces: "Built for …, you would run it at …: expect between … and … W of heat from … W …". One machine. */
 export interface MachineSentence {
-  readonly application: 'low' | 'medium' | 'high';
+  readonly count: number;
   readonly madeFor: string;
   readonly refrigerant: string;
+  readonly application: 'low' | 'medium' | 'high';
   /** Evaporating range it was built for [K]. */
-  readonly builtFrom: number;
-  readonly builtTo: number;
-  /** Where it would run, coldest spell to mild day [K]. */
-  readonly runFrom: number;
-  readonly runTo: number;
-  readonly condensing: number;
-  /** At the coldest spell, one machine. */
+  readonly builtFor: { readonly lowest: number; readonly highest: number };
+  /** Where it would run from the coldest spell to the mild day, likely dew temperatures [K]. */
+  readonly wouldRunAt: {
+    readonly evaporating: { readonly lowest: number; readonly highest: number };
+    readonly condensing: { readonly lowest: number; readonly highest: number };
+  };
+  /** In the coldest spell. */
   readonly heat: Band;
   readonly power: Band;
   readonly current: Band;
   /** Of the rated current; null where that is not known. */
   readonly currentShare: Band | null;
-  /** The limit nearest to it over the year: coldest spell or mild day. */
-  readonly firstLimit: {
-    readonly limit: string;
-    readonly label: string;
-    readonly quantity: string;
-    readonly value: number;
-    readonly bound: number;
-    readonly margin: number;
-    readonly passed: boolean;
-    readonly when: MapMark['when'];
-  };
+  /** The limit nearest to it over the year. */
+  readonly firstLimit: LimitMargin & { readonly when: MapMark['when'] };
 }
 
 export interface MachineStudy {

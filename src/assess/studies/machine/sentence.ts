@@ -15,10 +15,9 @@ export function machineSentence(
   states: readonly YearState[],
   envelope: MachineEnvelope,
 ): MachineSentence {
-  const { application, compressor, refrigerant } = design.machine;
+  const { application, compressor, count, refrigerant } = design.machine;
   const { evaporating } = applicationLimits(application);
   const points = states.map((state) => ({ state, point: settledAt(variants.likely, state.month) }));
-  const levels = points.map(({ point }) => point.evaporating.temperature);
   const { bands } = variedNumbers(variants, (run) => {
     const point = settledAt(run, null);
     const { current } = point.compressor;
@@ -26,14 +25,15 @@ export function machineSentence(
     return { heat: point.heatDelivered, power: point.compressorPower, current, share };
   });
   return {
-    application,
+    count,
     madeFor: compressor.madeFor,
     refrigerant,
-    builtFrom: evaporating.lowest,
-    builtTo: evaporating.highest,
-    runFrom: Math.min(...levels),
-    runTo: Math.max(...levels),
-    condensing: points[0]!.point.condensing.temperature,
+    application,
+    builtFor: { lowest: evaporating.lowest, highest: evaporating.highest },
+    wouldRunAt: {
+      evaporating: spanOf(points.map(({ point }) => point.evaporating.temperature)),
+      condensing: spanOf(points.map(({ point }) => point.condensing.temperature)),
+    },
     heat: bands.heat,
     power: bands.power,
     current: bands.current,
@@ -49,6 +49,9 @@ function firstLimit(points: readonly StatePoint[], envelope: MachineEnvelope): M
   const nearest = points
     .map(({ state, point }) => ({ when: state.when, nearest: envelope.nearest(point) }))
     .sort((left, right) => left.nearest.nearness - right.nearest.nearness)[0]!;
-  const { limit, label, quantity, value, bound, margin, passed } = nearest.nearest.margin;
-  return { limit, label, quantity, value, bound, margin, passed, when: nearest.when };
+  return { ...nearest.nearest.margin, when: nearest.when };
+}
+
+function spanOf(temperatures: readonly number[]): { readonly lowest: number; readonly highest: number } {
+  return { lowest: Math.min(...temperatures), highest: Math.max(...temperatures) };
 }

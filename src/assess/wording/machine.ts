@@ -1,0 +1,97 @@
+// A machine in words of a view: the plain sentence, times of the year, remedies, why one does not help, why a range is wide.
+
+import {
+  type Band,
+  isQuantityName,
+  type QuantityName,
+  sayQuantity,
+  sayRange,
+  type UnitView,
+} from '../../quantities/index.ts';
+import type { MachineSentence, MapMark, Remedy, RemedyReason } from '../studies/machine/answer.ts';
+
+export const whenWords: Readonly<Record<MapMark['when'], string>> = {
+  coldestSpell: 'in the coldest spell',
+  mildDay: 'on a mild day',
+};
+
+/** What the sentence is made of; an assessment of a machine has all of it too. */
+export type MachineWords = Pick<
+  MachineSentence,
+  'count' | 'madeFor' | 'builtFor' | 'wouldRunAt' | 'heat' | 'power' | 'currentShare'
+> & { readonly firstLimit: Omit<MachineSentence['firstLimit'], 'when'> };
+
+/** What the machine was built for, where it would run, what comes of it, and which limit it meets first. */
+export function sayMachine(machine: MachineWords, refrigerant: string, view: UnitView): string {
+  const { madeFor, builtFor, wouldRunAt, heat, power, currentShare, firstLimit, count } = machine;
+  const fluid = madeFor === refrigerant ? '' : ` on ${refrigerant}`;
+  const each = count === 1 ? '' : ' each';
+  const current =
+    currentShare === null
+      ? 'of what share of its rated current nobody can say, for that is not known'
+      : `${sayRange(currentShare, 'fraction', view)} of its rated current`;
+  return [
+    `Built for ${madeFor} evaporating at ${saySpan(builtFor, view)}, you would run it${fluid} at ${saySpan(wouldRunAt.evaporating, view)}:`,
+    `expect ${between(heat, 'power', view)} of heat${each} from ${sayRange(power, 'electricPower', view)} of electricity, ${current}.`,
+    `First limit: ${limitWords(firstLimit, view)}.`,
+  ].join(' ');
+}
+
+function between(band: Band, quantity: QuantityName, view: UnitView): string {
+  const range = sayRange(band, quantity, view);
+  return range.includes(' to ') ? `between ${range.replace(' to ', ' and ')}` : range;
+}
+
+/** "-15 to 15 °C"; one temperature where the ends are not told apart. */
+export function saySpan({ lowest, highest }: MachineSentence['builtFor'], view: UnitView): string {
+  return sayRange({ low: lowest, likely: (lowest + highest) / 2, high: highest }, 'temperature', view);
+}
+
+/** "discharge temperature, 22 K away". */
+export function limitWords({ label, quantity, margin, passed }: MachineWords['firstLimit'], view: UnitView): string {
+  const left = sayQuantity(Math.abs(margin), differenceOf(quantity), view, 2);
+  return passed ? `${label}, passed by ${left}` : `${label}, ${left} away`;
+}
+
+/** What the distance to a limit of that quantity is a number of. */
+export function differenceOf(quantity: string): QuantityName {
+  switch (quantity) {
+    case 'temperature':
+      return 'temperatureDifference';
+    case 'pressure':
+      return 'pressureDifference';
+    default:
+      return isQuantityName(quantity) ? quantity : 'ratio';
+  }
+}
+
+/** What is done, with what is set. */
+export function remedyWords({ name, setting }: Remedy, view: UnitView): string {
+  const said = sayQuantity(setting.value, isQuantityName(setting.quantity) ? setting.quantity : 'ratio', view, 2);
+  switch (name) {
+    case 'suctionPressureLimit':
+      return `A valve that holds the suction pressure to ${said} at most`;
+    case 'lowerCondensing':
+      return `Condensing at ${said}: more coil, or cooler water`;
+    case 'smallerMachine':
+      return `A machine of the same kind of ${said} of its size`;
+    case 'intermittent':
+      return `Running ${said} of the time`;
+  }
+}
+
+export const remedyReasons: Readonly<Record<RemedyReason, string>> = {
+  belowLimitAnyway: 'Changes nothing: the pressure is lower anyway.',
+  wouldFallShort: 'A smaller one would no longer carry the tank in the coldest spell.',
+  noTimeToRest: 'It has to run all the time, so there is no time to rest.',
+  noHeatNeeded: 'The tank needs no heat then.',
+  noRunningPoint: 'The machine has no running point with it.',
+};
+
+export const doubtWords: Readonly<Record<string, string>> = {
+  otherFluid: 'carried to another fluid',
+  otherFrequency: 'carried to mains of another frequency',
+  beyondEvaporating: 'evaporating beyond its data',
+  beyondCondensing: 'condensing beyond its data',
+  noPoints: 'nothing printed or measured of it',
+};
