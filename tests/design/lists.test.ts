@@ -217,7 +217,7 @@ describe('items', () => {
 });
 
 function removePanels(): EditResult {
-  let result: EditResult = { ok: true, document: documentOf(panelsDesign()) };
+  let result: EditResult = { ok: true, document: documentOf(panelsDesign()), notices: [] };
   while (result.ok) result = removeItem(result.document, 'tank.load.panels', 0);
   return result;
 }

@@ -2,7 +2,7 @@
 
 import { describe, expect, test } from 'vitest';
 import { checkDesign, parseDesign, resolveDesign, sayNotice, serialiseDesign } from '../../src/design/index.ts';
-import { migrate } from '../../src/design/migrations/migrations.ts';
+import { type Migration, migrate } from '../../src/design/migrations/migrations.ts';
 import { demoTexts } from '../designs.ts';
 import { firstVersionDesign, type Loose, sizedDesign } from './examples.ts';
 
@@ -172,13 +172,13 @@ describe('what was no version 1 either', () => {
 });
 
 describe('the steps', () => {
-  const steps = new Map([
+  const steps = new Map<number, Migration>([
     [1, (document: Loose) => ({ document: { ...document, added: 'two' }, notices: [] })],
     [
       2,
       ({ added, ...rest }: Loose) => ({
         document: { ...rest, renamed: added },
-        notices: [{ code: 'readAs', path: 'added', received: added, now: 'renamed' }] as const,
+        notices: [{ code: 'readAs', path: 'added', received: String(added), now: 'renamed' }],
       }),
     ],
   ]);

@@ -1,8 +1,9 @@
 // What a machine cannot be: a plate that contradicts itself, a rating of nothing, temperatures out of order, coefficients and
 // tables that cannot be read or lack what they hold for.
 
+import { polynomialUnits, readPointTable } from '../../parts/compressor/index.ts';
 import type { DesignProblem } from '../problems.ts';
-import { coefficientUnits } from '../schema/compressor/sheets.ts';
+import { whySuction } from '../schema/compressor/sheets.ts';
 import type { DesignDocument } from '../schema/design.ts';
 import { readCoefficients } from './coefficients-text.ts';
 import { hair, inMetric, problemAt, valueAt } from './reading.ts';
@@ -11,14 +12,16 @@ const at = 'machine.compressor';
 
 type Described = NonNullable<DesignDocument['machine']['compressor']>;
 type CoefficientSet = NonNullable<Described['coefficients']>[number];
+type PastedTable = NonNullable<Described['tables']>[number];
 
 export function machineProblems(document: DesignDocument): readonly DesignProblem[] {
-  const { ratings = [], coefficients = [], bench = [] } = document.machine.compressor ?? {};
+  const { ratings = [], coefficients = [], tables = [], bench = [] } = document.machine.compressor ?? {};
   return [
     ...countProblems(document),
     ...nameplateProblems(document),
     ...ratings.flatMap((rating, index) => ratingProblems(document, rating, `${at}.ratings.${index}`)),
     ...coefficients.flatMap((set, index) => coefficientProblems(document, set, `${at}.coefficients.${index}`)),
+    ...tables.flatMap((pasted, index) => tableProblems(pasted, `${at}.tables.${index}`)),
     ...bench.flatMap((_, index) => benchProblems(document, `${at}.bench.${index}`)),
   ];
 }
@@ -92,7 +95,7 @@ function inOrder(
 
 function coefficientProblems(document: DesignDocument, set: CoefficientSet, path: string): readonly DesignProblem[] {
   const read = readCoefficients(set.values);
-  const units: readonly string[] = coefficientUnits[set.of];
+  const units: readonly string[] = polynomialUnits[set.of];
   const needsLiquid = set.of === 'capacity' && set.basis.liquid === undefined;
   return [
     ...(read.ok ? [] : [{ path: `${path}.values`, ...read.problem }]),
@@ -104,10 +107,29 @@ function coefficientProblems(document: DesignDocument, set: CoefficientSet, path
   ];
 }
 
-export function missingLiquid(path: string): DesignProblem {
+function missingLiquid(path: string): DesignProblem {
   const expected =
     'the subcooling or the temperature of the liquid the capacity is stated for: it alone is worth a fifth of the capacity';
   return { path, code: 'missing', received: '', expected };
+}
+
+/** What cannot be read of a table, by its line and column; and what its points are not known without. */
+function tableProblems({ table: text, basis }: PastedTable, path: string): readonly DesignProblem[] {
+  const read = readPointTable(text);
+  if (!read.ok) {
+    return read.problems.map(({ code: _, ...place }) => ({ path: `${path}.table`, code: 'tableUnreadable', ...place }));
+  }
+  const points = read.table.rows.map(({ values }) => values);
+  const needsGas = points.some(({ returnGas, superheat }) => returnGas === undefined && superheat === undefined);
+  const needsLiquid = points.some(
+    ({ capacity, liquid, subcooling }) => capacity !== undefined && liquid === undefined && subcooling === undefined,
+  );
+  const expected = `a column of return gas or superheat, or here what holds for all points: ${whySuction}`;
+  const gas: DesignProblem = { path: `${path}.basis.suction`, code: 'missing', received: '', expected };
+  return [
+    ...(needsGas && basis?.suction === undefined ? [gas] : []),
+    ...(needsLiquid && basis?.liquid === undefined ? [missingLiquid(`${path}.basis.liquid`)] : []),
+  ];
 }
 
 /** Ranges are ranges, and what the set holds for makes sense everywhere in them. */

@@ -9,7 +9,7 @@ import { condensing, evaporating, liquid, suctionGas } from './ratings.ts';
 /** A table of hundreds of points fits; more is refused [characters]. */
 export const longestTable = 20_000;
 
-const whySuction = 'colder return gas is denser: tens of kelvins are a tenth of the flow';
+export const whySuction = 'colder return gas is denser: tens of kelvins are a tenth of the flow';
 const difference = { quantity: 'temperatureDifference', minimum: 0, maximum: 100, level: 'more' } as const;
 
 /** The gas they hold for; `fallback` where something else may tell it. */
@@ -124,14 +124,6 @@ const shared = {
     }),
   ),
 };
-
-/** A unit each quantity may be in. */
-export const coefficientUnits = {
-  massFlow: ['kg/h', 'g/s', 'kg/s', 'lb/h'],
-  capacity: ['W', 'kW', 'BTU/h'],
-  power: ['W', 'kW', 'BTU/h'],
-  current: ['A'],
-} as const;
 
 const unitNames = ['kg/h', 'g/s', 'kg/s', 'lb/h', 'W', 'kW', 'BTU/h', 'A'] as const;
 const unitLabels = {
