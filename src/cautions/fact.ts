@@ -32,6 +32,7 @@ export const volume = (value: number) => quantity(value, 'volume');
 export const ratio = (value: number) => quantity(value, 'ratio');
 export const power = (value: number) => quantity(value, 'power');
 export const electricPower = (value: number) => quantity(value, 'electricPower');
+export const current = (value: number) => quantity(value, 'current');
 export const duration = (value: number) => quantity(value, 'duration');
 export const area = (value: number) => quantity(value, 'area');
 export const massFlow = (value: number) => quantity(value, 'massFlow');

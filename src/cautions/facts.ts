@@ -9,6 +9,7 @@ import {
 } from '../matter/refrigerants/index.ts';
 import type { Band } from '../quantities/index.ts';
 import type { Grounds } from './fact.ts';
+import type { MachineFacts, MachineStateFacts } from './machine-facts.ts';
 import type { StandingTank } from './standing-tank.ts';
 
 /** What the catalogue says of a fluid. */
@@ -77,6 +78,8 @@ export interface OperatingFacts {
   /** Refrigerant round the loop [kg/s]. */
   readonly massFlow: number;
   readonly ranges: Readonly<Partial<Record<RangedFact, Span>>>;
+  /** The machine itself in this state; absent where nobody asked. */
+  readonly machine?: MachineStateFacts;
 }
 
 /** Where the dome was built to run; from its application or its own data sheet. */
@@ -146,6 +149,8 @@ export interface CautionFacts {
    * continuous condensing temperature [W]; null where the model gives no answer there.
    */
   readonly hardestAllowedPower: number | null;
+  /** Motor, start and nameplate of the machine; absent where nobody asked. */
+  readonly machine?: MachineFacts;
   /** At least one; the coldest spell should be among them. */
   readonly operating: readonly OperatingFacts[];
   readonly forFlammables: YesNoUnknown;

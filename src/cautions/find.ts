@@ -14,10 +14,12 @@ import * as damp from './rules/damp.ts';
 import * as fluid from './rules/fluid.ts';
 import * as leak from './rules/leak.ts';
 import * as mains from './rules/mains.ts';
+import * as motor from './rules/motor.ts';
 import * as operation from './rules/operation.ts';
 import * as powerFailure from './rules/power-failure.ts';
 import * as pressure from './rules/pressure.ts';
 import * as restAndFlow from './rules/rest-and-flow.ts';
+import * as start from './rules/start.ts';
 import * as summer from './rules/summer.ts';
 import * as toxicity from './rules/toxicity.ts';
 import * as warming from './rules/warming.ts';
@@ -49,6 +51,7 @@ export const cautionRules: Readonly<Record<CautionCode, CautionRule<CautionFacts
   flammableFluid: fluid.flammableFluid,
   notForThisMachine: fluid.notForThisMachine,
   oilNotForThisFluid: fluid.oilNotForThisFluid,
+  materialsForOtherFluid: fluid.materialsForOtherFluid,
   fluidForStudyOnly: fluid.fluidForStudyOnly,
   fluidAttacksCopper: fluid.fluidAttacksCopper,
   ozoneDepletingFluid: fluid.ozoneDepletingFluid,
@@ -70,6 +73,15 @@ export const cautionRules: Readonly<Record<CautionCode, CautionRule<CautionFacts
   flammableChargeLarge: charge.flammableChargeLarge,
   flammableChargeAboveFloorArea: charge.flammableChargeAboveFloorArea,
   motorOverloaded: operation.motorOverloaded,
+  motorWouldTrip: motor.motorWouldTrip,
+  currentAboveRated: motor.currentAboveRated,
+  suctionAboveMotor: motor.suctionAboveMotor,
+  littleFlowToCoolMotor: motor.littleFlowToCoolMotor,
+  floodBack: motor.floodBack,
+  returnGasTooCold: motor.returnGasTooCold,
+  lowTorqueStartAgainstPressure: start.lowTorqueStartAgainstPressure,
+  shortOffTime: start.shortOffTime,
+  contradictoryNameplate: start.contradictoryNameplate,
   evaporatingAboveApplication: operation.evaporatingAboveApplication,
   evaporatingBelowApplication: operation.evaporatingBelowApplication,
   dischargeAboveHighest: operation.dischargeAboveHighest,
@@ -156,12 +168,14 @@ function requireFacts(facts: CautionFacts): void {
   requirePositive('atmosphericPressure', facts.atmosphericPressure);
   requirePositive('tankHeatCapacity', facts.tankHeatCapacity);
   requirePlain('pressures', facts.pressures);
+  requireNumbers('machine', facts.machine ?? {});
   if (facts.stuckOn !== null) requirePlain('stuckOn', facts.stuckOn);
   for (const name of ['hardestAllowedPower', 'ratedMassFlow', 'shellSurroundings', 'coilSurface'] as const) {
     if (facts[name] !== null) requireFinite(name, facts[name]);
   }
   facts.operating.forEach((state, index) => {
-    const { ranges, ...values } = state;
+    const { ranges, machine, ...values } = state;
+    requireNumbers(`operating.${index}.machine`, machine ?? {});
     requirePlain(`operating.${index}`, values);
     for (const [name, span] of Object.entries(ranges)) requirePlain(`operating.${index}.ranges.${name}`, span);
     requirePositive(`operating.${index}.evaporatingPressure`, state.evaporatingPressure);

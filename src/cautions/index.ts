@@ -41,6 +41,7 @@ export type {
 export { cautionFluid, isFlammable, isToxic } from './facts.ts';
 export { cautionRules, findCautions, findStandingTankCautions, type StandingTankFacts, worstFirst } from './find.ts';
 export { cautionsFormulas } from './formulas.ts';
+export type { MachineFacts, MachineStateFacts, StepsOfLimit } from './machine-facts.ts';
 export { type ChargeComparison, type ComparisonName, chargeComparisons } from './rules/charge.ts';
 export { moistureExcess } from './rules/damp.ts';
 export {

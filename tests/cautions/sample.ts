@@ -1,7 +1,23 @@
 // Facts of a design in which no rule but the standing ones speaks; each test changes what it is about.
 // Fluid figures: EN 378-1:2016+A1:2020 Annex E; pressures of R134a rounded from published saturation tables.
 
-import type { CautionFacts, CautionFluid, OperatingFacts, StandingTank } from '../../src/cautions/index.ts';
+import type {
+  CautionFacts,
+  CautionFluid,
+  MachineFacts,
+  MachineStateFacts,
+  OperatingFacts,
+  StandingTank,
+} from '../../src/cautions/index.ts';
+import {
+  type Contradiction,
+  nameplateContradictions,
+  type RestingMeter,
+  type StartingNumbers,
+  type StartType,
+  startingNumbers,
+} from '../../src/parts/compressor/index.ts';
+import type { Band } from '../../src/quantities/index.ts';
 
 export const r134a: CautionFluid = {
   name: 'R134a',
@@ -177,4 +193,44 @@ export function resting(asItIs: number, wrapped: number | null = null, reach = 0
   return standing({
     summer: { roomTemperature: 300.15, gains: 90, asItIs: at(asItIs), wrapped: wrapped === null ? null : at(wrapped) },
   });
+}
+
+/** A machine of which nothing speaks: 0.8 A printed, and bears 1.56 times that. */
+export const quietMachine: MachineFacts = {
+  ratedCurrent: 0.8,
+  continuousCurrent: 1.248,
+  trip: null,
+  highestSuctionPressure: 4.9e5,
+  wall: { caution: 383.15, beyond: 403.15, source: 'insulation of class 130, from memory' },
+  superheat: { caution: 5, beyond: 2, source: 'typical application guides, from memory' },
+  starting: null,
+  shortestOffTime: null,
+  crankcaseHeater: 0,
+  oil: null,
+  contradictions: [],
+};
+
+/** The quiet design with its machine in one state. */
+export function machineIn(at: Partial<MachineStateFacts>, machine: Partial<MachineFacts> = {}): CautionFacts {
+  const unknown = { current: null, wallTemperature: null, superheat: null };
+  return {
+    ...quiet,
+    machine: { ...quietMachine, ...machine },
+    operating: [{ ...state, machine: { ...unknown, ...at } }],
+  };
+}
+
+/** A narrow range. */
+export function about(likely: number): Band {
+  return { low: likely * 0.999, likely, high: likely * 1.001 };
+}
+
+export function startingWith(startType: StartType, meter: RestingMeter): StartingNumbers {
+  return startingNumbers({ startType, meter, shellConductance: about(1.2) });
+}
+
+/** What rated and locked-rotor current of a nameplate say against each other [A]. */
+export function printed(rated: number, locked: number): readonly Contradiction[] {
+  const exactly = (value: number): Band => ({ low: value, likely: value, high: value });
+  return nameplateContradictions({ ratedCurrent: exactly(rated), lockedRotorCurrent: exactly(locked) });
 }

@@ -41,7 +41,7 @@ const laws: Readonly<Record<Region, Grounds>> = {
   },
 };
 
-export type FluidFacts = Pick<CautionFacts, 'fluid' | 'madeFor' | 'forFlammables'>;
+export type FluidFacts = Pick<CautionFacts, 'fluid' | 'madeFor' | 'forFlammables' | 'machine'>;
 export type LawFacts = Pick<CautionFacts, 'fluid' | 'region'>;
 
 /**
@@ -110,11 +110,13 @@ export function notForThisMachine(facts: FluidFacts): CautionFinding | undefined
   };
 }
 
-/** The oil usual with the compressor's own fluid is none of those usual with this one. */
+/** The oil printed on the compressor, or else the oils usual with its own fluid, are none of those usual with this one. */
 export function oilNotForThisFluid(facts: FluidFacts): CautionFinding | undefined {
-  if (facts.fluid.name === facts.madeFor.name) return undefined;
-  if (facts.fluid.usualOils.some((oil) => facts.madeFor.usualOils.includes(oil))) return undefined;
-  const oilsOf = ({ usualOils }: CautionFluid) => (usualOils.length === 0 ? 'no' : usualOils.join(' or '));
+  const printed = facts.machine?.oil ?? null;
+  if (facts.fluid.name === facts.madeFor.name && printed === null) return undefined;
+  const inMachine = printed === null ? facts.madeFor.usualOils : [printed];
+  if (facts.fluid.usualOils.some((oil) => inMachine.includes(oil))) return undefined;
+  const said = (oils: readonly string[]) => (oils.length === 0 ? 'no' : oils.join(' or '));
   return {
     code: 'oilNotForThisFluid',
     severity: 'look',
@@ -122,12 +124,30 @@ export function oilNotForThisFluid(facts: FluidFacts): CautionFinding | undefine
     facts: {
       fluid: word(facts.fluid.name),
       madeFor: word(facts.madeFor.name),
-      oilsForFluid: word(oilsOf(facts.fluid)),
-      oilsInMachine: word(oilsOf(facts.madeFor)),
+      oilsForFluid: word(said(facts.fluid.usualOils)),
+      oilsInMachine: word(said(inMachine)),
+      ...(printed === null ? {} : { oilPrinted: word(printed) }),
     },
     source: 'usual pairs of fluid and oil in refrigeration handbooks, from memory',
     certainty: 'memory',
     remedy: 'An oil that does not mix with the fluid stays in the evaporator; keep to the fluid on the rating plate.',
+    needsLicensedPerson: true,
+  };
+}
+
+/** Seals, varnish of the windings and drier were chosen for another fluid. */
+export function materialsForOtherFluid({ fluid, madeFor }: FluidFacts): CautionFinding | undefined {
+  if (fluid.name === madeFor.name) return undefined;
+  return {
+    code: 'materialsForOtherFluid',
+    severity: 'note',
+    subject: 'machine',
+    facts: { fluid: word(fluid.name), madeFor: word(madeFor.name) },
+    source:
+      'refrigeration handbooks, from memory: seals swell or shrink, varnish softens, driers are made for some fluids',
+    certainty: 'memory',
+    remedy:
+      'Only the maker’s release of this very compressor for this fluid says that its materials bear it; what is known of the oil says nothing of them.',
     needsLicensedPerson: true,
   };
 }

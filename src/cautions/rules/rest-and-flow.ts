@@ -2,12 +2,19 @@
 // in the coldest part while the machine rests, oil that takes up water. Common practice and physics; they warn only.
 
 import type { CautionFinding } from '../fact.ts';
-import { highestBy, lowestBy, massFlow, ratio, temperature, word } from '../fact.ts';
+import { electricPower, highestBy, lowestBy, massFlow, ratio, temperature, word } from '../fact.ts';
 import type { CautionFacts } from '../facts.ts';
 
 export type RestAndFlowFacts = Pick<
   CautionFacts,
-  'fluid' | 'madeFor' | 'operating' | 'ratedMassFlow' | 'application' | 'shellSurroundings' | 'otherRoomVolume'
+  | 'fluid'
+  | 'madeFor'
+  | 'operating'
+  | 'ratedMassFlow'
+  | 'application'
+  | 'shellSurroundings'
+  | 'otherRoomVolume'
+  | 'machine'
 >;
 
 /** Flow over that of the usual rating point, above which the appliance's own capillary is likely too tight: own judgement. */
@@ -54,11 +61,12 @@ export function migrationToCompressor(facts: RestAndFlowFacts): CautionFinding |
   }
   return {
     code: 'migrationToCompressor',
-    severity: 'look',
+    severity: isHeated(facts) ? 'note' : 'look',
     subject: 'machine',
     facts: {
       ...(outdoors ? {} : { shell: temperature(shell) }),
       room: temperature(state.roomTemperature),
+      ...heaterFacts(facts),
     },
     source: 'physics: at rest, refrigerant condenses in the coldest part of the circuit',
     certainty: 'physics',
@@ -99,6 +107,23 @@ export function oilTakesUpWater({ fluid }: RestAndFlowFacts): CautionFinding | u
     remedy:
       'A circuit that has stood open is dried and evacuated by a licensed technician before it runs again; water in it freezes in the capillary and turns the oil acid.',
     needsLicensedPerson: true,
+  };
+}
+
+/** A heater on the resting dome takes at least what is likely to keep it warmer than the rest of the circuit. */
+function isHeated({ machine }: RestAndFlowFacts): boolean {
+  const heater = machine?.crankcaseHeater ?? null;
+  const wanted = machine?.starting?.crankcaseHeater ?? null;
+  return heater !== null && wanted !== null && heater >= wanted.likely;
+}
+
+/** The heater it has, and what one would take. */
+function heaterFacts({ machine }: RestAndFlowFacts): CautionFinding['facts'] {
+  const heater = machine?.crankcaseHeater ?? null;
+  const wanted = machine?.starting?.crankcaseHeater ?? null;
+  return {
+    ...(heater === null || heater === 0 ? {} : { heater: electricPower(heater) }),
+    ...(wanted === null ? {} : { heaterLow: electricPower(wanted.low), heaterHigh: electricPower(wanted.high) }),
   };
 }
 

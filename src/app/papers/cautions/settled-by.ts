@@ -9,6 +9,7 @@ const room = ['room.volume', 'source.volume', 'machine.charge', 'machine.refrige
 const evaporating = ['exchangers.evaporatorApproach', 'source.coldest', 'source.temperature', 'machine.application'];
 const condensing = ['exchangers.condenserApproach', 'exchangers.condenserArrangement'];
 const lift = ['exchangers.evaporatorApproach', 'exchangers.condenserApproach'];
+const nameplate = ['machine.compressor.displacement', 'machine.compressor.madeFor'];
 const rest = ['machine.shellPlace', 'source.kind'];
 const cutOut = ['safeguards.overTemperatureCutOut'];
 const mains = ['safeguards.sockets', 'safeguards.dripLoops', 'safeguards.machineLevel', 'safeguards.metalEarthed'];
@@ -19,6 +20,7 @@ export const settledBy: Readonly<Record<CautionCode, readonly string[]>> = {
   flammableFluid: ['machine.refrigerant'],
   notForThisMachine: fluid,
   oilNotForThisFluid: fluid,
+  materialsForOtherFluid: fluid,
   fluidForStudyOnly: ['machine.refrigerant'],
   fluidAttacksCopper: ['machine.refrigerant'],
   ozoneDepletingFluid: ['machine.refrigerant', 'place.region'],
@@ -40,6 +42,15 @@ export const settledBy: Readonly<Record<CautionCode, readonly string[]>> = {
   flammableChargeLarge: ['machine.charge', 'machine.refrigerant'],
   flammableChargeAboveFloorArea: ['room.volume', 'room.height', 'source.volume', 'machine.charge'],
   motorOverloaded: ['machine.application', ...evaporating],
+  motorWouldTrip: [...nameplate, 'machine.application', ...evaporating],
+  currentAboveRated: [...nameplate, ...evaporating],
+  suctionAboveMotor: [...fluid, 'machine.application', ...evaporating],
+  littleFlowToCoolMotor: ['exchangers.superheat', ...evaporating],
+  floodBack: ['exchangers.superheat'],
+  returnGasTooCold: ['exchangers.superheat'],
+  lowTorqueStartAgainstPressure: ['machine.compressor.madeFor'],
+  shortOffTime: ['machine.compressor.madeFor'],
+  contradictoryNameplate: nameplate,
   evaporatingAboveApplication: ['machine.application', ...evaporating],
   evaporatingBelowApplication: evaporating,
   dischargeAboveHighest: [...lift, 'exchangers.superheat'],

@@ -28,7 +28,12 @@ export const fluidPhrases = {
   oilNotForThisFluid: {
     title: (t) => `The oil in it does not suit ${t('fluid')}`,
     text: (t) =>
-      `A compressor for ${t('madeFor')} usually holds ${t('oilsInMachine')} oil; ${t('fluid')} usually wants ${t('oilsForFluid')} oil.`,
+      `${t.has('oilPrinted') ? `Its plate names ${t('oilPrinted')} oil` : `A compressor for ${t('madeFor')} usually holds ${t('oilsInMachine')} oil`}; ${t('fluid')} usually wants ${t('oilsForFluid')} oil.`,
+  },
+  materialsForOtherFluid: {
+    title: (t) => `Its materials were chosen for ${t('madeFor')}`,
+    text: (t) =>
+      `Seals, varnish of the windings and drier of a machine for ${t('madeFor')} need not bear ${t('fluid')}: they may swell, soften or crumble.`,
   },
   fluidForStudyOnly: {
     title: (t) => `${t('fluid')} is for study only`,

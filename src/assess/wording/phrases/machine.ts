@@ -9,6 +9,71 @@ export const machinePhrases = {
     text: (t) =>
       `${sentenceStart(t('when'))} it would evaporate at ${t('evaporatingTemperature')}, ${t('beyond')} above the ${t('limit')} usual for ${t('application')}, and take about ${t('power')}; the hardest point such a machine is built for takes ${t('hardestAllowedPower')} by the same model. Its overload protector would trip, or the motor burn out.`,
   },
+  motorWouldTrip: {
+    title: (t) => (t.has('current') ? 'The motor would trip' : 'The motor is likely to trip'),
+    text: (t) =>
+      t.has('current')
+        ? `${sentenceStart(t('when'))} it would take ${t('current')}, far above the ${t('limit')} that a motor with this nameplate bears for long.${t.has('tripsAt') ? ` By the model it trips from ${t('tripsAt')} of evaporation on.` : ''}`
+        : `${sentenceStart(t('when'))} it would evaporate at ${t('evaporatingTemperature')}; by the model its motor gives up from ${t('tripsAt')} on.`,
+  },
+  currentAboveRated: {
+    title: (t) =>
+      t.has('endOfRange') ? 'It may take more current than is printed on it' : 'More current than is printed on it',
+    text: (t) =>
+      `It would take ${whenAndRange(t, 'current')}: up to ${t('share')} times the ${t('limit')} of its nameplate.${t.has('bears') ? ` Motors bear up to about ${t('bears')} for long where the plate follows the custom of the USA; elsewhere less.` : ''}`,
+  },
+  suctionAboveMotor: {
+    title: 'Denser gas than the motor was matched to',
+    text: (t) =>
+      `It would draw in ${t('fluid')} at ${t('evaporatingPressure')} ${t('when')}; with ${t('madeFor')}, for which it was made, its motor never meets more than ${t('limit')}.`,
+  },
+  littleFlowToCoolMotor: {
+    title: (t) => (t.has('endOfRange') ? 'The motor may get too warm' : 'Too little gas cools the motor'),
+    text: (t) =>
+      `Shell and motor would stand at ${whenAndRange(t, 'wallTemperature')}, on average; windings are hotter, and the insulation of most is for ${t('insulation')}.`,
+  },
+  floodBack: {
+    title: 'Liquid comes back to the compressor',
+    text: (t) =>
+      `The gas would return with ${whenAndRange(t, 'superheat')} of superheat; below ${t('limit')} drops of liquid come along.`,
+  },
+  returnGasTooCold: {
+    title: (t) =>
+      t.has('endOfRange') ? 'The gas may return with little superheat' : 'The gas returns with little superheat',
+    text: (t) =>
+      `It would have ${whenAndRange(t, 'superheat')} of superheat at the shell; below ${t('limit')} drops of liquid may come along when anything changes.`,
+  },
+  lowTorqueStartAgainstPressure: {
+    title: (t) =>
+      t.has('lowTorque')
+        ? 'The motor cannot start against this valve'
+        : 'The motor may not start against the pressures',
+    text: (t) =>
+      t.has('lowTorque')
+        ? 'Its kind of motor starts only against equal pressures, and a valve that closes at rest holds them apart: it would hum, draw its locked-rotor current and trip.'
+        : 'Small motors without a start capacitor start only against equal pressures. How this one starts, or whether the pressures become alike while it rests, is not known.',
+  },
+  shortOffTime: {
+    title: 'Too little rest between two runs',
+    text: (t) =>
+      `The control may start it again after ${t('rest')}; such machines want ${t('limit')}, so that pressures become alike and starter and protector cool.`,
+  },
+  contradictoryNameplate: {
+    title: 'The nameplate contradicts itself',
+    text: (t) =>
+      [
+        ...(t.has('lockedRotorRatio')
+          ? [
+              `Its locked-rotor current is ${t('lockedRotorRatio')} times the rated one, where ${t('lockedRotorRatioLow')} to ${t('lockedRotorRatioHigh')} is usual.`,
+            ]
+          : []),
+        ...(t.has('powerFactor')
+          ? [
+              `Its watts are ${t('powerFactor')} of volts times amps, where ${t('powerFactorLow')} to ${t('powerFactorHigh')} is possible.`,
+            ]
+          : []),
+      ].join(' '),
+  },
   evaporatingAboveApplication: {
     title: (t) =>
       t.has('endOfRange')
@@ -106,7 +171,7 @@ export const machinePhrases = {
   migrationToCompressor: {
     title: 'While it rests, refrigerant gathers in the compressor',
     text: (t) =>
-      `${t.has('shell') ? `The compressor stands at ${t('shell')} in the coldest spell` : 'The compressor stands outdoors'}, where it is, or may be, the coldest part of the circuit. Liquid collects in its oil; at the next start it boils, foams and tears the oil away.`,
+      `${t.has('shell') ? `The compressor stands at ${t('shell')} in the coldest spell` : 'The compressor stands outdoors'}, where it is, or may be, the coldest part of the circuit. Liquid collects in its oil; at the next start it boils, foams and tears the oil away.${t.has('heaterLow') ? ` ${heaterOn(t)}` : ''}`,
   },
   migrationToEvaporator: {
     title: 'While it rests, refrigerant gathers in the evaporator',
@@ -119,6 +184,12 @@ export const machinePhrases = {
       `A compressor for ${t('fluid')} usually holds ${t('oils')} oil. Left open to room air it takes up water within hours; the mineral oil of old appliances bears it better.`,
   },
 } satisfies Readonly<Record<string, Phrase>>;
+
+/** "A heater that keeps the dome some 10 K warmer takes about 9 W to 17 W; there is none." */
+function heaterOn(told: Told): string {
+  const wanted = `A heater that keeps the resting dome warmer than what is around it takes some ${told('heaterLow')} to ${told('heaterHigh')}`;
+  return told.has('heater') ? `${wanted}; the one here takes ${told('heater')}.` : `${wanted}.`;
+}
 
 /** "It would evaporate at 16 °C in the warmest month, 2 K above the 14 °C usual for …". */
 function evaporatingBeyond(told: Told, side: 'above' | 'below'): string {

@@ -45,7 +45,7 @@ export interface RatingBasis {
  * @throws InputError 'evaporatingAboveCondensing'; 'returnGasBelowEvaporating' and 'liquidAboveCondensing' where the basis makes
  *         no sense at this point; errors of the refrigerant's equation beyond the ends of its dome
  * Source: definitions; mid-points as catalogues for blends use them, from memory.
- * Worked value: R407C, mid-points 0 and 45 °C, 10 K superheat, no subcooling → dew 2.39 and 47.35 °C, gas 12.39, liquid 42.65 °C.
+ * Worked value: R407C, mid-points 0 and 45 °C, 10 K superheat, no subcooling → dew 2.10 and 47.39 °C, gas 12.10, liquid 42.61 °C.
  */
 export function ratedConditions(
   fluid: Refrigerant,
