@@ -8,6 +8,7 @@ import {
   sayRange,
   type UnitView,
 } from '../../quantities/index.ts';
+import type { LimitMargin } from '../assessment.ts';
 import type { MachineSentence, MapMark, Remedy, RemedyReason } from '../studies/machine/answer.ts';
 
 export const whenWords: Readonly<Record<MapMark['when'], string>> = {
@@ -19,7 +20,7 @@ export const whenWords: Readonly<Record<MapMark['when'], string>> = {
 export type MachineWords = Pick<
   MachineSentence,
   'count' | 'madeFor' | 'builtFor' | 'wouldRunAt' | 'heat' | 'power' | 'currentShare'
-> & { readonly firstLimit: Omit<MachineSentence['firstLimit'], 'when'> };
+> & { readonly firstLimit: LimitMargin & { readonly when?: MapMark['when'] } };
 
 /** What the machine was built for, where it would run, what comes of it, and which limit it meets first. */
 export function sayMachine(machine: MachineWords, refrigerant: string, view: UnitView): string {
@@ -28,11 +29,11 @@ export function sayMachine(machine: MachineWords, refrigerant: string, view: Uni
   const each = count === 1 ? '' : ' each';
   const current =
     currentShare === null
-      ? 'of what share of its rated current nobody can say, for that is not known'
-      : `${sayRange(currentShare, 'fraction', view)} of its rated current`;
+      ? '; its rated current is not known'
+      : `, ${sayRange(currentShare, 'fraction', view)} of its rated current`;
   return [
     `Built for ${madeFor} evaporating at ${saySpan(builtFor, view)}, you would run it${fluid} at ${saySpan(wouldRunAt.evaporating, view)}:`,
-    `expect ${between(heat, 'power', view)} of heat${each} from ${sayRange(power, 'electricPower', view)} of electricity, ${current}.`,
+    `expect ${between(heat, 'power', view)} of heat${each} from ${sayRange(power, 'electricPower', view)} of electricity${current}.`,
     `First limit: ${limitWords(firstLimit, view)}.`,
   ].join(' ');
 }
@@ -47,10 +48,11 @@ export function saySpan({ lowest, highest }: MachineSentence['builtFor'], view: 
   return sayRange({ low: lowest, likely: (lowest + highest) / 2, high: highest }, 'temperature', view);
 }
 
-/** "discharge temperature, 22 K away". */
-export function limitWords({ label, quantity, margin, passed }: MachineWords['firstLimit'], view: UnitView): string {
+/** "discharge temperature, 22 K away on a mild day". */
+export function limitWords(firstLimit: MachineWords['firstLimit'], view: UnitView): string {
+  const { label, quantity, margin, passed, when = 'coldestSpell' } = firstLimit;
   const left = sayQuantity(Math.abs(margin), differenceOf(quantity), view, 2);
-  return passed ? `${label}, passed by ${left}` : `${label}, ${left} away`;
+  return `${label}, ${passed ? `passed by ${left}` : `${left} away`} ${whenWords[when]}`;
 }
 
 /** What the distance to a limit of that quantity is a number of. */
@@ -65,8 +67,8 @@ export function differenceOf(quantity: string): QuantityName {
   }
 }
 
-/** What is done, with what is set. */
-export function remedyWords({ name, setting }: Remedy, view: UnitView): string {
+/** What is done, with what is set where it can be. */
+export function remedyWords({ name, setting, after }: Remedy, view: UnitView): string {
   const said = sayQuantity(setting.value, isQuantityName(setting.quantity) ? setting.quantity : 'ratio', view, 2);
   switch (name) {
     case 'suctionPressureLimit':
@@ -74,9 +76,9 @@ export function remedyWords({ name, setting }: Remedy, view: UnitView): string {
     case 'lowerCondensing':
       return `Condensing at ${said}: more coil, or cooler water`;
     case 'smallerMachine':
-      return `A machine of the same kind of ${said} of its size`;
+      return after === null ? 'A smaller machine' : `A machine of ${said} of its size`;
     case 'intermittent':
-      return `Running ${said} of the time`;
+      return after === null ? 'Running with rests' : `Running ${said} of the time`;
   }
 }
 
@@ -88,10 +90,11 @@ export const remedyReasons: Readonly<Record<RemedyReason, string>> = {
   noRunningPoint: 'The machine has no running point with it.',
 };
 
+/** Why the model is in doubt, as clauses. */
 export const doubtWords: Readonly<Record<string, string>> = {
-  otherFluid: 'carried to another fluid',
-  otherFrequency: 'carried to mains of another frequency',
-  beyondEvaporating: 'evaporating beyond its data',
-  beyondCondensing: 'condensing beyond its data',
-  noPoints: 'nothing printed or measured of it',
+  otherFluid: 'it is carried to another fluid',
+  otherFrequency: 'it is carried to mains of another frequency',
+  beyondEvaporating: 'it would evaporate beyond its data',
+  beyondCondensing: 'it would condense beyond its data',
+  noPoints: 'nothing was printed or measured of it',
 };
