@@ -55,6 +55,7 @@ export {
 export { fewestFluids, mostFluids } from './studies/comparison/fluids.ts';
 export type { ComparedLevels } from './studies/comparison/subject.ts';
 export { assessLoadMap, type LoadMapAnswer, type LoadMapOutcome } from './studies/load-map.ts';
+export { type ReadMachine, readMachine } from './studies/machine/alone.ts';
 export type {
   CompatibilityFact,
   CountRow,
@@ -77,6 +78,7 @@ export type {
   StagedMonth,
   StartingFact,
 } from './studies/machine/answer.ts';
+export type { AskedBasis } from './studies/machine/basis.ts';
 export type {
   BasisValue,
   CoefficientValue,
@@ -84,6 +86,7 @@ export type {
   PointBasis,
   UnitBand,
 } from './studies/machine/point-answer.ts';
+export { type AskedPoints, assessMachinePoints } from './studies/machine/points.ts';
 export { assessMachine, type MachineStudyOptions } from './studies/machine/study.ts';
 export { type StateDifference, stateDifferences } from './studies/state-differences.ts';
 export type {
@@ -132,7 +135,19 @@ export {
 } from './tank-load.ts';
 export { isCharge, withheldWord, withholdsCharge, withoutCharge } from './withheld.ts';
 export { pathLabel, scenarioLabel } from './wording/labels.ts';
+export { limitLabel } from './wording/limits.ts';
 export { type LoopAgainstWords, sayLoopAgainst } from './wording/loop-against.ts';
+export {
+  differenceOf,
+  doubtWords,
+  limitWords,
+  type MachineWords,
+  remedyReasons,
+  remedyWords,
+  sayMachine,
+  saySpan,
+  whenWords,
+} from './wording/machine.ts';
 export { sayNoLoop } from './wording/no-loop.ts';
 export {
   basisTitles,

@@ -9,6 +9,7 @@ import { checkCommand } from './commands/check.ts';
 import { compareCommand } from './commands/compare.ts';
 import { cycleCommand } from './commands/cycle.ts';
 import { loadCommand } from './commands/load.ts';
+import { machineCommand } from './commands/machine.ts';
 import { stateCommand } from './commands/state.ts';
 import { workingCommand } from './commands/working.ts';
 import { type ExitCode, exitCodes } from './exit-codes.ts';
@@ -20,6 +21,7 @@ import { errorSentence } from './say-error.ts';
 const commands: readonly Command[] = [
   checkCommand,
   loadCommand,
+  machineCommand,
   workingCommand,
   compareCommand,
   cycleCommand,

@@ -23,6 +23,7 @@ const labels: Readonly<Record<LimitName, string>> = {
   motorLoadHighest: 'load of its motor at the hardest point it was built for',
 };
 
-export function limitLabel(name: LimitName): string {
-  return labels[name];
+/** @param name  one of LimitName; any other stays as it is */
+export function limitLabel(name: string): string {
+  return Object.hasOwn(labels, name) ? labels[name as LimitName] : name;
 }
