@@ -5,6 +5,7 @@ import { domeFormulas } from './classes/dome.ts';
 import { limitFormulas } from './envelope/limit-distance.ts';
 import { nameplateFormulas } from './envelope/nameplate.ts';
 import { startingFormulas } from './envelope/starting.ts';
+import { hermeticFormulas } from './hermetic/formulas/index.ts';
 import {
   compressorMassFlow,
   compressorPower,
@@ -17,6 +18,7 @@ import {
 } from './point.ts';
 import { polynomialFormulas } from './polynomial/formulas.ts';
 import { compressionEfficiencyFromPower, displacementFromFlow, massFlowFromCapacity } from './rating.ts';
+import { runningFormulas } from './running-formulas.ts';
 
 const pointFile = 'src/parts/compressor/point.ts';
 const ratingFile = 'src/parts/compressor/rating.ts';
@@ -224,6 +226,8 @@ export const compressorFormulas: readonly Formula[] = [
     ],
   },
   ...domeFormulas,
+  ...hermeticFormulas,
+  ...runningFormulas,
   ...limitFormulas,
   ...nameplateFormulas,
   ...startingFormulas,

@@ -38,6 +38,7 @@ export {
 } from './envelope/starting.ts';
 export { type Trip, type TripFound, type TripSearch, tripAt } from './envelope/trip.ts';
 export { compressorFormulas } from './formulas.ts';
+export { clearanceVolumetricEfficiency } from './hermetic/efficiencies.ts';
 export type { MotorPoint } from './hermetic/motor.ts';
 export { stallingSlip } from './hermetic/motor.ts';
 export type { HermeticCompressor, HermeticParameter, Supply } from './hermetic/parameters.ts';
@@ -118,5 +119,7 @@ export type { RatingOrigins } from './rating-working.ts';
 export { ratingWorking } from './rating-working.ts';
 export type { BetweenPressures, RunningMachine, RunningPoint } from './running.ts';
 export { runningPoint } from './running.ts';
+export type { DoubtOrigins, MachineOrigins, RunningEnds } from './running-working.ts';
+export { runningWorking } from './running-working.ts';
 export type { CompressorOrigins } from './working.ts';
 export { compressorWorking } from './working.ts';

@@ -68,6 +68,11 @@ export function factorWithin(correction: number, halfWidth: number, place: numbe
   return 1 + correction + place * halfWidth;
 }
 
+/** What the model gives, times its factor k [-]: flow [kg/s], power or heat [W]. Source: definition of the factor. */
+export function movedBy(factor: number, modelled: number): number {
+  return factor * modelled;
+}
+
 /**
  * A point of the model with its flow and its power multiplied. Every power and heat follows the factor of the power, the wall
  * stands as far from its surroundings as the shell's heat then asks, and the gas takes what is left:
@@ -88,9 +93,9 @@ export function movedPoint(
 ): Omit<RunningPoint, 'doubt'> {
   const { flow, power } = factors;
   requirePossible(modelled, factors);
-  const massFlow = flow * modelled.massFlow;
-  const electric = power * modelled.power;
-  const shellHeat = power * modelled.shellHeat;
+  const massFlow = movedBy(flow, modelled.massFlow);
+  const electric = movedBy(power, modelled.power);
+  const shellHeat = movedBy(power, modelled.shellHeat);
   const dischargeEnthalpy = dischargeEnthalpyOf(modelled.suction.enthalpy, electric, shellHeat, massFlow);
   const discharge = dischargeState(fluid, modelled.discharge.pressure, dischargeEnthalpy);
   const current = movedCurrent(modelled.current, modelled.power, electric, machine.supply.voltage);

@@ -99,7 +99,7 @@ function crossing(
       valueAtHigh: beyond.excess,
       what: 'evaporating temperature at which the motor trips',
     });
-    return { evaporating: root, by: beyond.by };
+    return { evaporating: root, by: overloadAt(search, root).by };
   }
   return bisected(search, low, high, beyond.by);
 }

@@ -43,7 +43,7 @@ export interface Fitted {
 
 const mostIterations = 60;
 /** Converged where no number moves by more of its σ. */
-const smallestMove = 1e-5;
+const smallestMove = 1e-4;
 /** Sums of squares that differ by less than this share are alike: flows settle to about 1e-11. */
 const rounding = 1e-9;
 /** Steps this short lead nowhere. */
@@ -139,8 +139,8 @@ export function whitenedJacobian({ data, lower }: Problem, jacobian: Float64Arra
   return whitened;
 }
 
-/** 1 + Jᵀ Σ⁻¹ J, with a further share on its diagonal. */
-function informationOf(whitened: Float64Array, damping: number): Float64Array {
+/** 1 + Jᵀ Σ⁻¹ J. */
+function informationOf(whitened: Float64Array): Float64Array {
   const matrix = new Float64Array(dimensions * dimensions);
   for (let row = 0; row < whitened.length; row += dimensions) {
     for (let a = 0; a < dimensions; a++) {
@@ -148,7 +148,7 @@ function informationOf(whitened: Float64Array, damping: number): Float64Array {
     }
   }
   for (let a = 0; a < dimensions; a++) {
-    matrix[a * dimensions + a] = (matrix[a * dimensions + a]! + 1) * (1 + damping);
+    matrix[a * dimensions + a]! += 1;
     for (let b = 0; b < a; b++) matrix[b * dimensions + a] = matrix[a * dimensions + b]!;
   }
   return matrix;
@@ -170,12 +170,44 @@ interface Linearised {
   readonly about: Float64Array;
   readonly jacobian: Float64Array;
   readonly whitened: Float64Array;
+  /** −∂objective/∂z there. */
+  readonly towards: Float64Array;
+  /** Of the objective: 1 + Jᵀ Σ⁻¹ J, corrected along the last way for how the model bends. */
+  readonly curvature: Float64Array;
 }
 
-function linearisedAt(problem: Problem, { deviations, modelled }: Standing): Linearised {
+function linearisedAt(problem: Problem, { deviations, modelled }: Standing, before?: Linearised): Linearised {
   const jacobian = jacobianAt(problem, deviations, modelled);
-  return { about: deviations, jacobian, whitened: whitenedJacobian(problem, jacobian) };
+  const whitened = whitenedJacobian(problem, jacobian);
+  const towards = descent(deviations, whitened, whitenedMisses(problem, modelled));
+  const straight = informationOf(whitened);
+  const curvature = before === undefined ? straight : bent(straight, deviations, towards, before);
+  return { about: deviations, jacobian, whitened, towards, curvature };
 }
+
+/**
+ * The matrix with the secant of the gradient along the way since the linearisation before (one update after Broyden, Fletcher,
+ * Goldfarb and Shanno): where numbers can be traded for each other along a bent valley, steps without it creep.
+ */
+function bent(straight: Float64Array, to: Float64Array, towards: Float64Array, before: Linearised): Float64Array {
+  const way = to.map((value, number) => value - before.about[number]!);
+  const change = towards.map((value, number) => before.towards[number]! - value);
+  const carried = new Float64Array(dimensions);
+  let [along, secant] = [0, 0];
+  for (let a = 0; a < dimensions; a++) {
+    for (let b = 0; b < dimensions; b++) carried[a]! += straight[a * dimensions + b]! * way[b]!;
+    along += way[a]! * carried[a]!;
+    secant += way[a]! * change[a]!;
+  }
+  if (!(secant > leastSecant * along)) return straight;
+  return straight.map((value, index) => {
+    const [a, b] = [Math.floor(index / dimensions), index % dimensions];
+    return value - (carried[a]! * carried[b]!) / along + (change[a]! * change[b]!) / secant;
+  });
+}
+
+/** Below this share of the straight curvature the secant tells of no valley floor. */
+const leastSecant = 1e-3;
 
 /** Where the search stands. */
 interface Standing {
@@ -207,35 +239,47 @@ export function fitted(problem: Problem): Fitted {
     const step = stepFrom(problem, standing, linearised, isFresh ? mostDamping : standing.damping);
     // A Jacobian costs as much as many steps: it serves on while they shrink fast.
     if (!isFresh && !(step !== undefined && step.move < slowly * before)) {
-      linearised = linearisedAt(problem, standing);
+      linearised = linearisedAt(problem, standing, linearised);
       before = Number.POSITIVE_INFINITY;
       continue;
     }
     if (step === undefined) throw notConverged(iterations, standing);
+    const fall = standing.value - step.to.value;
     standing = step.to;
     before = step.move;
-    if (step.move >= smallestMove) continue;
-    if (distance(linearised.about, standing.deviations) < nearEnough) {
+    const isFlat = isFresh && iterations > patience && fall < flatFall;
+    if (step.move >= smallestMove && !isFlat) continue;
+    if (isFlat || distance(linearised.about, standing.deviations) < nearEnough) {
       return settledAt(problem, standing, linearised, iterations);
     }
-    linearised = linearisedAt(problem, standing);
+    linearised = linearisedAt(problem, standing, linearised);
     before = Number.POSITIVE_INFINITY;
   }
   throw notConverged(mostIterations, standing);
 }
 
+/** After so many steps, one that makes the machine so little more probable (of ln) is the last: its numbers can be traded for
+ *  each other along a flat valley, and any of them will do. */
+const patience = 20;
+const flatFall = 2e-3;
+/** Beyond this the model is not taken as straight [σ]. */
+const longestMove = 2;
 /** Steps shrink fast that are less than this share of the one before. */
 const slowly = 0.2;
 /** A Jacobian made this near to the machine is its own [σ]. */
 const nearEnough = 0.02;
 
 /** The next step that makes the sum of squares no larger, no more damped than told; undefined where there is none. */
-function stepFrom(problem: Problem, from: Standing, { whitened }: Linearised, mostDamped: number): Step | undefined {
+function stepFrom(problem: Problem, from: Standing, linearised: Linearised, mostDamped: number): Step | undefined {
+  const { whitened, curvature } = linearised;
   const towards = descent(from.deviations, whitened, whitenedMisses(problem, from.modelled));
   for (let { damping } = from; damping <= mostDamped; damping = Math.max(damping, 1e-4) * 10) {
-    const information = choleskyFactor(informationOf(whitened, damping), dimensions);
-    const step = solveCholesky(information, dimensions, towards);
-    const move = Math.max(...step.map(Math.abs));
+    const lower = choleskyFactor(damped(curvature, damping), dimensions);
+    const straight = solveCholesky(lower, dimensions, towards);
+    const move = Math.max(...straight.map(Math.abs));
+    if (move > longestMove) continue;
+    const step = move < shortWay ? straight : followed(problem, from, linearised, lower, straight);
+    if (step === undefined) continue;
     const deviations = from.deviations.map((each, number) => each + step[number]!);
     const modelled = triedData(problem, deviations);
     if (modelled === undefined) continue;
@@ -251,6 +295,55 @@ function stepFrom(problem: Problem, from: Standing, { whitened }: Linearised, mo
   return undefined;
 }
 
+/**
+ * A step that bends with the model: half of its second derivative along the way is taken up (geodesic acceleration), so that a
+ * bent valley is followed and not left. Undefined where the bend is no small part of the way.
+ * Source: M. K. Transtrum, J. P. Sethna 2012, arXiv:1201.5885 (from memory of the source).
+ */
+function followed(
+  problem: Problem,
+  from: Standing,
+  { jacobian, whitened }: Linearised,
+  lower: Float64Array,
+  straight: Float64Array,
+): Float64Array | undefined {
+  const ahead = triedData(
+    problem,
+    from.deviations.map((value, number) => value + probe * straight[number]!),
+  );
+  if (ahead === undefined) return undefined;
+  const size = problem.data.length;
+  const second = new Float64Array(size);
+  for (let row = 0; row < size; row++) {
+    let slope = 0;
+    for (let number = 0; number < dimensions; number++)
+      slope += jacobian[row * dimensions + number]! * straight[number]!;
+    second[row] = (2 / probe) * ((ahead[row]! - from.modelled[row]!) / probe - slope);
+  }
+  const pulled = solveLower(problem.lower, size, second);
+  const towards = new Float64Array(dimensions);
+  pulled.forEach((value, row) => {
+    for (let number = 0; number < dimensions; number++)
+      towards[number]! -= whitened[row * dimensions + number]! * value;
+  });
+  const bend = solveCholesky(lower, dimensions, towards);
+  const share = Math.hypot(...bend) / Math.hypot(...straight);
+  return share > largestBend ? undefined : straight.map((value, number) => value + bend[number]! / 2);
+}
+
+/** Share of the way at which the second derivative is looked for. */
+const probe = 0.1;
+/** The bend is taken up while it is less than this share of the way; for shorter ways not looked for [σ]. */
+const largestBend = 0.75;
+const shortWay = 0.01;
+
+/** All numbers are held alike, in σ of their ranges. */
+function damped(curvature: Float64Array, damping: number): Float64Array {
+  const matrix = Float64Array.from(curvature);
+  for (let a = 0; a < dimensions; a++) matrix[a * dimensions + a]! += damping;
+  return matrix;
+}
+
 function distance(a: Float64Array, b: Float64Array): number {
   return a.reduce((most, value, number) => Math.max(most, Math.abs(value - b[number]!)), 0);
 }
@@ -262,7 +355,7 @@ function settledAt(problem: Problem, standing: Standing, linearised: Linearised,
     compressor: machineAt(problem.prior, deviations),
     modelled,
     jacobian: linearised.jacobian,
-    information: choleskyFactor(informationOf(linearised.whitened, 0), dimensions),
+    information: choleskyFactor(informationOf(linearised.whitened), dimensions),
     iterations,
   };
 }

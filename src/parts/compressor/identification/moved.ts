@@ -14,6 +14,8 @@ export interface Response {
   readonly covariance: Float64Array;
   /** G = C Jᵀ Σ⁻¹, dimensions × data, row by row: how z follows what the values say. */
   readonly gain: Float64Array;
+  /** What the likely machine itself would still be moved by [σ]: nothing to speak of, but where it lies in a flat valley. */
+  readonly rest: Float64Array;
 }
 
 export function responseOf(problem: Problem, fit: Fitted): Response {
@@ -31,7 +33,8 @@ export function responseOf(problem: Problem, fit: Fitted): Response {
     }
     gain.set(solveLowerTransposed(lower, size, towards), row * size);
   }
-  return { problem, fit, covariance, gain };
+  const still: Response = { problem, fit, covariance, gain, rest: new Float64Array(dimensions) };
+  return { ...still, rest: correction(still, { of: 'number', index: 0, by: 0 }, fit.deviations, fit.modelled) };
 }
 
 /** m [σ] of one number's likely value, and Δy of one given value on its scale. */
@@ -83,7 +86,7 @@ function settled(response: Response, move: Move): Float64Array | undefined {
 }
 
 function correction(
-  { covariance, gain, problem }: Response,
+  { covariance, gain, problem, rest }: Response,
   { of, index, by }: Move,
   deviations: Float64Array,
   modelled: Float64Array,
@@ -95,7 +98,7 @@ function correction(
   );
   const towards = Array.from(deviations, (value, number) => (of === 'number' && number === index ? by : 0) - value);
   return Float64Array.from({ length: dimensions }, (_, number) => {
-    let step = 0;
+    let step = -rest[number]!;
     for (let k = 0; k < dimensions; k++) step += covariance[number * dimensions + k]! * towards[k]!;
     for (let row = 0; row < size; row++) step += gain[number * size + row]! * misses[row]!;
     return step;

@@ -8,6 +8,7 @@ import type { RatingConditions } from '../rating-points.ts';
 import { type RatingBasis, ratedConditions } from './basis.ts';
 import {
   type CoefficientSet,
+  liquidThatCounts,
   requireCoefficientSet,
   requireFrequency,
   type TemperatureRange,
@@ -70,7 +71,7 @@ function groupOf(members: readonly CoefficientSet[]): CoefficientGroup {
     const expected = 'subcooling or liquid temperature: a capacity without it is in doubt by a fifth';
     throw new InputError(`${sets.capacity.path}.basis`, 'no liquid', expected, 'missingLiquid');
   }
-  const liquid = (sets.capacity ?? members.find(({ basis }) => basis.liquid !== null) ?? first).basis.liquid;
+  const liquid = (sets.capacity ?? members.find((set) => liquidThatCounts(set) !== null))?.basis.liquid ?? null;
   return {
     path: first.path,
     label: first.label,

@@ -3,7 +3,7 @@
 
 import { InputError, OutOfModelError, requireFinite } from '../../../numerics/index.ts';
 import type { Supply } from '../hermetic/parameters.ts';
-import type { RatingBasis } from './basis.ts';
+import type { LiquidBasis, RatingBasis } from './basis.ts';
 import { requireTenCoefficients, type TenCoefficients, tenCoefficients } from './ten-coefficients.ts';
 import {
   coefficientsInSi,
@@ -66,6 +66,11 @@ export function coefficientValue(set: CoefficientSet, evaporating: number, conde
     'a value above 0 everywhere inside the stated ranges: check order, signs and unit of the coefficients and both ranges',
     'notPositive',
   );
+}
+
+/** The liquid a set holds for; null where its values do not depend on it: no capacity, and no mid-point, which it shifts. */
+export function liquidThatCounts({ of, basis }: CoefficientSet): LiquidBasis | null {
+  return of === 'capacity' || basis.saturation === 'midPoint' ? basis.liquid : null;
 }
 
 /** @throws InputError that names the first impossible part of the set. */

@@ -133,7 +133,7 @@ function judge(
   const swept = bandOf(
     flows.map((flow, index) => flow / (grid[index]!.states.suction.density * group.supply.frequency)),
   );
-  const sweptFault = faultOfSwept(swept, displacement) ?? faultOfEffect(grid, values);
+  const sweptFault = faultOfSwept(swept, displacement) ?? faultOfEffect(grid, values) ?? faultOfTrend(grid, flows);
   if (values.power === undefined) return { fault: sweptFault, overall: null, variation: swept.high / swept.low };
   const overall = bandOf(
     flows.map((flow, index) => (flow * grid[index]!.states.isentropicWork) / values.power![index]!),
@@ -165,6 +165,26 @@ function faultOfEffect(grid: readonly GridPoint[], { massFlow, capacity }: Group
   );
   if (Math.abs(ratio.likely - 1) <= sensibleEffectDeviation) return undefined;
   return `capacity ${rounded(ratio.likely)} times what the flow beside it gives`;
+}
+
+/** Volumetric efficiency at the highest evaporating temperature over that at the lowest is above this. */
+const leastRise = 0.8;
+
+/**
+ * Volumetric efficiency rises with the evaporating temperature, as the pressure ratio falls; with degrees of the wrong scale it
+ * falls. A small fall is no fault: the motor slows down and the openings lose more.
+ */
+function faultOfTrend(grid: readonly GridPoint[], flows: readonly number[]): string | undefined {
+  const swept = (index: number) => flows[index]! / grid[index]!.states.suction.density;
+  const rises: number[] = [];
+  grid.forEach(({ condensing }, first) => {
+    if (first > 0 && grid[first - 1]!.condensing === condensing) return;
+    const last = grid.findLastIndex((point) => point.condensing === condensing);
+    rises.push(swept(last) / swept(first));
+  });
+  const rise = bandOf(rises).likely;
+  if (rise >= leastRise) return undefined;
+  return `volumetric efficiency that falls to ${rounded(rise)} times as the evaporating temperature rises`;
 }
 
 /** Other units in which the sets could be those of one machine. */

@@ -1,0 +1,8 @@
+// Every formula record of the hermetic machine's model.
+
+import type { Formula } from '../../../../quantities/index.ts';
+import { gasPathFormulas } from './gas-path.ts';
+import { motorFormulas } from './motor.ts';
+import { shellFormulas } from './shell.ts';
+
+export const hermeticFormulas: readonly Formula[] = [...motorFormulas, ...gasPathFormulas, ...shellFormulas];

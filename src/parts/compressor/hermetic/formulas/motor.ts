@@ -1,0 +1,178 @@
+// Formula records of the motor of a hermetic machine.
+
+import type { Formula } from '../../../../quantities/index.ts';
+import {
+  electricPower,
+  fluxRatio,
+  magnetisingCurrent,
+  motorBestPower,
+  motorCurrent,
+  motorLoad,
+  motorLosses,
+  motorSlip,
+  shaftSpeed,
+} from '../motor.ts';
+import { symbols } from './symbols.ts';
+
+const file = 'src/parts/compressor/hermetic/motor.ts';
+const machines = 'separation of the losses of electric machines, as in textbooks; from memory';
+
+export const motorFormulas: readonly Formula[] = [
+  {
+    id: 'compressor.motorBestPower',
+    title: 'Shaft power at the motor’s best load',
+    result: { symbol: 'P_b', ...symbols.bestPower },
+    expression: 'p_m * V_d * f_r',
+    symbols: { p_m: symbols.motorPressure, V_d: symbols.displacement, f_r: symbols.ratedFrequency },
+    source: 'definition of the motor pressure',
+    validity: 'the supply the motor was wound for',
+    file,
+    compute: ({ p_m, V_d, f_r }) => motorBestPower(p_m!, V_d!, f_r!),
+    examples: [
+      { p_m: 3e5, V_d: 1e-5, f_r: 50 },
+      { p_m: 4.2e5, V_d: 6.5e-6, f_r: 60 },
+    ],
+  },
+  {
+    id: 'compressor.fluxRatio',
+    title: 'Magnetic flux of the motor',
+    result: { symbol: 'phi', ...symbols.flux },
+    expression: '(V / V_r) / (f / f_r)',
+    symbols: {
+      V: symbols.voltage,
+      V_r: symbols.ratedVoltage,
+      f: symbols.frequency,
+      f_r: symbols.ratedFrequency,
+    },
+    source: 'law of induction',
+    validity: 'iron not saturated, small voltage over the winding’s resistance',
+    file,
+    compute: ({ V, V_r, f, f_r }) => fluxRatio(V!, V_r!, f!, f_r!),
+    examples: [
+      { V: 230, V_r: 220, f: 60, f_r: 50 },
+      { V: 115, V_r: 120, f: 58, f_r: 60 },
+    ],
+  },
+  {
+    id: 'compressor.motorLoad',
+    title: 'Load of the motor',
+    result: { symbol: 'x', ...symbols.load },
+    expression: 'W_sh / (P_b * f / f_r)',
+    symbols: {
+      W_sh: symbols.shaftPower,
+      P_b: symbols.bestPower,
+      f: symbols.frequency,
+      f_r: symbols.ratedFrequency,
+    },
+    source: 'torque as power over speed; slip left out on both sides',
+    validity: 'below the load at which the motor stalls',
+    file,
+    compute: ({ W_sh, P_b, f, f_r }) => motorLoad(W_sh!, P_b!, f!, f_r!),
+    examples: [
+      { W_sh: 120, P_b: 150, f: 50, f_r: 60 },
+      { W_sh: 95, P_b: 80, f: 60, f_r: 50 },
+    ],
+  },
+  {
+    id: 'compressor.motorLosses',
+    title: 'Losses of the motor',
+    result: { symbol: 'P_l', ...symbols.motorLosses },
+    expression: 'P_b * (1 / eta_m - 1) / 2 * (phi^2 * f / f_r + (x / phi)^2)',
+    symbols: {
+      P_b: symbols.bestPower,
+      eta_m: symbols.motorEfficiency,
+      phi: symbols.flux,
+      x: symbols.load,
+      f: symbols.frequency,
+      f_r: symbols.ratedFrequency,
+    },
+    source: machines,
+    validity: 'below the load at which the motor stalls; warm winding',
+    file,
+    compute: ({ P_b, eta_m, phi, x, f, f_r }) => motorLosses(P_b!, eta_m!, phi!, x!, f!, f_r!),
+    examples: [
+      { P_b: 150, eta_m: 0.75, phi: 1.04, x: 0.8, f: 50, f_r: 60 },
+      { P_b: 90, eta_m: 0.62, phi: 0.9, x: 1.3, f: 60, f_r: 50 },
+    ],
+  },
+  {
+    id: 'compressor.motorSlip',
+    title: 'Slip of the rotor',
+    result: { symbol: 'sigma', ...symbols.slip },
+    expression: 's * x / phi^2',
+    symbols: { s: symbols.ratedSlip, x: symbols.load, phi: symbols.flux },
+    source: 'straight part of the torque curve of an induction motor, as in textbooks; from memory',
+    validity: 'slip below 0.2',
+    file,
+    compute: ({ s, x, phi }) => motorSlip(s!, x!, phi!),
+    examples: [
+      { s: 0.03, x: 1.2, phi: 0.9 },
+      { s: 0.05, x: 0.7, phi: 1.05 },
+    ],
+  },
+  {
+    id: 'compressor.shaftSpeed',
+    title: 'Speed of the shaft',
+    result: { symbol: 'N', ...symbols.speed },
+    expression: 'f * (1 - sigma)',
+    symbols: { f: symbols.frequency, sigma: symbols.slip },
+    source: 'definition of slip; two poles',
+    validity: 'slip below 0.2',
+    file,
+    compute: ({ f, sigma }) => shaftSpeed(f!, sigma!),
+    examples: [
+      { f: 50, sigma: 0.03 },
+      { f: 60, sigma: 0.045 },
+    ],
+  },
+  {
+    id: 'compressor.electricPower',
+    title: 'Electric power',
+    result: { symbol: 'W', ...symbols.power },
+    expression: 'W_sh + P_l',
+    symbols: { W_sh: symbols.shaftPower, P_l: symbols.motorLosses },
+    source: 'first law',
+    validity: 'steady running',
+    file,
+    compute: ({ W_sh, P_l }) => electricPower(W_sh!, P_l!),
+    examples: [
+      { W_sh: 120, P_l: 45 },
+      { W_sh: 61, P_l: 38 },
+    ],
+  },
+  {
+    id: 'compressor.magnetisingCurrent',
+    title: 'Magnetising current of the motor',
+    result: { symbol: 'I_m', ...symbols.magnetisingCurrent },
+    expression: 'P_b / (eta_m * V_r) * sqrt(1 / pf^2 - 1)',
+    symbols: {
+      P_b: symbols.bestPower,
+      eta_m: symbols.motorEfficiency,
+      V_r: symbols.ratedVoltage,
+      pf: symbols.powerFactor,
+    },
+    source: 'active and reactive part of a current of one phase',
+    validity: 'sines',
+    file,
+    compute: ({ P_b, eta_m, V_r, pf }) => magnetisingCurrent(P_b!, eta_m!, V_r!, pf!),
+    examples: [
+      { P_b: 150, eta_m: 0.75, V_r: 230, pf: 0.8 },
+      { P_b: 90, eta_m: 0.62, V_r: 120, pf: 0.66 },
+    ],
+  },
+  {
+    id: 'compressor.current',
+    title: 'Current from the mains',
+    result: { symbol: 'I', ...symbols.current },
+    expression: 'sqrt((W / V)^2 + (I_m * phi)^2)',
+    symbols: { W: symbols.power, V: symbols.voltage, I_m: symbols.magnetisingCurrent, phi: symbols.flux },
+    source: 'active and reactive part of a current of one phase',
+    validity: 'sines; not of a drive with a rectifier',
+    file,
+    compute: ({ W, V, I_m, phi }) => motorCurrent(W!, V!, I_m!, phi!),
+    examples: [
+      { W: 200, V: 230, I_m: 0.65, phi: 1.02 },
+      { W: 110, V: 115, I_m: 0.9, phi: 0.95 },
+    ],
+  },
+];
