@@ -72,6 +72,7 @@ export type { CompressorPoint, CompressorWarning } from './point.ts';
 export { compressorPoint, littleFlowVolumetricEfficiency, volumetricEfficiency } from './point.ts';
 export type { GasBasis, LiquidBasis, RatingBasis, SaturationBasis } from './polynomial/basis.ts';
 export { ratedConditions } from './polynomial/basis.ts';
+export { type CoefficientAt, coefficientAt } from './polynomial/coefficient-at.ts';
 export type {
   CoefficientCoverage,
   CoefficientEvidence,
