@@ -129,13 +129,12 @@ export function operatingPoint(input: OperatingPointInput): OperatingPoint {
     throw new ConvergenceError('energy account of the operating point', 1, [heatTaken, power], residual);
   }
   const lift = condensing.vapour.temperature - evaporating.vapour.temperature;
-  const isentropic = stateInLoop(fluid, { pressure: dischargePressure, entropy: suction.entropy });
   return {
     evaporating: levelOf(evaporating),
     condensing: levelOf(condensing),
     points: [
       named('compressorInlet', suction),
-      named('compressorOutletIsentropic', isentropic),
+      named('compressorOutletIsentropic', compressor.isentropic),
       named('compressorOutlet', discharge),
       named('condenserOutlet', liquid),
       named('evaporatorInlet', expanded),
@@ -181,6 +180,11 @@ export function liquidTemperature(bubble: number, subcooling: number): number {
   return bubble - subcooling;
 }
 
+/** p_1 = min(p_e, p_max) [Pa], behind a valve that lets through at most p_max [Pa] of an evaporating pressure p_e [Pa]. Source: definition of the valve. */
+export function limitedPressure(evaporatingPressure: number, limit: number): number {
+  return Math.min(evaporatingPressure, limit);
+}
+
 function levelsFromApproaches(input: OperatingPointInput): { evaporating: Saturation; condensing: Saturation } {
   const { fluid, superheat, subcooling } = input;
   requireNonNegative('superheat', superheat);
@@ -205,21 +209,22 @@ function levelsFromApproaches(input: OperatingPointInput): { evaporating: Satura
   return { evaporating: low, condensing: high };
 }
 
-function suctionGas(fluid: Refrigerant, evaporating: Saturation, superheat: number): State {
+/** Gas as it leaves the evaporator: dew or superheated at the evaporating pressure. */
+export function suctionGas(fluid: Refrigerant, evaporating: Saturation, superheat: number): State {
   if (superheat <= onTheLine) return evaporating.vapour;
   const temperature = suctionTemperature(evaporating.vapour.temperature, superheat);
   return stateInLoop(fluid, { temperature, pressure: evaporating.vapour.pressure });
 }
 
 /**
- * Gas behind a valve that lets through at most so much pressure: its enthalpy stays, p_1 = min(p_e, p_max) [Pa].
+ * Gas behind a valve that limits its pressure: its enthalpy stays.
  * @throws InputError unless the limit is above 0
  */
 function throttledGas(fluid: Refrigerant, gas: State, limit: number | undefined): State {
   if (limit === undefined) return gas;
   requirePositive('suctionPressureLimit', limit);
-  if (gas.pressure <= limit) return gas;
-  return stateInLoop(fluid, { pressure: limit, enthalpy: gas.enthalpy });
+  const pressure = limitedPressure(gas.pressure, limit);
+  return pressure === gas.pressure ? gas : stateInLoop(fluid, { pressure, enthalpy: gas.enthalpy });
 }
 
 function condenserLiquid(fluid: Refrigerant, condensing: Saturation, subcooling: number): State {

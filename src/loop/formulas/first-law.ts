@@ -17,6 +17,7 @@ import {
 import {
   condensingTemperature,
   evaporatingTemperature,
+  limitedPressure,
   liquidTemperature,
   suctionTemperature,
 } from '../operating-point.ts';
@@ -281,6 +282,24 @@ const perSecond: readonly Formula[] = [
     examples: [
       { T_e: 281.15, dT_sh: 6 },
       { T_e: 275.65, dT_sh: 3.5 },
+    ],
+  },
+  {
+    id: 'loop.limitedPressure',
+    title: 'Pressure behind a valve that limits it',
+    result: { symbol: 'p_1', meaning: 'pressure of the gas at the compressor inlet', unit: 'Pa', quantity: 'pressure' },
+    expression: 'min(p_e, p_max)',
+    symbols: {
+      p_e: { meaning: 'evaporating pressure', unit: 'Pa', quantity: 'pressure' },
+      p_max: { meaning: 'largest pressure that the valve lets through', unit: 'Pa', quantity: 'pressure' },
+    },
+    source: 'definition of the valve',
+    validity: 'absolute pressures; a valve without a proportional band',
+    file: operatingFile,
+    compute: ({ p_e, p_max }) => limitedPressure(p_e!, p_max!),
+    examples: [
+      { p_e: 3.1e5, p_max: 1.6e5 },
+      { p_e: 1.2e5, p_max: 2e5 },
     ],
   },
   {

@@ -11,10 +11,10 @@ import {
   saturationTemperatureWorking,
   stateWorking,
 } from '../../matter/refrigerants/index.ts';
-import { type CompressorOrigins, compressorWorking } from '../../parts/compressor/index.ts';
+import { type MachineOrigins, runningWorking } from '../../parts/compressor/index.ts';
 import { type StepInput, type WorkingStep, workingStep } from '../../quantities/index.ts';
 import type { CyclePoint } from '../cycle-result.ts';
-import type { OperatingPoint, OperatingPointInput } from '../operating-point.ts';
+import { type OperatingPoint, type OperatingPointInput, suctionGas } from '../operating-point.ts';
 
 /** Where the inputs of an operating point came from: design paths or names of other steps. */
 export interface OperatingOrigins {
@@ -24,7 +24,9 @@ export interface OperatingOrigins {
   readonly condenserApproach: string;
   readonly superheat: string;
   readonly subcooling: string;
-  readonly model: CompressorOrigins['model'];
+  readonly machine: MachineOrigins;
+  /** Asked only where a valve limits the suction pressure. */
+  readonly suctionPressureLimit?: string;
   /** Where both dew temperatures were asked for: source, water and approaches did not make them, and they have no step. */
   readonly areLevelsGiven?: boolean;
 }
@@ -48,16 +50,15 @@ export function operatingPointWorking(
     ...levelSteps(input, result, origins, own),
     ...suctionSteps(input, result, origins, own),
     ...isentropicSteps(input, result, own),
-    ...compressorWorking(
-      input.compressor,
+    ...runningWorking(
+      input.machine,
+      input.fluid,
       result.compressor,
+      origins.machine,
       {
-        model: origins.model,
-        suctionPressure: own(`points.${inlet.name}.pressure`),
-        suctionDensity: own(`points.${inlet.name}.density`),
-        suctionEnthalpy: own(`points.${inlet.name}.enthalpy`),
+        suction: own(`points.${inlet.name}`),
         dischargePressure: own('condensingPressure'),
-        isentropicDischargeEnthalpy: own(`points.${isentropic.name}.enthalpy`),
+        isentropicEnthalpy: own(`points.${isentropic.name}.enthalpy`),
       },
       own('compressor'),
     ),
@@ -163,12 +164,44 @@ function suctionSteps(
   own: Naming,
 ): readonly WorkingStep[] {
   const [inlet] = result.points;
+  if (inlet.pressure < result.evaporating.pressure) return throttledSteps(input, result, origins, own);
   return [
     workingStep(own(`points.${inlet.name}.temperature`), 'loop.suctionTemperature', inlet.temperature, {
       T_e: [result.evaporating.temperature, own('evaporatingTemperature')],
       dT_sh: [input.superheat, origins.superheat],
     }),
     ...pointSteps(input, result, inlet, 'temperature', own),
+  ];
+}
+
+/** The gas that leaves the evaporator, then the same enthalpy at the pressure that the valve lets through. */
+function throttledSteps(
+  input: OperatingPointInput,
+  result: OperatingPoint,
+  origins: OperatingOrigins,
+  own: Naming,
+): readonly WorkingStep[] {
+  const { fluid, suctionPressureLimit: limit } = input;
+  if (limit === undefined) return [];
+  const [inlet] = result.points;
+  const { evaporating } = result;
+  const gas = suctionGas(fluid, evaporating, input.superheat);
+  const before = own('evaporatorGas');
+  const at = own(`points.${inlet.name}`);
+  const dome = gas.quality === null ? undefined : domeOf(input, result, 'evaporating', own);
+  const pressure = own('evaporatingPressure');
+  return [
+    workingStep(`${before}.temperature`, 'loop.suctionTemperature', gas.temperature, {
+      T_e: [evaporating.temperature, own('evaporatingTemperature')],
+      dT_sh: [input.superheat, origins.superheat],
+    }),
+    ...stateWorking(fluid, gas, before, { pressure, temperature: `${before}.temperature` }, dome),
+    workingStep(`${at}.pressure`, 'loop.limitedPressure', inlet.pressure, {
+      p_e: [evaporating.pressure, pressure],
+      p_max: [limit, origins.suctionPressureLimit],
+    }),
+    workingStep(`${at}.enthalpy`, 'loop.enthalpyKept', inlet.enthalpy, { h_in: [gas.enthalpy, `${before}.enthalpy`] }),
+    ...stateWorking(fluid, inlet, at, { pressure: `${at}.pressure`, enthalpy: `${at}.enthalpy` }),
   ];
 }
 
