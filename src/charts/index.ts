@@ -22,7 +22,7 @@ export { sayReferenceState } from './loops/reference-state.ts';
 export { settledLoop } from './loops/settled-loop.ts';
 export { inOrderOfFlow, pointNumbers, stateTable, stateTitle } from './loops/state-table.ts';
 export { cyclesChart } from './loops/two-cycles.ts';
-export { type MapView, machineMapChart } from './machine/map-chart.ts';
+export { type MapView, machineMapChart, sayMachineMap } from './machine/map-chart.ts';
 export { mapLimitTable } from './machine/map-limit-table.ts';
 export type { Drawn } from './machine/map-points.ts';
 export { nearestFamily } from './machine/nearest-family.ts';

@@ -1,85 +1,11 @@
-// The station of the machine: its first sentence, where a value that does not fit was given, and what a new item of a list asks.
+// The station of the machine: where a value that does not fit was given, what a new item of a list asks, what is said back of a
+// pasted table.
 
 import { describe, expect, test } from 'vitest';
 import { askedOfItem, missedInItem } from '../../src/app/fields/asked-of-item.ts';
 import { understood } from '../../src/app/fields/understood.ts';
 import { fieldOfResidual, offBy } from '../../src/app/machine/residual-words.ts';
-import { machineSentence } from '../../src/app/machine/sentence.ts';
-import type { MachineAnswer } from '../../src/assess/index.ts';
 import { fieldRecord } from '../../src/design/index.ts';
-
-const celsius = (value: number) => value + 273.15;
-const watts = (low: number, likely: number, high: number) => ({ low, likely, high, unit: 'W' });
-
-/** Invented round numbers. */
-const machine: MachineAnswer = {
-  count: 1,
-  madeFor: 'R134a',
-  appliance: null,
-  application: 'low',
-  builtFor: { lowest: celsius(-40), highest: celsius(-10) },
-  wouldRunAt: {
-    evaporating: { lowest: celsius(8), highest: celsius(12) },
-    condensing: { lowest: celsius(36), highest: celsius(37) },
-  },
-  heat: watts(300, 350, 420),
-  power: watts(100, 120, 150),
-  current: { low: 0.9, likely: 1, high: 1.2, unit: 'A' },
-  ratedCurrent: { low: 1, likely: 1, high: 1 },
-  currentShare: { low: 0.9, likely: 1, high: 1.2, unit: '1' },
-  motorLoad: { low: 1, likely: 1.1, high: 1.3, unit: '1' },
-  wallTemperature: { low: 340, likely: 350, high: 360, unit: 'K' },
-  firstLimit: {
-    limit: 'evaporatingHighest',
-    label: 'highest evaporating temperature',
-    quantity: 'temperature',
-    value: celsius(8),
-    bound: celsius(-10),
-    margin: -18,
-    passed: true,
-  },
-  displacement: { low: 5e-6, likely: 6e-6, high: 8e-6, unit: 'm3' },
-  residuals: [],
-  doubt: { flow: { correction: 0, halfWidth: 0.1 }, power: { correction: 0, halfWidth: 0.08 }, reasons: ['noPoints'] },
-};
-
-describe('the first sentence', () => {
-  const said = (other: Partial<MachineAnswer> = {}, refrigerant = 'R134a', view: 'metric' | 'us' = 'metric') =>
-    machineSentence({ ...machine, ...other }, refrigerant, view).replaceAll('\u00a0', ' ');
-
-  test('says what it was built for, where it would run, heat, electricity, current and the first limit', () => {
-    expect(said()).toBe(
-      'Built for R134a evaporating at −40 to −10 °C, you would run it at 8 to 12 °C: expect between 300 and 420 W of heat from 100 to 150 W of electricity, 90 to 120 % of its rated current. First limit: highest evaporating temperature, passed by 18 K.',
-    );
-  });
-
-  test('in the other units', () => {
-    const words = said({}, 'R134a', 'us');
-    expect(words).toContain('evaporating at −40 to 14 °F');
-    expect(words).toContain('BTU/h of heat');
-    // 18 K are 32.4 °F of difference.
-    expect(words).toContain('passed by 32 °F');
-  });
-
-  test('names the other fluid, each of several machines, and a rated current that nobody knows', () => {
-    const words = said({ count: 2, currentShare: null, ratedCurrent: null }, 'R600a');
-    expect(words).toContain('you would run it on R600a at');
-    expect(words).toContain('of heat each from');
-    expect(words).toContain('rated current');
-    expect(words).not.toContain('%');
-  });
-
-  test('a limit that is not met is so far away', () => {
-    const firstLimit = {
-      ...machine.firstLimit,
-      limit: 'pressureRatioHighest',
-      quantity: 'ratio',
-      margin: 3,
-      passed: false,
-    };
-    expect(said({ firstLimit })).toContain('3 away');
-  });
-});
 
 test('every kind of residual leads to a field that exists', () => {
   const paths = [

@@ -1,7 +1,14 @@
 // The machine over the evaporating temperature: what is drawn is what the study says, in both views, and the table says the same.
 
 import { describe, expect, test } from 'vitest';
-import { chartSvg, type Drawn, machineMapChart, mapLimitTable, nearestFamily } from '../../src/charts/index.ts';
+import {
+  chartSvg,
+  type Drawn,
+  machineMapChart,
+  mapLimitTable,
+  nearestFamily,
+  sayMachineMap,
+} from '../../src/charts/index.ts';
 import { toView } from '../../src/quantities/index.ts';
 import { inventedMachine, valuesAt } from './invented-machine.ts';
 import { readSvg } from './svg-reading.ts';
@@ -87,7 +94,8 @@ test('hatched is what lies beyond the nearest limit at the chosen condensing tem
   ]);
   expect(limits(2)).toEqual([{ label: 'rated current', axis: 'x', from: -30, to: 10 }]);
   // The one that lies within is named in words.
-  expect(chart('heat', 1).description).toContain('rated current');
+  expect(sayMachineMap(study, 1, 'metric').join(' ')).toContain('Further in, these are passed too: rated current.');
+  expect(sayMachineMap(study, 0, 'metric').join(' ')).not.toContain('Further in');
 });
 
 test('the marks stand where the loop settles, with their range', () => {

@@ -2,16 +2,16 @@
 // fit the rest, and how far the model itself may be off here.
 
 import type { ReactNode } from 'react';
-import type { MachineAnswer } from '../../assess/index.ts';
+import { doubtWords, type MachineAnswer } from '../../assess/index.ts';
 import { type DesignNotice, fieldRecord, noticesOf, sayNotice } from '../../design/index.ts';
-import { sayBand, sayQuantity, type UnitView } from '../../quantities/index.ts';
+import { listed, sayBand, sayQuantity, type UnitView } from '../../quantities/index.ts';
 import { useWorkbench } from '../state/context.tsx';
 import { PageLink } from '../ui/page-link.tsx';
 import { say, sentenceStart } from '../ui/say.ts';
 import { StateMark } from '../ui/state-mark.tsx';
+import { quantityNamed } from './quantity-named.ts';
 import { evidenceWords, fieldOfResidual, type KnownResidual, offBy } from './residual-words.ts';
 import { TablesRead, tablesPath } from './tables-read.tsx';
-import { doubtWords, quantityNamed } from './words.ts';
 
 interface KnownByProps {
   readonly machine: MachineAnswer;
@@ -86,10 +86,10 @@ function fitWords(count: number, odd: number): string {
 }
 
 function doubtSentence({ doubt: { flow, power, reasons } }: MachineAnswer, view: UnitView): string {
-  const half = (value: number) => `± ${sayQuantity(value, 'fraction', view, 2)}`;
+  const half = (value: number) => `±\u00a0${sayQuantity(value, 'fraction', view, 2)}`;
   const why = reasons.flatMap((reason) => doubtWords[reason] ?? []);
-  const because = why.length === 0 ? '' : ` It is wide because it is ${why.join(', and ')}.`;
-  return `Beside its numbers the model itself is in doubt where the machine would run: ${half(flow.halfWidth)} of the flow, ${half(power.halfWidth)} of the power.${because}`;
+  const since = why.length === 0 ? '' : `, since ${listed(why)}`;
+  return `Beside its numbers the model itself may be off where the machine would run: ${half(flow.halfWidth)} of the flow, ${half(power.halfWidth)} of the power${since}.`;
 }
 
 function oddWords({ label, quantity, given, modelled }: KnownResidual, view: UnitView): string {

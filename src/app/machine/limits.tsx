@@ -1,14 +1,20 @@
 // How near its limits the machine runs in the coldest spell, and where on the map each limit lies.
 
 import type { ReactNode } from 'react';
-import type { Assessment, LimitMargin, MachineStudy, MapTrip, OperatingAnswer } from '../../assess/index.ts';
+import {
+  type Assessment,
+  differenceOf,
+  type LimitMargin,
+  type MachineStudy,
+  type MapTrip,
+} from '../../assess/index.ts';
 import { mapLimitTable } from '../../charts/index.ts';
 import { type Band, sayBand, type UnitView } from '../../quantities/index.ts';
 import { DataTable } from '../ui/data-table.tsx';
 import { ResultLink } from '../ui/result-link.tsx';
 import { say, sentenceStart } from '../ui/say.ts';
 import { StateMark } from '../ui/state-mark.tsx';
-import { quantityNamed } from './words.ts';
+import { quantityNamed } from './quantity-named.ts';
 
 interface LimitsProps {
   readonly assessment: Assessment;
@@ -22,7 +28,7 @@ export function Limits({ assessment, study, view }: LimitsProps): ReactNode {
     <section className="block">
       <h3>How near its limits</h3>
       <p className="quiet">In the coldest spell. The limit met first stands at the top.</p>
-      <LimitTable operating={assessment.operating} workings={assessment.workings} view={view} />
+      <LimitTable assessment={assessment} view={view} />
       {study !== undefined && <Trips trips={study.trips} view={view} />}
       {study !== undefined && study.limits.length > 0 && (
         <details className="fields-more">
@@ -46,73 +52,70 @@ function Trips({ trips, view }: { readonly trips: readonly MapTrip[]; readonly v
   const table = {
     caption: 'Where its motor would trip as the evaporating temperature rises; likely values',
     columns: [{ label: 'Condensing' }, { label: 'Trips from', numeric: true }, { label: 'Because of' }],
-    rows: trips.map(({ condensing, evaporating, by, searchedUpTo }) => [
+    rows: trips.map(({ condensing, evaporating, by, searchedUpTo }): readonly string[] => [
       level(condensing),
       evaporating === null
         ? searchedUpTo === null
           ? 'no running point'
           : `not up to ${level(searchedUpTo)}`
         : level(evaporating),
-      by === null ? '' : tripWords[by],
+      by === null ? '' : tripWords[by]!,
     ]),
   };
   return trips.length === 0 ? null : <DataTable table={table} />;
 }
 
 interface LimitTableProps {
-  readonly operating: OperatingAnswer;
-  readonly workings: Assessment['workings'];
+  readonly assessment: Assessment;
   readonly view: UnitView;
 }
 
-function LimitTable({ operating, workings, view }: LimitTableProps): ReactNode {
+const heads = ['Limit', 'Now', 'Limit at', 'Left', 'State'] as const;
+
+function LimitTable({ assessment, view }: LimitTableProps): ReactNode {
+  const { workings } = assessment;
   return (
     <div className="table-scroll">
       <table className="data">
         <caption className="for-reader">Limits of the machine with the distance left</caption>
         <thead>
           <tr>
-            <th scope="col">Limit</th>
-            <th scope="col" className="number">
-              Now
-            </th>
-            <th scope="col" className="number">
-              Limit at
-            </th>
-            <th scope="col" className="number">
-              Left
-            </th>
-            <th scope="col">State</th>
+            {heads.map((head) => (
+              <th key={head} scope="col" className={head === 'Limit' || head === 'State' ? undefined : 'number'}>
+                {head}
+              </th>
+            ))}
           </tr>
         </thead>
         <tbody>
-          {operating.limits.map((limit) => (
-            <tr key={limit.limit}>
-              <th scope="row">{sentenceStart(limit.label)}</th>
-              <td className="number">
-                <ResultLink
-                  workings={workings}
-                  result={bandOfLimit(limit, operating).result}
-                  of={`${limit.label}, now`}
-                >
-                  {sayBand(bandOfLimit(limit, operating), quantityNamed(limit.quantity), view)}
-                </ResultLink>
-              </td>
-              <td className="number">{say(limit.bound, quantityNamed(limit.quantity), view)}</td>
-              <td className="number">
-                <ResultLink
-                  workings={workings}
-                  result={`operating.limits.${limit.limit}`}
-                  of={`${limit.label}, distance left`}
-                >
-                  {leftWords(limit, operating, view)}
-                </ResultLink>
-              </td>
-              <td>
-                <LimitState limit={limit} left={leftOf(limit, operating)} />
-              </td>
-            </tr>
-          ))}
+          {assessment.operating.limits.map((limit) => {
+            const { label, quantity, bound } = limit;
+            const now = bandOfLimit(limit, assessment);
+            const left = leftOf(limit, now);
+            return (
+              <tr key={limit.limit}>
+                <th scope="row">{sentenceStart(label)}</th>
+                <td className="number">
+                  <ResultLink workings={workings} result={now.result} of={`${label}, now`}>
+                    {sayBand(now, quantityNamed(quantity), view)}
+                  </ResultLink>
+                </td>
+                <td className="number">{say(bound, quantityNamed(quantity), view)}</td>
+                <td className="number">
+                  <ResultLink
+                    workings={workings}
+                    result={`operating.limits.${limit.limit}`}
+                    of={`${label}, distance left`}
+                  >
+                    {sayBand(left, differenceOf(quantity), view)}
+                  </ResultLink>
+                </td>
+                <td>
+                  <LimitState limit={limit} left={left} />
+                </td>
+              </tr>
+            );
+          })}
         </tbody>
       </table>
     </div>
@@ -125,25 +128,27 @@ function LimitState({ limit, left }: { limit: LimitMargin; left: Band }): ReactN
   return left.low < 0 ? <StateMark kind="look" word="passed at one end" /> : <StateMark kind="plain" word="not met" />;
 }
 
-/** The range of the number that a limit is about. */
-function bandOfLimit({ limit, value }: LimitMargin, operating: OperatingAnswer): Band & { readonly result?: string } {
-  if (limit.startsWith('evaporating')) return operating.evaporatingTemperature;
-  if (limit.startsWith('condensing')) return operating.condensingTemperature;
-  if (limit.startsWith('discharge')) return operating.dischargeTemperature;
-  if (limit.startsWith('pressureRatio')) return operating.pressureRatio;
-  return { low: value, likely: value, high: value };
+type NumberOfLimit = Band & { readonly result?: string };
+
+/** The range of the number that a limit is about; limits are named by it. */
+function bandOfLimit({ limit, value }: LimitMargin, { operating, machine }: Assessment): NumberOfLimit {
+  const bands: Readonly<Record<string, NumberOfLimit>> = {
+    evaporating: operating.evaporatingTemperature,
+    condensing: operating.condensingTemperature,
+    discharge: operating.dischargeTemperature,
+    pressureRatio: operating.pressureRatio,
+    suctionPressure: operating.evaporatingPressure,
+    wall: machine.wallTemperature,
+    current: machine.current,
+    motorLoad: machine.motorLoad,
+  };
+  const found = Object.entries(bands).find(([name]) => limit.startsWith(name))?.[1];
+  return found ?? { low: value, likely: value, high: value };
 }
 
 /** The distance left with its range; negative once passed. */
-function leftOf(limit: LimitMargin, operating: OperatingAnswer): Band {
-  const { low, high } = bandOfLimit(limit, operating);
-  const isUpper = limit.bound - limit.value === limit.margin;
-  const ends = isUpper ? [limit.bound - high, limit.bound - low] : [low - limit.bound, high - limit.bound];
-  return { low: ends[0]!, likely: limit.margin, high: ends[1]! };
-}
-
-/** The distance of a temperature level is a difference. */
-function leftWords(limit: LimitMargin, operating: OperatingAnswer, view: UnitView): string {
-  const quantity = limit.quantity === 'temperature' ? 'temperatureDifference' : quantityNamed(limit.quantity);
-  return sayBand(leftOf(limit, operating), quantity, view);
+function leftOf({ bound, value, margin }: LimitMargin, { low, high }: Band): Band {
+  const isUpper = value <= bound === margin >= 0;
+  const ends = isUpper ? [bound - high, bound - low] : [low - bound, high - bound];
+  return { low: ends[0]!, likely: margin, high: ends[1]! };
 }

@@ -3,7 +3,7 @@
 
 import { type ReactNode, useMemo, useState } from 'react';
 import type { MachineStudy } from '../../assess/index.ts';
-import { machineMapChart, nearestFamily } from '../../charts/index.ts';
+import { machineMapChart, nearestFamily, sayMachineMap } from '../../charts/index.ts';
 import type { Band, UnitView } from '../../quantities/index.ts';
 import { Chart } from '../charts/chart.tsx';
 import { Choice } from '../ui/choice.tsx';
@@ -40,6 +40,7 @@ export function MapCharts({ study, needed, view }: MapChartsProps): ReactNode {
         value={String(chosen)}
         choose={(index) => setWanted(study.map[Number(index)]?.condensing)}
       />
+      <p className="quiet">{sayMachineMap(study, chosen, view).join(' ')}</p>
       {charts.map((chart) => (
         <Chart key={chart.title} chart={chart} />
       ))}

@@ -1,13 +1,12 @@
 // Other fluids in this machine, at the coldest spell: what says not to, oil and materials first, then the numbers, for study only.
 
 import { type ReactNode, useId } from 'react';
-import type { CompatibilityFact, OtherFluid } from '../../assess/index.ts';
-import { type QuantityName, sayBand, type UnitView } from '../../quantities/index.ts';
+import { type CompatibilityFact, doubtWords, type OtherFluid } from '../../assess/index.ts';
+import { listed, type QuantityName, sayBandParts, type UnitView } from '../../quantities/index.ts';
 import { Termed } from '../terms/termed.tsx';
 import { ScrollBox } from '../ui/scroll-box.tsx';
 import { type StateKind, StateMark } from '../ui/state-mark.tsx';
 import type { WordsOfFinding } from '../worker/messages.ts';
-import { doubtWords } from './words.ts';
 
 interface OtherFluidsProps {
   readonly fluids: readonly OtherFluid[];
@@ -87,7 +86,7 @@ function Reasons({
         <Compatible label="Oil" fact={oil} />
         <Compatible label="Materials" fact={materials} />
       </dl>
-      {doubt.length > 0 && <p className="quiet">Its numbers are wide: {doubt.join(', ')}.</p>}
+      {doubt.length > 0 && <p className="quiet">In doubt, since {listed(doubt)}.</p>}
     </details>
   );
 }
@@ -141,11 +140,15 @@ function NumbersRow({
         {isMadeFor && <span className="own-mark"> made for it</span>}
       </th>
       {point.ok ? (
-        columns.map(([key, label, quantity]) => (
-          <td key={label} className="number">
-            {sayBand(point[key], quantity, view)}
-          </td>
-        ))
+        columns.map(([key, label, quantity]) => {
+          const { likely, range } = sayBandParts(point[key], quantity, view);
+          return (
+            <td key={label} className="number">
+              {likely}
+              {range !== undefined && <span className="cell-range">{range}</span>}
+            </td>
+          );
+        })
       ) : (
         <td colSpan={columns.length}>{point.message}</td>
       )}

@@ -1,10 +1,16 @@
 // What would help a machine that is loaded too hard: each remedy simulated, beside how it runs without.
 
 import type { ReactNode } from 'react';
-import type { MachineStudy, Remedy, RemedyState } from '../../assess/index.ts';
+import {
+  type MachineStudy,
+  type Remedy,
+  type RemedyState,
+  remedyReasons,
+  remedyWords,
+  whenWords,
+} from '../../assess/index.ts';
 import { listed, type UnitView } from '../../quantities/index.ts';
 import { say } from '../ui/say.ts';
-import { reasonWords, remedyWords, whenWords } from './words.ts';
 
 interface RemediesProps {
   readonly study: MachineStudy;
@@ -50,7 +56,7 @@ export function Remedies({ study, view }: RemediesProps): ReactNode {
                 <th scope="row">{remedyWords(remedy, view)}</th>
                 {remedy.after === null ? (
                   <td colSpan={columns.length + 1}>
-                    {remedy.reason === null ? 'It could not be simulated.' : reasonWords[remedy.reason]}
+                    {remedy.reason === null ? 'It could not be simulated.' : remedyReasons[remedy.reason]}
                   </td>
                 ) : (
                   <>

@@ -5,7 +5,7 @@ import type { StartingFact } from '../../assess/index.ts';
 import { sayRange, type UnitView } from '../../quantities/index.ts';
 import { Termed } from '../terms/termed.tsx';
 import { sentenceStart } from '../ui/say.ts';
-import { quantityNamed } from './words.ts';
+import { quantityNamed } from './quantity-named.ts';
 
 interface StartingProps {
   readonly facts: readonly StartingFact[];

@@ -2,6 +2,7 @@
 // limits, what would help, another fluid in it, how many of them, how it starts, and what could hurt someone.
 
 import type { ReactNode } from 'react';
+import { sayMachine } from '../../assess/index.ts';
 import { Found, MachineCautions } from '../machine/found.tsx';
 import { HowMany } from '../machine/how-many.tsx';
 import { KnownBy } from '../machine/known-by.tsx';
@@ -10,7 +11,6 @@ import { MachineNumbers } from '../machine/machine-numbers.tsx';
 import { MapCharts } from '../machine/map-charts.tsx';
 import { OtherFluids } from '../machine/other-fluids.tsx';
 import { Remedies } from '../machine/remedies.tsx';
-import { machineSentence } from '../machine/sentence.ts';
 import { Starting } from '../machine/starting.tsx';
 import { useWorkbench } from '../state/context.tsx';
 import { useStudy } from '../state/use-study.ts';
@@ -27,7 +27,7 @@ export function TheMachine({ answer, view }: StationProps): ReactNode {
   return (
     <Station
       name="the-machine"
-      answer={machineSentence(machine, operating.refrigerant, view)}
+      answer={sayMachine(isOld || reply === undefined ? machine : reply.study.sentence, operating.refrigerant, view)}
       numbers={<MachineNumbers assessment={assessment} view={view} />}
       before={<MachineCautions />}
     >

@@ -31,7 +31,6 @@ const leastLines = 0.6;
 
 export function machineMapChart(study: MachineMap, { of, chosen, needed, view }: MapView): ChartSpecification {
   const { quantity, label, title, ink } = drawnQuantities[of];
-  const level = (value: number) => toView(value, 'temperature', view);
   const shown = study.map[chosen] ?? study.map[0]!;
   const lines = study.map.map((family) => placedPoints(family, of, view));
   const marks = markSeries(study.marks, of, view);
@@ -42,13 +41,11 @@ export function machineMapChart(study: MachineMap, { of, chosen, needed, view }:
   );
   const levels = of === 'heat' ? neededLevel(needed, highest, view) : [];
   const top = (1 + headroom) * Math.max(highest, ...levels.map(({ y }) => y));
-  const ends = study.map.flatMap(({ points }) => points.map(({ evaporating }) => level(evaporating)));
-  const spots = study.marks.map(({ evaporating }) => level(evaporating));
-  const range = [Math.min(...ends, ...spots), Math.max(...ends, ...spots)] as const;
-  const { limits, words } = limitsAt(study.limits, shown.condensing, range, view);
+  const range = rangeOfMap(study, view);
+  const { limits } = limitsAt(study.limits, shown.condensing, range, view);
   return {
     title,
-    description: [describe(study, shown, view), words, ...neededWords(of, needed, levels, view)].join(' '),
+    description: [describe(study, shown, limits.length > 0, view), ...neededWords(of, needed, levels, view)].join(' '),
     x: { label: 'evaporating temperature', unit: quantityUnit('temperature', view), range },
     y: { label, unit: quantityUnit(quantity, view), range: [0, top] },
     series: [
@@ -143,11 +140,33 @@ function neededWords(of: Drawn, { likely }: Band, levels: readonly LevelLine[], 
   return [`In the coldest spell the tank needs ${sayQuantity(likely, 'power', view)}, ${where}.`];
 }
 
-function describe({ basis, map }: MachineMap, { condensing }: MapFamily, view: UnitView): string {
+function describe({ basis }: MachineMap, { condensing }: MapFamily, isHatched: boolean, view: UnitView): string {
+  const hatched = isHatched ? ', what lies beyond a limit there is hatched' : '';
+  return `One machine on ${basis.refrigerant}, a line for each condensing temperature. The range at ${sayQuantity(condensing, 'temperature', view)} is shaded${hatched}.`;
+}
+
+/** Evaporating temperatures of the pictures, in the units of the view. */
+function rangeOfMap({ map, marks }: MachineMap, view: UnitView): readonly [number, number] {
+  const points = [...map.flatMap((family) => family.points), ...marks];
+  const ends = points.map(({ evaporating }) => toView(evaporating, 'temperature', view));
+  return [Math.min(...ends), Math.max(...ends)];
+}
+
+/**
+ * What holds for all pictures of one map, in sentences: what is known of the lines, under what they are reckoned, which limits are
+ * passed further in.
+ * @param chosen  index of the line with its range and its limits
+ */
+export function sayMachineMap(study: MachineMap, chosen: number, view: UnitView): readonly string[] {
+  const { basis, map, limits } = study;
+  const shown = map[chosen] ?? map[0]!;
   const difference = (value: number) => sayQuantity(value, 'temperatureDifference', view);
-  const points = map.flatMap((family) => family.points);
-  const known = points.some(({ insideData }) => insideData)
-    ? 'A line is thick inside what was printed or measured of this machine, and thin beyond, where the model carries it.'
-    : 'Nothing was printed or measured of this machine, so every line is thin: the model carries the whole of it.';
-  return `One machine on ${basis.refrigerant}, a line for each condensing temperature; the shaded range is that at ${sayQuantity(condensing, 'temperature', view)}. ${known} Gas ${difference(basis.superheat)} above and liquid ${difference(basis.subcooling)} below their saturation, air around the shell at ${sayQuantity(basis.surroundings, 'temperature', view)}.`;
+  const isKnown = map.some(({ points }) => points.some(({ insideData }) => insideData));
+  return [
+    isKnown
+      ? 'A line is thick inside what was printed or measured of this machine, and thin beyond, where the model carries it.'
+      : 'Nothing was printed or measured of this machine, so every line is thin: the model carries all of it.',
+    `Gas ${difference(basis.superheat)} above and liquid ${difference(basis.subcooling)} below their saturation, air around the shell at ${sayQuantity(basis.surroundings, 'temperature', view)}.`,
+    limitsAt(limits, shown.condensing, rangeOfMap(study, view), view).words,
+  ];
 }

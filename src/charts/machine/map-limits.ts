@@ -52,10 +52,11 @@ function nearest(margins: readonly Margin[], beyond: Margin['beyond']): Margin |
 
 function words(margins: readonly Margin[], limits: readonly LimitBand[], condensing: number, view: UnitView): string {
   const at = `at ${sayQuantity(condensing, 'temperature', view)} condensing`;
-  if (limits.length === 0) return `No limit is passed within the picture ${at}.`;
+  if (limits.length === 0) return `No limit is passed within the pictures ${at}.`;
   const others = [...new Set(margins.map(({ label }) => label))].filter(
     (label) => !limits.some((limit) => limit.label === label),
   );
+  const hatched = listed(limits.map(({ label }) => label));
   const beside = others.length === 0 ? '' : ` Further in, these are passed too: ${listed(others)}.`;
-  return `Hatched is what lies beyond a limit ${at}.${beside}`;
+  return `Hatched ${at} is what lies beyond ${hatched}.${beside}`;
 }
