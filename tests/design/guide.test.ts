@@ -28,6 +28,14 @@ test('the example of a tank belongs into a design', () => {
   expect(parseDesign(JSON.stringify(design))).toMatchObject({ ok: true });
 });
 
+test('the example of a machine belongs into a design, and nothing of it is missing', () => {
+  const written = [...page.matchAll(/```json\n([\s\S]*?)```/g)][2]?.[1];
+  const { compressor } = JSON.parse(`{${written}}`);
+  const design = sizedDesign();
+  design.machine = { compressor };
+  expect(parseDesign(JSON.stringify(design))).toMatchObject({ ok: true, notices: [] });
+});
+
 test('every quantity shown in the table of forms reads as some quantity', () => {
   const section = page.slice(page.indexOf('| you know'), page.indexOf('- The ends of a range'));
   const shown = [...section.matchAll(/`"([^`]+)"`/g)].map((match) => match[1]!);

@@ -48,7 +48,11 @@ export const compressorSchema = z.optional(
       }),
     ),
     domeHeight: z.optional(
-      quantityField({ ...dome, label: 'Height of the dome', help: 'Without its feet. Tells the size of the machine.' }),
+      quantityField({
+        ...dome,
+        label: 'Height of the dome',
+        help: 'Without its feet. With the diameter it tells the size of the machine.',
+      }),
     ),
     domeDiameter: z.optional(
       quantityField({ ...dome, label: 'Diameter of the dome', help: 'Of an oval one, the mean of both.' }),
