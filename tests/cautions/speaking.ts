@@ -2,13 +2,11 @@
 
 import type { CautionCode, CautionFacts } from '../../src/cautions/index.ts';
 import type { Severity } from '../../src/quantities/index.ts';
+import { machineCases } from './machine-cases.ts';
 import {
-  about,
   ammonia,
   carbonDioxide,
-  machineIn,
   mineral,
-  printed,
   propylene,
   quiet,
   r12,
@@ -18,7 +16,6 @@ import {
   resting,
   running,
   standing,
-  startingWith,
 } from './sample.ts';
 
 export interface Case {
@@ -158,53 +155,7 @@ export const cases: Readonly<Record<CautionCode, Case>> = {
     severity: 'stop',
     silent: running({ evaporatingTemperature: 288.2, compressorPower: 137 }),
   },
-  // 0.8 A printed; a motor bears 1.56 times that, 1.248 A; a quarter more is 1.56 A.
-  motorWouldTrip: {
-    speaks: machineIn({ current: about(1.561) }),
-    severity: 'stop',
-    silent: machineIn({ current: about(1.559) }),
-  },
-  currentAboveRated: {
-    speaks: machineIn({ current: about(0.801) }),
-    severity: 'look',
-    silent: machineIn({ current: { low: 0.5, likely: 0.6, high: 0.799 } }),
-  },
-  suctionAboveMotor: {
-    speaks: machineIn({}, { highestSuctionPressure: 3.89e5 }),
-    severity: 'look',
-    silent: machineIn({}, { highestSuctionPressure: 3.91e5 }),
-  },
-  littleFlowToCoolMotor: {
-    speaks: machineIn({ wallTemperature: about(403.2) }),
-    severity: 'look',
-    silent: machineIn({ wallTemperature: { low: 340, likely: 350, high: 383.1 } }),
-  },
-  floodBack: {
-    speaks: machineIn({ superheat: about(1.9) }),
-    severity: 'look',
-    silent: machineIn({ superheat: about(2.1) }),
-  },
-  returnGasTooCold: {
-    speaks: machineIn({ superheat: { low: 4.9, likely: 8, high: 10 } }),
-    severity: 'note',
-    silent: machineIn({ superheat: { low: 5.1, likely: 8, high: 10 } }),
-  },
-  lowTorqueStartAgainstPressure: {
-    speaks: machineIn({}, { starting: startingWith('relay', 'closes') }),
-    severity: 'look',
-    silent: machineIn({}, { starting: startingWith('relay', 'equalises') }),
-  },
-  shortOffTime: {
-    speaks: machineIn({}, { starting: startingWith('relay', 'equalises'), shortestOffTime: 299 }),
-    severity: 'look',
-    silent: machineIn({}, { starting: startingWith('relay', 'equalises'), shortestOffTime: 300 }),
-  },
-  // Locked rotor 4 to 8 times rated is usual, from memory.
-  contradictoryNameplate: {
-    speaks: machineIn({}, { contradictions: printed(0.8, 6.5) }),
-    severity: 'look',
-    silent: machineIn({}, { contradictions: printed(0.8, 6.3) }),
-  },
+  ...machineCases,
   evaporatingAboveApplication: {
     speaks: running({ evaporatingTemperature: 288.2 }),
     severity: 'look',

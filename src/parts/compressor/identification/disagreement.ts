@@ -5,7 +5,7 @@
 
 import { choleskyFactor, inverseCholesky, solveCholesky } from '../../../numerics/index.ts';
 import { dimensions } from './coordinates.ts';
-import type { Fitted } from './fit.ts';
+import type { Fitted } from './fitting/fit.ts';
 import type { Datum } from './points.ts';
 
 /** σ from which a value disagrees: one of 370 does by chance. */

@@ -7,7 +7,8 @@ import { type DeviationKind, deviationAmounts, deviationKind, middleOf } from '.
 import { krigedMisses } from './deviation/misses.ts';
 import { disagreesAt, scoresOf } from './disagreement.ts';
 import type { MachineDescription } from './evidence.ts';
-import { type Fitted, fitted, type Problem } from './fit.ts';
+import { type Fitted, fitted } from './fitting/fit.ts';
+import type { Problem } from './fitting/problem.ts';
 import type { IdentifiedMachine, KnownPoint, Residual } from './identified.ts';
 import { influencesOf } from './influences.ts';
 import { type Datum, dataOf, preparedPoint } from './points.ts';

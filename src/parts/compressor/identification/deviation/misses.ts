@@ -3,7 +3,7 @@
 import { choleskyFactor, solveCholesky } from '../../../../numerics/index.ts';
 import { dimensions } from '../coordinates.ts';
 import type { EvidenceSeries } from '../evidence.ts';
-import type { Fitted } from '../fit.ts';
+import type { Fitted } from '../fitting/fit.ts';
 import type { KrigedMisses } from '../identified.ts';
 import type { Datum } from '../points.ts';
 import { covarianceOf, type Places } from './covariance.ts';

@@ -1,12 +1,12 @@
 // Where the search for the most probable machine starts: at the likely values of its ranges, or, where such a machine has no
 // answer at one of the points (its motor stalls, its clearance leaves no flow), at one that runs more easily.
 
-import { KettlefinError, NoSolutionError } from '../../../numerics/index.ts';
-import { type HermeticParameter, hermeticParameters } from '../hermetic/parameters.ts';
-import { hermeticPoint } from '../hermetic/point.ts';
-import { dimensions } from './coordinates.ts';
-import type { Problem } from './fit.ts';
-import { machineAt } from './priors.ts';
+import { KettlefinError, NoSolutionError } from '../../../../numerics/index.ts';
+import { type HermeticParameter, hermeticParameters } from '../../hermetic/parameters.ts';
+import { hermeticPoint } from '../../hermetic/point.ts';
+import { dimensions } from '../coordinates.ts';
+import { machineAt } from '../priors.ts';
+import type { Problem } from './problem.ts';
 
 /** Which way each number makes a machine run more easily. */
 const easier: Readonly<Partial<Record<HermeticParameter, 1 | -1>>> = {

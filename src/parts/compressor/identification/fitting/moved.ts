@@ -2,9 +2,10 @@
 // that take up how curved the model is on the way.
 //     Δz = C m + G Δy;  then z ← z + C (m − z) + G (y + Δy − modelled(z))
 
-import { inverseCholesky, solveLowerTransposed } from '../../../numerics/index.ts';
-import { dimensions } from './coordinates.ts';
-import { type Fitted, type Problem, triedData, whitenedJacobian } from './fit.ts';
+import { inverseCholesky, solveLowerTransposed } from '../../../../numerics/index.ts';
+import { dimensions } from '../coordinates.ts';
+import type { Fitted } from './fit.ts';
+import { type Problem, triedData, whitenedJacobian } from './problem.ts';
 
 /** Matrices of the linear response about the likely machine. */
 export interface Response {

@@ -4,29 +4,13 @@
 //     minimise |z|² + rᵀ Σ⁻¹ r,  z the numbers in σ from their likely values, r = observed − modelled
 // Source: D. W. Marquardt 1963, J. SIAM 11, 431; A. Tarantola 2005, Inverse Problem Theory, section 3.2 (from memory of both).
 
-import type { Refrigerant } from '../../../matter/refrigerants/index.ts';
-import {
-  ConvergenceError,
-  choleskyFactor,
-  KettlefinError,
-  solveCholesky,
-  solveLower,
-} from '../../../numerics/index.ts';
-import { type HermeticCompressor, hermeticParameters } from '../hermetic/parameters.ts';
-import { hermeticPoint } from '../hermetic/point.ts';
-import { dimensions } from './coordinates.ts';
-import type { Datum, PreparedPoint } from './points.ts';
-import { machineAt, type Prior } from './priors.ts';
+import { ConvergenceError, choleskyFactor, solveCholesky, solveLower } from '../../../../numerics/index.ts';
+import type { HermeticCompressor } from '../../hermetic/parameters.ts';
+import { dimensions } from '../coordinates.ts';
+import { machineAt } from '../priors.ts';
+import { descent, informationOf, type Linearised, linearisedAt, type ModelledMachine } from './linearised.ts';
+import { modelledData, objective, type Problem, triedData, whitenedMisses } from './problem.ts';
 import { startOf } from './start.ts';
-
-export interface Problem {
-  readonly fluid: Refrigerant;
-  readonly prior: Prior;
-  readonly points: readonly PreparedPoint[];
-  readonly data: readonly Datum[];
-  /** L of Σ = L Lᵀ. */
-  readonly lower: Float64Array;
-}
 
 export interface Fitted {
   /** z, in σ from the likely values of the ranges. */
@@ -48,171 +32,8 @@ const smallestMove = 1e-4;
 const rounding = 1e-9;
 /** Steps this short lead nowhere. */
 const mostDamping = 1e10;
-/** Step of the numeric Jacobian, on the scales of the numbers. */
-const jacobianStep = 1e-4;
-
-/** Values of the model on the scales of the data. @throws what hermeticPoint throws. */
-function modelledData({ fluid, points, data }: Problem, compressor: HermeticCompressor): Float64Array {
-  const values = new Float64Array(data.length);
-  let number = 0;
-  points.forEach((point, index) => {
-    if (data[number]?.point !== index) return;
-    const at = hermeticPoint(compressor, fluid, point.conditions);
-    for (; data[number]?.point === index; number++) {
-      const { quantity } = data[number]!;
-      if (quantity === 'dischargeTemperature') values[number] = at.dischargeTemperature;
-      else if (quantity === 'capacity') values[number] = Math.log(at.massFlow * point.refrigeratingEffect);
-      else values[number] = Math.log(at[quantity]);
-    }
-  });
-  return values;
-}
-
-/** The model's values, or undefined where such a machine has no answer at one of the points. */
-export function triedData(problem: Problem, deviations: Float64Array): Float64Array | undefined {
-  try {
-    return modelledData(problem, machineAt(problem.prior, deviations));
-  } catch (error) {
-    if (error instanceof KettlefinError) return undefined;
-    throw error;
-  }
-}
-
-function jacobianAt(problem: Problem, deviations: Float64Array, modelled: Float64Array): Float64Array {
-  const { prior, data } = problem;
-  const jacobian = new Float64Array(data.length * dimensions);
-  const needsCurrent = data.some(({ quantity }) => quantity === 'current');
-  for (let number = 0; number < dimensions; number++) {
-    const spread = prior.spread[number]!;
-    if (spread === 0 || (number === powerFactorIndex && !needsCurrent)) continue;
-    const column = columnOf(problem, deviations, modelled, number, jacobianStep / spread);
-    column.forEach((value, row) => {
-      jacobian[row * dimensions + number] = value;
-    });
-  }
-  return jacobian;
-}
-
-/** Only the current knows of the power factor. */
-const powerFactorIndex = hermeticParameters.indexOf('powerFactor');
-
-function columnOf(
-  problem: Problem,
-  deviations: Float64Array,
-  modelled: Float64Array,
-  number: number,
-  step: number,
-): Float64Array {
-  for (const signed of [step, -step]) {
-    const moved = Float64Array.from(deviations);
-    moved[number]! += signed;
-    const values = triedData(problem, moved);
-    if (values !== undefined) return values.map((value, row) => (value - modelled[row]!) / signed);
-  }
-  throw new ConvergenceError('identification of the machine', 0, [...deviations], step);
-}
-
-/** Half of the sum of squares. */
-function objective(problem: Problem, deviations: Float64Array, modelled: Float64Array): number {
-  const whitened = whitenedMisses(problem, modelled);
-  let sum = 0;
-  for (const value of deviations) sum += value * value;
-  for (const value of whitened) sum += value * value;
-  return sum / 2;
-}
-
-function whitenedMisses({ data, lower }: Problem, modelled: Float64Array): Float64Array {
-  const misses = Float64Array.from(data, ({ observed }, row) => observed - modelled[row]!);
-  return solveLower(lower, data.length, misses);
-}
-
-/** L⁻¹ J. */
-export function whitenedJacobian({ data, lower }: Problem, jacobian: Float64Array): Float64Array {
-  const size = data.length;
-  const whitened = new Float64Array(jacobian.length);
-  for (let number = 0; number < dimensions; number++) {
-    const column = Float64Array.from({ length: size }, (_, row) => jacobian[row * dimensions + number]!);
-    solveLower(lower, size, column).forEach((value, row) => {
-      whitened[row * dimensions + number] = value;
-    });
-  }
-  return whitened;
-}
-
-/** 1 + Jᵀ Σ⁻¹ J. */
-function informationOf(whitened: Float64Array): Float64Array {
-  const matrix = new Float64Array(dimensions * dimensions);
-  for (let row = 0; row < whitened.length; row += dimensions) {
-    for (let a = 0; a < dimensions; a++) {
-      for (let b = 0; b <= a; b++) matrix[a * dimensions + b]! += whitened[row + a]! * whitened[row + b]!;
-    }
-  }
-  for (let a = 0; a < dimensions; a++) {
-    matrix[a * dimensions + a]! += 1;
-    for (let b = 0; b < a; b++) matrix[b * dimensions + a] = matrix[a * dimensions + b]!;
-  }
-  return matrix;
-}
-
-/** −∂objective/∂z. */
-function descent(deviations: Float64Array, whitened: Float64Array, misses: Float64Array): Float64Array {
-  const towards = deviations.map((value) => -value);
-  misses.forEach((miss, row) => {
-    for (let number = 0; number < dimensions; number++) {
-      towards[number]! += whitened[row * dimensions + number]! * miss;
-    }
-  });
-  return towards;
-}
-
-/** The model about one machine. */
-interface Linearised {
-  readonly about: Float64Array;
-  readonly jacobian: Float64Array;
-  readonly whitened: Float64Array;
-  /** −∂objective/∂z there. */
-  readonly towards: Float64Array;
-  /** Of the objective: 1 + Jᵀ Σ⁻¹ J, corrected along the last way for how the model bends. */
-  readonly curvature: Float64Array;
-}
-
-function linearisedAt(problem: Problem, { deviations, modelled }: Standing, before?: Linearised): Linearised {
-  const jacobian = jacobianAt(problem, deviations, modelled);
-  const whitened = whitenedJacobian(problem, jacobian);
-  const towards = descent(deviations, whitened, whitenedMisses(problem, modelled));
-  const straight = informationOf(whitened);
-  const curvature = before === undefined ? straight : bent(straight, deviations, towards, before);
-  return { about: deviations, jacobian, whitened, towards, curvature };
-}
-
-/**
- * The matrix with the secant of the gradient along the way since the linearisation before (one update after Broyden, Fletcher,
- * Goldfarb and Shanno): where numbers can be traded for each other along a bent valley, steps without it creep.
- */
-function bent(straight: Float64Array, to: Float64Array, towards: Float64Array, before: Linearised): Float64Array {
-  const way = to.map((value, number) => value - before.about[number]!);
-  const change = towards.map((value, number) => before.towards[number]! - value);
-  const carried = new Float64Array(dimensions);
-  let [along, secant] = [0, 0];
-  for (let a = 0; a < dimensions; a++) {
-    for (let b = 0; b < dimensions; b++) carried[a]! += straight[a * dimensions + b]! * way[b]!;
-    along += way[a]! * carried[a]!;
-    secant += way[a]! * change[a]!;
-  }
-  if (!(secant > leastSecant * along)) return straight;
-  return straight.map((value, index) => {
-    const [a, b] = [Math.floor(index / dimensions), index % dimensions];
-    return value - (carried[a]! * carried[b]!) / along + (change[a]! * change[b]!) / secant;
-  });
-}
-
-/** Below this share of the straight curvature the secant tells of no valley floor. */
-const leastSecant = 1e-3;
-
 /** Where the search stands. */
-interface Standing {
-  readonly deviations: Float64Array;
-  readonly modelled: Float64Array;
+interface Standing extends ModelledMachine {
   /** Half of the sum of squares. */
   readonly value: number;
   readonly damping: number;
