@@ -2,7 +2,7 @@
 // The command line prints it, `--json` serialises it, the workbench draws it. No sentence is made here but `sentence`,
 // which the edge that asked for it has chosen the unit view of.
 
-import type { Band, Certainty, Finding, QuantityName, WorkingStep } from '../quantities/index.ts';
+import type { Band, Certainty, Finding, WorkingStep } from '../quantities/index.ts';
 import type { MachineAnswer } from './machine-answer.ts';
 import type { TankAnswer } from './tank-answer.ts';
 
@@ -30,13 +30,16 @@ export interface LoopPoint {
   readonly quality: number | null;
 }
 
+/** What limits are numbers of. */
+export type LimitQuantity = 'temperature' | 'ratio' | 'pressure' | 'current' | 'fraction' | 'temperatureDifference';
+
 /** How far the operating point is from one limit of the machine, at the coldest spell. */
 export interface LimitMargin {
   /** 'evaporatingHighest', 'evaporatingLowest', 'condensingContinuous', 'dischargeHighest', 'pressureRatioHighest', … */
   readonly limit: string;
   readonly label: string;
-  /** What value and bound are numbers of: temperatures, ratios, pressures, currents, shares. */
-  readonly quantity: QuantityName;
+  /** What value and bound are numbers of. */
+  readonly quantity: LimitQuantity;
   readonly value: number;
   readonly bound: number;
   /** Distance left, in the quantity's own difference (K, Pa, A, or ratio); negative once passed. */

@@ -11,6 +11,7 @@ export type {
   HeatFlows,
   Influence,
   LimitMargin,
+  LimitQuantity,
   LoadStanding,
   LoopAgainst,
   LoopPoint,
@@ -79,6 +80,7 @@ export type {
   StartingFact,
 } from './studies/machine/answer.ts';
 export type { AskedBasis } from './studies/machine/basis.ts';
+export { assessFit, type CoefficientFit, type FitAnswer, type FitOutcome } from './studies/machine/fit.ts';
 export type {
   BasisValue,
   CoefficientValue,
@@ -87,6 +89,14 @@ export type {
   UnitBand,
 } from './studies/machine/point-answer.ts';
 export { type AskedPoints, assessMachinePoints } from './studies/machine/points.ts';
+export {
+  type AskedPlace,
+  assessSettle,
+  type PlaceValue,
+  type SettleAnswer,
+  type SettledNumber,
+  type SettleOutcome,
+} from './studies/machine/settle.ts';
 export { assessMachine, type MachineStudyOptions } from './studies/machine/study.ts';
 export { type StateDifference, stateDifferences } from './studies/state-differences.ts';
 export type {

@@ -65,15 +65,17 @@ describe('a leak of 150 g of R600a', () => {
 });
 
 // ASHRAE low back pressure: evaporating −23.3 °C, condensing 54.4 °C, return gas 32.2 °C. R134a there, by CoolProp 8.0.0:
-// 1.148426 and 14.698223 bar, 4.715918 kg/m³ (5.751579 kg/m³ with the 6 K of superheat of the design).
+// 1.148426 and 14.698223 bar, 4.715918 kg/m³ (5.751579 kg/m³ with the 6 K of superheat of the design). Small domes fill 0.5 to
+// 0.75 of their stroke there (own range from typical volumetric efficiencies, which reports more than it proves).
 test('the flow a capillary was chosen for is that of the rating point, with the gas as warm as there', () => {
   const outcome = assessDesign(demoTexts['frag-tank-cold-garage.json']!, 'metric');
   if (!outcome.ok) throw new Error(JSON.stringify(outcome));
-  const { findings, cautions } = outcome.assessment;
+  const { findings, cautions, machine } = outcome.assessment;
   const found = [...findings, ...cautions].find(({ code }) => code === 'capillaryTooTight');
-  const volumetricEfficiency = 0.89 * (1 - 0.025 * ((14.698223 / 1.148426) ** (1 / 1.1) - 1));
-  const rated = volumetricEfficiency * 0.23 * 0.0254 ** 3 * 49 * 4.715918;
-  expect(found?.facts.ratedMassFlow).toMatchObject({ value: expect.closeTo(rated, 8) });
+  const { value } = found!.facts.ratedMassFlow as { readonly value: number };
+  const swept = machine.displacement.likely * 49;
+  expect(value / (swept * 4.715918)).toBeGreaterThan(0.5);
+  expect(value / (swept * 4.715918)).toBeLessThan(0.75);
 });
 
 test('a fluid whose effect on the ozone layer nobody knows is not cleared as harmless', () => {

@@ -4,7 +4,7 @@
 import { describe, expect, test } from 'vitest';
 import { type Assessment, assessDesign } from '../../src/assess/index.ts';
 import { howToMeasure, isMeasurable } from '../../src/assess/wording/measure.ts';
-import { fieldRecords, parseDesign, setField } from '../../src/design/index.ts';
+import { fieldRecords, listRecords, parseDesign, setField } from '../../src/design/index.ts';
 import { demoTexts } from '../designs.ts';
 
 describe.each(Object.entries(demoTexts))('%s', (_, text) => {
@@ -36,7 +36,7 @@ describe.each(Object.entries(demoTexts))('%s', (_, text) => {
     expect(measureNext.length).toBeLessThanOrEqual(3);
     const widths = measureNext.map(({ marginIfKnown }) => marginIfKnown.high - marginIfKnown.low);
     expect(widths).toEqual(widths.toSorted((a, b) => a - b));
-    const paths = new Set(fieldRecords.map(({ path }) => path));
+    const paths = new Set([...fieldRecords, ...listRecords].map(({ path }) => path));
     for (const next of measureNext) {
       expect(widths[0]).toBeLessThan(margin.high - margin.low);
       expect(next.paths.every(isMeasurable)).toBe(true);
@@ -60,7 +60,7 @@ test('the volume swept alone would show that the bottle cooler’s machine carri
 });
 
 test('what a licensed technician would have to measure, or one only chooses, is not among the measurements', () => {
-  expect(isMeasurable('machine.compressor.shellHeatShare')).toBe(false);
+  expect(isMeasurable('machine.charge')).toBe(true);
   expect(isMeasurable('exchangers.evaporatorApproach')).toBe(false);
   for (const { path } of fieldRecords.filter(({ type }) => type === 'quantity')) {
     expect(howToMeasure(path)).not.toMatch(/\b(open|cut|tap|solder|braze|unscrew)\b/);

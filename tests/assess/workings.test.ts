@@ -30,6 +30,8 @@ const modelsOwn = [
     'v',
   ],
   ...['Q_warmer', 'Q_cooler', 'Q_m'],
+  // Spreads of the machine's ranges, where its points put it, what it gives at them; how doubtful the model is between them.
+  ...['sigma', 'z', 'X_max', 'X', 'X_given', 'T', 'T_given', 'mu'],
 ];
 /** What a fluid's equation gives at a state of the loop. */
 const ofTheEquation = [
@@ -39,14 +41,27 @@ const ofTheEquation = [
   ...['theta', 'T_r', 'p_r', 'n1', 'n2', 'n3', 'n4', 't1', 't2', 't3', 't4'],
 ];
 
-type Json = { [key: string]: Json | string };
+type Json = { [key: string]: Json | string | Json[] };
 
 const rated: Json = {
-  kind: 'rating',
   madeFor: 'R134a',
-  ratingPoint: ratingPointNames[0]!,
-  capacity: '300 W',
-  power: '250 W',
+  nameplate: { ratedCurrent: '1.6 A', power: '260 W' },
+  ratings: [{ at: { kind: 'named', point: ratingPointNames[0]! }, capacity: '300 W', power: '250 W' }],
+};
+
+const measured: Json = {
+  ...rated,
+  bench: [
+    {
+      evaporating: '-5 °C',
+      condensing: '38 °C',
+      suction: '12 °C',
+      discharge: '70 °C',
+      liquid: '33 °C',
+      surroundings: '20 °C',
+      meter: { kind: 'ampsAndVolts', current: '1.7 A', powerFactor: '0.6 to 0.9' },
+    },
+  ],
 };
 
 /** What is changed of a demo: path and new value. */
@@ -54,6 +69,16 @@ type Change = readonly [path: string, value: Json | string];
 
 const variants: readonly (readonly [demo: string, changes: readonly Change[]])[] = [
   ['frag-tank-cold-garage', [['machine.compressor', rated]]],
+  [
+    'frag-tank-cold-garage',
+    [
+      ['machine.compressor', measured],
+      ['machine.count', '3'],
+      ['power.crankcaseHeater', '12 W'],
+      ['machine.shellPlace', 'outdoors'],
+    ],
+  ],
+  ['reef-in-the-study', [['exchangers.suctionPressureLimit', '2.4 bar']]],
   [
     'frag-tank-cold-garage',
     [
@@ -92,7 +117,8 @@ const variants: readonly (readonly [demo: string, changes: readonly Change[]])[]
   [
     'reef-in-the-study',
     [
-      ['machine.compressor.shellHeatShare', '90 %'],
+      ['machine.compressor.shellConductance', '4 W/K'],
+      ['machine.compressor.leakageRatio', '0'],
       ['exchangers.superheat', '0 K'],
     ],
   ],
@@ -143,12 +169,19 @@ describe.each(variants)('%s', (demo, changes) => {
   });
 });
 
-test('a rating shows how the machine was identified, a given displacement does not', () => {
-  const identified = 'machine.compressor.displacement';
-  const names = (changes: readonly Change[]) =>
-    assessed('frag-tank-cold-garage', changes).workings.map((step) => step.result);
-  expect(names([['machine.compressor', rated]])).toContain(identified);
-  expect(names([])).not.toContain(identified);
+test('each value given of the machine shows how far the likely machine is off it, a displacement alone has none', () => {
+  const residuals = (changes: readonly Change[]) =>
+    assessed('frag-tank-cold-garage', changes).workings.filter(({ result }) =>
+      result.startsWith('identified.residuals.'),
+    );
+  expect(residuals([])).toEqual([]);
+  const [capacity, power] = residuals([['machine.compressor', rated]]);
+  expect(capacity).toMatchObject({
+    formula: 'compressor.relativeDeviation',
+    inputs: { X_given: 300 },
+    from: { X_given: 'machine.compressor.ratings.0.capacity' },
+  });
+  expect(power!.from).toEqual({ X_given: 'machine.compressor.ratings.0.power' });
 });
 
 function assessed(demo: string, changes: readonly Change[]): Assessment {

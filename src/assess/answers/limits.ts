@@ -9,17 +9,16 @@ import {
   type LimitReach,
   limitsReached,
 } from '../../parts/compressor/index.ts';
-import { type QuantityName, type WorkingStep, workingStep } from '../../quantities/index.ts';
-import type { LimitMargin } from '../assessment.ts';
+import { type WorkingStep, workingStep } from '../../quantities/index.ts';
+import type { LimitMargin, LimitQuantity } from '../assessment.ts';
 import type { LimitAnswer } from '../machine-answer.ts';
 import type { StagedDesign } from '../stages/engine-assumptions.ts';
 import type { CompressorResult } from '../stages/machine.ts';
 import { limitLabel } from '../wording/limits.ts';
 
-/** What a limit is a number of, what its distance is a number of, and the result that it holds. */
+/** What a limit is a number of, and the result that it holds. */
 interface Limited {
-  readonly quantity: QuantityName;
-  readonly distance: QuantityName;
+  readonly quantity: LimitQuantity;
   readonly result: string;
   /** Formulas of the distance below and above it; a quantity that has limits on one side only has one of them. */
   readonly below?: string;
@@ -28,7 +27,6 @@ interface Limited {
 
 const temperature = {
   quantity: 'temperature',
-  distance: 'temperatureDifference',
   below: 'compressor.temperatureBelow',
   above: 'compressor.temperatureAbove',
 } as const;
@@ -39,35 +37,30 @@ const limited: Readonly<Record<LimitedQuantity, Limited>> = {
   discharge: { ...temperature, result: 'operating.dischargeTemperature' },
   pressureRatio: {
     quantity: 'ratio',
-    distance: 'ratio',
     result: 'operating.compressor.pressureRatio',
     below: 'compressor.ratioBelow',
     above: 'compressor.ratioAbove',
   },
   suctionPressure: {
     quantity: 'pressure',
-    distance: 'pressureDifference',
     result: 'operating.points.compressorInlet.pressure',
     below: 'compressor.suctionPressureBelow',
   },
   returnGas: { ...temperature, result: 'operating.points.compressorInlet.temperature' },
   superheat: {
     quantity: 'temperatureDifference',
-    distance: 'temperatureDifference',
     result: 'exchangers.superheat',
     above: 'compressor.superheatAbove',
   },
   wall: { ...temperature, result: 'operating.compressor.wallTemperature' },
   current: {
     quantity: 'current',
-    distance: 'current',
     result: 'operating.compressor.current',
     below: 'compressor.currentBelow',
   },
   motorLoad: {
     quantity: 'fraction',
-    distance: 'fraction',
-    result: 'operating.compressor.motorLoad',
+    result: 'operating.compressor.motor.load',
     below: 'compressor.motorLoadBelow',
   },
 };
@@ -134,10 +127,9 @@ export function limitAnswers(reaches: readonly LimitReach[]): readonly LimitAnsw
 }
 
 /** What the distance to a limit of that quantity is a number of. */
-export function distanceQuantity(quantity: string): QuantityName {
-  const found = Object.values(limited).find((each) => each.quantity === quantity);
-  if (found === undefined) throw new Error(`no limit is a number of ${quantity}`);
-  return found.distance;
+export function distanceQuantity(quantity: LimitQuantity): 'pressureDifference' | LimitQuantity {
+  if (quantity === 'temperature') return 'temperatureDifference';
+  return quantity === 'pressure' ? 'pressureDifference' : quantity;
 }
 
 /** Which step, or field of the design, gives the value that a limit holds. */

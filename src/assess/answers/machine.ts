@@ -49,7 +49,7 @@ export function machineAnswer(input: MachineAnswerInput): MachineAnswer {
     current: of('current'),
     ratedCurrent: ratedCurrent === undefined ? null : bandOnly(ratedCurrent),
     currentShare: results.compressor.ratedCurrent === null ? null : of('currentShare'),
-    motorLoad: of('motorLoad'),
+    motorLoad: of('motor.load'),
     wallTemperature: of('wallTemperature'),
     firstLimit: limitMargins(reaches)[0]!,
     limits: limitAnswers(reaches),

@@ -18,7 +18,9 @@ const limitFields = {
     'stable name: evaporatingHighest, evaporatingLowest, condensingContinuous, dischargeHighest, pressureRatioHighest, suctionPressureHighest, wallHighest, currentContinuous, motorLoadHighest, …',
   ),
   label: text('the same in words'),
-  quantity: text('"temperature", "ratio", "pressure", "current", "fraction" or "temperatureDifference"'),
+  quantity: z
+    .enum(['temperature', 'ratio', 'pressure', 'current', 'fraction', 'temperatureDifference'])
+    .describe('what value and bound are numbers of'),
   value: si('where the machine is'),
   bound: si('the limit'),
   margin: si('distance left, in the same unit; negative once passed'),

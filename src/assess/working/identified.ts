@@ -1,10 +1,13 @@
 // The working of a machine found from its description: each of its numbers out of its range and how far the points move it,
 // how far every given value is off, and its current against the rated one.
 
+import type { OperatingPoint } from '../../loop/index.ts';
 import {
   currentShare,
+  endsAt,
   type HermeticParameter,
   hermeticParameters,
+  type MachineOrigins,
   parameterScales,
   type Residual,
 } from '../../parts/compressor/index.ts';
@@ -27,6 +30,45 @@ export function numberOrigins({
     return [name, isExact ? `${compressorPath}.${name}` : identifiedResult(name)];
   });
   return Object.fromEntries(origins);
+}
+
+/**
+ * Where a machine that runs came from: the steps of its numbers, its mains, where it stands, and what is in doubt of the model.
+ * @param surroundings  names the temperature of the air around the shell
+ * @param prefix        of the steps of the point: 'operating'
+ */
+export function machineOrigins(
+  results: Pick<StageResults, 'identified'>,
+  surroundings: string,
+  prefix: string,
+): MachineOrigins {
+  const nameplate = (name: 'frequency' | 'voltage') => `${compressorPath}.nameplate.${name}`;
+  const doubt = (kind: 'flow' | 'power') => ({
+    correction: `${prefix}.doubt.${kind}.correction`,
+    halfWidth: `${prefix}.doubt.${kind}.halfWidth`,
+    place: kind === 'flow' ? 'engine.machineFlowDoubt' : 'engine.machinePowerDoubt',
+  });
+  return {
+    parameters: numberOrigins(results),
+    ratedSupply: { frequency: nameplate('frequency'), voltage: nameplate('voltage') },
+    supply: { frequency: 'machine.supply.frequency', voltage: 'machine.supply.voltage' },
+    surroundings,
+    doubt: { flow: doubt('flow'), power: doubt('power') },
+  };
+}
+
+/** Steps `<prefix>.doubt.flow.correction`, …: what the points around tell of the model there. */
+export function doubtSteps({ compressor: { doubt } }: OperatingPoint, prefix: string): readonly WorkingStep[] {
+  if (doubt === null) return [];
+  return (['flow', 'power'] as const).flatMap((kind) => {
+    const { correction, halfWidth } = doubt[kind];
+    const mu: StepInput = [Math.log1p(correction)];
+    const sigma: StepInput = [halfWidth / (1 + correction) / endsAt];
+    return [
+      workingStep(`${prefix}.doubt.${kind}.correction`, 'compressor.modelCorrection', correction, { mu }),
+      workingStep(`${prefix}.doubt.${kind}.halfWidth`, 'compressor.modelHalfWidth', halfWidth, { mu, sigma }),
+    ];
+  });
 }
 
 /** Steps `identified.<number>`, and `identified.residuals.<index>` in the order of the given values. */

@@ -10,7 +10,7 @@ import type { StagedDesign } from '../stages/engine-assumptions.ts';
 import { loopSlice, type StageResults } from '../stages/index.ts';
 import { type MachinePlace, machineAt } from '../stages/machine.ts';
 import { allMachines, machineState, tankHeat } from '../stages/plant.ts';
-import { machineOrigins } from './identified.ts';
+import { doubtSteps, machineOrigins } from './identified.ts';
 import { atmosphere } from './tank.ts';
 
 /** Temperatures around the machine, and where they came from. */
@@ -31,14 +31,14 @@ export function spellPlace(design: StagedDesign, { surroundings }: StageResults)
 /** The loop at those temperatures, or where its two dew temperatures were given. */
 export function operatingSteps(
   design: StagedDesign,
-  { compressor }: Pick<StageResults, 'compressor'>,
+  { compressor, identified }: Pick<StageResults, 'compressor' | 'identified'>,
   operating: OperatingPoint,
   placed: PlacedMachine,
   prefix: string,
   areLevelsGiven = false,
 ): readonly WorkingStep[] {
   const { exchangers, machine, states, tank } = design;
-  const { evaporatorApproach, condenserApproach, superheat, subcooling } = exchangers;
+  const { evaporatorApproach, condenserApproach, superheat, subcooling, suctionPressureLimit } = exchangers;
   const input = {
     fluid: states.fluid(machine.refrigerant),
     machine: machineAt(loopSlice(design), compressor, placed.place),
@@ -48,6 +48,7 @@ export function operatingSteps(
     condenserApproach,
     superheat,
     subcooling,
+    ...(suctionPressureLimit === undefined ? {} : { suctionPressureLimit }),
   };
   const origins = {
     sourceTemperature: placed.source,
@@ -56,10 +57,11 @@ export function operatingSteps(
     condenserApproach: 'exchangers.condenserApproach',
     superheat: 'exchangers.superheat',
     subcooling: 'exchangers.subcooling',
-    machine: machineOrigins(placed.surroundings),
+    machine: machineOrigins({ identified }, placed.surroundings, prefix),
+    suctionPressureLimit: 'exchangers.suctionPressureLimit',
     areLevelsGiven,
   };
-  return operatingPointWorking(input, operating, origins, prefix);
+  return [...doubtSteps(operating, prefix), ...operatingPointWorking(input, operating, origins, prefix)];
 }
 
 /** Sizes that the assumed approaches imply. */

@@ -216,10 +216,9 @@ function limitResults({ operating }: Assessment): readonly NamedResult[] {
   return operating.limits.flatMap(({ limit, label, quantity, value, bound, margin }) => {
     const at = `operating.limits.${limit}`;
     const name = limit as LimitName;
-    const level = quantity as QuantityName;
     return [
-      plain('machine', `${at}.value`, limitedResult(name), `${label}: where it stands`, level, value),
-      plain('machine', `${at}.bound`, limitDecidedBy(name), `${label}: its limit`, level, bound),
+      plain('machine', `${at}.value`, limitedResult(name), `${label}: where it stands`, quantity, value),
+      plain('machine', `${at}.bound`, limitDecidedBy(name), `${label}: its limit`, quantity, bound),
       plain('machine', `${at}.margin`, at, `${label}: distance left`, distanceQuantity(quantity), margin),
     ];
   });

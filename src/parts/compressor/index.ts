@@ -66,6 +66,7 @@ export type {
 } from './identification/identified.ts';
 export { identifyMachine } from './identification/identify.ts';
 export { compressorWith } from './identification/machine-with.ts';
+export { endsAt } from './identification/priors.ts';
 export type { CompressorModel } from './model.ts';
 export { requireCompressorModel } from './model.ts';
 export type { CompressorPoint, CompressorWarning } from './point.ts';

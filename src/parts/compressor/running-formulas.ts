@@ -10,6 +10,7 @@ const movedResults: readonly (readonly [string, string, string, FormulaSymbol, n
   ['compressor.movedFlow', 'Mass flow, moved within the doubt of the model', 'm', symbols.massFlow, 1.2e-3],
   ['compressor.movedPower', 'Electric power, moved within the doubt of the model', 'W', symbols.power, 165],
   ['compressor.movedShellHeat', 'Heat of the shell, moved as the power is', 'Q_s', symbols.shellHeat, 61],
+  ['compressor.movedLoad', 'Load of the motor, moved as the power is', 'x', symbols.load, 0.9],
 ];
 const factor: FormulaSymbol = { meaning: 'factor on what the model gives', unit: '1' };
 

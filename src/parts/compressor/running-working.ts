@@ -87,6 +87,10 @@ function movedSteps(
       k: ofPower,
       y: ofModel('shellHeat'),
     }),
+    workingStep(own('motor.load'), 'compressor.movedLoad', point.motor.load, {
+      k: ofPower,
+      y: [modelled.motor.load, own('modelled.motor.load')],
+    }),
     workingStep(own('wallTemperature'), 'compressor.wallAtShellHeat', point.wallTemperature, {
       T_amb: [machine.surroundings, origins.surroundings],
       Q_s: [point.shellHeat, own('shellHeat')],

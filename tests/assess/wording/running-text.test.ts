@@ -77,7 +77,7 @@ describe('the sentence', () => {
   const limit = {
     limit: 'evaporatingHighest',
     label: 'highest evaporating temperature',
-    quantity: 'temperature',
+    quantity: 'temperature' as const,
     value: 280,
     bound: 288.15,
     margin: 8.15,
@@ -88,10 +88,25 @@ describe('the sentence', () => {
     heatDelivered: band(300, 340, 400),
     findings: [],
     limits: [limit],
+    count: 1,
     influences: [],
     loopAgainst: [],
     currency: 'EUR',
   };
+
+  test('of several machines says how many', () => {
+    expect(plain(verdictSentence({ ...facts, count: 3, standing: 'carriesLoad' }, 'metric'))).toMatch(
+      /^In the coldest spell the tank needs about 220 W \(190 to 260\) and 3 of these machines together bring about 340 W/,
+    );
+  });
+
+  test('of a limit of current says it in amperes', () => {
+    const current = { limit: 'currentContinuous', label: 'current it bears for long', quantity: 'current' as const };
+    const limits = [{ ...current, value: 1.1, bound: 1.4, margin: 0.3, passed: false }];
+    expect(plain(verdictSentence({ ...facts, limits, standing: 'carriesLoad' }, 'metric'))).toMatch(
+      /the current it bears for long of 1\.4 A that is usual for such a machine: 0\.30 A are left\.$/,
+    );
+  });
 
   test('of a loop that carries the load says how near the first limit is', () => {
     expect(plain(verdictSentence({ ...facts, standing: 'carriesLoad' }, 'metric'))).toBe(

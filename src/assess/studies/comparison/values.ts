@@ -110,7 +110,7 @@ const motorLoad: ComparedValue = {
   ...row('heat', 'motorLoad', 'load of the motor, over its best load', 'fraction', ({ results }) => {
     return results.operating.compressor.motor.load;
   }),
-  result: 'operating.compressor.motorLoad',
+  result: 'operating.compressor.motor.load',
 };
 
 const withThisDisplacement: readonly ComparedValue[] = [

@@ -11,8 +11,7 @@ import {
   type LimitReach,
   limitsReached,
 } from '../../../parts/compressor/index.ts';
-import type { QuantityName } from '../../../quantities/index.ts';
-import type { LimitMargin } from '../../assessment.ts';
+import type { LimitMargin, LimitQuantity } from '../../assessment.ts';
 import { limitLabel } from '../../wording/limits.ts';
 import { type Run, runningAt } from './running.ts';
 import type { LoopRun, MachineSubject } from './subject.ts';
@@ -28,7 +27,7 @@ export interface MachineEnvelope {
 }
 
 /** What each limit is a number of. */
-export const limitQuantity: Readonly<Record<LimitedQuantity, QuantityName>> = {
+export const limitQuantity: Readonly<Record<LimitedQuantity, LimitQuantity>> = {
   evaporating: 'temperature',
   condensing: 'temperature',
   discharge: 'temperature',

@@ -3,6 +3,7 @@
 
 import type { Formula, FormulaSymbol } from '../../../quantities/index.ts';
 import { fromScale, onScale, type Scale } from './coordinates.ts';
+import { endsAt } from './priors.ts';
 
 const pure = (meaning: string): FormulaSymbol => ({ meaning, unit: '1', quantity: 'ratio' });
 
@@ -21,7 +22,20 @@ export function temperatureDeviation(modelled: number, given: number): number {
   return modelled - given;
 }
 
+/** Correction of the model, relative, from the logarithm of its factor. */
+export function correctionOf(logarithm: number): number {
+  return Math.exp(logarithm) - 1;
+}
+
+/** Half width of what is left in doubt of the model, relative: passed about one time in ten. */
+export function halfWidthOf(logarithm: number, spread: number): number {
+  return Math.exp(logarithm) * endsAt * spread;
+}
+
 const file = 'src/parts/compressor/identification/coordinates.ts';
+const krigingFile = 'src/parts/compressor/identification/deviation/doubt.ts';
+const kriging = 'Gaussian process over evaporating and condensing temperature, Rasmussen & Williams 2006, from memory';
+const logarithmOfFactor = pure('logarithm of the factor that the points around tell; 0 without any');
 const source =
   'most probable machine: least sum of squares of the deviations of numbers and points, each over its own spread';
 const deviation = pure('where the points and ranges together put it, in standard deviations');
@@ -102,6 +116,36 @@ export const identificationFormulas: readonly Formula[] = [
     examples: [
       { T: 361.2, T_given: 358.4 },
       { T: 349.9, T_given: 352 },
+    ],
+  },
+  {
+    id: 'compressor.modelCorrection',
+    title: 'Correction of the model by the points around',
+    result: { symbol: 'c', ...pure('correction, relative') },
+    expression: 'exp(mu) - 1',
+    symbols: { mu: logarithmOfFactor },
+    source: kriging,
+    validity: 'between the points; away from them it returns to 0',
+    file: krigingFile,
+    compute: (v) => correctionOf(v.mu!),
+    examples: [{ mu: 0.021 }, { mu: -0.034 }],
+  },
+  {
+    id: 'compressor.modelHalfWidth',
+    title: 'What is left in doubt of the model',
+    result: { symbol: 'H', ...pure('half width of its range, relative') },
+    expression: 'exp(mu) * 1.6448536269514722 * sigma',
+    symbols: {
+      mu: logarithmOfFactor,
+      sigma: pure('standard deviation of that logarithm; grows with the distance from the points'),
+    },
+    source: `${kriging}; amounts are own judgement`,
+    validity: 'passed about one time in ten',
+    file: krigingFile,
+    compute: (v) => halfWidthOf(v.mu!, v.sigma!),
+    examples: [
+      { mu: 0.021, sigma: 0.018 },
+      { mu: 0, sigma: 0.03 },
     ],
   },
 ];
