@@ -2,7 +2,8 @@
 
 import type { ReactNode } from 'react';
 import type { CountRow, HowMany as HowManyAnswer } from '../../assess/index.ts';
-import { sayBand, sayRange, type UnitView } from '../../quantities/index.ts';
+import { sayRange, type UnitView } from '../../quantities/index.ts';
+import { BandCell } from '../ui/band-cell.tsx';
 import { DataTable } from '../ui/data-table.tsx';
 import { say, sayNeed } from '../ui/say.ts';
 import { StateMark } from '../ui/state-mark.tsx';
@@ -82,9 +83,13 @@ function Row({
         {machines}
         {isPlanned && <span className="own-mark"> planned</span>}
       </th>
-      <td className="number">{sayBand(coldestSpell, 'power', view)}</td>
-      <td className="number">{mildDay === null ? 'nothing to do' : sayBand(mildDay, 'power', view)}</td>
-      <td className="number">{sayBand(power, 'electricPower', view)}</td>
+      <BandCell band={coldestSpell} quantity="power" view={view} />
+      {mildDay === null ? (
+        <td className="number">nothing to do</td>
+      ) : (
+        <BandCell band={mildDay} quantity="power" view={view} />
+      )}
+      <BandCell band={power} quantity="electricPower" view={view} />
       <td className="number">{share >= 1 ? 'all the time' : `${say(share, 'fraction', view, 2)} of the time`}</td>
       <td>
         <StateMark kind={kind} word={word} />

@@ -41,7 +41,7 @@ export function KnownBy({ machine, view }: KnownByProps): ReactNode {
       </p>
       <p>{doubtSentence(machine, view)}</p>
       {odd.length + unusual.length > 0 && (
-        <ul className="plain-list">
+        <ul className="known-odd">
           {unusual.map((notice) => (
             <li key={notice.code}>
               <StateMark kind="look" word={unusualWords(notice)} />{' '}

@@ -9,9 +9,9 @@ import {
   type MapTrip,
 } from '../../assess/index.ts';
 import { mapLimitTable } from '../../charts/index.ts';
-import { type Band, sayBand, type UnitView } from '../../quantities/index.ts';
+import type { Band, UnitView } from '../../quantities/index.ts';
+import { BandCell } from '../ui/band-cell.tsx';
 import { DataTable } from '../ui/data-table.tsx';
-import { ResultLink } from '../ui/result-link.tsx';
 import { say, sentenceStart } from '../ui/say.ts';
 import { StateMark } from '../ui/state-mark.tsx';
 import { quantityNamed } from './quantity-named.ts';
@@ -95,21 +95,22 @@ function LimitTable({ assessment, view }: LimitTableProps): ReactNode {
             return (
               <tr key={limit.limit}>
                 <th scope="row">{sentenceStart(label)}</th>
-                <td className="number">
-                  <ResultLink workings={workings} result={now.result} of={`${label}, now`}>
-                    {sayBand(now, quantityNamed(quantity), view)}
-                  </ResultLink>
-                </td>
+                <BandCell
+                  band={now}
+                  quantity={quantityNamed(quantity)}
+                  view={view}
+                  workings={workings}
+                  of={`${label}, now`}
+                />
                 <td className="number">{say(bound, quantityNamed(quantity), view)}</td>
-                <td className="number">
-                  <ResultLink
-                    workings={workings}
-                    result={`operating.limits.${limit.limit}`}
-                    of={`${label}, distance left`}
-                  >
-                    {sayBand(left, differenceOf(quantity), view)}
-                  </ResultLink>
-                </td>
+                <BandCell
+                  band={left}
+                  quantity={differenceOf(quantity)}
+                  view={view}
+                  workings={workings}
+                  of={`${label}, distance left`}
+                  result={`operating.limits.${limit.limit}`}
+                />
                 <td>
                   <LimitState limit={limit} left={left} />
                 </td>

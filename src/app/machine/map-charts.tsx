@@ -29,8 +29,7 @@ export function MapCharts({ study, needed, view }: MapChartsProps): ReactNode {
         Over the evaporating temperature
       </h3>
       <p className="quiet">
-        The source decides the evaporating temperature, the water the condensing one. The machine was built for the left
-        of these pictures; where it would run is marked.
+        The source decides the evaporating temperature, the water the condensing one. Where it would run is marked.
       </p>
       <Choice
         legend="Range and limits at condensing"

@@ -1,9 +1,10 @@
 // Other fluids in this machine, at the coldest spell: what says not to, oil and materials first, then the numbers, for study only.
 
 import { type ReactNode, useId } from 'react';
-import { type CompatibilityFact, doubtWords, type OtherFluid } from '../../assess/index.ts';
-import { listed, type QuantityName, sayBandParts, type UnitView } from '../../quantities/index.ts';
+import { type CompatibilityFact, doubtWords, messageInView, type OtherFluid } from '../../assess/index.ts';
+import { listed, type QuantityName, type UnitView } from '../../quantities/index.ts';
 import { Termed } from '../terms/termed.tsx';
+import { BandCell } from '../ui/band-cell.tsx';
 import { ScrollBox } from '../ui/scroll-box.tsx';
 import { type StateKind, StateMark } from '../ui/state-mark.tsx';
 import type { WordsOfFinding } from '../worker/messages.ts';
@@ -140,17 +141,11 @@ function NumbersRow({
         {isMadeFor && <span className="own-mark"> made for it</span>}
       </th>
       {point.ok ? (
-        columns.map(([key, label, quantity]) => {
-          const { likely, range } = sayBandParts(point[key], quantity, view);
-          return (
-            <td key={label} className="number">
-              {likely}
-              {range !== undefined && <span className="cell-range">{range}</span>}
-            </td>
-          );
-        })
+        columns.map(([key, label, quantity]) => (
+          <BandCell key={label} band={point[key]} quantity={quantity} view={view} />
+        ))
       ) : (
-        <td colSpan={columns.length}>{point.message}</td>
+        <td colSpan={columns.length}>No running point: {messageInView(point.message, view)}</td>
       )}
     </tr>
   );

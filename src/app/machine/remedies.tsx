@@ -49,7 +49,9 @@ export function Remedies({ study, view }: RemediesProps): ReactNode {
             <tr>
               <th scope="row">Nothing</th>
               <Numbers state={first.before} view={view} />
-              <td>{first.before.passed.length === 0 ? 'no limit passed' : `past: ${named(first.before.passed)}`}</td>
+              <td className="outcome">
+                {first.before.passed.length === 0 ? 'no limit passed' : `past: ${named(first.before.passed)}`}
+              </td>
             </tr>
             {study.remedies.map((remedy) => (
               <tr key={remedy.name}>
@@ -61,7 +63,7 @@ export function Remedies({ study, view }: RemediesProps): ReactNode {
                 ) : (
                   <>
                     <Numbers state={remedy.after} view={view} />
-                    <td>{outcome(remedy, remedy.after, named)}</td>
+                    <td className="outcome">{outcome(remedy, remedy.after, named)}</td>
                   </>
                 )}
               </tr>

@@ -40,7 +40,9 @@ export function TablesRead({ residuals, view }: TablesReadProps): ReactNode {
       key={index}
       text={String(item.table)}
       name={all.length === 1 ? 'the table' : `table ${index + 1}`}
-      residualsOf={(row) => residuals.filter(({ path }) => path === `${tablesPath}.${index}.points.${row}`)}
+      residualsOf={(row) =>
+        residuals.filter(({ path }) => `${path}.`.startsWith(`${tablesPath}.${index}.points.${row}.`))
+      }
       view={view}
     />
   ));

@@ -5,6 +5,9 @@ import type { MapLimit } from '../../assess/index.ts';
 import { listed, sayQuantity, toView, type UnitView } from '../../quantities/index.ts';
 import type { LimitBand } from '../specification.ts';
 
+/** A margin narrower than this share of the picture is none: a limit at its very edge. */
+const leastWidth = 0.005;
+
 interface Margin {
   readonly label: string;
   readonly beyond: 'above' | 'below';
@@ -34,11 +37,12 @@ export function limitsAt(
   const above = nearest(margins, 'above');
   const isAll = above !== undefined && above.at <= first;
   const below = isAll ? undefined : nearest(margins, 'below');
+  const least = leastWidth * (last - first);
   const limits: LimitBand[] = [
-    ...(below === undefined || below.at <= first
+    ...(below === undefined || below.at - first < least
       ? []
       : [{ label: below.label, axis: 'x' as const, from: first, to: below.at }]),
-    ...(above === undefined || above.at >= last
+    ...(above === undefined || last - above.at < least
       ? []
       : [{ label: above.label, axis: 'x' as const, from: above.at, to: last }]),
   ];
