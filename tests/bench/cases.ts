@@ -6,6 +6,7 @@ import '../../src/matter/every-refrigerant/index.ts';
 import { Assessor, assessDesign } from '../../src/assess/index.ts';
 import { type OperatingPointInput, operatingPoint, textbookCycle } from '../../src/loop/index.ts';
 import { refrigerant, saturationAtTemperature, stateAt, tabulated } from '../../src/matter/refrigerants/index.ts';
+import { type RunningMachine, runningPoint } from '../../src/parts/compressor/index.ts';
 import { type RectangularTank, rectangularTank, tankLoad } from '../../src/tank/index.ts';
 import { refrigerantCases } from './refrigerants.ts';
 import { wrappingCases } from './wrapping.ts';
@@ -49,21 +50,34 @@ function singlePhasePoints() {
   });
 }
 
-const compressor = {
-  displacement: 6e-6,
-  speed: 49,
-  clearanceRatio: 0.03,
-  reexpansionExponent: 1.1,
-  fillingFactor: 0.9,
-  compressionEfficiency: 0.6,
-  frictionPressure: 3e4,
-  shellHeatShare: 0.4,
+/** Invented; nothing known of it but its numbers. */
+const machine: RunningMachine = {
+  compressor: {
+    displacement: 6e-6,
+    clearanceRatio: 0.025,
+    suctionVelocity: 14,
+    dischargeVelocity: 60,
+    suctionHeatingUnits: 0.5,
+    dischargeCoolingUnits: 0.4,
+    leakageRatio: 4e-5,
+    proportionalLoss: 0.08,
+    frictionPressure: 25e3,
+    motorEfficiency: 0.76,
+    motorPressure: 3.5e5,
+    slip: 0.03,
+    powerFactor: 0.75,
+    shellConductance: 1.8,
+    ratedSupply: { frequency: 50, voltage: 230 },
+  },
+  surroundings: 293.15,
+  supply: { frequency: 50, voltage: 230 },
+  known: null,
 };
 
-function loopAt(sourceTemperature: number, waterTemperature: number): OperatingPointInput {
+function loopAt(sourceTemperature: number, waterTemperature: number, of = fluid): OperatingPointInput {
   return {
-    fluid,
-    compressor,
+    fluid: of,
+    machine,
     sourceTemperature,
     waterTemperature,
     evaporatorApproach: 10,
@@ -200,6 +214,36 @@ export const engineCases: readonly BenchCase[] = [
         each((share) => loopAt(283.15 + 12 * ((share * 37) % 1), 296.15 + 6 * ((share * 23) % 1))),
         (input) => operatingPoint(input).heatDelivered,
       ),
+  },
+  {
+    id: 'loop.operatingPointTables',
+    title: 'operating point of real parts, with tables',
+    budget: 50e-6,
+    judged: 'median',
+    prepare: () => {
+      const table = tabulated(fluid);
+      return inTurn(
+        each((share) => loopAt(283.15 + 12 * ((share * 37) % 1), 296.15 + 6 * ((share * 23) % 1), table)),
+        (input) => operatingPoint(input).heatDelivered,
+      );
+    },
+  },
+  {
+    id: 'compressor.runningPointTables',
+    title: 'running point of a machine, with tables',
+    budget: undefined,
+    judged: 'median',
+    prepare: () => {
+      const table = tabulated(fluid);
+      const ends = each((share) => {
+        const pressure = saturationAtTemperature(fluid, 258.15 + 25 * ((share * 37) % 1)).vapour.pressure;
+        return {
+          suction: stateAt(fluid, { temperature: 295, pressure }),
+          dischargePressure: saturationAtTemperature(fluid, 308.15 + 15 * ((share * 23) % 1)).vapour.pressure,
+        };
+      });
+      return inTurn(ends, (at) => runningPoint(machine, table, at).power);
+    },
   },
   {
     id: 'loop.operatingPointNeighbour',

@@ -20,6 +20,7 @@ import {
   stateAt,
 } from '../../src/matter/refrigerants/index.ts';
 import { levelsOf } from './levels-of.ts';
+import { runningMachine } from './running-machine.ts';
 
 function cycleOf(name: string) {
   return textbookCycle({
@@ -239,16 +240,7 @@ describe('diagrams', () => {
     const fluid = refrigerant('R290');
     const point = operatingPoint({
       fluid,
-      compressor: {
-        displacement: 6e-6,
-        speed: 48,
-        clearanceRatio: 0.03,
-        reexpansionExponent: 1.1,
-        fillingFactor: 0.9,
-        compressionEfficiency: 0.6,
-        frictionPressure: 30e3,
-        shellHeatShare: 0.4,
-      },
+      machine: runningMachine(),
       sourceTemperature: 290,
       waterTemperature: 299,
       evaporatorApproach: 10,

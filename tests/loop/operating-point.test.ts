@@ -2,7 +2,7 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type OperatingPointInput, operatingPoint } from '../../src/loop/index.ts';
+import { type OperatingPoint, type OperatingPointInput, operatingPoint } from '../../src/loop/index.ts';
 import {
   refrigerant,
   refrigerantNames,
@@ -12,21 +12,11 @@ import {
 } from '../../src/matter/refrigerants/index.ts';
 import { KettlefinError } from '../../src/numerics/index.ts';
 import { levelsOf } from './levels-of.ts';
-
-const compressor = {
-  displacement: 8e-6,
-  speed: 48.5,
-  clearanceRatio: 0.03,
-  reexpansionExponent: 1.1,
-  fillingFactor: 0.9,
-  compressionEfficiency: 0.6,
-  frictionPressure: 30e3,
-  shellHeatShare: 0.4,
-};
+import { machineFor, perfectMachine, runningMachine } from './running-machine.ts';
 
 const base: OperatingPointInput = {
   fluid: refrigerant('R134a'),
-  compressor,
+  machine: runningMachine(),
   sourceTemperature: 292.15,
   waterTemperature: 299.15,
   evaporatorApproach: 10,
@@ -44,16 +34,18 @@ const anyInput: fc.Arbitrary<OperatingPointInput> = fc
     condenserApproach: fc.double({ min: 6, max: 15, noNaN: true }),
     superheat: fc.double({ min: 0, max: 20, noNaN: true }),
     subcooling: fc.double({ min: 0, max: 8, noNaN: true }),
-    shellHeatShare: fc.double({ min: 0, max: 0.6, noNaN: true }),
-    compressionEfficiency: fc.double({ min: 0.35, max: 0.9, noNaN: true }),
-    frictionPressure: fc.double({ min: 0, max: 80e3, noNaN: true }),
+    shellConductance: fc.double({ min: 0.5, max: 4, noNaN: true }),
+    motorEfficiency: fc.double({ min: 0.5, max: 0.9, noNaN: true }),
+    proportionalLoss: fc.double({ min: 0, max: 0.2, noNaN: true }),
+    clearanceRatio: fc.double({ min: 0.01, max: 0.05, noNaN: true }),
+    leakageRatio: fc.double({ min: 0, max: 1e-4, noNaN: true }),
   })
-  .map(({ name, shellHeatShare, compressionEfficiency, frictionPressure, ...rest }) => ({
+  .map(({ name, shellConductance, motorEfficiency, proportionalLoss, clearanceRatio, leakageRatio, ...rest }) => ({
     ...rest,
     sourceTemperature: levelsOf(name).at(rest.sourceTemperature),
     waterTemperature: levelsOf(name).at(rest.waterTemperature),
     fluid: refrigerant(name),
-    compressor: { ...compressor, shellHeatShare, compressionEfficiency, frictionPressure },
+    machine: machineFor(name, { shellConductance, motorEfficiency, proportionalLoss, clearanceRatio, leakageRatio }),
   }));
 
 describe('energy account', () => {
@@ -61,7 +53,7 @@ describe('energy account', () => {
     fc.assert(
       fc.property(anyInput, (input) => {
         const point = operatingPoint(input);
-        const share = input.compressor.shellHeatShare;
+        const share = point.shellHeat / point.compressorPower;
         expect(Math.abs(point.energyAccountResidual)).toBeLessThan(1e-9);
         const coolingCop = point.heatTaken / point.compressorPower;
         expect(Math.abs(point.compressorCop - (coolingCop + 1 - share))).toBeLessThan(1e-9 * point.compressorCop);
@@ -89,7 +81,8 @@ describe('energy account', () => {
     expect(outlet.pressure).toBe(high.vapour.pressure);
     expect(point.dischargeTemperature).toBe(outlet.temperature);
     expect(point.pressureRatio).toBeCloseTo(high.vapour.pressure / low.vapour.pressure, 10);
-    const flow = point.volumetricEfficiency * compressor.displacement * compressor.speed * inlet.density;
+    const { displacement } = base.machine.compressor;
+    const flow = point.volumetricEfficiency * displacement * point.compressor.speed * inlet.density;
     expect(point.massFlow).toBeCloseTo(flow, 12);
     const isentropicPower = point.massFlow * (isentropic.enthalpy - inlet.enthalpy);
     expect(point.overallEfficiency).toBeCloseTo(isentropicPower / point.compressorPower, 12);
@@ -133,15 +126,7 @@ describe('against a measurement', () => {
   ])('R600a, %s °C: capacity and power', (celsius, volumetric, overall, capacity, power) => {
     const point = operatingPoint({
       fluid: refrigerant('R600a'),
-      compressor: {
-        ...compressor,
-        displacement: 13.54e-6,
-        speed: 60,
-        clearanceRatio: 0,
-        fillingFactor: volumetric,
-        compressionEfficiency: overall,
-        frictionPressure: 0,
-      },
+      machine: perfectMachine(volumetric * 13.54e-6, overall, overall * power, 60),
       sourceTemperature: celsius + 273.15 + 5,
       evaporatorApproach: 5,
       waterTemperature: 303.15,
@@ -160,7 +145,8 @@ describe('tendencies', () => {
     (name) => {
       const fluid = refrigerant(name);
       const { at } = levelsOf(name);
-      const own = { ...base, fluid, sourceTemperature: at(292.15), waterTemperature: at(299.15) };
+      const machine = machineFor(name);
+      const own = { ...base, fluid, machine, sourceTemperature: at(292.15), waterTemperature: at(299.15) };
       const bySource = [275, 280, 285, 290].map((source) => operatingPoint({ ...own, sourceTemperature: at(source) }));
       const byWater = [294, 298, 302].map((water) => operatingPoint({ ...own, waterTemperature: at(water) }));
       for (let index = 1; index < bySource.length; index++) {
@@ -173,11 +159,29 @@ describe('tendencies', () => {
     },
   );
 
-  it('more shell heat takes from the condenser exactly what it gives to the surroundings', () => {
-    const one = operatingPoint({ ...base, compressor: { ...compressor, shellHeatShare: 0.2 } });
-    const other = operatingPoint({ ...base, compressor: { ...compressor, shellHeatShare: 0.5 } });
-    expect(one.heatDelivered - other.heatDelivered).toBeCloseTo(other.shellHeat - one.shellHeat, 7);
-    expect(other.heatTaken).toBeCloseTo(one.heatTaken, 9);
+  it('a shell that conducts more gives more to its surroundings and leaves the gas colder', () => {
+    const [one, other] = [1, 3].map((shellConductance) =>
+      operatingPoint({ ...base, machine: runningMachine({ shellConductance }) }),
+    ) as [OperatingPoint, OperatingPoint];
+    expect(other.shellHeat).toBeGreaterThan(one.shellHeat);
+    expect(other.dischargeTemperature).toBeLessThan(one.dischargeTemperature);
+    for (const { heatDelivered, heatTaken, compressorPower, shellHeat } of [one, other]) {
+      expect(heatDelivered + shellHeat).toBeCloseTo(heatTaken + compressorPower, 7);
+    }
+  });
+
+  it('a valve that limits the suction pressure takes heat, current and load away', () => {
+    const free = operatingPoint(base);
+    const limit = 0.7 * free.evaporating.pressure;
+    const throttled = operatingPoint({ ...base, suctionPressureLimit: limit });
+    expect(throttled.points[0].pressure).toBe(limit);
+    expect(throttled.points[0].enthalpy).toBeCloseTo(free.points[0].enthalpy, 6);
+    expect(throttled.evaporating).toEqual(free.evaporating);
+    expect(throttled.heatDelivered).toBeLessThan(free.heatDelivered);
+    expect(throttled.compressor.motor.load).toBeLessThan(free.compressor.motor.load);
+    expect(throttled.compressor.current).toBeLessThan(free.compressor.current);
+    expect(Math.abs(throttled.energyAccountResidual)).toBeLessThan(1e-9);
+    expect(operatingPoint({ ...base, suctionPressureLimit: 1.1 * free.evaporating.pressure })).toEqual(free);
   });
 
   it('never beats the reversible loop between the same two dew temperatures, saturated (seed 3302)', () => {
@@ -188,6 +192,8 @@ describe('tendencies', () => {
         expect(evaporating.temperature).toBeLessThan(condensing.temperature);
         // A blend gives heat down to its bubble temperature.
         const { bubbleTemperature } = condensing;
+        // A shell that takes heat up is a second source.
+        if (point.shellHeat < 0) return;
         expect(point.compressorCop).toBeLessThan(bubbleTemperature / (bubbleTemperature - evaporating.temperature));
       }),
       { seed: 3302, numRuns: 100 },
@@ -218,7 +224,9 @@ describe('refused', () => {
     [{ condenserApproach: -3 }, 'condenserApproach'],
     [{ sourceTemperature: Number.POSITIVE_INFINITY }, 'sourceTemperature'],
     [{ waterTemperature: -5 }, 'waterTemperature'],
-    [{ compressor: { ...compressor, displacement: 0 } }, 'compressor.displacement'],
+    [{ machine: runningMachine({ displacement: 0 }) }, 'compressor.displacement'],
+    [{ machine: { ...base.machine, surroundings: 0 } }, 'surroundings'],
+    [{ suctionPressureLimit: 0 }, 'suctionPressureLimit'],
   ])('%s names %s', (change, path) => {
     expect(refused(change)).toMatchObject({ name: 'InputError', path });
   });

@@ -12,9 +12,10 @@ import {
   textbookCycleWorking,
 } from '../../src/loop/index.ts';
 import { refrigerant, refrigerantFormulas, refrigerantNames } from '../../src/matter/refrigerants/index.ts';
-import { compressorFormulas } from '../../src/parts/compressor/index.ts';
+import { compressorFormulas, type HermeticParameter, hermeticParameters } from '../../src/parts/compressor/index.ts';
 import type { WorkingStep } from '../../src/quantities/index.ts';
 import { type LevelsOf, levelsOf } from './levels-of.ts';
+import { machineFor, machineWithPoint } from './running-machine.ts';
 
 const formulas = new Map(
   [...loopFormulas, ...compressorFormulas, ...refrigerantFormulas].map((formula) => [formula.id, formula]),
@@ -239,16 +240,7 @@ it('stands in the order in which a student hands it in', () => {
 describe('working of the operating point', () => {
   const input: OperatingPointInput = {
     fluid: refrigerant('R290'),
-    compressor: {
-      displacement: 5.6e-6,
-      speed: 48.5,
-      clearanceRatio: 0.03,
-      reexpansionExponent: 1.1,
-      fillingFactor: 0.88,
-      compressionEfficiency: 0.58,
-      frictionPressure: 25e3,
-      shellHeatShare: 0.35,
-    },
+    machine: machineFor('R290'),
     sourceTemperature: 287.15,
     waterTemperature: 298.65,
     evaporatorApproach: 9,
@@ -256,9 +248,21 @@ describe('working of the operating point', () => {
     superheat: 6,
     subcooling: 3,
   };
-  const model = Object.fromEntries(
-    Object.keys(input.compressor).map((key) => [key, `machine.compressor.${key}`]),
-  ) as Record<keyof typeof input.compressor, string>;
+  const doubtOf = (kind: string) => ({
+    correction: `machine.known.${kind}Correction`,
+    halfWidth: `machine.known.${kind}HalfWidth`,
+    place: `engine.machine${kind}Doubt`,
+  });
+  const machine = {
+    parameters: Object.fromEntries(hermeticParameters.map((name) => [name, `machine.compressor.${name}`])) as Record<
+      HermeticParameter,
+      string
+    >,
+    ratedSupply: { frequency: 'machine.rated.frequency', voltage: 'machine.rated.voltage' },
+    supply: { frequency: 'machine.supply.frequency', voltage: 'machine.supply.voltage' },
+    surroundings: 'room.coldest',
+    doubt: { flow: doubtOf('Flow'), power: doubtOf('Power') },
+  };
   const origins = {
     sourceTemperature: 'room.temperature',
     waterTemperature: 'tank.waterTemperature',
@@ -266,27 +270,33 @@ describe('working of the operating point', () => {
     condenserApproach: 'exchangers.condenserApproach',
     superheat: 'exchangers.superheat',
     subcooling: 'exchangers.subcooling',
-    model,
+    machine,
+    suctionPressureLimit: 'exchangers.suctionPressureLimit',
   };
 
-  /** A compressor whose shell loses nearly all its heat: the gas leaves wet. */
+  /** A machine whose shell loses nearly all its heat: the gas leaves wet. */
   const wet: OperatingPointInput = {
     ...input,
     fluid: refrigerant('R600a'),
-    compressor: { ...input.compressor, compressionEfficiency: 0.95, frictionPressure: 0, shellHeatShare: 0.9 },
+    machine: { ...machineFor('R600a', { shellConductance: 60, dischargeCoolingUnits: 3 }), surroundings: 278 },
     superheat: 0,
   };
+  const known: OperatingPointInput = { ...input, machine: machineWithPoint('R290') };
+  const limited: OperatingPointInput = { ...input, suctionPressureLimit: 3.6e5 };
 
   it.each([
     ['dry discharge', input, null],
     ['wet discharge', wet, expect.any(Number)],
+    ['a blend', { ...input, fluid: refrigerant('R407C'), machine: machineFor('R407C') }, null],
+    ['something known of the machine', known, null],
+    ['a valve that limits the suction pressure', limited, null],
   ])('%s: each step holds; inputs come from the design or from another step', (_what, given, quality) => {
     const result = operatingPoint(given);
     expect(result.points[2].quality).toEqual(quality);
     const steps = operatingPointWorking(given, result, origins);
     const values = expectStepsHold(steps);
     for (const { result: name } of steps) {
-      for (const end of endsOf(steps, name)) expect(end).toMatch(/^(room|tank|exchangers|machine)\./);
+      for (const end of endsOf(steps, name)) expect(end).toMatch(/^(room|tank|exchangers|machine|engine)\./);
     }
     for (const point of result.points) {
       for (const property of ['temperature', 'pressure', 'enthalpy', 'entropy', 'density', 'quality'] as const) {
