@@ -7,7 +7,7 @@ import { tankLoad } from '../../src/tank/index.ts';
 
 /** A measured tank; only water and room are in doubt, and the coldest spell follows the room. */
 const measured = {
-  formatVersion: 1,
+  formatVersion: 2,
   name: 'Measured, water and room in doubt',
   place: { altitude: '0 m' },
   room: {
@@ -34,7 +34,7 @@ const measured = {
   },
   machine: {
     refrigerant: 'R134a',
-    compressor: { kind: 'salvaged', madeFor: 'R134a', appliance: 'dehumidifier' },
+    compressor: { appliance: 'dehumidifier', madeFor: 'R134a' },
   },
   prices: { currency: 'EUR', electricity: '0.36 EUR/kWh' },
 };

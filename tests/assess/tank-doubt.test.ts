@@ -14,7 +14,7 @@ import { documentOf, type Loose, measuredDesign } from '../design/examples.ts';
 /** Every number typed in without doubt: what is left moves by the engine's own assumptions. */
 function certain(): Loose {
   return {
-    formatVersion: 1,
+    formatVersion: 2,
     name: 'Sizes without doubt',
     place: { altitude: '0 m' },
     room: {
@@ -52,7 +52,7 @@ function certain(): Loose {
     },
     machine: {
       refrigerant: 'R134a',
-      compressor: { kind: 'salvaged', madeFor: 'R134a', appliance: 'dehumidifier' },
+      compressor: { appliance: 'dehumidifier', madeFor: 'R134a' },
     },
     prices: { currency: 'EUR', electricity: '0.36 EUR/kWh' },
   };

@@ -136,7 +136,7 @@ describe('a link that carries a design', () => {
       [hash.slice(0, 400), 'Copy it again'],
       [`${hash.slice(0, 300)}A${hash.slice(301)}`.replace('design=ae', 'design=aE'), 'Copy it again'],
       [hash.replace('design=a', 'design=q'), 'newer release'],
-      [await hashFor(garage.replace('"formatVersion": 1', '"formatVersion": 7')), 'newer'],
+      [await hashFor(garage.replace('"formatVersion": 2', '"formatVersion": 7')), 'newer'],
       [await hashFor('{"name": "half'), 'ends too early'],
     ];
     const workbench = await openSolved({ path: '#what-leaves' });

@@ -42,6 +42,11 @@ test.each([
   [1e-7, 'energyPrice', 'metric', '0.36/kWh'],
   [12345.6, 'money', 'metric', '12 000'],
   [604800, 'duration', 'metric', '7 days'],
+  [1998, 'calendarYear', 'us', '1998'],
+  [60, 'mainsFrequency', 'us', '60 Hz'],
+  [0.75, 'powerFactor', 'metric', '0.75'],
+  [1.23, 'current', 'us', '1.2 A'],
+  [230, 'voltage', 'metric', '230 V'],
   [-0, 'temperatureDifference', 'metric', '0 K'],
 ] as const)('%d as %s in the %s view is "%s"', (value, quantity, view, expected) => {
   expect(plain(sayQuantity(value, quantity, view))).toBe(expected);
