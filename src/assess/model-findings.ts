@@ -158,7 +158,9 @@ export function operatingFindings({ operating }: Pick<StageResults, 'operating'>
 }
 
 /** What is simplified of a blend. */
-function glideFindings({ operating: { evaporating, condensing } }: StageResults): readonly Finding[] {
+export function glideFindings({
+  operating: { evaporating, condensing },
+}: Pick<StageResults, 'operating'>): readonly Finding[] {
   if (condensing.glide === 0) return [];
   return [
     finding(

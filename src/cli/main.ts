@@ -8,8 +8,10 @@ import { briefCommand } from './commands/brief.ts';
 import { checkCommand } from './commands/check.ts';
 import { compareCommand } from './commands/compare.ts';
 import { cycleCommand } from './commands/cycle.ts';
+import { fitCommand } from './commands/fit.ts';
 import { loadCommand } from './commands/load.ts';
 import { machineCommand } from './commands/machine.ts';
+import { settleCommand } from './commands/settle.ts';
 import { stateCommand } from './commands/state.ts';
 import { workingCommand } from './commands/working.ts';
 import { type ExitCode, exitCodes } from './exit-codes.ts';
@@ -22,6 +24,8 @@ const commands: readonly Command[] = [
   checkCommand,
   loadCommand,
   machineCommand,
+  settleCommand,
+  fitCommand,
   workingCommand,
   compareCommand,
   cycleCommand,

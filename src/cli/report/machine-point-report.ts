@@ -12,6 +12,7 @@ import {
   sentenceStart,
   type UnitView,
 } from '../../quantities/index.ts';
+import { evidenceWords } from './fit-report.ts';
 import { limitsRows } from './machine-limits.ts';
 import { findingsSection } from './report-sections.ts';
 import { columnAndText, columns, paragraph, section } from './text-table.ts';
@@ -111,15 +112,7 @@ function residualSection({ residuals }: MachinePoint, view: UnitView): string {
   const told = residuals.map(({ label, of, quantity, given, modelled, disagrees }) => {
     const name = isQuantityName(quantity) ? quantity : 'ratio';
     const say = (value: number) => sayQuantity(value, name, view, 3);
-    return [label, residualWords[of], say(given), `here ${say(modelled)}`, disagrees ? 'does not fit the rest' : ''];
+    return [label, evidenceWords[of], say(given), `here ${say(modelled)}`, disagrees ? 'does not fit the rest' : ''];
   });
   return section('How the likely machine meets what was given of it', columns(told));
 }
-
-const residualWords: Readonly<Record<MachinePoint['residuals'][number]['of'], string>> = {
-  massFlow: 'flow',
-  capacity: 'capacity',
-  power: 'electricity',
-  current: 'current',
-  dischargeTemperature: 'discharge',
-};

@@ -1,11 +1,9 @@
-// Where a map is beyond the limits of the machine: which of them are passed at each point, and between which points of a line each is
-// crossed, by straight lines between them.
+// Where a map is beyond the limits of the machine: between which points of a line each limit is crossed, by straight lines between
+// them.
 
 import type { EnvelopeLimit } from '../../../parts/compressor/index.ts';
 import type { LimitMargin } from '../../assessment.ts';
-import { limitLabel } from '../../wording/limits.ts';
 import type { MapLimit } from './answer.ts';
-import { limitQuantity } from './limits.ts';
 import type { Levels } from './running.ts';
 
 /** The limits at one running point of the map. */
@@ -20,14 +18,13 @@ export interface PointMargins extends Levels {
  */
 export function mapLimits(limits: readonly EnvelopeLimit[], points: readonly PointMargins[]): readonly MapLimit[] {
   const levels = [...new Set(points.map(({ condensing }) => condensing))];
-  return limits.map(({ name, of, bound, source }) => ({
-    limit: name,
-    label: limitLabel(name),
-    quantity: limitQuantity[of],
-    bound,
-    source,
-    edges: levels.flatMap((condensing) => edgesAt(condensing, distances(points, condensing, name))),
-  }));
+  return limits.flatMap(({ name, source }) => {
+    const told = points[0]?.margins.find(({ limit }) => limit === name);
+    if (told === undefined) return [];
+    const { limit, label, quantity, bound } = told;
+    const edges = levels.flatMap((condensing) => edgesAt(condensing, distances(points, condensing, name)));
+    return [{ limit, label, quantity, bound, source, edges }];
+  });
 }
 
 interface Distance {

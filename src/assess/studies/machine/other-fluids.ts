@@ -15,7 +15,7 @@ import { bandWithUnit } from '../../answers/pieces.ts';
 import type { StagedDesign } from '../../stages/engine-assumptions.ts';
 import { exactStates } from '../../stages/states.ts';
 import type { CompatibilityFact, OtherFluid } from './answer.ts';
-import type { MachineEnvelope } from './limits.ts';
+import type { LimitsOfMachine } from './limits.ts';
 import { fluidFindings } from './point-findings.ts';
 import { type LoopRun, type MachineSubject, settledAt } from './subject.ts';
 import { type Variants, variedNumbers } from './variants.ts';
@@ -27,7 +27,7 @@ import { type Variants, variedNumbers } from './variants.ts';
 export function otherFluids(
   subject: Pick<MachineSubject, 'design' | 'results'>,
   variants: Variants<LoopRun>,
-  envelope: MachineEnvelope,
+  envelope: LimitsOfMachine,
 ): readonly OtherFluid[] {
   const { refrigerant, compressor } = subject.design.machine;
   const others = compressorFluids.filter(hasCoefficientFile);
@@ -108,7 +108,7 @@ type NumberName = keyof typeof numbers;
 function pointOn(
   { results, design }: Pick<MachineSubject, 'design' | 'results'>,
   variants: Variants<LoopRun>,
-  envelope: MachineEnvelope,
+  envelope: LimitsOfMachine,
   fluid: string,
 ): OtherFluid['point'] {
   try {

@@ -15,7 +15,7 @@ import { usualRating } from '../../stages/usual-rating.ts';
 import { readMachine } from './alone.ts';
 import { type AskedBasis, type KnownBasis, pointBasis } from './basis.ts';
 import { coefficientValues } from './coefficient-values.ts';
-import { machineEnvelope } from './limits.ts';
+import { limitsOfMachine } from './limits.ts';
 import type { MachinePoint, MachinePointsOutcome, PointBasis, UnitBand } from './point-answer.ts';
 import { pointFindings } from './point-findings.ts';
 import { type Levels, type Run, runningAt } from './running.ts';
@@ -99,7 +99,7 @@ function machinePoint(
     insideData: doubt.reasons.length === 0,
     doubt: doubt.reasons,
     polynomial: coefficientValues(subject, basis, fluid),
-    limits: machineEnvelope(subject, variants.likely).margins(point),
+    limits: limitsOfMachine(subject, variants.likely).margins(point),
     residuals: identified.residuals.map(residualAnswer),
     findings: pointFindings(subject, point, fluid.name, [...variants.unanswered, ...varied.unanswered]),
   };

@@ -3,7 +3,7 @@
 
 import { applicationLimits } from '../../../parts/compressor/index.ts';
 import type { MachineSentence } from './answer.ts';
-import type { MachineEnvelope } from './limits.ts';
+import type { LimitsOfMachine } from './limits.ts';
 import type { YearState } from './marks.ts';
 import { type LoopRun, type MachineSubject, settledAt } from './subject.ts';
 import { type Variants, variedNumbers } from './variants.ts';
@@ -13,7 +13,7 @@ export function machineSentence(
   { design, results }: Pick<MachineSubject, 'design' | 'results'>,
   variants: Variants<LoopRun>,
   states: readonly YearState[],
-  envelope: MachineEnvelope,
+  envelope: LimitsOfMachine,
 ): MachineSentence {
   const { application, compressor, count, refrigerant } = design.machine;
   const { evaporating } = applicationLimits(application);
@@ -45,7 +45,7 @@ export function machineSentence(
 type StatePoint = { readonly state: YearState; readonly point: ReturnType<typeof settledAt> };
 
 /** The limit met first over the year: by the nearness in which the margins are told. */
-function firstLimit(points: readonly StatePoint[], envelope: MachineEnvelope): MachineSentence['firstLimit'] {
+function firstLimit(points: readonly StatePoint[], envelope: LimitsOfMachine): MachineSentence['firstLimit'] {
   const nearest = points
     .map(({ state, point }) => ({ when: state.when, nearest: envelope.nearest(point) }))
     .sort((left, right) => left.nearest.nearness - right.nearest.nearness)[0]!;

@@ -16,7 +16,7 @@ import type { StatesFrom } from '../../stages/states.ts';
 import { tableStates } from '../../stages/table-states.ts';
 import type { MachineOutcome, MachineStudy, MapMark } from './answer.ts';
 import { howMany } from './how-many.ts';
-import { type MachineEnvelope, machineEnvelope } from './limits.ts';
+import { type LimitsOfMachine, limitsOfMachine } from './limits.ts';
 import { machineMap, mapAxes } from './map.ts';
 import { mapLimits, type PointMargins } from './map-limits.ts';
 import { markOf, type YearState, yearStates } from './marks.ts';
@@ -53,7 +53,7 @@ export function assessMachine(
 function studyOf(subject: MachineSubject<LoopResults>): MachineStudy {
   const { design, results, document } = subject;
   const variants = loopVariants(subject, isOfLoop);
-  const envelope = machineEnvelope(subject, variants.likely);
+  const envelope = limitsOfMachine(subject, variants.likely);
   const states = yearStates(subject);
   const marks = states.map((state) => markOf(variants, state, envelope.passed));
   const load = loadBand(subject);
@@ -80,7 +80,7 @@ function studyOf(subject: MachineSubject<LoopResults>): MachineStudy {
 export function mapPart(
   subject: Pick<MachineSubject, 'design' | 'results'>,
   variants: Variants<LoopRun>,
-  envelope: MachineEnvelope,
+  envelope: LimitsOfMachine,
   marks: readonly Pick<MapMark, 'evaporating' | 'condensing'>[],
 ): Pick<MachineStudy, 'basis' | 'map' | 'limits' | 'trips'> {
   const { design, results } = subject;
@@ -154,7 +154,7 @@ function remediesAt(
   { likely }: Variants<LoopRun>,
   states: readonly YearState[],
   marks: readonly MapMark[],
-  envelope: MachineEnvelope,
+  envelope: LimitsOfMachine,
 ): MachineStudy['remedies'] {
   const loads = marks.map(({ values }) => values.motorLoad.likely);
   const hardest = states[loads.indexOf(Math.max(...loads))]!;

@@ -3,7 +3,7 @@
 import { KettlefinError } from '../../../numerics/index.ts';
 import { type TripFound, tripAt } from '../../../parts/compressor/index.ts';
 import type { MapTrip } from './answer.ts';
-import type { MachineEnvelope } from './limits.ts';
+import type { LimitsOfMachine } from './limits.ts';
 import { type Run, runningAt } from './running.ts';
 
 /** Further up than the map nobody asks [K]. */
@@ -16,7 +16,7 @@ const beyondMap = 10;
  */
 export function tripOf(
   run: Run,
-  { limits }: MachineEnvelope,
+  { limits }: LimitsOfMachine,
   condensing: number,
   evaporating: readonly number[],
 ): MapTrip {
