@@ -52,8 +52,8 @@ export function refuse(asked: Asked, refusal: Refusal, streams: Streams): ExitCo
   return exitCodes.noSolution;
 }
 
-function noSolution({ message, code }: EngineError, view: UnitView): string {
-  return withReason(messageInView(message, view), code);
+function noSolution({ message, code, facts }: EngineError, view: UnitView): string {
+  return messageInView(withReason(message, code, facts), view);
 }
 
 function writeJson({ json }: Asked, { output }: Streams, error: object): void {

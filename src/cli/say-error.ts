@@ -52,7 +52,7 @@ export function errorSentence(error: KettlefinError): string {
     const { received, expected } = error.facts();
     return inputSentence(error.path, received, expected, error.code);
   }
-  return withReason(error.message, error.code);
+  return withReason(error.message, error.code, error.facts());
 }
 
 const reasons: Readonly<Record<string, string>> = {
@@ -61,9 +61,21 @@ const reasons: Readonly<Record<string, string>> = {
     'Above the critical point nothing condenses; cycles that work there are not in this version.',
 };
 
-/** The message, and for some codes the reason behind it. */
-export function withReason(message: string, code: string): string {
+/** Codes whose limit is what would be possible, in words for people. */
+const saysWhatIsPossible: readonly string[] = [
+  'moreThanSwept',
+  'belowIsentropic',
+  'noFlow',
+  'motorStalls',
+  'chokedSuction',
+  'beyondKnowledge',
+];
+
+/** The message, for some codes the reason behind it, and for some what would be possible. */
+export function withReason(message: string, code: string, facts: Readonly<Record<string, unknown>>): string {
   const sentence = message.endsWith('.') ? message : `${message}.`;
+  const { limit } = facts;
+  if (saysWhatIsPossible.includes(code) && typeof limit === 'string') return `${sentence} Possible is ${limit}.`;
   const reason = reasons[code];
   return reason === undefined ? sentence : `${sentence} ${reason}`;
 }

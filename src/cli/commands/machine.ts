@@ -136,14 +136,15 @@ function points(
   if (!outcome.ok) return refuse(asked, outcome, streams);
   const notes: PointNotes = { bare: [...(pairs.some(({ isBare }) => isBare) ? ['--at'] : []), ...bare] };
   streams.output.write(
-    asked.json ? pointsJson(outcome.points) : `${pointsReport(outcome.points, notes, asked.view)}\n`,
+    asked.json ? pointsJson(outcome.points, notes) : `${pointsReport(outcome.points, notes, asked.view)}\n`,
   );
   return exitCodes.answered;
 }
 
-function pointsJson(answers: readonly MachinePoint[]): string {
+/** `bareNumbers`: options whose number had no unit and was taken in °C or K. */
+function pointsJson(answers: readonly MachinePoint[], { bare: bareNumbers }: PointNotes): string {
   const [only, ...more] = answers;
-  return `${JSON.stringify(more.length === 0 ? only : { points: answers }, null, 2)}\n`;
+  return `${JSON.stringify({ ...(more.length === 0 ? only : { points: answers }), bareNumbers }, null, 2)}\n`;
 }
 
 function pointsReport(answers: readonly MachinePoint[], notes: PointNotes, view: UnitView): string {

@@ -35,6 +35,8 @@ export interface KnownBasis {
   /** Mains of the design, and whether each was given there. */
   readonly supply: Supply;
   readonly given: { readonly frequency: boolean; readonly voltage: boolean };
+  /** Whether the mains that a point holds for were given with it. */
+  readonly isStated: (point: EvidencePoint, name: 'frequency' | 'voltage') => boolean;
 }
 
 /**
@@ -50,7 +52,8 @@ export function pointBasis(fluid: Refrigerant, levels: Levels, asked: AskedBasis
   const liquid = liquidOf(fluid, { ...levels, bubble }, asked, known, near);
   return {
     refrigerant: fluid.name,
-    ...levels,
+    evaporating: levels.evaporating,
+    condensing: levels.condensing,
     returnGas,
     superheat: returnGas.value - levels.evaporating,
     liquid,
@@ -146,7 +149,7 @@ function surroundingsOf(asked: AskedBasis, { rating }: KnownBasis, [nearest]: Ne
 /** Mains as asked, as the design gives them, as the data were measured on, or as assumed for the place. */
 function supplyOf(
   asked: AskedBasis,
-  { supply, given }: KnownBasis,
+  { supply, given, isStated }: KnownBasis,
   [nearest]: Near,
 ): Pick<PointBasis, 'frequency' | 'voltage'> {
   const isElsewhere = asked.frequency !== undefined || given.frequency;
@@ -156,7 +159,10 @@ function supplyOf(
     if (given[name]) return basisValue(supply[name], 'design', 'mains of the design');
     // A voltage goes with its frequency: that of a sheet for 60 Hz says nothing about mains of 50 Hz.
     const isOfData = nearest !== undefined && (name === 'frequency' || !isElsewhere);
-    if (isOfData) return basisValue(nearest.supply[name], 'itsOwnData', ofData(nearest));
+    if (isOfData) {
+      const words = isStated(nearest, name) ? ofData(nearest) : `as assumed for its own data: ${nearest.label}`;
+      return basisValue(nearest.supply[name], 'itsOwnData', words);
+    }
     return basisValue(supply[name], 'design', 'assumed for the place');
   };
   return { frequency: of('frequency'), voltage: of('voltage') };

@@ -42,7 +42,7 @@ function valueAtPoint(set: CoefficientSet, basis: PointBasis, fluid: Refrigerant
       corrected,
       unit: units[set.of],
       returnGas: conditions.returnGas,
-      liquid: set.basis.liquid === null ? null : conditions.liquid,
+      liquid: set.of === 'capacity' ? conditions.liquid : null,
       frequency: set.supply.frequency,
     };
   } catch (error) {

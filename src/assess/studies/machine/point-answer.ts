@@ -55,7 +55,7 @@ export interface CoefficientValue {
   /** With the gas asked for after Dabiri and Rice 1981, and of a capacity its liquid; null of a current at another gas. */
   readonly corrected: number | null;
   readonly unit: string;
-  /** The gas and liquid of the set here [K]; liquid is null where the set states none. */
+  /** The gas of the set here, and the liquid that its capacity counts from; null of any other quantity [K]. */
   readonly returnGas: number;
   readonly liquid: number | null;
   /** Mains that the set holds for [Hz]; it is not carried to others. */

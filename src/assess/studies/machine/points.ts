@@ -4,10 +4,11 @@
 import { caution } from '../../../cautions/index.ts';
 import type { OperatingPoint } from '../../../loop/index.ts';
 import type { Refrigerant } from '../../../matter/refrigerants/index.ts';
-import { modelDoubt } from '../../../parts/compressor/index.ts';
+import { type EvidencePoint, modelDoubt } from '../../../parts/compressor/index.ts';
 import { type QuantityName, quantityRecord } from '../../../quantities/index.ts';
 import { residualAnswer } from '../../answers/machine.ts';
 import { fromDesign } from '../../from-design.ts';
+import { compressorPath } from '../../stages/machine.ts';
 import { describedMachine } from '../../stages/machine-description.ts';
 import { calorimeterSurroundings } from '../../stages/machine-evidence.ts';
 import { exactStates, type StatesFrom } from '../../stages/states.ts';
@@ -18,7 +19,7 @@ import { coefficientValues } from './coefficient-values.ts';
 import { limitsOfMachine } from './limits.ts';
 import type { MachinePoint, MachinePointsOutcome, PointBasis, UnitBand } from './point-answer.ts';
 import { pointFindings } from './point-findings.ts';
-import { type Levels, type Run, runningAt } from './running.ts';
+import { bubbleTemperature, type Levels, type Run, runningAt } from './running.ts';
 import { isOfMachine, type LoopRun, loopVariants, type MachineSubject, machineSubject } from './subject.ts';
 import { type Variants, type VariedNumbers, variedNumbers } from './variants.ts';
 
@@ -140,10 +141,32 @@ function knownBasis({ design, resolution }: MachineSubject): KnownBasis {
   const { machine, described, states } = design;
   const { application, supply } = machine;
   const isAssumed = (path: string) => resolution.assumptions.some((assumption) => assumption.path === path);
+  const { points, fluid } = describedMachine({ described, application, states });
   return {
-    points: describedMachine({ described, application, states }).points,
+    points: points.map((point) => withStatedLiquid(point, described, fluid)),
     rating: { ...usualRating(application), surroundings: calorimeterSurroundings, words: ratingWords[application] },
     supply,
     given: { frequency: !isAssumed('machine.supply.frequency'), voltage: !isAssumed('machine.supply.voltage') },
+    isStated: ({ path }, name) => !isAssumed(`${partOf(path)}.${name}`),
   };
+}
+
+/** The part of the description that a point was read from: 'machine.compressor.tables.0'. */
+function partOf(path: string): string {
+  return /^machine\.compressor\.(?:nameplate|[a-z]+\.\d+)/.exec(path)?.[0] ?? path;
+}
+
+/** A flow or power needs no liquid, so that points of such coefficients have none of their own; what their sheet states holds here. */
+function withStatedLiquid(
+  point: EvidencePoint,
+  { coefficients }: MachineSubject['design']['described'],
+  fluid: Refrigerant,
+): EvidencePoint {
+  if (!point.path.startsWith(`${compressorPath}.coefficients.`)) return point;
+  const stated = coefficients.find(({ basis }) => basis.liquid !== undefined)?.basis.liquid;
+  if (stated === undefined) return point;
+  const bubble = bubbleTemperature(fluid, point.condensing);
+  const liquid =
+    stated.kind === 'subcooling' ? bubble - stated.subcooling.likely : Math.min(bubble, stated.temperature.likely);
+  return { ...point, liquid };
 }
