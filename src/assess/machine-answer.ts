@@ -16,6 +16,8 @@ export interface ResidualAnswer {
   readonly modelled: number;
   /** Modelled over given, less 1; of a temperature the difference [K]. */
   readonly deviation: number;
+  /** How far the value lies from what everything else known predicts for it, in standard deviations of that. */
+  readonly score: number;
   /** True where it does not fit the rest. */
   readonly disagrees: boolean;
 }

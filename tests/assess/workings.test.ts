@@ -35,7 +35,7 @@ const modelsOwn = [
 ];
 /** What a fluid's equation gives at a state of the loop. */
 const ofTheEquation = [
-  ...['R', 'phi_d', 'phi_t', 'phi_s', 'rho_c', 'h_zero', 's_zero'],
+  ...['R', 'phi_d', 'phi_t', 'phi_s', 'phi_dd', 'phi_dt', 'phi_tt', 'rho_c', 'h_zero', 's_zero'],
   ...['phi_liquid', 'phi_vapour', 'rho_liquid', 'rho_vapour'],
   // The published lines of a blend.
   ...['theta', 'T_r', 'p_r', 'n1', 'n2', 'n3', 'n4', 't1', 't2', 't3', 't4'],

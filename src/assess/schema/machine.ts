@@ -19,7 +19,8 @@ const residual = z.strictObject({
   given: si('as printed or measured'),
   modelled: si('of the likely machine'),
   deviation: si('modelled over given, less 1; of a temperature the difference [K]'),
-  disagrees: z.boolean().describe('true where it does not fit the rest'),
+  score: si('distance from what everything else predicts for it, in standard deviations of that'),
+  disagrees: z.boolean().describe('true where it does not fit the rest, from 3 standard deviations on'),
 });
 
 export const machine = z

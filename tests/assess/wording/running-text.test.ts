@@ -104,7 +104,7 @@ describe('the sentence', () => {
     const current = { limit: 'currentContinuous', label: 'current it bears for long', quantity: 'current' as const };
     const limits = [{ ...current, value: 1.1, bound: 1.4, margin: 0.3, passed: false }];
     expect(plain(verdictSentence({ ...facts, limits, standing: 'carriesLoad' }, 'metric'))).toMatch(
-      /the current it bears for long of 1\.4 A that is usual for such a machine: 0\.30 A are left\.$/,
+      /the current it bears for long of 1\.4 A that is usual for such a machine: 0\.3 A are left\.$/,
     );
   });
 
