@@ -146,7 +146,7 @@ describe('elsewhere', () => {
     await allFluids(page).click();
     await search(page).fill('R1270');
     await search(page).press('Enter');
-    await expect.poll(() => answer(page)).toMatch(/^On R1270/);
+    await expect.poll(() => answer(page)).toMatch(/you would run it on R1270 at/);
     expect(await page.getByLabel('Refrigerant it would run on').inputValue()).toBe('R1270');
     await expect.poll(() => page.locator('#verdict').textContent()).toMatch(/do not build/i);
     expectNoComplaints();

@@ -137,23 +137,22 @@ describe('editing', () => {
     await workbench.close();
   });
 
-  test('another way of knowing the compressor asks for what is missing, and only then changes the design', async () => {
+  test('a rating asks for what it cannot be without, and only then changes the design', async () => {
     const workbench = await openSolved({ path: '#the-machine' });
     const { page } = workbench;
     const before = await sentence(page);
-    await page.getByLabel('How the compressor is known').selectOption('rating');
+    await page.locator('.station-inputs summary', { hasText: 'I know more' }).click();
+    await page.locator('.station-inputs summary', { hasText: 'Ratings from a sheet' }).click();
+    await page.getByRole('button', { name: 'Add a rating' }).click();
     const pending = page.locator('.field-pending');
-    await pending.getByRole('combobox').selectOption({ label: 'ASHRAE high back pressure, AHRI air conditioning' });
-    await pending.getByRole('textbox').nth(0).fill('900 W');
-    await pending.getByRole('textbox').nth(0).blur();
+    await pending.getByLabel('Stated at').selectOption({ label: 'A point with a name' });
+    await pending.getByLabel('Rating point').selectOption({ index: 3 });
     expect(await sentence(page)).toBe(before);
     expect(await page.getByRole('button', { name: 'Undo' }).isDisabled()).toBe(true);
-    await pending.getByRole('textbox').nth(1).fill('320 W');
-    await pending.getByRole('textbox').nth(1).blur();
+    await pending.getByRole('button', { name: 'Leave it' }).click();
     await pending.waitFor({ state: 'detached' });
-    await expect.poll(() => sentence(page)).not.toBe(before);
-    await page.getByRole('button', { name: 'Undo' }).click();
-    await expect.poll(() => sentence(page)).toBe(before);
+    expect(await page.evaluate(() => document.activeElement?.textContent)).toBe('Add a rating');
+    expect(await sentence(page)).toBe(before);
     workbench.expectNoComplaints();
     await workbench.close();
   });

@@ -134,8 +134,8 @@ describe('inputs and addresses', () => {
   });
 
   test('an address of a field opens with the focus in it', async () => {
-    const workbench = await openWorkbench({ path: '#the-machine/machine.compressor.fillingFactor' });
-    await expect.poll(() => focusedField(workbench.page)).toBe('machine.compressor.fillingFactor');
+    const workbench = await openWorkbench({ path: '#the-machine/machine.compressor.leakageRatio' });
+    await expect.poll(() => focusedField(workbench.page)).toBe('machine.compressor.leakageRatio');
     await workbench.close();
   });
 

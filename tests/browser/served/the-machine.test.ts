@@ -1,0 +1,296 @@
+// The station The machine: its sentence, how it is known, the pictures and their limits, a table pasted from a spreadsheet with a
+// point that does not fit, a measurement on the bench, several machines, other units, keyboard, phone, paper, and what the
+// accessibility engine finds.
+
+import { readFileSync } from 'node:fs';
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { accessibilityFaults } from '../accessibility.ts';
+import { type OpenWorkbench, openWorkbench, screens, startBrowserForThisFile } from '../harness.ts';
+
+startBrowserForThisFile();
+
+const example = 'frag-tank-cold-garage.json';
+const text = readFileSync(new URL(`../../../data/designs/${example}`, import.meta.url), 'utf8');
+const { name } = JSON.parse(text) as { name: string };
+
+/** R600a reciprocating, 13.54 cm³, 60 Hz, condensing 35 °C, return gas and liquid 32.2 °C: four published rows (F. Fortkamp 2022). */
+const published = [
+  [-35, 167, 129],
+  [-25, 282, 160],
+  [-20, 362, 177],
+  [-10, 570, 217],
+];
+
+function spreadsheet(rows: readonly (readonly number[])[]): string {
+  return ['Te [°C]\tTc [°C]\tCapacity [W]\tPower [W]', ...rows.map(([te, q, p]) => `${te}\t35\t${q}\t${p}`)].join('\n');
+}
+
+function withTable(rows: readonly (readonly number[])[]): string {
+  const design = JSON.parse(text);
+  design.machine = {
+    refrigerant: 'R600a',
+    compressor: {
+      appliance: 'chestFreezer',
+      madeFor: 'R600a',
+      displacement: '13.54 cm3',
+      nameplate: { frequency: '60 Hz', voltage: '115 V', ratedCurrent: '2.1 A' },
+      tables: [
+        {
+          table: spreadsheet(rows),
+          basis: {
+            suction: { kind: 'returnGas', returnGas: '32.2 °C' },
+            liquid: { kind: 'temperature', temperature: '32.2 °C' },
+          },
+          frequency: '60 Hz',
+        },
+      ],
+    },
+    supply: { frequency: '60 Hz', voltage: '115 V' },
+  };
+  return JSON.stringify(design);
+}
+
+async function open(design: string, options: Parameters<typeof openWorkbench>[0] = {}): Promise<OpenWorkbench> {
+  const workbench = await openWorkbench({ path: '#the-machine', ...options });
+  const { page } = workbench;
+  await page.waitForSelector('.machine-study .chart');
+  await page
+    .locator('input[type=file]')
+    .first()
+    .setInputFiles({ name: example, mimeType: 'application/json', buffer: Buffer.from(design) });
+  await page.locator('.top', { hasText: name }).waitFor();
+  await studied(page);
+  return workbench;
+}
+
+/** The study is of the design as it stands. */
+async function studied(page: Page): Promise<void> {
+  await page.locator('#verdict:not(.stale)').waitFor();
+  await page.locator('.machine-study:not(.stale) .chart').first().waitFor();
+  await page.locator('.machine-study.stale').waitFor({ state: 'detached' });
+}
+
+const answer = (page: Page) => page.locator('.station-answer').textContent();
+const block = (page: Page, title: string) =>
+  page.locator('section.block', { has: page.getByRole('heading', { name: title }) });
+
+describe('one visitor', () => {
+  let workbench: OpenWorkbench;
+  let page: Page;
+  beforeAll(async () => {
+    workbench = await open(text);
+    page = workbench.page;
+  });
+  afterAll(() => workbench.close());
+
+  test('the sentence: what it was built for, where it would run, heat, electricity, current, first limit', async () => {
+    const words = (await answer(page)) ?? '';
+    expect(words).toMatch(
+      /^Built for R134a evaporating at −40 to −10.°C, you would run it at .*°C: expect between \d+ and \d+.W of heat from \d+ to \d+.W of electricity/,
+    );
+    expect(words).toContain('its rated current is not known');
+    expect(words).toMatch(/First limit: .*, (passed by|.* away)/);
+    expect(await page.locator('.station-inputs > .fields .field').count()).toBeLessThanOrEqual(7);
+  });
+
+  test('the rest is asked under headings, none of them a wall', async () => {
+    const folds = page.locator('.station-inputs .fields-subject');
+    expect(await folds.count()).toBeGreaterThanOrEqual(7);
+    for (const fold of await folds.all()) {
+      expect(await fold.locator(':scope > .fields .field').count()).toBeLessThanOrEqual(12);
+    }
+  });
+
+  test('heat, electricity and COP are drawn, with a table of the same beside each', async () => {
+    const figures = page.locator('.machine-study .chart');
+    expect(await figures.locator('h3').allTextContents()).toEqual([
+      'Heat of one machine',
+      'Electricity of one machine',
+      'COP of one machine',
+    ]);
+    for (const figure of await figures.all()) {
+      await figure.scrollIntoViewIfNeeded();
+      await expect.poll(() => figure.locator('.chart-picture').getAttribute('data-state')).toBe('drawn');
+      const table = figure.locator('table');
+      expect(await table.locator('thead th').count()).toBeGreaterThanOrEqual(3);
+      expect(await table.locator('tbody tr').count()).toBeGreaterThanOrEqual(6);
+    }
+  });
+
+  test('another condensing temperature has its own range and limits', async () => {
+    const choice = page.getByRole('group', { name: 'Range and limits at condensing' });
+    const words = () => page.locator('.machine-study .chart figcaption p').first().textContent();
+    const before = await words();
+    await choice.getByRole('radio').last().check({ force: true });
+    await expect.poll(words).not.toBe(before);
+    await choice.getByRole('radio').first().check({ force: true });
+    await expect.poll(words).toBe(before);
+  });
+
+  test('limits, remedies, number and start answer with numbers', async () => {
+    expect(await block(page, 'How near its limits').locator('tbody tr').count()).toBeGreaterThan(8);
+    const remedies = block(page, 'What would help it').locator('tbody tr');
+    expect(await remedies.count()).toBe(5);
+    const many = block(page, 'How many of them');
+    expect(await many.textContent()).toMatch(/It would take \d/);
+    expect(await many.locator('tr.planned').count()).toBe(1);
+    expect(await block(page, 'Starting it, and letting it rest').locator('dt').count()).toBeGreaterThanOrEqual(5);
+  });
+
+  test('every other fluid is headed as not for this machine, and one that burns by a stop with its reason', async () => {
+    const others = block(page, 'Another fluid in it');
+    expect(await others.locator('.study-only').textContent()).toContain('Not for this machine');
+    const fluids = others.locator('.other-fluid');
+    expect(await fluids.count()).toBeGreaterThanOrEqual(5);
+    for (const fluid of await fluids.all()) expect(await fluid.locator('summary .state-stop').count()).toBe(1);
+    const propane = fluids.filter({ hasText: 'R290' });
+    expect(await propane.locator('summary').textContent()).toContain('burns, and this equipment was not made for it');
+    await propane.locator('summary').click();
+    expect(await propane.locator('p').first().isVisible()).toBe(true);
+    expect(await others.locator('table caption').textContent()).toContain('for study only');
+  });
+
+  test('other units everywhere, and back', async () => {
+    const before = await answer(page);
+    await page.locator('.menu summary', { hasText: 'View' }).click();
+    await page.getByRole('radio', { name: 'US' }).check({ force: true });
+    await expect.poll(() => answer(page)).toMatch(/°F, you would run it at .*BTU\/h of heat/);
+    await studied(page);
+    expect(await block(page, 'How many of them').textContent()).toContain('BTU/h');
+    expect(await page.locator('.machine-study .chart thead').first().textContent()).toContain('°F');
+    await page.getByRole('radio', { name: /metric/i }).check({ force: true });
+    await expect.poll(() => answer(page)).toBe(before);
+    await page.keyboard.press('Escape');
+    await studied(page);
+  });
+
+  test('without faults', async () => {
+    expect(await accessibilityFaults(page)).toEqual([]);
+    workbench.expectNoComplaints();
+  });
+});
+
+describe('what is known of it', () => {
+  test('a published table fits the machine; a wrong number in it is pointed at, and the way leads into its field', async () => {
+    const workbench = await open(withTable(published));
+    const { page } = workbench;
+    const known = block(page, 'How it is known');
+    await expect.poll(() => known.textContent()).toContain('a machine that meets all of them is likely');
+    const wrong = published.map(([te, q, p]) => (te === -20 ? [te, 2 * q!, p!] : [te!, q!, p!]));
+    await page
+      .locator('input[type=file]')
+      .first()
+      .setInputFiles({ name: example, mimeType: 'application/json', buffer: Buffer.from(withTable(wrong)) });
+    await expect.poll(() => known.textContent()).toContain('does not fit the rest');
+    const odd = known.locator('.known-odd li');
+    expect(await odd.first().textContent()).toMatch(/line 4: 724.W was given/);
+    expect(await known.locator('tbody tr', { hasText: 'does not fit' }).locator('th').textContent()).toBe('4');
+    await odd.first().getByRole('link').click();
+    await expect
+      .poll(() => page.evaluate(() => (document.activeElement as HTMLElement).dataset.field))
+      .toBe('machine.compressor.tables.0.table');
+    expect(await accessibilityFaults(page)).toEqual([]);
+    workbench.expectNoComplaints();
+    await workbench.close();
+  });
+
+  test('a table is pasted: what was read is said back, what cannot be read names line and column, and the answer moves', async () => {
+    const workbench = await open(text);
+    const { page } = workbench;
+    const before = await answer(page);
+    await page.locator('.station-inputs summary', { hasText: 'I know more' }).click();
+    await page.locator('.station-inputs summary', { hasText: 'A table of points' }).click();
+    await page.getByRole('button', { name: 'Add a table' }).click();
+    const form = page.locator('.field-pending');
+    const field = form.getByLabel('Table');
+    await field.fill('Te [°C]\tTc [°C]\tCapacity [W]\tPower [W]\n-25\t40\t70\tmuch');
+    await form.getByLabel('Mains frequency of the data').fill('50 Hz');
+    await form.getByRole('button', { name: 'Add it' }).click();
+    await expect.poll(() => form.locator('[role=alert]').textContent()).toMatch(/line 2.*column 4|4.*much/);
+    await field.fill('Te [°C]\tTc [°C]\tCapacity [W]\tPower [W]\n-30\t45\t62\t62\n-25\t45\t86\t71\n-20\t45\t114\t80');
+    await expect.poll(() => form.textContent()).toContain('understood: 3 points with');
+    // Neither gas nor liquid stands in it: both are asked for now.
+    await form.getByRole('button', { name: 'Add it' }).click();
+    await form.getByLabel('Return gas they hold for').selectOption({ label: 'A return gas temperature' });
+    await form.getByLabel('Return gas of the data').fill('32 °C');
+    await form.getByLabel('Liquid they hold for').selectOption({ label: 'A subcooling' });
+    await form.getByLabel('Subcooling of the data').fill('0 K');
+    await form.getByRole('button', { name: 'Add it' }).click();
+    await form.waitFor({ state: 'detached' });
+    await expect.poll(() => answer(page)).not.toBe(before);
+    await studied(page);
+    expect(await block(page, 'How it is known').textContent()).toContain('What was read of the table: 3 points');
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await expect.poll(() => answer(page)).toBe(before);
+    workbench.expectNoComplaints();
+    await workbench.close();
+  });
+
+  test('by keyboard alone: a measurement on the bench with amps instead of watts', async () => {
+    const workbench = await open(text);
+    const { page } = workbench;
+    await page.locator('.station-inputs summary', { hasText: 'I know more' }).focus();
+    await page.keyboard.press('Enter');
+    await page.locator('.station-inputs summary', { hasText: 'Measured by yourself' }).focus();
+    await page.keyboard.press('Enter');
+    await page.getByRole('button', { name: 'Add a measurement' }).focus();
+    await page.keyboard.press('Enter');
+    const form = page.locator('.field-pending');
+    const values = {
+      'Evaporating temperature': '-20 °C',
+      'Condensing temperature': '42 °C',
+      'Suction pipe': '15 °C',
+      'Liquid pipe': '36 °C',
+      'Air around the shell': '21 °C',
+    };
+    for (const [label, value] of Object.entries(values)) {
+      await form.getByLabel(label, { exact: true }).focus();
+      await page.keyboard.type(value);
+    }
+    await form.getByLabel('Measured with').focus();
+    await page.keyboard.press('ArrowDown');
+    await page.keyboard.press('ArrowDown');
+    await form.getByLabel('Current at the meter').focus();
+    await page.keyboard.type('0.7 A');
+    await page.keyboard.press('Enter');
+    await form.waitFor({ state: 'detached' });
+    await expect
+      .poll(() => page.evaluate(() => document.activeElement?.textContent), { timeout: 10_000 })
+      .toBe('Add a measurement');
+    await studied(page);
+    expect(await block(page, 'How it is known').textContent()).toMatch(/values? (were|was) given of it/);
+    workbench.expectNoComplaints();
+    await workbench.close();
+  });
+});
+
+test('two machines: the plan stands among the numbers, heat and electricity are of both', async () => {
+  const workbench = await open(text);
+  const { page } = workbench;
+  const field = page.getByRole('textbox', { name: 'How many such machines' });
+  await field.fill('2');
+  await field.press('Enter');
+  await page.locator('.station-head', { hasText: 'Electricity of 2 compressors' }).waitFor();
+  await studied(page);
+  expect(await block(page, 'How many of them').locator('tr.planned th').textContent()).toMatch(/^2/);
+  workbench.expectNoComplaints();
+  await workbench.close();
+});
+
+test('a phone in the dark: nothing is wider than the screen, no faults', async () => {
+  const workbench = await open(text, { viewport: screens.phone, colorScheme: 'dark' });
+  const { page } = workbench;
+  expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBeLessThanOrEqual(0);
+  expect(await accessibilityFaults(page)).toEqual([]);
+  await workbench.close();
+});
+
+test('on paper: tables stay, what is pressed goes', async () => {
+  const workbench = await open(text);
+  const { page } = workbench;
+  await page.emulateMedia({ media: 'print' });
+  expect(await block(page, 'How near its limits').locator('table').first().isVisible()).toBe(true);
+  expect(await page.getByRole('group', { name: 'Range and limits at condensing' }).isVisible()).toBe(false);
+  await workbench.close();
+});
