@@ -3,7 +3,7 @@
 import { describe, expect, test } from 'vitest';
 import { designJsonSchema, fieldRecord, fieldRecords, fieldsOf, quantityFieldProblem } from '../../src/design/index.ts';
 import { refrigerantNames } from '../../src/matter/refrigerants/index.ts';
-import { applianceClasses, applications, genericRanges } from '../../src/parts/compressor/index.ts';
+import { applianceClasses, applications, machinePrior } from '../../src/parts/compressor/index.ts';
 import { type QuantityName, quantityRecord, readQuantity, sayQuantity } from '../../src/quantities/index.ts';
 import { documentOf, measuredDesign, sizedDesign } from './examples.ts';
 
@@ -72,7 +72,9 @@ describe('field records', () => {
     expect(madeFor).toEqual(expect.arrayContaining(['R134a', 'R600a', 'R290', 'R12', 'R22']));
     for (const fluid of madeFor) {
       expect(refrigerantNames).toContain(fluid);
-      for (const application of applications) expect(() => genericRanges(application, fluid)).not.toThrow();
+      for (const application of applications) {
+        expect(() => machinePrior({ application, madeFor: fluid, frequency: 50 })).not.toThrow();
+      }
     }
     for (const { fluids } of applianceClasses) expect(madeFor).toEqual(expect.arrayContaining([...fluids]));
   });

@@ -1,20 +1,24 @@
 // Public names of the compressor: model, running point, ratings, appliance classes and limits.
 
 export { type BenchMeasurement, type BenchMeter, benchPoint } from './bench/point.ts';
-export { oilChoices, startTypeChoices } from './classes/choices.ts';
-export { type LikelyFluid, likelyFluid, usualOil } from './classes/fluids-by-year.ts';
-export { type StartType, startTypes } from './classes/machine-data.ts';
-export { type MachineOrigin, type MachinePrior, machinePrior, referencePressure } from './classes/prior.ts';
-export type { ApplianceClass, ApplianceRanges, CompressorRanges } from './classes.ts';
 export {
+  type ApplianceClass,
+  type ApplianceRanges,
   applianceClass,
   applianceClasses,
   applianceNames,
   applianceRanges,
+} from './classes/appliances.ts';
+export { oilChoices, startTypeChoices } from './classes/choices.ts';
+export { type LikelyFluid, likelyFluid, usualOil } from './classes/fluids-by-year.ts';
+export { type StartType, startTypes } from './classes/machine-data.ts';
+export {
   compressorFluids,
-  genericRanges,
-  speedForMains,
-} from './classes.ts';
+  type MachineOrigin,
+  type MachinePrior,
+  machinePrior,
+  referencePressure,
+} from './classes/prior.ts';
 export type { Application, SourcedEstimate } from './data.ts';
 export { applications } from './data.ts';
 export type {

@@ -3,9 +3,9 @@
 
 import { InputError, requirePositive } from '../../../numerics/index.ts';
 import type { Band } from '../../../quantities/index.ts';
-import { applianceClass } from '../classes.ts';
-import { type Application, compressorData, type SourcedEstimate } from '../data.ts';
+import type { Application, SourcedEstimate } from '../data.ts';
 import type { HermeticParameter } from '../hermetic/parameters.ts';
+import { applianceClass, applianceRecords } from './appliances.ts';
 import { displacementOf, shellConductanceOf } from './dome.ts';
 import { erasMet } from './eras.ts';
 import { type MachineMechanism, type MechanismNumber, machineData, type StartType } from './machine-data.ts';
@@ -31,6 +31,9 @@ export interface MachineOrigin {
 
 /** Every number with its range and the words of its source. */
 export type MachinePrior = Readonly<Record<HermeticParameter, SourcedEstimate>>;
+
+/** Refrigerants that machines were made for, of those something is known of. */
+export const compressorFluids: readonly string[] = [...machineData.referencePressures.keys()];
 
 /**
  * Ranges of the numbers of HermeticCompressor, in base SI, origin 'assumed'.
@@ -65,8 +68,7 @@ export function machinePrior(origin: MachineOrigin): MachinePrior {
 export function referencePressure(madeFor: string): number {
   const found = machineData.referencePressures.get(madeFor);
   if (found !== undefined) return found;
-  const accepted = [...machineData.referencePressures.keys()].join(', ');
-  throw new InputError('madeFor', madeFor, `one of ${accepted}`, 'fluidWithoutMachines');
+  throw new InputError('madeFor', madeFor, `one of ${compressorFluids.join(', ')}`, 'fluidWithoutMachines');
 }
 
 /** Mechanisms that may stand behind it. A told application goes before that of the appliance, unless all of those are rotary. */
@@ -96,7 +98,7 @@ function displacement(origin: MachineOrigin, mechanisms: readonly MachineMechani
 }
 
 function classDisplacement({ appliance, application, madeFor }: MachineOrigin): SourcedEstimate {
-  const ofFluid = compressorData.appliances.filter((record) => record.madeFor.has(madeFor));
+  const ofFluid = applianceRecords.filter((record) => record.madeFor.has(madeFor));
   const named = ofFluid.filter((record) => record.name === appliance);
   const ofUse = ofFluid.filter((record) => record.application === application);
   const records = [named, ofUse, ofFluid].find((each) => each.length > 0) ?? [];

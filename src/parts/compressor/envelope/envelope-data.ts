@@ -45,7 +45,7 @@ export interface EnvelopeData {
 
 /** These parts of the file as checked records. @throws DataError that names the place and the rule it breaks */
 export function readEnvelope(file: CompressorFile): EnvelopeData {
-  const { envelope, starting } = file.machines;
+  const { envelope, starting } = file;
   const source = (key: 'pressureRatio' | 'returnGas' | 'superheat' | 'wall') =>
     sourceWords(file, `${place}.${key}`, envelope[key].source);
   requireBetween(`${place}.pressureRatio.lowest`, envelope.pressureRatio.lowest, [1, 5]);
@@ -62,21 +62,21 @@ export function readEnvelope(file: CompressorFile): EnvelopeData {
     continuousOverRatedCurrent: ratio('continuousOverRatedCurrent'),
     lockedRotorOverRatedCurrent: ratio('lockedRotorOverRatedCurrent'),
     nameplatePowerFactor: rangeFrom(file, `${place}.nameplatePowerFactor`, envelope.nameplatePowerFactor, [0.1, 1]),
-    equalisation: rangeFrom(file, 'machines.starting.equalisation', starting.equalisation, [1, 7200]),
-    heaterDifference: rangeFrom(file, 'machines.starting.heaterDifference', starting.heaterDifference, [1, 50]),
+    equalisation: rangeFrom(file, 'starting.equalisation', starting.equalisation, [1, 7200]),
+    heaterDifference: rangeFrom(file, 'starting.heaterDifference', starting.heaterDifference, [1, 50]),
     starts: startsFrom(file),
   };
 }
 
-const place = 'machines.envelope';
+const place = 'envelope';
 
 function startsFrom(file: CompressorFile): ReadonlyMap<StartType, StartNumbers> {
   return new Map(
     startTypes.map((name) => {
-      const index = file.machines.startTypes.findIndex((entry) => entry.name === name);
-      const entry = file.machines.startTypes[index];
-      const path = `machines.startTypes.${index}`;
-      if (entry === undefined) throw new DataError(fileName, 'machines.startTypes', `has no entry for ${name}`);
+      const index = file.startTypes.findIndex((entry) => entry.name === name);
+      const entry = file.startTypes[index];
+      const path = `startTypes.${index}`;
+      if (entry === undefined) throw new DataError(fileName, 'startTypes', `has no entry for ${name}`);
       const lowTorque = (['yes', 'no', 'unknown'] as const).find((word) => word === entry.lowTorque);
       if (lowTorque === undefined) throw new DataError(fileName, `${path}.lowTorque`, 'is not yes, no or unknown');
       const minimumOffTime = rangeFrom(file, `${path}.minimumOffTime`, entry.minimumOffTime, [1, 7200]);
