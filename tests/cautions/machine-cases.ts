@@ -1,6 +1,6 @@
-// The rules about motor, starts and nameplate: one design in which each speaks and one in which it is silent, near its border.
+// The rules about motor and starts: one design in which each speaks and one in which it is silent, near its border.
 
-import { about, machineIn, printed, startingWith } from './sample.ts';
+import { about, machineIn, startingWith } from './sample.ts';
 import type { Case } from './speaking.ts';
 
 export const machineCases = {
@@ -44,11 +44,5 @@ export const machineCases = {
     speaks: machineIn({}, { starting: startingWith('relay', 'equalises'), shortestOffTime: 299 }),
     severity: 'look',
     silent: machineIn({}, { starting: startingWith('relay', 'equalises'), shortestOffTime: 300 }),
-  },
-  // Locked rotor 4 to 8 times rated is usual, from memory.
-  contradictoryNameplate: {
-    speaks: machineIn({}, { contradictions: printed(0.8, 6.5) }),
-    severity: 'look',
-    silent: machineIn({}, { contradictions: printed(0.8, 6.3) }),
   },
 } satisfies Readonly<Record<string, Case>>;
