@@ -7,6 +7,7 @@ import { Assessor, assessDesign } from '../../src/assess/index.ts';
 import { type OperatingPointInput, operatingPoint, textbookCycle } from '../../src/loop/index.ts';
 import { refrigerant, saturationAtTemperature, stateAt, tabulated } from '../../src/matter/refrigerants/index.ts';
 import { type RectangularTank, rectangularTank, tankLoad } from '../../src/tank/index.ts';
+import { compressorDataCases } from './compressor-data.ts';
 import { refrigerantCases } from './refrigerants.ts';
 import { wrappingCases } from './wrapping.ts';
 
@@ -190,6 +191,7 @@ export const engineCases: readonly BenchCase[] = [
       ),
   },
   ...wrappingCases,
+  ...compressorDataCases,
   {
     id: 'loop.operatingPointCold',
     title: 'operating point of real parts, cold',
