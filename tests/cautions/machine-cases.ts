@@ -31,9 +31,9 @@ export const machineCases = {
     silent: machineIn({ superheat: about(2.1) }),
   },
   returnGasTooCold: {
-    speaks: machineIn({ superheat: { low: 4.9, likely: 8, high: 10 } }),
+    speaks: machineIn({ superheat: { low: 3, likely: 4.9, high: 10 } }),
     severity: 'note',
-    silent: machineIn({ superheat: { low: 5.1, likely: 8, high: 10 } }),
+    silent: machineIn({ superheat: { low: 2.1, likely: 5.1, high: 10 } }),
   },
   lowTorqueStartAgainstPressure: {
     speaks: machineIn({}, { starting: startingWith('relay', 'closes') }),

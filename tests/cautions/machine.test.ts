@@ -92,6 +92,11 @@ describe('warmth and superheat', () => {
     expect(codes(facts)).not.toContain('returnGasTooCold');
   });
 
+  it('may be wet at the end of a range', () => {
+    const nearly = found('returnGasTooCold', machineIn({ superheat: { low: 1.9, likely: 6, high: 9 } }));
+    expect(nearly).toMatchObject({ severity: 'note', facts: { endOfRange: { value: 1.9 }, limit: { value: 2 } } });
+  });
+
   it('looks at the state that is nearest to liquid', () => {
     const one = machineIn({ superheat: about(8) });
     const state = one.operating[0]!;
