@@ -1,5 +1,8 @@
 // Public names of the compressor: model, running point, ratings, appliance classes and limits.
 
+export { clampError, clampSensitivities, dischargeLag, type Sensitivities } from './bench/clamps.ts';
+export { benchFormulas } from './bench/formulas.ts';
+export { type BenchMeasurement, type BenchMeter, benchPoint, powerOfCurrent } from './bench/point.ts';
 export { oilChoices, startTypeChoices } from './classes/choices.ts';
 export { type LikelyFluid, likelyFluid, usualOil } from './classes/fluids-by-year.ts';
 export { type StartType, startTypes } from './classes/machine-data.ts';
@@ -108,6 +111,7 @@ export type { TenCoefficients } from './polynomial/ten-coefficients.ts';
 export { requireTenCoefficients, tenCoefficients } from './polynomial/ten-coefficients.ts';
 export type { PolynomialQuantity, PolynomialUnit, TemperatureUnit } from './polynomial/units.ts';
 export { polynomialUnits } from './polynomial/units.ts';
+export { coefficientWorking } from './polynomial/working.ts';
 export type { RatedMachine, RatingRequest, RatingWarning } from './rating.ts';
 export { identifiableDisplacement, modelFromRating, usualOverallEfficiency } from './rating.ts';
 export type { RatingConditions, RatingPoint } from './rating-points.ts';

@@ -6,7 +6,7 @@ import type { RatingConditions } from '../rating-points.ts';
 import { printedLevels, ratedConditions } from './basis.ts';
 import { type CoefficientSet, coefficientValue, liquidThatCounts } from './coefficient-set.ts';
 import { type RatedStates, ratedStates } from './flow-and-capacity.ts';
-import { flowRatioDabiriRice1981, powerRatioDabiriRice1981 } from './superheat.ts';
+import { capacityRatioOf, carriedValue, flowRatioDabiriRice1981, powerRatioDabiriRice1981 } from './superheat.ts';
 
 export interface CoefficientAt {
   /** As the set has it, at its own gas and liquid: kg/s, W or A. */
@@ -43,7 +43,7 @@ export function coefficientAt(fluid: Refrigerant, set: CoefficientSet, at: Ratin
   if (set.of === 'current') return { own, corrected: isOtherGas ? null : own, conditions, isOtherGas };
   const given = ratedStates(fluid, conditions);
   const asked = ratedStates(fluid, { ...conditions, returnGas: at.returnGas, liquid: at.liquid });
-  return { own, corrected: own * ratioOf(set.of, given, asked), conditions, isOtherGas };
+  return { own, corrected: carriedValue(own, ratioOf(set.of, given, asked)), conditions, isOtherGas };
 }
 
 function ratioOf(of: 'massFlow' | 'capacity' | 'power', given: RatedStates, asked: RatedStates): number {
@@ -55,7 +55,7 @@ function ratioOf(of: 'massFlow' | 'capacity' | 'power', given: RatedStates, aske
       return powerRatioDabiriRice1981(flowRatio, asked.isentropicWork / given.isentropicWork);
     case 'capacity': {
       const effect = ({ suction, liquidEnthalpy }: RatedStates) => suction.enthalpy - liquidEnthalpy;
-      return flowRatio * (effect(asked) / effect(given));
+      return capacityRatioOf(flowRatio, effect(asked) / effect(given));
     }
   }
 }

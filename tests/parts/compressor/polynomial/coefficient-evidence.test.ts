@@ -2,7 +2,9 @@
 
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { refrigerantFormulas } from '../../../../src/matter/refrigerants/index.ts';
 import { KettlefinError } from '../../../../src/numerics/index.ts';
+import { compressorFormulas } from '../../../../src/parts/compressor/index.ts';
 import { coefficientAt } from '../../../../src/parts/compressor/polynomial/coefficient-at.ts';
 import {
   type CoefficientEvidence,
@@ -13,7 +15,9 @@ import { type CoefficientSet, coefficientValue } from '../../../../src/parts/com
 import { ImplausibleUnitError } from '../../../../src/parts/compressor/polynomial/plausibility.ts';
 import { requireTenCoefficients } from '../../../../src/parts/compressor/polynomial/ten-coefficients.ts';
 import { polynomialUnits, temperatureUnits } from '../../../../src/parts/compressor/polynomial/units.ts';
+import { coefficientWorking } from '../../../../src/parts/compressor/polynomial/working.ts';
 import type { Estimate } from '../../../../src/quantities/index.ts';
+import { expectTraced } from '../../../traced-steps.ts';
 import {
   condensingRange,
   displacement,
@@ -259,6 +263,12 @@ describe('a wrong unit is recognised, and the one that makes sense is named', ()
   });
 });
 
+/** What the fluid's equation gives at the states. */
+const ofTheEquation = [
+  ...['R', 'phi_d', 'phi_t', 'phi_s', 'rho_c', 'h_zero', 's_zero'],
+  ...['phi_liquid', 'phi_vapour', 'rho_liquid', 'rho_vapour'],
+];
+
 describe('the own value of a set at another gas', () => {
   const asked = { evaporating: kelvin(-20), condensing: kelvin(45), returnGas: kelvin(4.4), liquid: kelvin(32.2) };
 
@@ -284,6 +294,19 @@ describe('the own value of a set at another gas', () => {
     const effect = (liquid: number) =>
       truth(asked.evaporating, asked.condensing, { ...warmGas, liquid: { kind: 'liquid', liquid } }).capacity;
     expect(warm.corrected! / warm.own).toBeCloseTo(effect(kelvin(45)) / effect(kelvin(32.2)), 9);
+  });
+
+  test.each(['massFlow', 'power', 'capacity', 'current'] as const)('the working of a %s leads to it', (of) => {
+    const set = printedSet(of, polynomialUnits[of][0]);
+    const result = coefficientAt(fluid, set, asked);
+    const steps = coefficientWorking(fluid, set, asked, result, 'at', 'polynomial');
+    const isGiven = (origin: string) => ['at', `${set.path}.values`, `${set.path}.basis`].includes(origin);
+    const values = expectTraced(steps, [...compressorFormulas, ...refrigerantFormulas], isGiven, [
+      'F',
+      ...ofTheEquation,
+    ]);
+    expect(values.get('polynomial.own')).toBe(result.own);
+    expect(values.get('polynomial.corrected') ?? null).toBe(result.corrected);
   });
 
   test('no correction of a current is known: null', () => {
