@@ -124,7 +124,7 @@ function stepped(running: Running, pass: Pass, before: Pass | undefined): Unknow
   // Further than that the slopes say nothing.
   const share = Math.min(
     1,
-    largestWarming / Math.abs(wall),
+    (largestWarming * from.wallTemperature) / Math.abs(wall),
     (largestChange * from.massFlow) / Math.abs(flow),
     (largestChange * from.compressedDensity) / Math.abs(density),
   );
@@ -136,8 +136,8 @@ function stepped(running: Running, pass: Pass, before: Pass | undefined): Unknow
   };
 }
 
-/** Longest step of the wall [K], and of flow and density, relative. */
-const largestWarming = 40;
+/** Longest step of the wall, and of flow and density, relative. */
+const largestWarming = 0.15;
 const largestChange = 0.5;
 
 const size = 4;
