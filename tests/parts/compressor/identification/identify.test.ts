@@ -175,10 +175,10 @@ describe('contradictions are pointed at', () => {
   });
 
   test('a typed displacement and a rating that need each other to be wrong', () => {
-    const ranges = { displacement: [11.9e-6, 12e-6, 12.1e-6] as const };
+    const ranges = { displacement: [11.9e-6, 12e-6, 12.1e-6], clearanceRatio: [0.02, 0.022, 0.024] } as const;
     const rating = (capacity: number) => [pointAt(0, -23.3, 54.4, { capacity: about(capacity, 0.02) })];
     const likely = identifyMachine(described({ ranges, points: rating(200) })).residuals[0]!;
-    const doubtful = identifyMachine(described({ ranges, points: rating(45) })).residuals[0]!;
+    const doubtful = identifyMachine(described({ ranges, points: rating(90) })).residuals[0]!;
     expect(likely.disagrees).toBe(false);
     expect(doubtful.disagrees).toBe(true);
   });

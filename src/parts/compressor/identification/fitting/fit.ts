@@ -29,6 +29,8 @@ export interface Fitted {
   readonly jacobian: Float64Array;
   /** L of the matrix 1 + Jᵀ Σ⁻¹ J, whose inverse is the covariance of z. */
   readonly information: Float64Array;
+  /** |z|² + rᵀ Σ⁻¹ r. */
+  readonly squares: number;
   readonly iterations: number;
 }
 
@@ -184,6 +186,7 @@ function settledAt(problem: Problem, standing: Standing, linearised: Linearised,
     deviations,
     compressor: machineAt(problem.prior, deviations),
     modelled,
+    squares: 2 * standing.value,
     jacobian: linearised.jacobian,
     information: choleskyFactor(informationOf(linearised.whitened), dimensions),
     iterations,
