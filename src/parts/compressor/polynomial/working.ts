@@ -12,7 +12,7 @@ import { type StepInput, type StepInputs, type WorkingStep, workingStep } from '
 import type { RatingConditions } from '../rating-points.ts';
 import { printedLevels } from './basis.ts';
 import type { CoefficientAt } from './coefficient-at.ts';
-import { type CoefficientSet, liquidThatCounts } from './coefficient-set.ts';
+import type { CoefficientSet } from './coefficient-set.ts';
 import { type RatedStates, ratedStates } from './flow-and-capacity.ts';
 import {
   capacityRatioOf,
@@ -80,8 +80,7 @@ function ownValue(
   conditions: string,
   name: string,
 ): WorkingStep {
-  const basis = { ...set.basis, liquid: liquidThatCounts(set) };
-  const { evaporating, condensing } = printedLevels(fluid, basis, at.evaporating, at.condensing);
+  const { evaporating, condensing } = printedLevels(fluid, set.basis, at.evaporating, at.condensing);
   const inSi = coefficientsInSi(set.coefficients, set.temperatureUnit, set.unit);
   const coefficients = inSi.map((value, index): [string, StepInput] => [
     `C${index + 1}`,

@@ -71,7 +71,7 @@ describe('points', () => {
       expect(evaporating).toBeLessThanOrEqual(evaporatingRange.high);
       expect(condensing).toBeGreaterThanOrEqual(condensingRange.low);
       expect(condensing).toBeLessThanOrEqual(condensingRange.high);
-      expect([point.returnGas, point.series]).toEqual([kelvin(32.2), flow.path]);
+      expect([point.returnGas, point.liquid, point.series]).toEqual([kelvin(32.2), kelvin(32.2), flow.path]);
       const real = truth(evaporating, condensing);
       for (const of of ['massFlow', 'power', 'current'] as const) {
         expect(Math.abs(given[of]!.likely / real[of] - 1)).toBeLessThan(0.005);
@@ -109,7 +109,13 @@ describe('points', () => {
       { ...power, condensingRange: low, evaporatingRange: { low: kelvin(-35), high: kelvin(15) } },
     ]);
     expect(points.length).toBeGreaterThan(10);
-    for (const { condensing, evaporating } of points) expect(condensing - evaporating).toBeGreaterThanOrEqual(5);
+    for (const { condensing, evaporating, liquid } of points) {
+      expect(condensing - evaporating).toBeGreaterThanOrEqual(5);
+      // No value depends on it: the stated 32.2 °C where it can be, saturated below.
+      expect(liquid).toBeCloseTo(Math.min(kelvin(32.2), condensing), 9);
+    }
+    const capacity = { ...printedSet('capacity', 'W'), condensingRange: low };
+    expect(() => evidence([capacity])).toThrow(expect.objectContaining({ code: 'liquidAboveCondensing' }));
   });
 });
 

@@ -7,6 +7,7 @@ import type { Band, Estimate } from '../../../../quantities/index.ts';
 import type { EvidencePoint, EvidenceQuantity, EvidenceSeries } from '../../identification/evidence.ts';
 import type { RatingConditions } from '../../rating-points.ts';
 import {
+  conditionsWithoutCapacity,
   type GasBasis,
   type LiquidBasis,
   liquidOfEnthalpy,
@@ -125,7 +126,11 @@ function conditionsOf(request: TableRequest, row: PointRow): RatingConditions {
       'missingLevel',
     );
   }
-  const conditions = ratedConditions(fluid, basis, evaporating, condensing, place);
+  const { capacity, massFlow, liquid } = row.values;
+  // A liquid that stands in its own column is a statement of this line, and must be possible.
+  const isStated = liquid !== undefined || (capacity !== undefined && massFlow === undefined);
+  const conditionsFrom = isStated || saturation === 'midPoint' ? ratedConditions : conditionsWithoutCapacity;
+  const conditions = conditionsFrom(fluid, basis, evaporating, condensing, place);
   const { superheat, subcooling } = row.values;
   if (row.values.returnGas !== undefined && superheat !== undefined) {
     requireSame(`${place}.superheat`, superheat, conditions.returnGas - conditions.evaporating, 'contradictoryGas');
