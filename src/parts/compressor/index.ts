@@ -1,7 +1,6 @@
 // Public names of the compressor: model, running point, ratings, appliance classes and limits.
 
 export { clampError, clampSensitivities, dischargeLag, type Sensitivities } from './bench/clamps.ts';
-export { benchFormulas } from './bench/formulas.ts';
 export { type BenchMeasurement, type BenchMeter, benchPoint, powerOfCurrent } from './bench/point.ts';
 export { oilChoices, startTypeChoices } from './classes/choices.ts';
 export { type LikelyFluid, likelyFluid, usualOil } from './classes/fluids-by-year.ts';
