@@ -181,14 +181,12 @@ describe('refused', () => {
 
   test('what physics forbids, with the limit', () => {
     expect(refused({ clearanceRatio: 0.5 })).toMatchObject({ code: 'noFlow' });
-    expect(refused({ leakageRatio: 0.02 })).toMatchObject({
-      name: expect.stringMatching(/NoSolutionError|OutOfModelError/),
-    });
+    expect(refused({ leakageRatio: 0.02 })).toMatchObject({ code: 'noFlow' });
     expect(refused({ motorPressure: 3e4 })).toMatchObject({
       code: 'motorStalls',
       limit: expect.stringMatching(/load below/),
     });
-    expect(refused({ suctionVelocity: 400 })).toMatchObject({ code: 'chokedSuction' });
+    expect(refused({ suctionVelocity: 900 })).toMatchObject({ code: 'chokedSuction' });
     expect(refused({ motorEfficiency: 0.3, shellConductance: 0.5, suctionHeatingUnits: 0.05 })).toMatchObject({
       code: 'wallTooHot',
       high: 500,
