@@ -7,7 +7,7 @@ import { loopFormulas } from '../loop/index.ts';
 import { airFormulas } from '../matter/air/index.ts';
 import { refrigerantFormulas } from '../matter/refrigerants/index.ts';
 import { waterFormulas } from '../matter/water/index.ts';
-import { compressorFormulas, identificationFormulas } from '../parts/compressor/index.ts';
+import { compressorFormulas, identifiedFormulas } from '../parts/compressor/index.ts';
 import { exchangerFormulas } from '../parts/exchangers/index.ts';
 import { plantFormulas } from '../plant/index.ts';
 import type { Formula } from '../quantities/index.ts';
@@ -23,7 +23,7 @@ export const allFormulas: readonly Formula[] = [
   ...surroundingsFormulas,
   ...tankFormulas,
   ...compressorFormulas,
-  ...identificationFormulas,
+  ...identifiedFormulas,
   ...exchangerFormulas,
   ...loopFormulas,
   ...plantFormulas,

@@ -39,7 +39,6 @@ export const cautionCodes = [
   'returnGasTooCold',
   'lowTorqueStartAgainstPressure',
   'shortOffTime',
-  'contradictoryNameplate',
   'evaporatingAboveApplication',
   'evaporatingBelowApplication',
   'dischargeAboveHighest',

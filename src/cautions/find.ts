@@ -81,7 +81,6 @@ export const cautionRules: Readonly<Record<CautionCode, CautionRule<CautionFacts
   returnGasTooCold: motor.returnGasTooCold,
   lowTorqueStartAgainstPressure: start.lowTorqueStartAgainstPressure,
   shortOffTime: start.shortOffTime,
-  contradictoryNameplate: start.contradictoryNameplate,
   evaporatingAboveApplication: operation.evaporatingAboveApplication,
   evaporatingBelowApplication: operation.evaporatingBelowApplication,
   dischargeAboveHighest: operation.dischargeAboveHighest,

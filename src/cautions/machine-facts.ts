@@ -1,6 +1,6 @@
-// What the rules about the machine's motor, its start and its nameplate look at. Null stands for what is not known.
+// What the rules about the machine's motor and its start look at. Null stands for what is not known.
 
-import type { Contradiction, StartingNumbers, Trip } from '../parts/compressor/index.ts';
+import type { StartingNumbers, Trip } from '../parts/compressor/index.ts';
 import type { Band } from '../quantities/index.ts';
 
 /** How one machine stands in a state of the loop, each with its range. */
@@ -38,6 +38,4 @@ export interface MachineFacts {
   readonly crankcaseHeater: number | null;
   /** Oil printed on the machine, by its name in the catalogue of refrigerants. */
   readonly oil: string | null;
-  /** Pairs of numbers on its nameplate that cannot both be right. */
-  readonly contradictions: readonly Contradiction[];
 }

@@ -31,7 +31,7 @@ const modelsOwn = [
   ],
   ...['Q_warmer', 'Q_cooler', 'Q_m'],
   // Spreads of the machine's ranges, where its points put it, what it gives at them; how doubtful the model is between them.
-  ...['sigma', 'z', 'X_max', 'X', 'X_given', 'T', 'T_given', 'mu'],
+  ...['sigma', 'z', 'X_max', 'X', 'X_given', 'T', 'T_given', 'mu', 'f', 'v'],
 ];
 /** What a fluid's equation gives at a state of the loop. */
 const ofTheEquation = [

@@ -1,11 +1,11 @@
-// The rules about motor, return of liquid, starts, oil and nameplate beyond their one speaking and one silent case: the graver
+// The rules about motor, return of liquid, starts and oil beyond their one speaking and one silent case: the graver
 // and the milder of each, what a range does, what is not said twice, and the words for each.
 
 import { describe, expect, it } from 'vitest';
 import { findingSentence } from '../../src/assess/wording/findings.ts';
 import { type CautionCode, type CautionFacts, cautionRules, findCautions } from '../../src/cautions/index.ts';
 import { InputError } from '../../src/numerics/index.ts';
-import { about, machineIn, printed, quiet, r12, r134a, r290, startingWith } from './sample.ts';
+import { about, machineIn, quiet, r12, r134a, r290, startingWith } from './sample.ts';
 
 const found = (code: CautionCode, facts: CautionFacts) => cautionRules[code](facts);
 const words = (code: CautionCode, facts: CautionFacts) => findingSentence(found(code, facts)!, 'metric');
@@ -92,6 +92,11 @@ describe('warmth and superheat', () => {
     expect(codes(facts)).not.toContain('returnGasTooCold');
   });
 
+  it('may be wet at the end of a range', () => {
+    const nearly = found('returnGasTooCold', machineIn({ superheat: { low: 1.9, likely: 6, high: 9 } }));
+    expect(nearly).toMatchObject({ severity: 'note', facts: { endOfRange: { value: 1.9 }, limit: { value: 2 } } });
+  });
+
   it('looks at the state that is nearest to liquid', () => {
     const one = machineIn({ superheat: about(8) });
     const state = one.operating[0]!;
@@ -156,17 +161,6 @@ describe('oil printed on the machine', () => {
     expect(words('oilNotForThisFluid', facts).text).toBe(
       'Its plate names mineral oil; R134a usually wants polyolester oil.',
     );
-  });
-});
-
-describe('a nameplate', () => {
-  it('tells both contradictions in one finding', () => {
-    const contradictions = [
-      ...printed(0.8, 8),
-      { of: 'powerFactor' as const, value: about(1.2), usual: { low: 0.4, likely: 0.7, high: 1 }, source: 'memory' },
-    ];
-    const { text } = words('contradictoryNameplate', machineIn({}, { contradictions }));
-    expect(text).toMatch(/10 times the rated one, where 4 to 8 is usual\. Its watts are 1\.2 of volts times amps/);
   });
 });
 

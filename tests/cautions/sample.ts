@@ -10,8 +10,6 @@ import type {
   StandingTank,
 } from '../../src/cautions/index.ts';
 import {
-  type Contradiction,
-  nameplateContradictions,
   type RestingMeter,
   type StartingNumbers,
   type StartType,
@@ -207,7 +205,6 @@ export const quietMachine: MachineFacts = {
   shortestOffTime: null,
   crankcaseHeater: 0,
   oil: null,
-  contradictions: [],
 };
 
 /** The quiet design with its machine in one state. */
@@ -227,10 +224,4 @@ export function about(likely: number): Band {
 
 export function startingWith(startType: StartType, meter: RestingMeter): StartingNumbers {
   return startingNumbers({ startType, meter, shellConductance: about(1.2) });
-}
-
-/** What rated and locked-rotor current of a nameplate say against each other [A]. */
-export function printed(rated: number, locked: number): readonly Contradiction[] {
-  const exactly = (value: number): Band => ({ low: value, likely: value, high: value });
-  return nameplateContradictions({ ratedCurrent: exactly(rated), lockedRotorCurrent: exactly(locked) });
 }

@@ -22,10 +22,22 @@ export const glossary: readonly Term[] = [
     meaning: 'A value nobody has told yet. It has a range, counts in every result, and can be replaced by your own.',
   },
   {
+    name: 'back pressure',
+    forms: ['low back pressure', 'medium back pressure', 'high back pressure', 'back pressure'],
+    meaning:
+      'The level of suction pressure a compressor was matched to: low for freezers, medium for bottle coolers, high for dehumidifiers and air conditioners.',
+  },
+  {
     name: 'backup heater',
     forms: ['backup heater', 'backup'],
     meaning:
       'A plain electric heater in the tank that makes up what the machine does not bring, and takes over when it fails.',
+  },
+  {
+    name: 'bench measurement',
+    forms: ['bench measurements', 'bench measurement'],
+    meaning:
+      'Temperatures of pipes and electricity of the running machine, taken with clamped thermometers and a meter in the plug; the circuit stays closed.',
   },
   {
     name: 'capillary tube',
@@ -37,6 +49,12 @@ export const glossary: readonly Term[] = [
     name: 'charge',
     forms: ['whole charge', 'charge'],
     meaning: 'The mass of refrigerant in the circuit.',
+  },
+  {
+    name: 'clearance',
+    forms: ['clearance'],
+    meaning:
+      'The room left above the piston at the end of its stroke. The gas in it expands again and takes the place of fresh gas.',
   },
   {
     name: 'coldest spell',
@@ -55,6 +73,11 @@ export const glossary: readonly Term[] = [
     forms: ['cops', 'cop'],
     meaning:
       'Coefficient of performance: heat brought for each unit of electricity or work put in. Which heat and which electricity is meant stands beside each.',
+  },
+  {
+    name: 'crankcase heater',
+    forms: ['crankcase heater'],
+    meaning: 'A small heater on the dome that keeps refrigerant out of the oil of a compressor at rest.',
   },
   {
     name: 'critical point',
@@ -119,6 +142,11 @@ export const glossary: readonly Term[] = [
       'How full the cylinder gets in each stroke of what it could hold, before the gas left in its clearance is counted.',
   },
   {
+    name: 'flood-back',
+    forms: ['flood-back', 'floods back'],
+    meaning: 'Liquid that returns to the compressor with the gas. It washes the oil away and breaks valves.',
+  },
+  {
     name: 'gauge pressure',
     forms: ['gauge pressure', 'gauge'],
     meaning:
@@ -154,6 +182,12 @@ export const glossary: readonly Term[] = [
       'How far the heat is raised: condensing less evaporating temperature. The smaller it is, the less work each unit of heat takes.',
   },
   {
+    name: 'locked-rotor current',
+    forms: ['locked-rotor current', 'locked rotor'],
+    meaning:
+      'What a motor draws while it stands still with the mains on: at every start for a moment, and for as long as it cannot start.',
+  },
+  {
     name: 'lower flammability limit',
     forms: ['lower flammability limit', 'flammability limit'],
     meaning: 'The least concentration in air that burns.',
@@ -162,6 +196,17 @@ export const glossary: readonly Term[] = [
     name: 'margin',
     forms: ['margin'],
     meaning: 'Heat the machine brings less heat the tank needs. Below zero it falls short.',
+  },
+  {
+    name: 'motor load',
+    forms: ['motor load', 'load of the motor'],
+    meaning: 'The torque a motor gives, over the torque at which it is most efficient.',
+  },
+  {
+    name: 'nameplate',
+    forms: ['nameplate', 'rating plate'],
+    meaning:
+      'The label on the dome or the appliance with its fluid, volts, amps and more. What it does not say is assumed, with a range.',
   },
   {
     name: 'over its life',
@@ -180,6 +225,18 @@ export const glossary: readonly Term[] = [
     meaning: 'The work a compression without losses would need, over the electricity the compressor takes.',
   },
   {
+    name: 'overload protector',
+    forms: ['overload protector'],
+    meaning:
+      'A switch on or in the dome that opens when the motor gets too hot or draws too much, and closes again when it has cooled.',
+  },
+  {
+    name: 'power factor',
+    forms: ['power factor'],
+    meaning:
+      'Watts over volts times amps. A small motor takes more amps than its watts alone would ask for, so amps times volts is not watts.',
+  },
+  {
     name: 'practical limit',
     forms: ['practical limit'],
     meaning:
@@ -190,6 +247,12 @@ export const glossary: readonly Term[] = [
     forms: ['pressure ratio'],
     meaning:
       'Condensing pressure over evaporating pressure, both absolute. It says how hard the compressor has to squeeze.',
+  },
+  {
+    name: 'rated current',
+    forms: ['rated current'],
+    meaning:
+      'The current printed on the nameplate. It may be that of one running point or the most the motor bears, and plates seldom say which.',
   },
   {
     name: 'rating point',
@@ -209,6 +272,12 @@ export const glossary: readonly Term[] = [
       'A device that cuts the mains when current leaks into water or through a person. It is called RCD in Europe and GFCI in North America.',
   },
   {
+    name: 'return gas',
+    forms: ['return gas', 'returning gas'],
+    meaning:
+      'The gas as it comes back to the compressor. The warmer it is, the thinner, and the less of it cools the motor.',
+  },
+  {
     name: 'room credit',
     forms: ['room credit', 'credited', 'credit'],
     meaning:
@@ -226,6 +295,11 @@ export const glossary: readonly Term[] = [
     meaning: 'Heat that leaves the compressor through its steel dome into whatever is around it.',
   },
   {
+    name: 'slip',
+    forms: ['slip'],
+    meaning: 'How much slower a motor turns than the mains would have it, as a share.',
+  },
+  {
     name: 'subcooling',
     forms: ['subcooling'],
     meaning: 'How much colder the liquid leaves the condenser than the temperature at which it boils at that pressure.',
@@ -240,6 +314,12 @@ export const glossary: readonly Term[] = [
     forms: ['superheat'],
     meaning:
       'How much warmer the gas is than the temperature at which the last liquid boiled away. Some is needed so that no liquid reaches the compressor.',
+  },
+  {
+    name: 'ten coefficients',
+    forms: ['ten coefficients', 'coefficient set'],
+    meaning:
+      'Ten numbers of a maker’s data sheet from which flow, capacity, power or current follow by a formula, inside the range they were made for only.',
   },
   {
     name: 'vapour share',

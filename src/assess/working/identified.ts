@@ -62,11 +62,15 @@ export function doubtSteps({ compressor: { doubt } }: OperatingPoint, prefix: st
   if (doubt === null) return [];
   return (['flow', 'power'] as const).flatMap((kind) => {
     const { correction, halfWidth } = doubt[kind];
-    const mu: StepInput = [Math.log1p(correction)];
-    const sigma: StepInput = [halfWidth / (1 + correction) / endsAt];
+    const variance = (halfWidth / (1 + correction) / endsAt) ** 2;
     return [
-      workingStep(`${prefix}.doubt.${kind}.correction`, 'compressor.modelCorrection', correction, { mu }),
-      workingStep(`${prefix}.doubt.${kind}.halfWidth`, 'compressor.modelHalfWidth', halfWidth, { mu, sigma }),
+      workingStep(`${prefix}.doubt.${kind}.correction`, 'compressor.modelCorrection', correction, {
+        mu: [Math.log1p(correction)],
+      }),
+      workingStep(`${prefix}.doubt.${kind}.halfWidth`, 'compressor.modelDoubt', halfWidth, {
+        f: [1 + correction],
+        v: [variance],
+      }),
     ];
   });
 }

@@ -151,13 +151,16 @@ export function floodBack({ operating, machine }: MotorFacts): CautionFinding | 
   return superheatFinding('floodBack', 'look', state, limits.beyond, limits.source);
 }
 
-/** The gas returns with little superheat, or may do so: drops of liquid can come along when anything changes. */
+/** The gas likely returns with little superheat, or may return nearly wet: drops come along when anything changes. */
 export function returnGasTooCold(facts: MotorFacts): CautionFinding | undefined {
   const limits = facts.machine?.superheat ?? null;
   const state = lowestSuperheat(facts.operating);
   if (limits === null || state === undefined || floodBack(facts) !== undefined) return undefined;
-  if (state.superheat.low >= limits.caution) return undefined;
-  return superheatFinding('returnGasTooCold', 'note', state, limits.caution, limits.source);
+  const { likely, low } = state.superheat;
+  if (likely < limits.caution)
+    return superheatFinding('returnGasTooCold', 'note', state, limits.caution, limits.source);
+  if (low >= limits.beyond) return undefined;
+  return superheatFinding('returnGasTooCold', 'note', state, limits.beyond, limits.source);
 }
 
 interface Superheated {

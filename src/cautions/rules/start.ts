@@ -1,8 +1,8 @@
-// Rules about starts: a motor that cannot start against pressure, rests that are too short, and a nameplate whose numbers
-// contradict each other. Typical guides, from memory.
+// Rules about starts: a motor that cannot start against pressure, and rests that are too short. Typical guides,
+// from memory.
 
 import type { CautionFinding } from '../fact.ts';
-import { duration, ratio, word } from '../fact.ts';
+import { duration, word } from '../fact.ts';
 import type { CautionFacts } from '../facts.ts';
 
 export type StartFacts = Pick<CautionFacts, 'machine'>;
@@ -39,28 +39,6 @@ export function shortOffTime({ machine }: StartFacts): CautionFinding | undefine
     certainty: 'memory',
     remedy:
       'A delay in the control, a wider band of temperature or more water in the loop leaves it time; each start before that draws locked-rotor current until the protector opens.',
-    needsLicensedPerson: false,
-  };
-}
-
-/** Two numbers of the nameplate that cannot belong to the same machine. */
-export function contradictoryNameplate({ machine }: StartFacts): CautionFinding | undefined {
-  const contradictions = machine?.contradictions ?? [];
-  if (contradictions.length === 0) return undefined;
-  const facts = contradictions.flatMap(({ of, value, usual }) => [
-    [of, ratio(value.likely)] as const,
-    [`${of}Low`, ratio(usual.low)] as const,
-    [`${of}High`, ratio(usual.high)] as const,
-  ]);
-  return {
-    code: 'contradictoryNameplate',
-    severity: 'look',
-    subject: 'machine',
-    facts: Object.fromEntries(facts),
-    source: [...new Set(contradictions.map(({ source }) => source))].join('; '),
-    certainty: 'memory',
-    remedy:
-      'Read the plate again: amps of the running motor, of the locked rotor and of a fuse stand close together, and so do watts taken and watts of cold.',
     needsLicensedPerson: false,
   };
 }

@@ -1,11 +1,13 @@
 // Formula records of the compressor: the same functions the engine runs, in a form that people read and machines evaluate.
 
 import type { Formula, FormulaSymbol } from '../../quantities/index.ts';
+import { benchFormulas } from './bench/formulas.ts';
 import { domeFormulas } from './classes/dome.ts';
 import { limitFormulas } from './envelope/limit-distance.ts';
 import { nameplateFormulas } from './envelope/nameplate.ts';
 import { startingFormulas } from './envelope/starting.ts';
 import { hermeticFormulas } from './hermetic/formulas/index.ts';
+import { identificationFormulas } from './identification/formulas.ts';
 import {
   compressorMassFlow,
   compressorPower,
@@ -225,7 +227,9 @@ export const compressorFormulas: readonly Formula[] = [
       { m: 1.1e-3, dh_s: 6.8e4, W: 160, p_f: 6e4, V_d: 6.5e-6, N: 49 },
     ],
   },
+  ...benchFormulas,
   ...domeFormulas,
+  ...identificationFormulas,
   ...hermeticFormulas,
   ...runningFormulas,
   ...limitFormulas,

@@ -1,6 +1,7 @@
 // Public names of the compressor: model, running point, ratings, appliance classes and limits.
 
-export { type BenchMeasurement, type BenchMeter, benchPoint } from './bench/point.ts';
+export { clampError, clampSensitivities, dischargeLag, type Sensitivities } from './bench/clamps.ts';
+export { type BenchMeasurement, type BenchMeter, benchPoint, powerOfCurrent } from './bench/point.ts';
 export {
   type ApplianceClass,
   type ApplianceRanges,
@@ -59,7 +60,6 @@ export type {
   PriorRange,
 } from './identification/evidence.ts';
 export { evidenceQuantities } from './identification/evidence.ts';
-export { identificationFormulas } from './identification/formulas.ts';
 export type {
   IdentifiedMachine,
   Influence,
@@ -68,6 +68,7 @@ export type {
   ModelDoubtReason,
   Residual,
 } from './identification/identified.ts';
+export { identifiedFormulas } from './identification/identified-formulas.ts';
 export { identifyMachine } from './identification/identify.ts';
 export { compressorWith } from './identification/machine-with.ts';
 export { endsAt } from './identification/priors.ts';
@@ -117,6 +118,7 @@ export type { TenCoefficients } from './polynomial/ten-coefficients.ts';
 export { requireTenCoefficients, tenCoefficients } from './polynomial/ten-coefficients.ts';
 export type { PolynomialQuantity, PolynomialUnit, TemperatureUnit } from './polynomial/units.ts';
 export { polynomialUnits } from './polynomial/units.ts';
+export { coefficientWorking } from './polynomial/working.ts';
 export type { RatedMachine, RatingRequest, RatingWarning } from './rating.ts';
 export { identifiableDisplacement, modelFromRating, usualOverallEfficiency } from './rating.ts';
 export type { RatingConditions, RatingPoint } from './rating-points.ts';

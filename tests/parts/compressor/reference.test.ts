@@ -3,26 +3,10 @@
 
 import { describe, expect, test } from 'vitest';
 import { refrigerant, saturationAtTemperature, stateAt } from '../../../src/matter/refrigerants/index.ts';
-import {
-  compressorPoint,
-  modelFromRating,
-  ratingConditions,
-  volumetricEfficiency,
-} from '../../../src/parts/compressor/index.ts';
+import { ratingConditions, volumetricEfficiency } from '../../../src/parts/compressor/index.ts';
 import dataSet from '../../reference/parts/compressor-r600a.json';
 import worked from '../../reference/parts/compressor-worked.json';
-import {
-  condensing,
-  dischargePressure,
-  displacement,
-  fluid,
-  impliedEfficiencies,
-  kelvin,
-  modelThroughRows,
-  returnGas,
-  rows,
-  suctionAt,
-} from '../../reference/parts/data-set.ts';
+import { fluid, impliedEfficiencies, kelvin, rows, suctionAt } from '../../reference/parts/data-set.ts';
 
 describe('reference: clearance volumetric efficiency, textbook relation', () => {
   test.each(worked.clearance.rows as [number, number, number, number][])(
@@ -70,55 +54,4 @@ describe('reference: R600a calorimeter rows (F. Fortkamp 2022)', () => {
       expect(Math.abs(implied.overall - dataSet.derived.overallEfficiency[index]!)).toBeLessThanOrEqual(6e-4);
     });
   });
-
-  test('a model fixed by the two outer rows predicts the two inner ones: flow within 2.5 %, power within 6 %', () => {
-    const model = modelThroughRows(rows[0]!, rows[3]!);
-    const deviations = rows.map((row) => {
-      const point = compressorPoint(model, fluid, { suction: suctionAt(row), dischargePressure });
-      return { flow: point.massFlow / row.massFlow - 1, power: point.power / row.power - 1 };
-    });
-    console.log('R600a rows, model through the outer two:', deviations.map(percent).join('; '));
-    // The rows used are met; the inner ones show what the structure cannot follow (the motor's own curve).
-    for (const index of [0, 3]) {
-      expect(Math.abs(deviations[index]!.flow)).toBeLessThan(1e-9);
-      expect(Math.abs(deviations[index]!.power)).toBeLessThan(1e-9);
-    }
-    for (const index of [1, 2]) {
-      expect(Math.abs(deviations[index]!.flow)).toBeLessThan(0.025);
-      expect(Math.abs(deviations[index]!.power)).toBeLessThan(0.06);
-    }
-  });
-
-  test('one row alone as a rating, with class ranges for the rest, predicts the other rows within 12 %', () => {
-    const row = rows[1]!;
-    const rated = modelFromRating({
-      fluid,
-      capacity: row.capacity,
-      power: row.power,
-      ratingPoint: { evaporating: row.evaporating, condensing, returnGas, liquid: kelvin(dataSet.liquidCelsius) },
-      assumed: {
-        speed: 58,
-        clearanceRatio: 0.025,
-        reexpansionExponent: 1.1,
-        fillingFactor: 0.89,
-        frictionPressure: 32e3,
-        shellHeatShare: 0.45,
-      },
-    });
-    const deviations = rows.map((other) => {
-      const point = compressorPoint(rated.model, fluid, { suction: suctionAt(other), dischargePressure });
-      return { flow: point.massFlow / other.massFlow - 1, power: point.power / other.power - 1 };
-    });
-    const size = `${(rated.model.displacement * 1e6).toFixed(2)} cm³, sheet ${dataSet.displacementCubicCentimetres} cm³`;
-    console.log(`R600a rows, model from one rating (${size}):`, deviations.map(percent).join('; '));
-    expect(Math.abs(rated.model.displacement / displacement - 1)).toBeLessThan(0.1);
-    for (const deviation of deviations) {
-      expect(Math.abs(deviation.flow)).toBeLessThan(0.12);
-      expect(Math.abs(deviation.power)).toBeLessThan(0.12);
-    }
-  });
 });
-
-function percent(deviation: { readonly flow: number; readonly power: number }): string {
-  return `flow ${(deviation.flow * 100).toFixed(1)} %, power ${(deviation.power * 100).toFixed(1)} %`;
-}

@@ -1,7 +1,15 @@
-// The published R600a calorimeter rows as numbers in base SI, what they imply, and the model that two of them fix.
+// The published R600a calorimeter rows as numbers in base SI, what they imply, and the machine that some of them identify.
 
 import { refrigerant, saturationAtTemperature, stateAt } from '../../../src/matter/refrigerants/index.ts';
-import type { CompressorModel } from '../../../src/parts/compressor/index.ts';
+import {
+  hermeticParameters,
+  type IdentifiedMachine,
+  identifyMachine,
+  type MachineDescription,
+  machinePrior,
+} from '../../../src/parts/compressor/index.ts';
+import type { Estimate } from '../../../src/quantities/index.ts';
+import { type Predicted, predictedAt } from '../../parts/compressor/identification/prediction.ts';
 import dataSet from './compressor-r600a.json';
 
 export const kelvin = (celsius: number) => celsius + 273.15;
@@ -40,26 +48,56 @@ export function impliedEfficiencies(row: Row) {
   };
 }
 
-/** f, C, η_c and p_f from two rows: two linear equations each, exponent and speed assumed. */
-export function modelThroughRows(first: Row, last: Row): CompressorModel {
-  const speed = 57.5;
-  const exponent = 1.1;
-  const [a, b] = [impliedEfficiencies(first), impliedEfficiencies(last)];
-  const slip = 60 / speed;
-  const [ea, eb] = [a.volumetric * slip, b.volumetric * slip];
-  const [xa, xb] = [a.ratio ** (1 / exponent) - 1, b.ratio ** (1 / exponent) - 1];
-  const product = (eb - ea) / (xa - xb);
-  const fillingFactor = ea + product * xa;
-  const proportional = (last.power - first.power) / (b.isentropicPower - a.isentropicPower);
-  const constant = first.power - proportional * a.isentropicPower;
-  return {
-    displacement,
-    speed,
-    clearanceRatio: product / fillingFactor,
-    reexpansionExponent: exponent,
-    fillingFactor,
-    compressionEfficiency: 1 / proportional,
-    frictionPressure: constant / (displacement * speed),
-    shellHeatShare: 0.45,
-  };
+/** Of one printed value (its digits, the stand's scatter), and of the stand as a whole: usual of calorimeters, no source. */
+export const rowDoubt = { value: 0.01, flowFactor: 0.02, powerFactor: 0.01 };
+
+export const supply = { frequency: dataSet.mainsHertz, voltage: 115 };
+
+/** The air around the shell and the voltage are not printed: those of the rating convention and of such mains. */
+export const surroundings = returnGas;
+
+function within(likely: number, share: number): Estimate {
+  return { low: likely * (1 - share), likely, high: likely * (1 + share), origin: 'measured' };
+}
+
+/** The machine from some of the rows: displacement as printed, everything else of any machine of its kind. */
+export function identifiedFrom(known: readonly Row[]): IdentifiedMachine {
+  const ranges = machinePrior({ madeFor: dataSet.refrigerant, application: 'low', frequency: supply.frequency });
+  const prior = Object.fromEntries(
+    hermeticParameters.map((name) => {
+      const estimate = name === 'displacement' ? within(displacement, 0.001) : ranges[name];
+      return [name, { path: `machine.compressor.${name}`, label: name, estimate }];
+    }),
+  ) as MachineDescription['prior'];
+  const series = 'machine.compressor.tables.0';
+  return identifyMachine({
+    fluid,
+    ratedSupply: supply,
+    prior,
+    series: [
+      {
+        path: series,
+        label: 'calorimeter',
+        flowFactor: within(1, rowDoubt.flowFactor),
+        powerFactor: within(1, rowDoubt.powerFactor),
+      },
+    ],
+    points: known.map((row, index) => ({
+      path: `${series}.${index}`,
+      label: `${(row.evaporating - 273.15).toFixed(0)} °C`,
+      evaporating: row.evaporating,
+      condensing,
+      returnGas,
+      liquid: returnGas,
+      surroundings,
+      supply,
+      given: { massFlow: within(row.massFlow, rowDoubt.value), power: within(row.power, rowDoubt.value) },
+      series,
+    })),
+  });
+}
+
+/** Flow and power of a row with their bands, from a machine that was identified from other rows. */
+export function predictedRow(identified: IdentifiedMachine, row: Row): Predicted {
+  return predictedAt(identified, fluid, { evaporating: row.evaporating, condensing, returnGas, surroundings, supply });
 }

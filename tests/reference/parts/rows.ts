@@ -1,7 +1,7 @@
 // Parts of the loop: films and friction against documented values of open libraries, clearance relation against worked
-// values, the compressor model against a published data set.
+// values, a machine identified from the colder rows of a published data set against the warmer ones.
 
-import { compressorPoint, volumetricEfficiency } from '../../../src/parts/compressor/index.ts';
+import { volumetricEfficiency } from '../../../src/parts/compressor/index.ts';
 import {
   effectivenessCounterFlow,
   effectivenessIsothermal,
@@ -10,10 +10,11 @@ import {
   nusseltImmersedCoilXinEbadian1996,
   nusseltTurbulentGnielinski1976,
 } from '../../../src/parts/exchangers/index.ts';
+import type { Band } from '../../../src/quantities/index.ts';
 import { deviationInPercent, type ValidationRow } from '../validation.ts';
 import dataSet from './compressor-r600a.json';
 import worked from './compressor-worked.json';
-import { dischargePressure, fluid, rows as measured, modelThroughRows, suctionAt } from './data-set.ts';
+import { identifiedFrom, rows as measured, predictedRow, type Row } from './data-set.ts';
 import films from './exchanger-films.json';
 
 export function validationRows(): readonly ValidationRow[] {
@@ -94,17 +95,39 @@ function clearanceRows(): readonly ValidationRow[] {
   );
 }
 
-/** Rows that the model was not fixed by: the outer two fix it, the inner two are predicted. */
+/** The colder rows identify the machine, the two warmest are predicted; then the warmest alone. */
 function dataSetRows(): readonly ValidationRow[] {
-  const model = modelThroughRows(measured[0]!, measured[3]!);
-  const subject = 'R600a compressor, model fixed by the rows at -35 and -10 °C';
-  const reason = 'constant plus proportional losses do not follow the curve of the motor';
-  return [measured[1]!, measured[2]!].flatMap((each): readonly ValidationRow[] => {
-    const point = compressorPoint(model, fluid, { suction: suctionAt(each), dischargePressure });
-    const at = `at ${(each.evaporating - 273.15).toFixed(0)} °C`;
-    return [
-      row(subject, `mass flow ${at} [kg/h]`, dataSet.source, each.massFlow * 3600, point.massFlow * 3600),
-      { ...row(subject, `power ${at} [W]`, dataSet.source, each.power, point.power), reason },
-    ];
+  return [2, 3].flatMap((count) => {
+    const known = measured.slice(0, count);
+    const identified = identifiedFrom(known);
+    const temperatures = known.map(celsiusOf).join(', ');
+    const subject = `R600a compressor, machine identified from the rows at ${temperatures} °C`;
+    return measured.slice(count).flatMap((each): readonly ValidationRow[] => {
+      const { massFlow, power } = predictedRow(identified, each);
+      const at = `at ${celsiusOf(each)} °C`;
+      const flowRow = row(
+        subject,
+        `mass flow ${at} [kg/h]`,
+        dataSet.source,
+        each.massFlow * 3600,
+        massFlow.likely * 3600,
+      );
+      const powerRow = row(subject, `power ${at} [W]`, dataSet.source, each.power, power.likely);
+      return [
+        { ...flowRow, reason: beyondTheRows(massFlow, each.massFlow) },
+        { ...powerRow, reason: beyondTheRows(power, each.power) },
+      ];
+    });
   });
+}
+
+function celsiusOf({ evaporating }: Row): string {
+  return (evaporating - 273.15).toFixed(0);
+}
+
+/** What a reader must know of such a prediction. */
+function beyondTheRows({ low, likely, high }: Band, value: number): string {
+  const percent = (end: number) => `${Math.abs((end / likely - 1) * 100).toFixed(1)} %`;
+  const where = value >= low && value <= high ? 'inside' : 'outside';
+  return `${where} the stated band of −${percent(low)} to +${percent(high)}; the set has one condensing temperature, so that high evaporating temperatures and other condensing temperatures are extrapolation with a wider band`;
 }

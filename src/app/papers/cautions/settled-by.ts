@@ -50,7 +50,6 @@ export const settledBy: Readonly<Record<CautionCode, readonly string[]>> = {
   returnGasTooCold: ['exchangers.superheat'],
   lowTorqueStartAgainstPressure: ['machine.compressor.madeFor'],
   shortOffTime: ['machine.compressor.madeFor'],
-  contradictoryNameplate: nameplate,
   evaporatingAboveApplication: ['machine.application', ...evaporating],
   evaporatingBelowApplication: evaporating,
   dischargeAboveHighest: [...lift, 'exchangers.superheat'],

@@ -58,22 +58,6 @@ export const machinePhrases = {
     text: (t) =>
       `The control may start it again after ${t('rest')}; such machines want ${t('limit')}, so that pressures become alike and starter and protector cool.`,
   },
-  contradictoryNameplate: {
-    title: 'The nameplate contradicts itself',
-    text: (t) =>
-      [
-        ...(t.has('lockedRotorRatio')
-          ? [
-              `Its locked-rotor current is ${t('lockedRotorRatio')} times the rated one, where ${t('lockedRotorRatioLow')} to ${t('lockedRotorRatioHigh')} is usual.`,
-            ]
-          : []),
-        ...(t.has('powerFactor')
-          ? [
-              `Its watts are ${t('powerFactor')} of volts times amps, where ${t('powerFactorLow')} to ${t('powerFactorHigh')} is possible.`,
-            ]
-          : []),
-      ].join(' '),
-  },
   evaporatingAboveApplication: {
     title: (t) =>
       t.has('endOfRange')

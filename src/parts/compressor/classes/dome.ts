@@ -27,7 +27,9 @@ export function domeRoom(height: number, diameter: number): number {
 /**
  * Heat the shell sheds for each kelvin above the air around it [W/K].
  *     UA = h A
- * @param film  h, heat transfer on the outside of the dome by convection and radiation [W/(m² K)]
+ * @param height    of the dome without its feet [m]
+ * @param diameter  its diameter [m]
+ * @param film      h, heat transfer on the outside of the dome by convection and radiation [W/(m² K)]
  */
 export function shellConductanceOf(height: Band, diameter: Band, film: Band): Band {
   return productOf([ofBoth(domeArea, height, diameter), film]);

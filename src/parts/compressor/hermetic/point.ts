@@ -27,6 +27,9 @@ export type CompressorWarning = 'wetDischarge' | 'littleFlow';
 /** Below this volumetric efficiency the point carries the warning `littleFlow`; measured small machines show 0.55 to 0.85. */
 export const littleFlowVolumetricEfficiency = 0.4;
 
+/** Hottest wall that the model describes [K]: beyond the hottest class of insulation, 453 K (class H, from memory). */
+export const hottestWall = 500;
+
 export interface HermeticPoint {
   /** ṁ [kg/s]. */
   readonly massFlow: number;
@@ -84,8 +87,14 @@ export interface HermeticPoint {
  * @param at          suction gas, discharge pressure, surroundings and supply
  * @returns           flow, power, current, heats and both ends; ṁ h_1 + W = ṁ h_2 + Q_s exactly
  * @throws InputError for an impossible machine, wet suction ('wetSuction'), discharge below suction ('dischargeBelowSuction');
- *         NoSolutionError 'noFlow', 'motorStalls', 'chokedSuction', 'belowIsentropic'; OutOfModelError 'dischargeTooHot' above the equation's
- *         temperature limit; ConvergenceError; errors of the refrigerant's equation where a state leaves its limits
+ *         NoSolutionError 'noFlow', 'motorStalls', 'chokedSuction', 'belowIsentropic'; OutOfModelError 'wallTooHot' above
+ *         `hottestWall`, 'dischargeTooHot' above the equation's temperature limit; ConvergenceError; errors of the
+ *         refrigerant's equation where a state leaves its limits
+ * Validity: small machines with one cylinder pair or rolling piston, the suction gas over a motor in the same shell. Accuracy:
+ *           not stated by its sources for one set of numbers; identification tells how far a given machine is off.
+ * Pitfall: one wall temperature stands for dome, motor and cylinder head.
+ * Source: structure after Winandy, Saavedra & Lebrun 2002 and Cuevas & Lebrun 2009, from memory of both.
+ * Worked value: five points in tests/reference/parts/hermetic-points.json, solved a second time elsewhere.
  */
 export function hermeticPoint(
   compressor: HermeticCompressor,
@@ -115,6 +124,7 @@ function pointOf(
   const { suction, dischargePressure } = at;
   const { internalPower, shaftPower, suctionHeat, dischargeCapacity, compressedGas } = pass;
   const { massFlow, wallTemperature } = pass.from;
+  if (!(wallTemperature <= hottestWall)) throw wallTooHot(wallTemperature);
   const motor = motorPoint(compressor, at.supply, shaftPower);
   const { power, current, speed } = motor;
   const shellHeat = shellHeatOf(compressor.shellConductance, wallTemperature, at.surroundings);
@@ -178,6 +188,11 @@ function warningsOf(flowEfficiency: number, discharge: State): readonly Compress
   if (discharge.phase === 'twoPhase' || discharge.phase === 'liquid') warnings.push('wetDischarge');
   if (flowEfficiency < littleFlowVolumetricEfficiency) warnings.push('littleFlow');
   return warnings;
+}
+
+function wallTooHot(temperature: number): OutOfModelError {
+  const reason = 'windings and oil do not stand more';
+  return new OutOfModelError('wallTemperature', temperature, 'K', 0, hottestWall, 'wallTooHot', reason);
 }
 
 export function belowIsentropic(efficiency: number): NoSolutionError {

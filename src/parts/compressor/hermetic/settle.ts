@@ -55,7 +55,7 @@ export function settledPass(
     if (isChoked && residual < refusalTolerance) throw choked(at.suction.pressure);
     if (residual < tolerance) return { pass, iterations };
     if (pass.image.massFlow > 0) {
-      unknowns = below(most, stepped(running, pass, before));
+      unknowns = below(most, stepped(running, pass, before, isChoked));
       before = pass;
     } else {
       if (pass.from.massFlow < least) throw noFlow(at);
@@ -106,7 +106,7 @@ function moved({ from, image }: Pass, isChoked: boolean): number {
 }
 
 /** Newton's step x + (1 − ∂image/∂x)⁻¹ (image − x). */
-function stepped(running: Running, pass: Pass, before: Pass | undefined): Unknowns {
+function stepped(running: Running, pass: Pass, before: Pass | undefined, isChoked: boolean): Unknowns {
   const { from, image } = pass;
   const response = responseOf(running, pass, before);
   const system = new Float64Array(size * (size + 1));
@@ -120,11 +120,13 @@ function stepped(running: Running, pass: Pass, before: Pass | undefined): Unknow
   system[9] = image.compressedEnthalpy - from.compressedEnthalpy;
   system[14] = image.compressedDensity - from.compressedDensity;
   system[19] = image.wallTemperature - from.wallTemperature;
+  // A flow held at its bound does not move, and nothing follows from its wanting to.
+  if (isChoked) system.set([1, 0, 0, 0, 0]);
   const [flow, enthalpy, density, wall] = solved(system);
   // Further than that the slopes say nothing.
   const share = Math.min(
     1,
-    largestWarming / Math.abs(wall),
+    (largestWarming * from.wallTemperature) / Math.abs(wall),
     (largestChange * from.massFlow) / Math.abs(flow),
     (largestChange * from.compressedDensity) / Math.abs(density),
   );
@@ -136,8 +138,8 @@ function stepped(running: Running, pass: Pass, before: Pass | undefined): Unknow
   };
 }
 
-/** Longest step of the wall [K], and of flow and density, relative. */
-const largestWarming = 40;
+/** Longest step of the wall, and of flow and density, relative. */
+const largestWarming = 0.15;
 const largestChange = 0.5;
 
 const size = 4;

@@ -1,6 +1,8 @@
 // Which given values lie far from what everything else known of the machine predicts for them: its ranges, and all other values.
 // The worst is set aside and the others are looked at again, so that one wrong value does not cast doubt on its neighbours.
 //     S = Σ + J Jᵀ,  score of value i = [S⁻¹ e]_i / √[S⁻¹]_ii,  e what the ranges' likely machine misses, linearised
+// A machine far out in its ranges may meet values that nobody would expect of it: where no single value is conspicuous and the
+// whole sum of squares is still larger than chance allows, the most conspicuous value carries it.
 // Source: leave-one-out prediction, C. E. Rasmussen, C. K. I. Williams 2006, section 5.4.2 (from memory of the source).
 
 import { choleskyFactor, inverseCholesky, solveCholesky } from '../../../numerics/index.ts';
@@ -26,7 +28,25 @@ export function scoresOf(data: readonly Datum[], covariance: Float64Array, fit: 
     if (!(Math.abs(found[worst]!) >= disagreesAt)) break;
     kept = kept.filter((_, index) => index !== worst);
   }
-  return scores;
+  return withWhole(scores, fit.squares);
+}
+
+/** The scores, the largest raised to the root of the whole sum of squares where that alone is more than chance allows. */
+function withWhole(scores: Float64Array, squares: number): Float64Array {
+  if (scores.some((score) => Math.abs(score) >= disagreesAt) || squares < chanceLimit(scores.length)) return scores;
+  const worst = scores.reduce((best, score, row) => (Math.abs(score) > Math.abs(scores[best]!) ? row : best), 0);
+  return scores.map((score, row) => (row === worst ? Math.sign(score) * Math.sqrt(squares) : score));
+}
+
+/**
+ * Sum of so many squares that is passed as seldom as `disagreesAt` by one value.
+ *     χ² ≈ n (1 − 2/(9n) + u √(2/(9n)))³,  u = 2.782 (one-sided, one of 370)
+ * Source: E. B. Wilson, M. M. Hilferty 1931, PNAS 17, 684 (from memory). Worked value: n = 2 → 11.8.
+ */
+function chanceLimit(count: number): number {
+  if (count === 0) return Number.POSITIVE_INFINITY;
+  const width = 2 / (9 * count);
+  return count * (1 - width + 2.782 * Math.sqrt(width)) ** 3;
 }
 
 /** S and e. */

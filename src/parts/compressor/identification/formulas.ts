@@ -1,151 +1,83 @@
-// Formula records of an identified machine: each number out of its range and how far the points move it along, how far each given
-// value is off, and what the doubt of the model leaves of flow and power.
+// Formula records of the identification: what a range is as a spread, how alike the model's deviations are at two places, and the
+// width that is left of them.
 
 import type { Formula, FormulaSymbol } from '../../../quantities/index.ts';
-import { fromScale, onScale, type Scale } from './coordinates.ts';
-import { endsAt } from './priors.ts';
+import { covarianceWith, deviationLengths } from './deviation/discrepancy.ts';
+import { halfWidthOf } from './deviation/doubt.ts';
+import { endsAt, spreadOf } from './priors.ts';
 
-const pure = (meaning: string): FormulaSymbol => ({ meaning, unit: '1', quantity: 'ratio' });
+const folder = 'src/parts/compressor/identification';
 
-/** A number of the machine that lies so many σ from the likely value of its range. */
-export function movedAlong(scale: Scale, likely: number, spread: number, deviation: number): number {
-  return fromScale(scale, onScale(scale, likely, 'likely') + spread * deviation);
+function level(meaning: string): FormulaSymbol {
+  return { meaning, unit: 'K', quantity: 'temperatureDifference' };
 }
-
-/** Modelled over given value, less 1. */
-export function relativeDeviation(modelled: number, given: number): number {
-  return modelled / given - 1;
-}
-
-/** Modelled less given temperature [K]. */
-export function temperatureDeviation(modelled: number, given: number): number {
-  return modelled - given;
-}
-
-/** Correction of the model, relative, from the logarithm of its factor. */
-export function correctionOf(logarithm: number): number {
-  return Math.exp(logarithm) - 1;
-}
-
-/** Half width of what is left in doubt of the model, relative: passed about one time in ten. */
-export function halfWidthOf(logarithm: number, spread: number): number {
-  return Math.exp(logarithm) * endsAt * spread;
-}
-
-const file = 'src/parts/compressor/identification/coordinates.ts';
-const krigingFile = 'src/parts/compressor/identification/deviation/doubt.ts';
-const kriging = 'Gaussian process over evaporating and condensing temperature, Rasmussen & Williams 2006, from memory';
-const logarithmOfFactor = pure('logarithm of the factor that the points around tell; 0 without any');
-const source =
-  'most probable machine: least sum of squares of the deviations of numbers and points, each over its own spread';
-const deviation = pure('where the points and ranges together put it, in standard deviations');
 
 export const identificationFormulas: readonly Formula[] = [
   {
-    id: 'compressor.identifiedByFactor',
-    title: 'A number of the machine that is known by a factor',
-    result: { symbol: 'X', ...pure('number of the likely machine, in its own unit') },
-    expression: 'X_0 * exp(sigma * z)',
+    id: 'compressor.spreadOfRange',
+    title: 'Spread of a range on a scale of logarithms',
+    result: { symbol: 'sigma', meaning: 'standard deviation of the logarithm', unit: '1' },
+    expression: `log(x_high / x_low) / (2 * ${endsAt})`,
     symbols: {
-      X_0: pure('likely value of its range, in its own unit'),
-      sigma: pure('standard deviation of its logarithm, by its range'),
-      z: deviation,
+      x_low: { meaning: 'lower end of the range', unit: '1' },
+      x_high: { meaning: 'upper end of the range', unit: '1' },
     },
-    source,
-    validity: 'numbers above 0; ends of a range are passed one time in ten',
-    file,
-    compute: (v) => movedAlong({ kind: 'logarithm' }, v.X_0!, v.sigma!, v.z!),
+    source: 'normal distribution whose ends are passed one time in ten in all',
+    validity: 'numbers above 0, both ends in one unit',
+    file: `${folder}/priors.ts`,
+    compute: ({ x_low, x_high }) =>
+      spreadOf({ low: x_low!, likely: x_low!, high: x_high!, origin: 'assumed' }, { kind: 'logarithm' }, 'x'),
     examples: [
-      { X_0: 7.5e-6, sigma: 0.2, z: -0.7 },
-      { X_0: 2.4e4, sigma: 0.35, z: 1.2 },
+      { x_low: 25, x_high: 70 },
+      { x_low: 0.04, x_high: 0.14 },
     ],
   },
   {
-    id: 'compressor.identifiedByShare',
-    title: 'A number of the machine that cannot pass a bound',
-    result: { symbol: 'X', ...pure('number of the likely machine') },
-    expression: 'X_max / (1 + (X_max / X_0 - 1) * exp(-sigma * z))',
+    id: 'compressor.deviationCovariance',
+    title: "Covariance of the model's deviation at two places",
+    result: { symbol: 'k', meaning: 'covariance of the logarithm of given over modelled', unit: '1' },
+    expression: `s^2 * exp(-((e_a - e_b)^2 / ${deviationLengths.evaporating}^2 + (c_a - c_b)^2 / ${deviationLengths.condensing}^2) / 2) + b_e^2 * e_a * e_b + b_c^2 * c_a * c_b`,
     symbols: {
-      X_0: pure('likely value of its range'),
-      X_max: pure('bound that it cannot pass'),
-      sigma: pure('standard deviation of its logit, by its range'),
-      z: deviation,
+      s: { meaning: 'spread of the deviation that is alike nearby', unit: '1' },
+      b_e: { meaning: 'spread of its slope over evaporating temperature', unit: '1/K' },
+      b_c: { meaning: 'spread of its slope over condensing temperature', unit: '1/K' },
+      e_a: level('evaporating temperature of one place less that of the middle of the points'),
+      e_b: level('evaporating temperature of the other place less that of the middle'),
+      c_a: level('condensing temperature of one place less that of the middle'),
+      c_b: level('condensing temperature of the other place less that of the middle'),
     },
-    source,
-    validity: 'numbers between 0 and their bound; ends of a range are passed one time in ten',
-    file,
-    compute: (v) => movedAlong({ kind: 'logit', top: v.X_max! }, v.X_0!, v.sigma!, v.z!),
+    source:
+      'Rasmussen & Williams 2006, Gaussian Processes for Machine Learning, section 4.2 (from memory); amounts: own judgement',
+    validity: 'small hermetic machines; the amounts are judged, not measured',
+    file: `${folder}/deviation/discrepancy.ts`,
+    compute: ({ s, b_e, b_c, e_a, e_b, c_a, c_b }) =>
+      covarianceWith(
+        { smooth: s!, evaporatingSlope: b_e!, condensingSlope: b_c!, rough: 0 },
+        { evaporating: 0, condensing: 0 },
+        { evaporating: e_a!, condensing: c_a! },
+        { evaporating: e_b!, condensing: c_b! },
+      ),
     examples: [
-      { X_0: 0.7, X_max: 1, sigma: 0.25, z: 0.8 },
-      { X_0: 0.03, X_max: 0.5, sigma: 0.3, z: -1.1 },
+      { s: 0.02, b_e: 0.0015, b_c: 0.0015, e_a: 5, e_b: -8, c_a: 3, c_b: 9 },
+      { s: 0.025, b_e: 0.0025, b_c: 0.002, e_a: 30, e_b: 12, c_a: -6, c_b: -2 },
     ],
   },
   {
-    id: 'compressor.relativeDeviation',
-    title: 'How far the likely machine is off a given value',
-    result: { symbol: 'delta', ...pure('modelled over given, less 1') },
-    expression: 'X / X_given - 1',
-    symbols: { X: pure('of the likely machine, in its own unit'), X_given: pure('printed or measured') },
-    source: 'definition',
-    validity: 'flow, capacity, power, current',
-    file: 'src/parts/compressor/identification/formulas.ts',
-    compute: (v) => relativeDeviation(v.X!, v.X_given!),
-    examples: [
-      { X: 176, X_given: 180 },
-      { X: 1.14, X_given: 1.1 },
-    ],
-  },
-  {
-    id: 'compressor.temperatureDeviation',
-    title: 'How far the likely machine is off a given temperature',
-    result: {
-      symbol: 'dT',
-      meaning: 'modelled less given temperature',
-      unit: 'K',
-      quantity: 'temperatureDifference',
-    },
-    expression: 'T - T_given',
+    id: 'compressor.modelDoubt',
+    title: 'Half width of what is doubtful of the model',
+    result: { symbol: 'w', meaning: 'half width relative to the model', unit: '1' },
+    expression: `f * ${endsAt} * sqrt(v)`,
     symbols: {
-      T: { meaning: 'of the likely machine', unit: 'K', quantity: 'temperature' },
-      T_given: { meaning: 'measured', unit: 'K', quantity: 'temperature' },
+      f: { meaning: 'factor of the model there, from the points around', unit: '1' },
+      v: { meaning: 'variance left by the points, with that of another fluid and another frequency', unit: '1' },
     },
-    source: 'definition',
-    validity: 'discharge temperature',
-    file: 'src/parts/compressor/identification/formulas.ts',
-    compute: (v) => temperatureDeviation(v.T!, v.T_given!),
+    source: 'normal distribution whose ends are passed one time in ten in all; JCGM 100:2008, 5.1.2',
+    validity: 'widths up to about a third; wider ones are skewed',
+    file: `${folder}/deviation/doubt.ts`,
+    compute: ({ f, v }) => halfWidthOf(f!, v!),
     examples: [
-      { T: 361.2, T_given: 358.4 },
-      { T: 349.9, T_given: 352 },
-    ],
-  },
-  {
-    id: 'compressor.modelCorrection',
-    title: 'Correction of the model by the points around',
-    result: { symbol: 'c', ...pure('correction, relative') },
-    expression: 'exp(mu) - 1',
-    symbols: { mu: logarithmOfFactor },
-    source: kriging,
-    validity: 'between the points; away from them it returns to 0',
-    file: krigingFile,
-    compute: (v) => correctionOf(v.mu!),
-    examples: [{ mu: 0.021 }, { mu: -0.034 }],
-  },
-  {
-    id: 'compressor.modelHalfWidth',
-    title: 'What is left in doubt of the model',
-    result: { symbol: 'H', ...pure('half width of its range, relative') },
-    expression: 'exp(mu) * 1.6448536269514722 * sigma',
-    symbols: {
-      mu: logarithmOfFactor,
-      sigma: pure('standard deviation of that logarithm; grows with the distance from the points'),
-    },
-    source: `${kriging}; amounts are own judgement`,
-    validity: 'passed about one time in ten',
-    file: krigingFile,
-    compute: (v) => halfWidthOf(v.mu!, v.sigma!),
-    examples: [
-      { mu: 0.021, sigma: 0.018 },
-      { mu: 0, sigma: 0.03 },
+      { f: 0.98, v: 0.0009 },
+      { f: 1.04, v: 0.0041 },
     ],
   },
 ];

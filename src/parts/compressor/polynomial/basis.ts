@@ -9,7 +9,7 @@ import {
   saturationAtTemperature,
   stateInLoop,
 } from '../../../matter/refrigerants/index.ts';
-import { findRoot, InputError, requireFinite, requireNonNegative } from '../../../numerics/index.ts';
+import { findRoot, InputError, requireFinite, requireNonNegative, requirePositive } from '../../../numerics/index.ts';
 import type { RatingConditions } from '../rating-points.ts';
 
 /** Gas at the inlet of the shell: a constant superheat above dew [K], or a constant temperature [K]. */
@@ -73,6 +73,29 @@ export function ratedConditions(
     returnGas: gasTemperature(basis.gas, dew, path),
     liquid,
   };
+}
+
+/**
+ * The same where nothing depends on the liquid, because no capacity is stated and the levels are dew temperatures: the stated
+ * liquid where it can be, and the saturated one where the stated would be warmer than that or none is stated.
+ */
+export function conditionsWithoutCapacity(
+  fluid: Refrigerant,
+  basis: RatingBasis,
+  evaporating: number,
+  condensing: number,
+  path = 'basis',
+): RatingConditions {
+  const saturated = ratedConditions(fluid, { ...basis, liquid: null }, evaporating, condensing, path);
+  if (basis.liquid === null) return saturated;
+  const bubble = saturated.liquid;
+  const { liquid } = basis;
+  if (liquid.kind === 'subcooling') {
+    requireNonNegative(`${path}.subcooling`, liquid.subcooling);
+    return { ...saturated, liquid: bubble - liquid.subcooling };
+  }
+  requirePositive(`${path}.liquid`, liquid.liquid);
+  return { ...saturated, liquid: Math.min(bubble, liquid.liquid) };
 }
 
 /**

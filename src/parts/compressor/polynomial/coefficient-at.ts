@@ -3,10 +3,10 @@
 
 import type { Refrigerant } from '../../../matter/refrigerants/index.ts';
 import type { RatingConditions } from '../rating-points.ts';
-import { printedLevels, ratedConditions } from './basis.ts';
-import { type CoefficientSet, coefficientValue, liquidThatCounts } from './coefficient-set.ts';
+import { conditionsWithoutCapacity, printedLevels, ratedConditions } from './basis.ts';
+import { type CoefficientSet, coefficientValue, dependsOnLiquid } from './coefficient-set.ts';
 import { type RatedStates, ratedStates } from './flow-and-capacity.ts';
-import { flowRatioDabiriRice1981, powerRatioDabiriRice1981 } from './superheat.ts';
+import { capacityRatioOf, carriedValue, flowRatioDabiriRice1981, powerRatioDabiriRice1981 } from './superheat.ts';
 
 export interface CoefficientAt {
   /** As the set has it, at its own gas and liquid: kg/s, W or A. */
@@ -35,15 +35,15 @@ const sameGas = 0.05;
  * Source: Dabiri & Rice 1981 for another superheat, see superheat.ts; another liquid by the first law.
  */
 export function coefficientAt(fluid: Refrigerant, set: CoefficientSet, at: RatingConditions): CoefficientAt {
-  const basis = { ...set.basis, liquid: liquidThatCounts(set) };
-  const levels = printedLevels(fluid, basis, at.evaporating, at.condensing);
+  const levels = printedLevels(fluid, set.basis, at.evaporating, at.condensing);
   const own = coefficientValue(set, levels.evaporating, levels.condensing);
-  const conditions = ratedConditions(fluid, basis, levels.evaporating, levels.condensing, `${set.path}.basis`);
+  const conditionsOf = dependsOnLiquid(set) ? ratedConditions : conditionsWithoutCapacity;
+  const conditions = conditionsOf(fluid, set.basis, levels.evaporating, levels.condensing, `${set.path}.basis`);
   const isOtherGas = Math.abs(conditions.returnGas - at.returnGas) >= sameGas;
   if (set.of === 'current') return { own, corrected: isOtherGas ? null : own, conditions, isOtherGas };
   const given = ratedStates(fluid, conditions);
   const asked = ratedStates(fluid, { ...conditions, returnGas: at.returnGas, liquid: at.liquid });
-  return { own, corrected: own * ratioOf(set.of, given, asked), conditions, isOtherGas };
+  return { own, corrected: carriedValue(own, ratioOf(set.of, given, asked)), conditions, isOtherGas };
 }
 
 function ratioOf(of: 'massFlow' | 'capacity' | 'power', given: RatedStates, asked: RatedStates): number {
@@ -55,7 +55,7 @@ function ratioOf(of: 'massFlow' | 'capacity' | 'power', given: RatedStates, aske
       return powerRatioDabiriRice1981(flowRatio, asked.isentropicWork / given.isentropicWork);
     case 'capacity': {
       const effect = ({ suction, liquidEnthalpy }: RatedStates) => suction.enthalpy - liquidEnthalpy;
-      return flowRatio * (effect(asked) / effect(given));
+      return capacityRatioOf(flowRatio, effect(asked) / effect(given));
     }
   }
 }

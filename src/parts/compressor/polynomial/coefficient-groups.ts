@@ -5,10 +5,10 @@ import type { Refrigerant } from '../../../matter/refrigerants/index.ts';
 import { InputError } from '../../../numerics/index.ts';
 import type { Supply } from '../hermetic/parameters.ts';
 import type { RatingConditions } from '../rating-points.ts';
-import { type RatingBasis, ratedConditions } from './basis.ts';
+import { conditionsWithoutCapacity, type RatingBasis, ratedConditions } from './basis.ts';
 import {
   type CoefficientSet,
-  liquidThatCounts,
+  dependsOnLiquid,
   requireCoefficientSet,
   requireFrequency,
   type TemperatureRange,
@@ -22,6 +22,7 @@ export interface CoefficientGroup {
   readonly label: string;
   readonly sets: Readonly<Partial<Record<PolynomialQuantity, CoefficientSet>>>;
   readonly basis: RatingBasis;
+  readonly dependsOnLiquid: boolean;
   readonly supply: Supply;
   /** Where all of its sets hold [K]. */
   readonly evaporatingRange: TemperatureRange;
@@ -71,12 +72,13 @@ function groupOf(members: readonly CoefficientSet[]): CoefficientGroup {
     const expected = 'subcooling or liquid temperature: a capacity without it is in doubt by a fifth';
     throw new InputError(`${sets.capacity.path}.basis`, 'no liquid', expected, 'missingLiquid');
   }
-  const liquid = (sets.capacity ?? members.find((set) => liquidThatCounts(set) !== null))?.basis.liquid ?? null;
+  const liquidFrom = sets.capacity ?? members.find(({ basis }) => basis.liquid !== null) ?? first;
   return {
     path: first.path,
     label: first.label,
     sets,
-    basis: { ...first.basis, liquid },
+    basis: { ...first.basis, liquid: liquidFrom.basis.liquid },
+    dependsOnLiquid: members.some(dependsOnLiquid),
     supply: requireFrequency(first.path, first.supply),
     evaporatingRange: commonRange(members, 'evaporatingRange'),
     condensingRange: commonRange(members, 'condensingRange'),
@@ -106,10 +108,11 @@ export const leastLift = 5;
  */
 export function gridOf(fluid: Refrigerant, group: CoefficientGroup): readonly GridPoint[] {
   const points: GridPoint[] = [];
+  const conditionsOf = group.dependsOnLiquid ? ratedConditions : conditionsWithoutCapacity;
   for (const condensing of levels(group.condensingRange, condensingLevels)) {
     for (const evaporating of levels(group.evaporatingRange, evaporatingLevels)) {
       if (condensing - evaporating < leastLift) continue;
-      const conditions = ratedConditions(fluid, group.basis, evaporating, condensing, `${group.path}.basis`);
+      const conditions = conditionsOf(fluid, group.basis, evaporating, condensing, `${group.path}.basis`);
       points.push({ evaporating, condensing, conditions, states: ratedStates(fluid, conditions) });
     }
   }

@@ -3,7 +3,7 @@
 
 import { InputError, OutOfModelError, requireFinite } from '../../../numerics/index.ts';
 import type { Supply } from '../hermetic/parameters.ts';
-import type { LiquidBasis, RatingBasis } from './basis.ts';
+import type { RatingBasis } from './basis.ts';
 import { requireTenCoefficients, type TenCoefficients, tenCoefficients } from './ten-coefficients.ts';
 import {
   coefficientsInSi,
@@ -68,9 +68,9 @@ export function coefficientValue(set: CoefficientSet, evaporating: number, conde
   );
 }
 
-/** The liquid a set holds for; null where its values do not depend on it: no capacity, and no mid-point, which it shifts. */
-export function liquidThatCounts({ of, basis }: CoefficientSet): LiquidBasis | null {
-  return of === 'capacity' || basis.saturation === 'midPoint' ? basis.liquid : null;
+/** Whether values of a set depend on the liquid: of a capacity, and over mid-points, which it shifts. */
+export function dependsOnLiquid({ of, basis }: CoefficientSet): boolean {
+  return of === 'capacity' || basis.saturation === 'midPoint';
 }
 
 /** @throws InputError that names the first impossible part of the set. */

@@ -2,7 +2,7 @@
 
 import type { Formula, FormulaSymbol } from '../../../quantities/index.ts';
 import { capacityOfFlow, flowOfCapacity } from './flow-and-capacity.ts';
-import { flowRatioDabiriRice1981, powerRatioDabiriRice1981 } from './superheat.ts';
+import { capacityRatioOf, carriedValue, flowRatioDabiriRice1981, powerRatioDabiriRice1981 } from './superheat.ts';
 import { coefficientPowers, requireTenCoefficients, tenCoefficients } from './ten-coefficients.ts';
 
 const flowFile = 'src/parts/compressor/polynomial/flow-and-capacity.ts';
@@ -121,6 +121,45 @@ export const polynomialFormulas: readonly Formula[] = [
     examples: [
       { r_m: 1.083, dh_new: 60916, dh_map: 67903 },
       { r_m: 0.94, dh_new: 84100, dh_map: 79500 },
+    ],
+  },
+  {
+    id: 'compressor.capacityAtOtherGas',
+    title: 'Capacity with other gas and liquid over capacity of the map',
+    result: { symbol: 'r_Q', meaning: 'capacity with the other gas and liquid over capacity of the map', unit: '1' },
+    expression: 'r_m * ((h_1 - h_l) / (h_1map - h_lmap))',
+    symbols: {
+      r_m: { meaning: 'flow at the other superheat over flow of the map', unit: '1' },
+      h_1: gas,
+      h_l: { meaning: 'enthalpy of the liquid before the valve', unit: 'J/kg' },
+      h_1map: { meaning: 'enthalpy of the gas the map was made with', unit: 'J/kg' },
+      h_lmap: { meaning: 'enthalpy of the liquid the map was made with', unit: 'J/kg' },
+    },
+    source: 'first law, with the flow after Dabiri & Rice 1981',
+    validity: 'as the flow',
+    file: superheatFile,
+    compute: ({ r_m, h_1, h_l, h_1map, h_lmap }) => capacityRatioOf(r_m!, (h_1! - h_l!) / (h_1map! - h_lmap!)),
+    examples: [
+      { r_m: 1.083, h_1: 4.08e5, h_l: 2.45e5, h_1map: 4.33e5, h_lmap: 2.45e5 },
+      { r_m: 0.94, h_1: 6.3e5, h_l: 3.1e5, h_1map: 6.1e5, h_lmap: 2.8e5 },
+    ],
+  },
+  {
+    id: 'compressor.carriedValue',
+    title: 'Value of the map carried to another gas',
+    result: { symbol: 'X_new', meaning: 'flow, capacity or power with the other gas', unit: 'kg/s or W' },
+    expression: 'X * r',
+    symbols: {
+      X: { meaning: 'value of the ten coefficients', unit: 'kg/s or W' },
+      r: { meaning: 'ratio for the other gas', unit: '1' },
+    },
+    source: 'definition of the ratio',
+    validity: 'as the ratio',
+    file: superheatFile,
+    compute: ({ X, r }) => carriedValue(X!, r!),
+    examples: [
+      { X: 170, r: 1.04 },
+      { X: 9.1e-4, r: 1.083 },
     ],
   },
 ];

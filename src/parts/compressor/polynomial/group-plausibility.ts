@@ -27,7 +27,7 @@ import {
   zeroCelsius,
 } from './units.ts';
 
-/** Efficiencies of one machine vary less than this over its range, as largest over smallest. */
+/** Volumetric efficiencies of one machine vary less than this over its range, as largest over smallest. */
 const sensibleVariation = 4;
 
 /** A capacity over the flow beside it may differ this far from what gas and liquid give, relative. */
@@ -108,7 +108,7 @@ function columnOf(inSi: TenCoefficients, grid: readonly GridPoint[]): readonly n
 interface Judgement {
   readonly fault: string | undefined;
   readonly overall: Band | null;
-  /** Largest over smallest of what a machine has nearly constant. */
+  /** Largest over smallest volumetric efficiency, which one machine has nearly constant. */
   readonly variation: number;
 }
 
@@ -122,11 +122,7 @@ function judge(
   const nothing = { overall: null, variation: Number.POSITIVE_INFINITY };
   for (const [of, column] of Object.entries(values)) {
     const worst = column.findIndex((value) => !(value > 0));
-    if (worst >= 0) {
-      const { evaporating, condensing } = grid[worst]!;
-      const where = `${rounded(evaporating)}/${rounded(condensing)} K`;
-      return { fault: `${of} of ${rounded(column[worst]!)} at ${where}`, ...nothing };
-    }
+    if (worst >= 0) return { fault: `${of} of ${rounded(column[worst]!)} at ${placeIn(grid, worst)}`, ...nothing };
   }
   const flows = flowsOf(grid, values);
   if (flows === undefined) return { fault: undefined, overall: null, variation: 1 };
@@ -134,15 +130,24 @@ function judge(
     flows.map((flow, index) => flow / (grid[index]!.states.suction.density * group.supply.frequency)),
   );
   const sweptFault = faultOfSwept(swept, displacement) ?? faultOfEffect(grid, values) ?? faultOfTrend(grid, flows);
-  if (values.power === undefined) return { fault: sweptFault, overall: null, variation: swept.high / swept.low };
-  const overall = bandOf(
-    flows.map((flow, index) => (flow * grid[index]!.states.isentropicWork) / values.power![index]!),
-  );
+  const variation = swept.high / swept.low;
+  const { power } = values;
+  if (power === undefined) return { fault: sweptFault, overall: null, variation };
+  const efficiencies = flows.map((flow, index) => (flow * grid[index]!.states.isentropicWork) / power[index]!);
+  const overall = bandOf(efficiencies);
+  const highest = placeIn(grid, efficiencies.indexOf(overall.high));
+  const overallFault = faultOfOverall(overall);
   return {
-    fault: faultOfOverall(overall) ?? sweptFault,
+    fault: overallFault === undefined ? sweptFault : `${overallFault}, highest at ${highest}`,
     overall,
-    variation: Math.max(swept.high / swept.low, overall.high / overall.low),
+    variation,
   };
+}
+
+/** "250/328 K": where a person looks first. */
+function placeIn(grid: readonly GridPoint[], index: number): string {
+  const { evaporating, condensing } = grid[index]!;
+  return `${rounded(evaporating)}/${rounded(condensing)} K`;
 }
 
 /** Flow at each point, from the set of flow or else from that of capacity. */

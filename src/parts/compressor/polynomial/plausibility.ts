@@ -57,7 +57,7 @@ function expectation(readings: readonly SensibleReading[]): string {
   const { lowest, highest } = sensibleOverallEfficiency;
   const wanted = `values of one small machine, with an overall efficiency of ${lowest} to ${highest} and never above 1`;
   if (readings.length === 0)
-    return `${wanted}; no other unit would make sense: check the order of the numbers and the ranges`;
+    return `${wanted}; no other unit would make sense: check the order of the numbers, or narrow the ranges to where they hold`;
   return `${wanted}; it would make sense with ${readings.map(sayReading).join(', or ')}`;
 }
 

@@ -37,3 +37,22 @@ export function powerRatioDabiriRice1981(flowRatio: number, workRatio: number): 
   requirePositive('workRatio', workRatio);
   return flowRatio * workRatio;
 }
+
+/**
+ * Capacity at another superheat and liquid over capacity of the map.
+ *     Q_new / Q_map = (m_new / m_map) (q_new / q_map)
+ * @param flowRatio    m_new / m_map [-]
+ * @param effectRatio  q_new / q_map [-], refrigerating effects h_1 − h_l
+ * @throws InputError for a ratio that is not positive
+ * Source: first law, with the flow after Dabiri & Rice 1981.
+ */
+export function capacityRatioOf(flowRatio: number, effectRatio: number): number {
+  requirePositive('flowRatio', flowRatio);
+  requirePositive('effectRatio', effectRatio);
+  return flowRatio * effectRatio;
+}
+
+/** X_new = X r: a value of the map carried to another gas. */
+export function carriedValue(value: number, ratio: number): number {
+  return value * ratio;
+}

@@ -2,7 +2,9 @@
 
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { refrigerantFormulas } from '../../../../src/matter/refrigerants/index.ts';
 import { KettlefinError } from '../../../../src/numerics/index.ts';
+import { compressorFormulas } from '../../../../src/parts/compressor/index.ts';
 import { coefficientAt } from '../../../../src/parts/compressor/polynomial/coefficient-at.ts';
 import {
   type CoefficientEvidence,
@@ -13,7 +15,9 @@ import { type CoefficientSet, coefficientValue } from '../../../../src/parts/com
 import { ImplausibleUnitError } from '../../../../src/parts/compressor/polynomial/plausibility.ts';
 import { requireTenCoefficients } from '../../../../src/parts/compressor/polynomial/ten-coefficients.ts';
 import { polynomialUnits, temperatureUnits } from '../../../../src/parts/compressor/polynomial/units.ts';
+import { coefficientWorking } from '../../../../src/parts/compressor/polynomial/working.ts';
 import type { Estimate } from '../../../../src/quantities/index.ts';
+import { expectTraced } from '../../../traced-steps.ts';
 import {
   condensingRange,
   displacement,
@@ -67,7 +71,7 @@ describe('points', () => {
       expect(evaporating).toBeLessThanOrEqual(evaporatingRange.high);
       expect(condensing).toBeGreaterThanOrEqual(condensingRange.low);
       expect(condensing).toBeLessThanOrEqual(condensingRange.high);
-      expect([point.returnGas, point.series]).toEqual([kelvin(32.2), flow.path]);
+      expect([point.returnGas, point.liquid, point.series]).toEqual([kelvin(32.2), kelvin(32.2), flow.path]);
       const real = truth(evaporating, condensing);
       for (const of of ['massFlow', 'power', 'current'] as const) {
         expect(Math.abs(given[of]!.likely / real[of] - 1)).toBeLessThan(0.005);
@@ -105,7 +109,13 @@ describe('points', () => {
       { ...power, condensingRange: low, evaporatingRange: { low: kelvin(-35), high: kelvin(15) } },
     ]);
     expect(points.length).toBeGreaterThan(10);
-    for (const { condensing, evaporating } of points) expect(condensing - evaporating).toBeGreaterThanOrEqual(5);
+    for (const { condensing, evaporating, liquid } of points) {
+      expect(condensing - evaporating).toBeGreaterThanOrEqual(5);
+      // No value depends on it: the stated 32.2 °C where it can be, saturated below.
+      expect(liquid).toBeCloseTo(Math.min(kelvin(32.2), condensing), 9);
+    }
+    const capacity = { ...printedSet('capacity', 'W'), condensingRange: low };
+    expect(() => evidence([capacity])).toThrow(expect.objectContaining({ code: 'liquidAboveCondensing' }));
   });
 });
 
@@ -259,6 +269,12 @@ describe('a wrong unit is recognised, and the one that makes sense is named', ()
   });
 });
 
+/** What the fluid's equation gives at the states. */
+const ofTheEquation = [
+  ...['R', 'phi_d', 'phi_t', 'phi_s', 'rho_c', 'h_zero', 's_zero'],
+  ...['phi_liquid', 'phi_vapour', 'rho_liquid', 'rho_vapour'],
+];
+
 describe('the own value of a set at another gas', () => {
   const asked = { evaporating: kelvin(-20), condensing: kelvin(45), returnGas: kelvin(4.4), liquid: kelvin(32.2) };
 
@@ -284,6 +300,19 @@ describe('the own value of a set at another gas', () => {
     const effect = (liquid: number) =>
       truth(asked.evaporating, asked.condensing, { ...warmGas, liquid: { kind: 'liquid', liquid } }).capacity;
     expect(warm.corrected! / warm.own).toBeCloseTo(effect(kelvin(45)) / effect(kelvin(32.2)), 9);
+  });
+
+  test.each(['massFlow', 'power', 'capacity', 'current'] as const)('the working of a %s leads to it', (of) => {
+    const set = printedSet(of, polynomialUnits[of][0]);
+    const result = coefficientAt(fluid, set, asked);
+    const steps = coefficientWorking(fluid, set, asked, result, 'at', 'polynomial');
+    const isGiven = (origin: string) => ['at', `${set.path}.values`, `${set.path}.basis`].includes(origin);
+    const values = expectTraced(steps, [...compressorFormulas, ...refrigerantFormulas], isGiven, [
+      'F',
+      ...ofTheEquation,
+    ]);
+    expect(values.get('polynomial.own')).toBe(result.own);
+    expect(values.get('polynomial.corrected') ?? null).toBe(result.corrected);
   });
 
   test('no correction of a current is known: null', () => {

@@ -55,6 +55,9 @@ export interface CovarianceParts {
 
 export const allParts: CovarianceParts = { model: true, ownInSeries: true, ownAlone: true, seriesFactors: true };
 
+/** No printed or metered value is known better than this part of itself, or by this many kelvins [σ]: its last digit. */
+const rounding = 1e-3;
+
 /** Σ, row by row. */
 export function covarianceOf(
   data: readonly Datum[],
@@ -70,7 +73,8 @@ export function covarianceOf(
       const b = data[column]!;
       let value = 0;
       if (parts.model) value += modelCovariance(places, a, b);
-      if (row === column && (a.series === undefined ? parts.ownAlone : parts.ownInSeries)) value += a.spread ** 2;
+      if (row === column && (a.series === undefined ? parts.ownAlone : parts.ownInSeries))
+        value += a.spread ** 2 + rounding ** 2;
       if (parts.seriesFactors && sharesFactor(a, b)) value += factorSpread[row]! * factorSpread[column]!;
       matrix[row * size + column] = value;
       matrix[column * size + row] = value;

@@ -14,7 +14,7 @@ export function deviationKind(quantity: EvidenceQuantity): DeviationKind | undef
   return quantity === 'power' ? 'power' : undefined;
 }
 
-interface Amounts {
+export interface DeviationAmounts {
   /** σ of the part that is alike within a length, of ln [-]. */
   readonly smooth: number;
   /** σ of a slope from the middle of the points, of ln [1/K]: over evaporating, over condensing temperature. */
@@ -25,7 +25,7 @@ interface Amounts {
 }
 
 /** Own judgement. */
-export const deviationAmounts: Readonly<Record<DeviationKind, Amounts>> = {
+export const deviationAmounts: Readonly<Record<DeviationKind, DeviationAmounts>> = {
   flow: { smooth: 0.02, evaporatingSlope: 0.0015, condensingSlope: 0.0015, rough: 0.005 },
   power: { smooth: 0.025, evaporatingSlope: 0.0025, condensingSlope: 0.002, rough: 0.007 },
 };
@@ -51,7 +51,12 @@ export function middleOf(points: readonly Place[]): Place | undefined {
 
 /** Covariance of the deviations at two places, without the rough part. */
 export function deviationCovariance(kind: DeviationKind, middle: Place, a: Place, b: Place): number {
-  const { smooth, evaporatingSlope, condensingSlope } = deviationAmounts[kind];
+  return covarianceWith(deviationAmounts[kind], middle, a, b);
+}
+
+/** k [-] = s² exp(−½ ((Δt_e/L)² + (Δt_c/L)²)) + b_e² Δt_e,a Δt_e,b + b_c² Δt_c,a Δt_c,b, the latter from the middle of the points. */
+export function covarianceWith(amounts: DeviationAmounts, middle: Place, a: Place, b: Place): number {
+  const { smooth, evaporatingSlope, condensingSlope } = amounts;
   const evaporating = (a.evaporating - b.evaporating) / deviationLengths.evaporating;
   const condensing = (a.condensing - b.condensing) / deviationLengths.condensing;
   const alike = Math.exp(-0.5 * (evaporating * evaporating + condensing * condensing));

@@ -78,7 +78,12 @@ function doubtOf(
     sum += (furtherDoubt.otherFrequency[kind] * (logarithmicDistance(identified, at) / Math.log(60 / 50))) ** 2;
   }
   const factor = Math.exp(mean);
-  return { correction: factor - 1, halfWidth: factor * endsAt * Math.sqrt(sum) };
+  return { correction: factor - 1, halfWidth: halfWidthOf(factor, sum) };
+}
+
+/** [-] = 1.645 k σ: relative half width of a correction by the factor k, passed one time in ten. */
+export function halfWidthOf(factor: number, variance: number): number {
+  return factor * endsAt * Math.sqrt(variance);
 }
 
 function noPointsVariance(kind: DeviationKind): number {

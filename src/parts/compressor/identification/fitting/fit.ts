@@ -4,7 +4,14 @@
 //     minimise |z|² + rᵀ Σ⁻¹ r,  z the numbers in σ from their likely values, r = observed − modelled
 // Source: D. W. Marquardt 1963, J. SIAM 11, 431; A. Tarantola 2005, Inverse Problem Theory, section 3.2 (from memory of both).
 
-import { ConvergenceError, choleskyFactor, solveCholesky, solveLower } from '../../../../numerics/index.ts';
+import {
+  ConvergenceError,
+  choleskyFactor,
+  type KettlefinError,
+  NoSolutionError,
+  solveCholesky,
+  solveLower,
+} from '../../../../numerics/index.ts';
 import type { HermeticCompressor } from '../../hermetic/parameters.ts';
 import { dimensions } from '../coordinates.ts';
 import { machineAt } from '../priors.ts';
@@ -22,6 +29,8 @@ export interface Fitted {
   readonly jacobian: Float64Array;
   /** L of the matrix 1 + Jᵀ Σ⁻¹ J, whose inverse is the covariance of z. */
   readonly information: Float64Array;
+  /** |z|² + rᵀ Σ⁻¹ r. */
+  readonly squares: number;
   readonly iterations: number;
 }
 
@@ -47,7 +56,8 @@ interface Step {
 
 /**
  * The most probable machine.
- * @throws the error of the first point that no machine near the ranges answers; ConvergenceError
+ * @throws the error of the first point that no machine near the ranges answers; NoSolutionError 'contradictoryValues';
+ *         ConvergenceError
  */
 export function fitted(problem: Problem): Fitted {
   const deviations = startOf(problem);
@@ -64,11 +74,12 @@ export function fitted(problem: Problem): Fitted {
       before = Number.POSITIVE_INFINITY;
       continue;
     }
-    if (step === undefined) throw notConverged(iterations, standing);
+    if (step === undefined) throw notConverged(problem, iterations, standing);
     const fall = standing.value - step.to.value;
     standing = step.to;
     before = step.move;
-    const isFlat = isFresh && iterations > patience && fall < flatFall;
+    const isFlat =
+      isFresh && iterations > patience && fall < flatFall * Math.max(1, standing.value / problem.data.length);
     if (step.move >= smallestMove && !isFlat) continue;
     if (isFlat || distance(linearised.about, standing.deviations) < nearEnough) {
       return settledAt(problem, standing, linearised, iterations);
@@ -76,11 +87,11 @@ export function fitted(problem: Problem): Fitted {
     linearised = linearisedAt(problem, standing, linearised);
     before = Number.POSITIVE_INFINITY;
   }
-  throw notConverged(mostIterations, standing);
+  throw notConverged(problem, mostIterations, standing);
 }
 
-/** After so many steps, one that makes the machine so little more probable (of ln) is the last: its numbers can be traded for
- *  each other along a flat valley, and any of them will do. */
+/** After so many steps, one that makes the machine so little more probable (of ln; more where the values disagree anyway) is the
+ *  last: its numbers can be traded for each other along a flat valley, and any of them will do. */
 const patience = 20;
 const flatFall = 2e-3;
 /** Beyond this the model is not taken as straight [σ]. */
@@ -175,12 +186,28 @@ function settledAt(problem: Problem, standing: Standing, linearised: Linearised,
     deviations,
     compressor: machineAt(problem.prior, deviations),
     modelled,
+    squares: 2 * standing.value,
     jacobian: linearised.jacobian,
     information: choleskyFactor(informationOf(linearised.whitened), dimensions),
     iterations,
   };
 }
 
-function notConverged(iterations: number, { deviations, value }: Standing): ConvergenceError {
-  return new ConvergenceError('identification of the machine', iterations, [...deviations], value);
+/** Values that no machine comes near to leave the search nowhere to go: the farthest is named. */
+function notConverged(problem: Problem, iterations: number, standing: Standing): KettlefinError {
+  const { deviations, value } = standing;
+  const { data } = problem;
+  if (value < hopeless * data.length) {
+    return new ConvergenceError('identification of the machine', iterations, [...deviations], value);
+  }
+  const misses = whitenedMisses(problem, standing.modelled);
+  const farthest = misses.reduce((worst, miss, row) => (Math.abs(miss) > Math.abs(misses[worst]!) ? row : worst), 0);
+  return new NoSolutionError(
+    `No machine near the described one comes near to the given values; the farthest off is ${data[farthest]!.path}.`,
+    'values of one machine: check their units, the temperatures they hold at, and what is typed of the machine',
+    'contradictoryValues',
+  );
 }
+
+/** Half of the sum of squares per value, from which on the values contradict each other: each some 5 σ off. */
+const hopeless = 12;

@@ -1,7 +1,7 @@
 // Where the search for the most probable machine starts: at the likely values of its ranges, or, where such a machine has no
 // answer at one of the points (its motor stalls, its clearance leaves no flow), at one that runs more easily.
 
-import { KettlefinError, NoSolutionError } from '../../../../numerics/index.ts';
+import { KettlefinError, NoSolutionError, OutOfModelError } from '../../../../numerics/index.ts';
 import { type HermeticParameter, hermeticParameters } from '../../hermetic/parameters.ts';
 import { hermeticPoint } from '../../hermetic/point.ts';
 import { dimensions } from '../coordinates.ts';
@@ -47,9 +47,19 @@ function failureAt({ fluid, prior, points, data }: Problem, deviations: Float64A
       hermeticPoint(compressor, fluid, conditions);
     } catch (error) {
       if (!(error instanceof KettlefinError)) throw error;
-      if (!(error instanceof NoSolutionError)) return error;
-      return new NoSolutionError(`${evidence.path}: ${error.message}`, error.limit, error.code);
+      return atPath(evidence.path, error);
     }
   }
   return undefined;
+}
+
+function atPath(path: string, error: KettlefinError): KettlefinError {
+  if (error instanceof NoSolutionError) {
+    return new NoSolutionError(`${path}: ${error.message}`, error.limit, error.code);
+  }
+  if (error instanceof OutOfModelError) {
+    const { quantity, value, unit, low, high, code } = error;
+    return new OutOfModelError(`${path}.${quantity}`, value, unit, low, high, code);
+  }
+  return error;
 }

@@ -1,12 +1,13 @@
 // Points of a pasted table as the identification reads them, each with its four temperatures: from its own columns, and from a
 // stated basis where the table lacks them. A table with flow and capacity is held against itself.
 
-import type { Refrigerant } from '../../../../matter/refrigerants/index.ts';
+import { type Refrigerant, saturationAtDewTemperature } from '../../../../matter/refrigerants/index.ts';
 import { InputError } from '../../../../numerics/index.ts';
 import type { Band, Estimate } from '../../../../quantities/index.ts';
 import type { EvidencePoint, EvidenceQuantity, EvidenceSeries } from '../../identification/evidence.ts';
 import type { RatingConditions } from '../../rating-points.ts';
 import {
+  conditionsWithoutCapacity,
   type GasBasis,
   type LiquidBasis,
   liquidOfEnthalpy,
@@ -125,27 +126,30 @@ function conditionsOf(request: TableRequest, row: PointRow): RatingConditions {
       'missingLevel',
     );
   }
-  const conditions = ratedConditions(fluid, basis, evaporating, condensing, place);
-  requireSame(place, 'returnGas', 'superheat', row, conditions.returnGas, (kelvin) => conditions.evaporating + kelvin);
+  const { capacity, massFlow, liquid } = row.values;
+  // A liquid that stands in its own column is a statement of this line, and must be possible.
+  const isStated = liquid !== undefined || (capacity !== undefined && massFlow === undefined);
+  const conditionsFrom = isStated || saturation === 'midPoint' ? ratedConditions : conditionsWithoutCapacity;
+  const conditions = conditionsFrom(fluid, basis, evaporating, condensing, place);
+  const { superheat, subcooling } = row.values;
+  if (row.values.returnGas !== undefined && superheat !== undefined) {
+    requireSame(`${place}.superheat`, superheat, conditions.returnGas - conditions.evaporating, 'contradictoryGas');
+  }
+  if (row.values.liquid !== undefined && subcooling !== undefined) {
+    const bubble = saturationAtDewTemperature(fluid, conditions.condensing).liquid.temperature;
+    requireSame(`${place}.subcooling`, subcooling, bubble - conditions.liquid, 'contradictoryLiquid');
+  }
   return conditions;
 }
 
 /** Two columns that say the same may differ by rounding [K]. */
 const columnTolerance = 1;
 
-function requireSame(
-  place: string,
-  level: 'returnGas',
-  difference: 'superheat',
-  { values }: PointRow,
-  found: number,
-  levelOf: (kelvin: number) => number,
-): void {
-  const given = values[difference];
-  if (values[level] === undefined || given === undefined) return;
-  if (Math.abs(levelOf(given) - found) <= columnTolerance) return;
-  const expected = `the same gas from both columns: this return gas is ${(found - levelOf(0)).toFixed(1)} K of superheat`;
-  throw new InputError(`${place}.${difference}`, given, expected, 'contradictoryGas');
+/** @throws InputError where two columns of one line do not say the same. */
+function requireSame(place: string, given: number, fromOther: number, code: string): void {
+  if (Math.abs(given - fromOther) <= columnTolerance) return;
+  const expected = `${fromOther.toFixed(1)} K, which the temperature in another column of this line gives`;
+  throw new InputError(place, given, expected, code);
 }
 
 function gasOf({ gas }: TableRequest, { values }: PointRow, place: string): GasBasis {
