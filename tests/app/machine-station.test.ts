@@ -22,16 +22,7 @@ test('every kind of residual leads to a field that exists', () => {
 });
 
 test('what a point is off by has its sign, and that of a temperature is a difference', () => {
-  const residual = {
-    path: 'machine.compressor.ratings.0',
-    label: 'rating 1',
-    of: 'power',
-    quantity: 'electricPower',
-    given: 100,
-    modelled: 104,
-    deviation: 0.04,
-    disagrees: false,
-  } as const;
+  const residual = { of: 'power', deviation: 0.04 } as const;
   expect(offBy(residual, 'metric')).toMatch(/^\+4\s%$/);
   expect(offBy({ ...residual, deviation: -0.04 }, 'metric')).toMatch(/^−4\s%$/);
   expect(offBy({ ...residual, of: 'dischargeTemperature', deviation: 5 }, 'us')).toMatch(/^\+9\s°F$/);

@@ -6,6 +6,7 @@ import { sayRange, type UnitView } from '../../quantities/index.ts';
 import { BandCell } from '../ui/band-cell.tsx';
 import { DataTable } from '../ui/data-table.tsx';
 import { say, sayNeed } from '../ui/say.ts';
+import { ScrollBox } from '../ui/scroll-box.tsx';
 import { StateMark } from '../ui/state-mark.tsx';
 
 interface HowManyProps {
@@ -23,7 +24,7 @@ export function HowMany({ howMany, view }: HowManyProps): ReactNode {
         {planned === 1 ? 'one machine' : `${planned} machines`}.
       </p>
       {rows.length > 0 && (
-        <div className="table-scroll">
+        <ScrollBox className="table-scroll" label="One machine and more of them">
           <table className="data">
             <caption>Each machine with a circuit of its own, all of them running</caption>
             <thead>
@@ -42,7 +43,7 @@ export function HowMany({ howMany, view }: HowManyProps): ReactNode {
               ))}
             </tbody>
           </table>
-        </div>
+        </ScrollBox>
       )}
       <Months howMany={howMany} view={view} />
       <p>

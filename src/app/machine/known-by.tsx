@@ -8,6 +8,7 @@ import { listed, sayBand, sayQuantity, type UnitView } from '../../quantities/in
 import { useWorkbench } from '../state/context.tsx';
 import { PageLink } from '../ui/page-link.tsx';
 import { say, sentenceStart } from '../ui/say.ts';
+import { ScrollBox } from '../ui/scroll-box.tsx';
 import { StateMark } from '../ui/state-mark.tsx';
 import { quantityNamed } from './quantity-named.ts';
 import { evidenceWords, fieldOfResidual, type KnownResidual, offBy } from './residual-words.ts';
@@ -105,7 +106,7 @@ function ResidualTable({
   readonly view: UnitView;
 }): ReactNode {
   return (
-    <div className="table-scroll">
+    <ScrollBox className="table-scroll" label="What was given beside what the machine makes of it">
       <table className="data">
         <caption className="for-reader">Values that were given, and what the likely machine makes of them</caption>
         <thead>
@@ -143,6 +144,6 @@ function ResidualTable({
           ))}
         </tbody>
       </table>
-    </div>
+    </ScrollBox>
   );
 }

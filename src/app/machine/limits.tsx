@@ -13,6 +13,7 @@ import type { Band, UnitView } from '../../quantities/index.ts';
 import { BandCell } from '../ui/band-cell.tsx';
 import { DataTable } from '../ui/data-table.tsx';
 import { say, sentenceStart } from '../ui/say.ts';
+import { ScrollBox } from '../ui/scroll-box.tsx';
 import { StateMark } from '../ui/state-mark.tsx';
 import { quantityNamed } from './quantity-named.ts';
 
@@ -75,7 +76,7 @@ const heads = ['Limit', 'Now', 'Limit at', 'Left', 'State'] as const;
 function LimitTable({ assessment, view }: LimitTableProps): ReactNode {
   const { workings } = assessment;
   return (
-    <div className="table-scroll">
+    <ScrollBox className="table-scroll" label="Limits of the machine">
       <table className="data">
         <caption className="for-reader">Limits of the machine with the distance left</caption>
         <thead>
@@ -119,7 +120,7 @@ function LimitTable({ assessment, view }: LimitTableProps): ReactNode {
           })}
         </tbody>
       </table>
-    </div>
+    </ScrollBox>
   );
 }
 

@@ -11,6 +11,7 @@ import {
 } from '../../assess/index.ts';
 import { listed, type UnitView } from '../../quantities/index.ts';
 import { say } from '../ui/say.ts';
+import { ScrollBox } from '../ui/scroll-box.tsx';
 
 interface RemediesProps {
   readonly study: MachineStudy;
@@ -31,7 +32,7 @@ export function Remedies({ study, view }: RemediesProps): ReactNode {
           ? 'It passes no limit there as it is, so none of these is needed for its sake.'
           : `As it is, it passes there: ${named(first.before.passed)}.`}
       </p>
-      <div className="table-scroll">
+      <ScrollBox className="table-scroll" label="Remedies, each beside the machine as it is">
         <table className="data remedies">
           <caption className="for-reader">Remedies, each beside the machine as it is</caption>
           <thead>
@@ -70,7 +71,7 @@ export function Remedies({ study, view }: RemediesProps): ReactNode {
             ))}
           </tbody>
         </table>
-      </div>
+      </ScrollBox>
       <p className="quiet">
         Left out: that a throttled evaporator settles warmer, and what starting often does to the machine.
       </p>

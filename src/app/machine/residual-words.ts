@@ -15,7 +15,7 @@ export const evidenceWords: Readonly<Record<KnownResidual['of'], string>> = {
 };
 
 /** With its sign: the model is above or below what was given. */
-export function offBy({ of, deviation }: KnownResidual, view: UnitView): string {
+export function offBy({ of, deviation }: Pick<KnownResidual, 'of' | 'deviation'>, view: UnitView): string {
   const said =
     of === 'dischargeTemperature'
       ? say(deviation, 'temperatureDifference', view, 2)
