@@ -190,6 +190,7 @@ describe('what is known of it', () => {
     await expect
       .poll(() => page.evaluate(() => (document.activeElement as HTMLElement).dataset.field))
       .toBe('machine.compressor.tables.0.table');
+    await studied(page);
     expect(await accessibilityFaults(page)).toEqual([]);
     workbench.expectNoComplaints();
     await workbench.close();
