@@ -5,6 +5,7 @@ import {
   type Band,
   formatNumber,
   isQuantityName,
+  type QuantityName,
   sayBand,
   sayQuantity,
   sayRange,
@@ -86,18 +87,27 @@ function numbersSection({ numbers }: FitAnswer, view: UnitView): string {
   return section('Its numbers', columns([['', 'before', 'after'], ...rows]));
 }
 
+const quantities: Readonly<Record<CoefficientFit['of'], QuantityName>> = {
+  massFlow: 'massFlow',
+  capacity: 'power',
+  power: 'electricPower',
+  current: 'current',
+  dischargeTemperature: 'temperature',
+};
+
 function coefficientSection(fit: CoefficientFit, view: UnitView): string {
   const title = `Ten coefficients of ${evidenceWords[fit.of]}, ${fit.path}`;
   if (!fit.ok) return section(title, paragraph(fit.error.message, '  '));
   const level = ({ low, high }: { readonly low: number; readonly high: number }) =>
     sayRange({ low, likely: (low + high) / 2, high } satisfies Band, 'temperature', view);
   const head = `C1 to C10 for dew temperatures in °C and values in ${fit.unit}, in the order of AHRI 540; they hold from ${level(fit.evaporatingRange)} evaporating and ${level(fit.condensingRange)} condensing, and mean nothing beyond. Scatter ${formatNumber(100 * fit.scatter, 2)} %.`;
+  const say = (value: number) => sayQuantity(value, quantities[fit.of], view, 3);
   const off = fit.residuals
     .filter(({ disagrees }) => disagrees)
-    .map(
-      ({ label, deviation }) =>
-        `${printableLine(label)} lies ${percent(-deviation)} off the fit and does not fit the other points.`,
-    );
+    .map(({ label, given, byTheOthers }) => {
+      const others = byTheOthers === null ? '' : `; the others have ${say(byTheOthers)} there`;
+      return `${printableLine(label)} does not fit the other points: ${say(given)} given${others}.`;
+    });
   return section(
     title,
     [

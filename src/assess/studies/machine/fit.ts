@@ -45,6 +45,8 @@ export interface CoefficientResidual {
   readonly fitted: number;
   /** Fitted over given, less 1. */
   readonly deviation: number;
+  /** What the others have there, of a point that disagrees; null of any other. */
+  readonly byTheOthers: number | null;
   readonly disagrees: boolean;
 }
 
@@ -163,9 +165,10 @@ function fitOf(path: string, of: (typeof fittedQuantities)[number], points: read
       scatter,
       evaporatingRange,
       condensingRange,
-      residuals: residuals.map(({ name, given, fitted, deviation, disagrees }, index) => {
+      residuals: residuals.map(({ name, ...residual }, index) => {
         const { evaporating, condensing } = points[index]!;
-        return { label: name, evaporating, condensing, given, fitted, deviation, disagrees };
+        const { given, fitted, deviation, byTheOthers, disagrees } = residual;
+        return { label: name, evaporating, condensing, given, fitted, deviation, byTheOthers, disagrees };
       }),
     };
   } catch (error) {

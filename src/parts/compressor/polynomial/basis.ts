@@ -125,7 +125,7 @@ function gasTemperature(gas: GasBasis, evaporating: number, path: string): numbe
   }
   if (!(Number.isFinite(gas.returnGas) && gas.returnGas >= evaporating)) {
     const expected = `return gas at or above the evaporating temperature of ${round(evaporating)} K`;
-    throw new InputError(`${path}.returnGas`, gas.returnGas, expected, 'returnGasBelowEvaporating');
+    throw new InputError(`${path}.returnGas`, `${round(gas.returnGas)} K`, expected, 'returnGasBelowEvaporating');
   }
   return gas.returnGas;
 }
@@ -139,7 +139,7 @@ function liquidTemperature(liquid: LiquidBasis | null, condensed: Saturation, pa
   }
   if (!(Number.isFinite(liquid.liquid) && liquid.liquid > 0 && liquid.liquid <= bubble + roundingKelvin)) {
     const expected = `liquid at most as warm as the bubble point of ${round(bubble)} K at this condensing temperature: narrow the condensing range, or give the subcooling`;
-    throw new InputError(`${path}.liquid`, liquid.liquid, expected, 'liquidAboveCondensing');
+    throw new InputError(`${path}.liquid`, `${round(liquid.liquid)} K`, expected, 'liquidAboveCondensing');
   }
   return liquid.liquid;
 }
