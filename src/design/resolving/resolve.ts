@@ -15,7 +15,7 @@ import { resolveWrapping } from './wrapping.ts';
 
 export interface Resolution {
   readonly design: ResolvedDesign;
-  /** What was not given, in the order of the document. */
+  /** What was not given, part by part; of a machine its mains first, from which others follow. */
   readonly assumptions: readonly Assumption[];
   /** Which of the assumptions follow another field, and how. */
   readonly followers: readonly Follower[];
