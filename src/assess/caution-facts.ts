@@ -22,6 +22,7 @@ import {
 import { KettlefinError } from '../numerics/index.ts';
 import {
   applicationLimits,
+  type EnvelopeLimit,
   type LimitReach,
   type RunningMachine,
   type RunningPoint,
@@ -31,6 +32,7 @@ import { heatReachingWater } from '../plant/index.ts';
 import { machineEnvelope, reachesOf } from './answers/limits.ts';
 import { rangesAt, workingMonths } from './answers/moments.ts';
 import type { Bands } from './answers/pieces.ts';
+import { machineFacts, machineStateFacts } from './machine-facts.ts';
 import type { StagedDesign } from './stages/engine-assumptions.ts';
 import { loopSlice, type StageResults } from './stages/index.ts';
 import { aroundShell, machineAt } from './stages/machine.ts';
@@ -61,7 +63,7 @@ export function cautionFacts(
   standing: CautionFacts['standing'] = null,
 ): CautionFacts {
   const { machine, exchangers, safeguards, tank, place } = design;
-  const operating = operatingFacts(design, results, bands);
+  const operating = operatingFacts(design, results, resolved, bands);
   return {
     fluid: cautionFluid(catalogueEntry(machine.refrigerant)),
     molarMass: design.states.fluid(machine.refrigerant).molarMass,
@@ -89,6 +91,13 @@ export function cautionFacts(
     waterTemperature: tank.waterTemperature,
     tankHeatCapacity: results.tank.heatCapacity,
     standing,
+    machine: machineFacts({
+      resolved,
+      ratedCurrent: results.compressor.ratedCurrent,
+      limits: limitsOf(design, results),
+      operating: results.operating,
+      pointAt: evaporatingAt(design, results),
+    }),
     ...safeguards,
   };
 }
@@ -149,9 +158,12 @@ function coilSurface({ tank, exchangers }: StagedDesign, { sizing }: CautionResu
 
 /** Every limit of the machine against where it settles in the coldest spell, the nearest first. */
 export function limitReaches(design: StagedDesign, results: CautionResults): readonly LimitReach[] {
+  return reachesOf(limitsOf(design, results), results.operating);
+}
+
+function limitsOf(design: StagedDesign, results: CautionResults): readonly EnvelopeLimit[] {
   const hardest = hardestAllowed(design, results, design.machine.compressor.madeFor);
-  const limits = machineEnvelope(design, results.compressor, hardest?.motor.load ?? null);
-  return reachesOf(limits, results.operating);
+  return machineEnvelope(design, results.compressor, hardest?.motor.load ?? null);
 }
 
 /** The machine where its application is hardest for long: highest evaporating, continuous condensing temperature. */
@@ -176,14 +188,26 @@ interface ModelledPoint {
 
 /** The modelled machine at such a point, where it stands in the coldest spell; null where it has no answer. */
 function pointAt(design: StagedDesign, results: CautionResults, at: ModelledPoint): RunningPoint | null {
-  return answerOrNull(() => {
-    const fluid = design.states.fluid(at.fluid);
-    const low = saturationAtTemperature(fluid, at.evaporating);
-    const superheated = { temperature: at.suctionTemperature, pressure: low.vapour.pressure };
-    const suction = at.suctionTemperature > at.evaporating ? stateInLoop(fluid, superheated) : low.vapour;
-    const dischargePressure = saturationAtTemperature(fluid, at.condensing).vapour.pressure;
-    return runningPoint(machineInSpell(design, results), fluid, { suction, dischargePressure });
-  });
+  return answerOrNull(() => modelledPoint(design, results, at));
+}
+
+function modelledPoint(design: StagedDesign, results: CautionResults, at: ModelledPoint): RunningPoint {
+  const fluid = design.states.fluid(at.fluid);
+  const low = saturationAtTemperature(fluid, at.evaporating);
+  const superheated = { temperature: at.suctionTemperature, pressure: low.vapour.pressure };
+  const suction = at.suctionTemperature > at.evaporating ? stateInLoop(fluid, superheated) : low.vapour;
+  const dischargePressure = saturationAtTemperature(fluid, at.condensing).vapour.pressure;
+  return runningPoint(machineInSpell(design, results), fluid, { suction, dischargePressure });
+}
+
+/** The machine of the design at other evaporating temperatures, condensing as in the coldest spell. */
+function evaporatingAt(design: StagedDesign, results: CautionResults): (evaporating: number) => RunningPoint {
+  const { refrigerant: fluid } = design.machine;
+  const condensing = results.operating.condensing.temperature;
+  return (evaporating) => {
+    const suctionTemperature = evaporating + design.exchangers.superheat;
+    return modelledPoint(design, results, { fluid, evaporating, condensing, suctionTemperature });
+  };
 }
 
 function machineInSpell(design: StagedDesign, { compressor, surroundings }: CautionResults): RunningMachine {
@@ -211,20 +235,31 @@ function smallestEnclosure(enclosure: ResolvedDesign['machine']['enclosure']): C
 function operatingFacts(
   design: StagedDesign,
   results: CautionResults,
+  resolved: ResolvedDesign,
   bands: Pick<Bands, 'bands'>,
 ): readonly OperatingFacts[] {
   const { spell, months } = results.surroundings;
-  const atSpell = factsOf('coldestSpell', design, results.operating, {
-    load: results.tank.load,
-    sourceTemperature: spell.sourceTemperature,
-    roomTemperature: spell.roomTemperature,
+  const at = (
+    when: OperatingFacts['when'],
+    point: OperatingPoint,
+    moment: Parameters<typeof factsOf>[3],
+  ): OperatingFacts => ({
+    ...factsOf(when, design, point, moment),
+    ranges: rangesAt(when, bands),
+    machine: machineStateFacts(when, point, bands, resolved),
   });
-  const inMonths = workingMonths(results).map(({ when, index }) => {
-    const { roomTemperature, sourceTemperature } = months[index]!;
-    const { load } = results.monthLoads[index]!;
-    return factsOf(when, design, results.monthOperating[index]!, { load, roomTemperature, sourceTemperature });
-  });
-  return [atSpell, ...inMonths].map((facts) => ({ ...facts, ranges: rangesAt(facts.when, bands) }));
+  return [
+    at('coldestSpell', results.operating, {
+      load: results.tank.load,
+      sourceTemperature: spell.sourceTemperature,
+      roomTemperature: spell.roomTemperature,
+    }),
+    ...workingMonths(results).map(({ when, index }) => {
+      const { roomTemperature, sourceTemperature } = months[index]!;
+      const { load } = results.monthLoads[index]!;
+      return at(when, results.monthOperating[index]!, { load, roomTemperature, sourceTemperature });
+    }),
+  ];
 }
 
 function factsOf(
@@ -232,7 +267,7 @@ function factsOf(
   design: StagedDesign,
   operating: OperatingPoint,
   at: { readonly load: number; readonly sourceTemperature: number; readonly roomTemperature: number },
-): Omit<OperatingFacts, 'ranges'> {
+): Omit<OperatingFacts, 'ranges' | 'machine'> {
   const { count, loopPumpPower, loopPumpShareToWater } = plantHardware(design);
   return {
     when,

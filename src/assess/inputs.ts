@@ -27,6 +27,8 @@ export interface NamedInput extends DoubtfulInput {
 
 /**
  * Every input whose ends differ, the design's first; a default that follows another field with its own spread only.
+ * @param resolution  the design with its ranges
+ * @param design      the same as the stages read it
  * @param identified  the machine, for what its points leave open and no field holds; undefined where none is asked about
  */
 export function doubtfulInputs(

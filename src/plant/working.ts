@@ -178,6 +178,8 @@ export interface SeveralMachinesOrigins {
  * The steps that make several machines alike of one: `<prefix>.condenserHeat`, `.heatTaken`, `.compressorPower`, `.shellHeat`.
  * @param machine  one of them, running
  * @param count    how many
+ * @param origins  where both came from
+ * @param prefix   put before each result's name
  */
 export function severalMachinesWorking(
   machine: MachineState,

@@ -59,7 +59,14 @@ function blendAnswer(bands: Bands): BlendAnswer {
 /** The moments that the rules of caution look at, without what only they need. */
 export function operatingRange(moments: readonly OperatingFacts[]): readonly OperatingMomentAnswer[] {
   return moments.map(
-    ({ sourceDewPoint: _dew, roomTemperature: _room, massFlow: _flow, ranges: _ranges, ...moment }) => moment,
+    ({
+      sourceDewPoint: _dew,
+      roomTemperature: _room,
+      massFlow: _flow,
+      ranges: _ranges,
+      machine: _machine,
+      ...moment
+    }) => moment,
   );
 }
 

@@ -3,7 +3,7 @@
 
 import type { RangedFact, Span } from '../../cautions/index.ts';
 import type { OperatingPoint } from '../../loop/index.ts';
-import type { QuantityName } from '../../quantities/index.ts';
+import type { Band, QuantityName } from '../../quantities/index.ts';
 import type { StageResults } from '../stages/index.ts';
 import type { Bands } from './pieces.ts';
 import type { ResultValue } from './tank-values.ts';
@@ -42,13 +42,19 @@ const readers: Readonly<Record<RangedFact, readonly [QuantityName, (point: Opera
   pressureRatio: ['ratio', ({ pressureRatio }) => pressureRatio],
 };
 
+/** What the rules ask of the machine itself, read the same way. */
+const machineReaders = {
+  current: ['current', ({ compressor }: OperatingPoint) => compressor.current],
+  wallTemperature: ['temperature', ({ compressor }: OperatingPoint) => compressor.wallTemperature],
+} as const satisfies Readonly<Record<string, readonly [QuantityName, (point: OperatingPoint) => number]>>;
+
 /**
  * The loop's results in those months, to be varied with everything else. Where a variation leaves the month without an
  * operating point it is taken not to move these results; a limit of the models is said elsewhere (monthsWithoutMachine).
  */
 export function monthValues(likely: MonthResults): readonly ResultValue[] {
   return workingMonths(likely).flatMap(({ when, index }) =>
-    Object.entries(readers).map(([fact, [quantity, read]]) => ({
+    Object.entries({ ...readers, ...machineReaders }).map(([fact, [quantity, read]]) => ({
       name: `${when}.${fact}`,
       quantity,
       read: ({ monthOperating }: StageResults) => read((monthOperating[index] ?? likely.monthOperating[index])!),
@@ -70,4 +76,18 @@ export function rangesAt(
       return band === undefined ? [] : [[fact, { low: band.low, high: band.high }]];
     }),
   );
+}
+
+/** Current and wall of the machine at one moment, with their ranges where they were varied. */
+export function machineAt(
+  when: MonthMoment | 'coldestSpell',
+  point: OperatingPoint,
+  { bands }: Pick<Bands, 'bands'>,
+): Readonly<Record<keyof typeof machineReaders, Band>> {
+  const bandAt = (fact: keyof typeof machineReaders): Band => {
+    const likely = machineReaders[fact][1](point);
+    const name = when === 'coldestSpell' ? `operating.compressor.${fact}` : `${when}.${fact}`;
+    return bands[name] ?? { low: likely, likely, high: likely };
+  };
+  return { current: bandAt('current'), wallTemperature: bandAt('wallTemperature') };
 }

@@ -34,6 +34,7 @@ export function numberOrigins({
 
 /**
  * Where a machine that runs came from: the steps of its numbers, its mains, where it stands, and what is in doubt of the model.
+ * @param results       which machine was identified
  * @param surroundings  names the temperature of the air around the shell
  * @param prefix        of the steps of the point: 'operating'
  */
