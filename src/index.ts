@@ -1,12 +1,13 @@
 // The library: what other programs may import. Plain functions on plain numbers in base SI; errors are typed.
 //   refrigerants  refrigerant, stateAt, saturationAt…      cycle    textbookCycle, propertyDiagram, cyclePath
-//   tank          tankLoad, rectangularTank, materialLayer  machine  compressorPoint, operatingPoint, condenserCoil, evaporatorFace
+//   tank          tankLoad, rectangularTank, materialLayer  machine  hermeticPoint, runningPoint, operatingPoint, condenserCoil, evaporatorFace
 //   design        parseDesign, resolveDesign               verdict  assessDesign, Assessor
 //   working       chainOf, printedStep, parseExpression     cycle    textbookCycleWorking
 //   comparison    compareRefrigerants, compareTextbookCycles
 //   brief         brief, briefHtml                         picture  chartSvg
 
 import './matter/every-refrigerant/index.ts';
+import './parts/every-machine-reading/index.ts';
 
 export {
   type Assessment,
@@ -81,7 +82,14 @@ export {
   NoSolutionError,
   OutOfModelError,
 } from './numerics/index.ts';
-export { type CompressorModel, type CompressorPoint, compressorPoint } from './parts/compressor/index.ts';
+export {
+  type HermeticCompressor,
+  type HermeticPoint,
+  hermeticPoint,
+  type RunningMachine,
+  type RunningPoint,
+  runningPoint,
+} from './parts/compressor/index.ts';
 export { condenserCoil, evaporatorFace } from './parts/exchangers/index.ts';
 export {
   type Band,

@@ -1,7 +1,7 @@
 // Parts of the loop: films and friction against documented values of open libraries, clearance relation against worked
 // values, a machine identified from the colder rows of a published data set against the warmer ones.
 
-import { volumetricEfficiency } from '../../../src/parts/compressor/index.ts';
+import { clearanceVolumetricEfficiency } from '../../../src/parts/compressor/index.ts';
 import {
   effectivenessCounterFlow,
   effectivenessIsothermal,
@@ -90,7 +90,7 @@ function clearanceRows(): readonly ValidationRow[] {
       `volumetric efficiency, C ${clearance}, n ${exponent}, pressure ratio ${ratio}`,
       source,
       published,
-      volumetricEfficiency(1, clearance, exponent, ratio),
+      clearanceVolumetricEfficiency(clearance, exponent, ratio),
     ),
   );
 }

@@ -1,12 +1,10 @@
-// Formula records of the wall's balance, of the shell's, and of what tells how good a running point is.
+// Formula records of the wall's balance and of the shell's.
 
 import type { Formula } from '../../../../quantities/index.ts';
-import { clearanceVolumetricEfficiency, volumetricEfficiencyOf } from '../efficiencies.ts';
 import { dischargeEnthalpyOf, lossesToWall, shellHeatOf, wallTemperature } from '../shell.ts';
 import { symbols, winandy } from './symbols.ts';
 
 const file = 'src/parts/compressor/hermetic/shell.ts';
-const efficienciesFile = 'src/parts/compressor/hermetic/efficiencies.ts';
 
 export const shellFormulas: readonly Formula[] = [
   {
@@ -75,45 +73,6 @@ export const shellFormulas: readonly Formula[] = [
     examples: [
       { h_1: 4e5, W: 120, Q_s: 60, m: 1e-3 },
       { h_1: 6.1e5, W: 160, Q_s: 71, m: 8.4e-4 },
-    ],
-  },
-  {
-    id: 'compressor.flowOverSwept',
-    title: 'Volumetric efficiency',
-    result: { symbol: 'eta_v', ...symbols.volumetricEfficiency },
-    expression: 'm / (rho_1 * V_d * N)',
-    symbols: {
-      m: symbols.massFlow,
-      rho_1: symbols.inletDensity,
-      V_d: symbols.displacement,
-      N: symbols.speed,
-    },
-    source: 'definition',
-    validity: 'speed of the shaft under load',
-    file: efficienciesFile,
-    compute: ({ m, rho_1, V_d, N }) => volumetricEfficiencyOf(m!, rho_1!, V_d!, N!),
-    examples: [
-      { m: 1.6e-3, rho_1: 5, V_d: 8e-6, N: 49 },
-      { m: 8.4e-4, rho_1: 1.35, V_d: 1.35e-5, N: 58 },
-    ],
-  },
-  {
-    id: 'compressor.clearanceVolumetricEfficiency',
-    title: 'Volumetric efficiency that clearance alone leaves',
-    result: { symbol: 'eta_vc', ...symbols.volumetricEfficiency },
-    expression: '1 - C * (r^(1/n) - 1)',
-    symbols: {
-      C: symbols.clearanceRatio,
-      n: { meaning: 'polytropic exponent of re-expansion', unit: '1' },
-      r: { meaning: 'pressure ratio', unit: '1' },
-    },
-    source: 'clearance volumetric efficiency as in textbooks of refrigeration',
-    validity: 'C 0.02 to 0.05, n 1.05 to 1.15 usual of small reciprocating machines; r from 1 to where the flow ends',
-    file: efficienciesFile,
-    compute: ({ C, n, r }) => clearanceVolumetricEfficiency(C!, n!, r!),
-    examples: [
-      { C: 0.03, n: 1.1, r: 8 },
-      { C: 0.015, n: 1.07, r: 4.3 },
     ],
   },
 ];

@@ -68,6 +68,8 @@ export const symbols = {
   inletEnthalpy: enthalpy('enthalpy of the gas at the inlet of the shell'),
   fillingEnthalpy: enthalpy('enthalpy of the gas in the filled cylinder'),
   compressedEnthalpy: enthalpy('enthalpy of the gas at the end of compression'),
+  isentropicEnthalpy: enthalpy('enthalpy at discharge pressure and the entropy of the suction gas'),
+  isentropicWork: { meaning: 'isentropic work, h_2s − h_1', unit: 'J/kg' },
   dischargeEnthalpy: enthalpy('enthalpy in the discharge line'),
   clearanceRatio: ratio('clearance volume over swept volume'),
   losses: heat('losses that the wall gets'),
