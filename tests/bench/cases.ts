@@ -8,6 +8,7 @@ import { type OperatingPointInput, operatingPoint, textbookCycle } from '../../s
 import { refrigerant, saturationAtTemperature, stateAt, tabulated } from '../../src/matter/refrigerants/index.ts';
 import { type RectangularTank, rectangularTank, tankLoad } from '../../src/tank/index.ts';
 import { compressorDataCases } from './compressor-data.ts';
+import { identificationCases } from './identification.ts';
 import { refrigerantCases } from './refrigerants.ts';
 import { wrappingCases } from './wrapping.ts';
 
@@ -192,6 +193,7 @@ export const engineCases: readonly BenchCase[] = [
   },
   ...wrappingCases,
   ...compressorDataCases,
+  ...identificationCases,
   {
     id: 'loop.operatingPointCold',
     title: 'operating point of real parts, cold',
