@@ -198,38 +198,12 @@ function limitsFrom(file: CompressorFile): readonly LimitRecord[] {
   });
 }
 
-export interface RatingPointRecord {
-  readonly name: string;
-  readonly title: string;
-  readonly application: Application;
-  readonly evaporating: number;
-  readonly condensing: number;
-  readonly returnGas: number | null;
-  readonly liquid: number;
-  readonly confirmed: boolean;
-  readonly status: string;
-}
-
-function ratingPointsFrom(file: CompressorFile): readonly RatingPointRecord[] {
-  return file.ratingPoints.map((raw, index) => {
-    const path = `ratingPoints.${index}`;
-    if (!(raw.evaporating > 0 && raw.evaporating < raw.condensing && raw.liquid <= raw.condensing)) {
-      throw new DataError(fileName, path, 'needs evaporating below condensing and liquid not above condensing');
-    }
-    if (raw.confirmed && raw.returnGas === null) {
-      throw new DataError(fileName, path, 'cannot be confirmed while its return gas is not known');
-    }
-    return { ...raw, application: applicationFrom(`${path}.application`, raw.application) };
-  });
-}
-
 export interface CompressorData {
   readonly appliances: readonly ApplianceRecord[];
   readonly generic: ReadonlyMap<Application, Mechanism>;
   /** Speed [1/s] of a two-pole induction motor by mains frequency [Hz]. */
   readonly speedsByMains: { readonly 50: SourcedEstimate; readonly 60: SourcedEstimate };
   readonly limits: readonly LimitRecord[];
-  readonly ratingPoints: readonly RatingPointRecord[];
 }
 
 /** The whole file as checked records. @throws DataError that names the place and the rule it breaks. */
@@ -243,15 +217,10 @@ export function readCompressors(file: CompressorFile): CompressorData {
       60: rangeFrom(file, 'speedByMains.60', file.speedByMains['60'], [1, 60]),
     },
     limits: limitsFrom(file),
-    ratingPoints: ratingPointsFrom(file),
   };
   requireUnique(
     'appliances',
     data.appliances.map((record) => record.name),
-  );
-  requireUnique(
-    'ratingPoints',
-    data.ratingPoints.map((record) => record.name),
   );
   return data;
 }

@@ -27,8 +27,6 @@ describe('refusals', () => {
     ['appliances', (copy) => Object.assign(copy.appliances[1]!, { name: copy.appliances[0]!.name })],
     ['generic', (copy) => copy.generic.splice(0, 1)],
     ['applicationLimits.0', (copy) => Object.assign(copy.applicationLimits[0]!.condensing, { peak: 300 })],
-    ['ratingPoints.0', (copy) => Object.assign(copy.ratingPoints[0]!, { liquid: 400 })],
-    ['ratingPoints.0', (copy) => Object.assign(copy.ratingPoints[0]!, { returnGas: null })],
     ['speedByMains.50', (copy) => Object.assign(copy.speedByMains['50'], { high: 51 })],
   ];
 
