@@ -261,6 +261,14 @@ describe('a wrong unit is recognised, and the one that makes sense is named', ()
     expect(evidence([kilograms], known).points[0]!.given.massFlow!.likely).toBeLessThan(displacement * frequency * 10);
   });
 
+  test('an efficiency above 1 in a corner alone says where', () => {
+    const [c1, ...others] = power.coefficients;
+    const low = { ...power, coefficients: requireTenCoefficients([c1 - 72, ...others]) };
+    const error = refusal(() => evidence([kilograms, low]));
+    expect(error.received).toMatch(/highest at 238\/333 K/);
+    expect(error.expected).toMatch(/narrow the ranges/);
+  });
+
   test('signs mixed up: no unit would make sense, and the message says so', () => {
     const negative = requireTenCoefficients(power.coefficients.map((value) => -value));
     const error = refusal(() => evidence([kilograms, { ...power, coefficients: negative }]));
