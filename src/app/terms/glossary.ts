@@ -136,12 +136,6 @@ export const glossary: readonly Term[] = [
       'The part of an energy that could be turned into work. What each part of a machine destroys of it is the work wasted there.',
   },
   {
-    name: 'filling factor',
-    forms: ['filling factor'],
-    meaning:
-      'How full the cylinder gets in each stroke of what it could hold, before the gas left in its clearance is counted.',
-  },
-  {
     name: 'flood-back',
     forms: ['flood-back', 'floods back'],
     meaning: 'Liquid that returns to the compressor with the gas. It washes the oil away and breaks valves.',

@@ -9,7 +9,8 @@ const room = ['room.volume', 'source.volume', 'machine.charge', 'machine.refrige
 const evaporating = ['exchangers.evaporatorApproach', 'source.coldest', 'source.temperature', 'machine.application'];
 const condensing = ['exchangers.condenserApproach', 'exchangers.condenserArrangement'];
 const lift = ['exchangers.evaporatorApproach', 'exchangers.condenserApproach'];
-const nameplate = ['machine.compressor.displacement', 'machine.compressor.madeFor'];
+const nameplate = ['machine.compressor.nameplate.ratedCurrent', 'machine.compressor.displacement'];
+const start = ['machine.compressor.nameplate.startType', 'machine.compressor.madeFor'];
 const rest = ['machine.shellPlace', 'source.kind'];
 const cutOut = ['safeguards.overTemperatureCutOut'];
 const mains = ['safeguards.sockets', 'safeguards.dripLoops', 'safeguards.machineLevel', 'safeguards.metalEarthed'];
@@ -19,7 +20,7 @@ export const settledBy: Readonly<Record<CautionCode, readonly string[]>> = {
   flammableFluidEquipmentUnconfirmed: ['machine.forFlammables'],
   flammableFluid: ['machine.refrigerant'],
   notForThisMachine: fluid,
-  oilNotForThisFluid: fluid,
+  oilNotForThisFluid: [...fluid, 'machine.compressor.nameplate.oil'],
   materialsForOtherFluid: fluid,
   fluidForStudyOnly: ['machine.refrigerant'],
   fluidAttacksCopper: ['machine.refrigerant'],
@@ -41,15 +42,15 @@ export const settledBy: Readonly<Record<CautionCode, readonly string[]>> = {
   airPumpIntakeUnknown: ['safeguards.airPumpIntake'],
   flammableChargeLarge: ['machine.charge', 'machine.refrigerant'],
   flammableChargeAboveFloorArea: ['room.volume', 'room.height', 'source.volume', 'machine.charge'],
-  motorOverloaded: ['machine.application', ...evaporating],
-  motorWouldTrip: [...nameplate, 'machine.application', ...evaporating],
+  motorOverloaded: ['machine.application', ...evaporating, 'exchangers.suctionPressureLimit'],
+  motorWouldTrip: [...nameplate, 'machine.application', ...evaporating, 'exchangers.suctionPressureLimit'],
   currentAboveRated: [...nameplate, ...evaporating],
-  suctionAboveMotor: [...fluid, 'machine.application', ...evaporating],
+  suctionAboveMotor: [...fluid, 'machine.application', ...evaporating, 'exchangers.suctionPressureLimit'],
   littleFlowToCoolMotor: ['exchangers.superheat', ...evaporating],
   floodBack: ['exchangers.superheat'],
   returnGasTooCold: ['exchangers.superheat'],
-  lowTorqueStartAgainstPressure: ['machine.compressor.madeFor'],
-  shortOffTime: ['machine.compressor.madeFor'],
+  lowTorqueStartAgainstPressure: start,
+  shortOffTime: start,
   evaporatingAboveApplication: ['machine.application', ...evaporating],
   evaporatingBelowApplication: evaporating,
   dischargeAboveHighest: [...lift, 'exchangers.superheat'],
@@ -64,7 +65,7 @@ export const settledBy: Readonly<Record<CautionCode, readonly string[]>> = {
   fluidAbovePartsPressure: fluid,
   standingPressureAboveLowSide: ['room.warmest', 'source.warmest', ...fluid],
   capillaryTooTight: ['machine.application', 'machine.compressor.displacement'],
-  migrationToCompressor: rest,
+  migrationToCompressor: [...rest, 'power.crankcaseHeater'],
   migrationToEvaporator: rest,
   oilTakesUpWater: [],
   frostOnEvaporator: evaporating,

@@ -18,7 +18,10 @@ const leastGuess = 0.1;
 /** Of what is drawn in, the share that leakage is guessed to take at most [-]. */
 const largestShare = 0.5;
 
-/** @param isentropic  state at discharge pressure and the entropy of the suction gas */
+/**
+ * @param running     what stays the same from pass to pass
+ * @param isentropic  state at discharge pressure and the entropy of the suction gas
+ */
 export function firstGuess(running: Running, isentropic: State): Unknowns {
   const { compressor, at, heatCapacity } = running;
   const { suction, surroundings } = at;

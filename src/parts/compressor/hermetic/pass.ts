@@ -108,7 +108,11 @@ export function runningOf(compressor: HermeticCompressor, fluid: Refrigerant, at
   };
 }
 
-/** @param from  what is assumed; the suction path must leave the gas some pressure */
+/**
+ * @param running  what stays the same from pass to pass
+ * @param from     what is assumed; the suction path must leave the gas some pressure
+ * @throws what the refrigerant's equation throws where a gas leaves its limits
+ */
 export function passThrough(running: Running, from: Unknowns): Pass {
   const { compressor, fluid, at } = running;
   const { suction } = at;

@@ -8,7 +8,11 @@ import type { Pass, Running } from './pass.ts';
 /** Changes of ṁ [kg/s], h_e [J/kg], ρ_e [kg/m³], T_w [K]. */
 export type Change = readonly [number, number, number, number];
 
-/** @param before  the pass before, if there was one: how the heat capacity of the compressed gas changes is seen from it */
+/**
+ * @param running  what stays the same from pass to pass
+ * @param pass     the pass whose image is asked for
+ * @param before   the pass before, if there was one: how the heat capacity of the compressed gas changes is seen from it
+ */
 export function responseOf(running: Running, pass: Pass, before: Pass | undefined): (change: Change) => Change {
   const { compressor, at, heatCapacity } = running;
   const { from, image, leakage, cylinderGas, compressedGas, suctionCapacity, dischargeCapacity, speed } = pass;

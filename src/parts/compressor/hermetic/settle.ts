@@ -26,6 +26,9 @@ const largestSuctionLoss = 0.5;
 const leastFlow = 1e-4;
 
 /**
+ * @param compressor  the machine
+ * @param fluid       refrigerant in it
+ * @param at          where it runs
  * @param isentropic  state at discharge pressure and the entropy of the suction gas
  * @throws NoSolutionError 'noFlow', 'chokedSuction'; ConvergenceError; what the refrigerant's equation throws
  */
