@@ -9,7 +9,7 @@ export const caution =
 export const notChecked: readonly string[] = [
   'what pressure the parts themselves are rated for: it stands printed on them',
   'joints, welds, valves, and the state of an old machine',
-  'starts, which are harder on motor and mains than the steady run',
+  'how hard a start is on motor and mains, beyond whether it could start at all',
   'the wiring, its earthing and the electrical load of the circuit',
   'how air moves through a room, and where gas really goes',
   'what a refrigerant turns into when it meets a flame or a glowing wire',
