@@ -2,7 +2,8 @@
 // replies keep their order meanwhile, and that one that cannot be fetched costs its own request only.
 
 import { beforeEach, describe, expect, test, vi } from 'vitest';
-import { fluidsNamed } from '../../src/app/worker/fluids-named.ts';
+import { fluidsNamed, fluidsWished } from '../../src/app/worker/fluids-named.ts';
+import { needsMachineReading } from '../../src/app/worker/machine-reading.ts';
 import type { EngineRequest } from '../../src/app/worker/messages.ts';
 import type { DiagramRequest } from '../../src/charts/index.ts';
 import type { TextbookCycleRequest } from '../../src/loop/index.ts';
@@ -53,6 +54,37 @@ describe('the fluids a request names', () => {
 
   test('a refrigerant that is not a text at all is left to the engine', () => {
     expect(fluidsNamed(cycleOf(7 as unknown as string))).toEqual([]);
+  });
+});
+
+describe('what a request needs besides', () => {
+  const asked = (text: string, kind: 'assess' | 'machine' = 'assess'): EngineRequest => ({
+    kind,
+    text,
+    view: 'metric',
+  });
+  const known = (compressor: object): string => {
+    const design = JSON.parse(reef);
+    design.machine.compressor = { ...design.machine.compressor, ...compressor };
+    return JSON.stringify(design);
+  };
+
+  test('the study of a machine is richer by the fluids that compressors are made for; no other answer is', () => {
+    expect(fluidsWished(asked(reef, 'machine'))).toEqual(expect.arrayContaining(['R600a', 'R290', 'R22']));
+    expect(fluidsWished(asked(reef))).toEqual([]);
+  });
+
+  test('what reads points of a machine, where a design has any', () => {
+    expect(needsMachineReading(asked(reef))).toBe(false);
+    expect(needsMachineReading(asked(known({ nameplate: { horsepower: '1/5 hp' } })))).toBe(false);
+    expect(needsMachineReading(asked(known({ nameplate: { ratedCurrent: '1.1 A' } })))).toBe(true);
+    for (const list of ['ratings', 'coefficients', 'tables', 'bench']) {
+      expect(needsMachineReading(asked(known({ [list]: [{}] }))), list).toBe(true);
+    }
+    // Of the first format.
+    expect(needsMachineReading(asked(known({ kind: 'rating' })))).toBe(true);
+    expect(needsMachineReading(asked('no design'))).toBe(false);
+    expect(needsMachineReading({ kind: 'formulas' })).toBe(false);
   });
 });
 

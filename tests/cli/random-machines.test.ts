@@ -36,7 +36,7 @@ function powerAt(size: number, evaporating: number, condensing: number): number 
 function rating(size: number): object {
   const [evaporating, condensing] = [between(-35, 10), between(35, 60)];
   const at = seldom(0.4)
-    ? { kind: 'named', point: by.pick(['ashraeLow', 'ashraeHigh', 'cecomafLow', 'nowhere']) }
+    ? { kind: 'named', point: by.pick(['ashraeLow', 'ashraeLow', 'ashraeHigh', 'cecomafLow', 'nowhere']) }
     : {
         kind: 'conditions',
         evaporating: `${number(evaporating)} °C`,
@@ -65,22 +65,31 @@ function table(size: number): object {
     return [evaporating, condensing, capacity, power].map(number).join(by.pick(['\t', '\t', ';']));
   });
   return {
-    table: [by.pick(['te °C\ttc °C\tcapacity W\tpower W', 'evap °F\tcond °F\tQ BTU/h\tP W', 'a\tb']), ...rows].join(
-      '\n',
-    ),
+    table: [
+      by.pick([...Array(6).fill('te °C\ttc °C\tcapacity W\tpower W'), 'evap °F\tcond °F\tQ BTU/h\tP W', 'a\tb']),
+      ...rows,
+    ].join('\n'),
     basis: basis(),
     ...(seldom(0.8) ? { frequency: mains() } : {}),
   };
 }
 
+/** Per cubic centimetre of a made-up machine for R134a, in °C with kg/h, W and A; for any other fluid or unit they are wrong. */
+const sheet = {
+  massFlow: [1.33, 0.052, -0.0035, 0.00068, 0, 0, 0, 0, 0, 0],
+  capacity: [74, 2.9, -0.42, 0.038, -0.008, 0, 0, 0, 0, 0],
+  power: [9, 0.05, 0.24, -0.002, 0.006, 0, 0, 0, 0, 0],
+  current: [0.08, 0.0005, 0.001, 0, 0, 0, 0, 0, 0, 0],
+} as const;
+const unitsOf = { massFlow: ['kg/h', 'lb/h'], capacity: ['W', 'BTU/h'], power: ['W'], current: ['A'] } as const;
+
 function coefficients(size: number): object {
   const of = by.pick(['massFlow', 'capacity', 'power', 'current'] as const);
-  const slope = between(0.5, 1.5);
   return {
     of,
-    values: [size * 40, slope * size, 0, 0.01 * size, 0, 0, 0, 0, 0, 0].map(number).join(' '),
-    temperatureUnit: by.pick(['celsius', 'fahrenheit']),
-    unit: by.pick(['W', 'kg/h', 'lb/h', 'BTU/h', 'A', 'g/s']),
+    values: sheet[of].map((value) => number(value * size * between(0.9, 1.1))).join(' '),
+    temperatureUnit: by.pick(['celsius', 'celsius', 'celsius', 'fahrenheit']),
+    unit: by.pick([...unitsOf[of], ...unitsOf[of], ...unitsOf[of], 'A', 'W', 'kg/h']),
     basis: basis(),
     evaporatingRange: by.pick(['-30 to 0 °C', '-20 to 10 °C']),
     condensingRange: by.pick(['35 to 55 °C', '30 to 65 °C']),

@@ -1,7 +1,7 @@
 // What was understood of a typed text, said back: a quantity in the units of the view, a pasted table by its points and columns.
 
 import type { FieldRecord } from '../../design/index.ts';
-import { readPointTable } from '../../parts/compressor/index.ts';
+import { hasMachineReading, machineReading } from '../../parts/compressor/index.ts';
 import { listed, type QuantityContext, readQuantity, sayBand, type UnitView } from '../../quantities/index.ts';
 
 /** Undefined where nothing was typed, where it cannot be used, and where it would be said back letter for letter. */
@@ -18,8 +18,10 @@ export function understood(
   return read.ok ? unlessAlike(text, sayBand(read.estimate, record.quantity, view, context)) : undefined;
 }
 
+/** The station that asks for tables brings what reads them. */
 function tableWords(text: string): string | undefined {
-  const read = readPointTable(text);
+  if (!hasMachineReading()) return undefined;
+  const read = machineReading().readPointTable(text);
   if (!read.ok) return undefined;
   const { columns, rows } = read.table;
   const heads = columns.map(({ header, unit }) => (header.includes(unit) ? header : `${header} in ${unit}`));

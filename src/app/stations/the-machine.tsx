@@ -14,6 +14,7 @@ import { Remedies } from '../machine/remedies.tsx';
 import { Starting } from '../machine/starting.tsx';
 import { useWorkbench } from '../state/context.tsx';
 import { useStudy } from '../state/use-study.ts';
+import '../../parts/every-machine-reading/index.ts';
 import '../bills/bills.css';
 import '../machine/machine.css';
 import { Station, type StationProps } from './station.tsx';

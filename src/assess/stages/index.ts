@@ -1,7 +1,12 @@
 // The stages of an Assessment in the order they run, each with what it reads of the design and the results it needs.
 
 import type { OperatingPoint } from '../../loop/index.ts';
-import { type IdentifiedMachine, identifyMachine } from '../../parts/compressor/index.ts';
+import {
+  type IdentifiedMachine,
+  type MachineDescription,
+  machineOfRanges,
+  machineReading,
+} from '../../parts/compressor/index.ts';
 import type { PlantState } from '../../plant/index.ts';
 import { secondsPerYear } from '../../quantities/index.ts';
 import type { TankLoad } from '../../tank/index.ts';
@@ -113,11 +118,16 @@ const tank = stage(
     tankLoadAt(carriedBy(slice, meter), spell, place.atmosphericPressure),
 );
 
+/** A machine of which nothing was printed or measured is that of its ranges. */
+function identifiedFrom(description: MachineDescription): IdentifiedMachine {
+  return description.points.length === 0 ? machineOfRanges(description) : machineReading().identifyMachine(description);
+}
+
 const identified = stage(
   'identified',
   ({ described, machine: { application }, states }) => ({ described, application, states }),
   [],
-  (slice) => identifyMachine(describedMachine(slice)),
+  (slice) => identifiedFrom(describedMachine(slice)),
   true,
 );
 

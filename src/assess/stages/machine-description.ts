@@ -8,9 +8,9 @@ import {
   type EvidenceQuantity,
   hermeticParameters,
   type MachineDescription,
+  machineReading,
   type PriorRange,
   type RatingConditions,
-  ratingEvidence,
   ratingPoint,
   sheetTolerance,
 } from '../../parts/compressor/index.ts';
@@ -72,7 +72,7 @@ function ratingsEvidence({ ratings }: DescribedCompressor, fluid: Refrigerant): 
     const { capacity, power, current } = rating;
     const given = givenOf({ capacity, power, current });
     const isPrinted = Object.values(given).some(({ low, high }) => low === high);
-    return ratingEvidence({
+    return machineReading().ratingEvidence({
       fluid,
       path: `${ratingSeries}.${index}`,
       label: ratings.length === 1 ? ratingLabel(rating.at) : `${ratingLabel(rating.at)}, rating ${index + 1}`,

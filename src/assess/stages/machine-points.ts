@@ -5,17 +5,13 @@ import type { Refrigerant } from '../../matter/refrigerants/index.ts';
 import { InputError } from '../../numerics/index.ts';
 import {
   type BenchMeter,
-  benchPoint,
   type CoefficientSet,
-  evidenceFromCoefficients,
-  evidenceFromTable,
   type GasBasis,
   type LiquidBasis,
+  machineReading,
   type PointTable,
   type PolynomialUnit,
   type RatingBasis,
-  readPointTable,
-  requireTenCoefficients,
   type TableEvidence,
 } from '../../parts/compressor/index.ts';
 import { compressorPath as path } from './machine.ts';
@@ -30,7 +26,7 @@ import {
 /** @throws what evidenceFromCoefficients throws, at the path in the design */
 export function coefficientEvidence(described: DescribedCompressor, fluid: Refrigerant): Evidence {
   if (described.coefficients.length === 0) return { points: [], series: [] };
-  return evidenceFromCoefficients({
+  return machineReading().evidenceFromCoefficients({
     fluid,
     sets: coefficientSets(described),
     surroundings: calorimeterSurroundings,
@@ -46,7 +42,7 @@ export function coefficientSets({ coefficients }: DescribedCompressor): readonly
       path: at,
       label: `Coefficients of ${ofWords[set.of]}`,
       of: set.of,
-      coefficients: requireTenCoefficients(set.values, `${at}.values`),
+      coefficients: machineReading().requireTenCoefficients(set.values, `${at}.values`),
       temperatureUnit: set.temperatureUnit,
       unit: set.unit as PolynomialUnit,
       basis: basisOf(set.basis),
@@ -93,7 +89,7 @@ export function describedTables({ tables }: DescribedCompressor, fluid: Refriger
   return tables.map((each, index) => {
     const at = `${path}.tables.${index}`;
     const { suction, liquid, saturation } = each.basis;
-    return evidenceFromTable({
+    return machineReading().evidenceFromTable({
       fluid,
       table: readTable(each.table, `${at}.table`),
       path: at,
@@ -111,7 +107,7 @@ export function describedTables({ tables }: DescribedCompressor, fluid: Refriger
 
 /** The design's own checks have read it before; an edge that skipped them gets the first problem. */
 function readTable(text: string, at: string): PointTable {
-  const read = readPointTable(text);
+  const read = machineReading().readPointTable(text);
   if (read.ok) return read.table;
   const [{ line, column, received, expected, code }] = read.problems as [(typeof read.problems)[number]];
   throw new InputError(at, `${received} in line ${line}, column ${column}`, expected, code);
@@ -120,7 +116,7 @@ function readTable(text: string, at: string): PointTable {
 /** @throws what benchPoint throws, at the path in the design */
 export function benchEvidence({ bench }: DescribedCompressor, fluid: Refrigerant): Evidence {
   const points = bench.map((measured, index) =>
-    benchPoint(fluid, {
+    machineReading().benchPoint(fluid, {
       ...measured,
       path: `${path}.bench.${index}`,
       label: bench.length === 1 ? 'Bench' : `Bench ${index + 1}`,

@@ -1,7 +1,7 @@
 // What a machine cannot be: a plate that contradicts itself, a rating of nothing, temperatures out of order, coefficients and
 // tables that cannot be read or lack what they hold for.
 
-import { polynomialUnits, readPointTable } from '../../parts/compressor/index.ts';
+import { hasMachineReading, machineReading, polynomialUnits } from '../../parts/compressor/index.ts';
 import type { DesignProblem } from '../problems.ts';
 import { whySuction } from '../schema/compressor/sheets.ts';
 import type { DesignDocument } from '../schema/design.ts';
@@ -113,9 +113,13 @@ function missingLiquid(path: string): DesignProblem {
   return { path, code: 'missing', received: '', expected };
 }
 
-/** What cannot be read of a table, by its line and column; and what its points are not known without. */
+/**
+ * What cannot be read of a table, by its line and column; and what its points are not known without. Nothing is said before
+ * what reads tables was handed over: no design is reckoned before it was.
+ */
 function tableProblems({ table: text, basis }: PastedTable, path: string): readonly DesignProblem[] {
-  const read = readPointTable(text);
+  if (!hasMachineReading()) return [];
+  const read = machineReading().readPointTable(text);
   if (!read.ok) {
     return read.problems.map(({ code: _, ...place }) => ({ path: `${path}.table`, code: 'tableUnreadable', ...place }));
   }

@@ -82,7 +82,7 @@ export type {
   CoefficientEvidence,
   CoefficientRequest,
 } from './polynomial/coefficient-evidence.ts';
-export { coefficientScatter, evidenceFromCoefficients, sheetTolerance } from './polynomial/coefficient-evidence.ts';
+export { evidenceFromCoefficients } from './polynomial/coefficient-evidence.ts';
 export type { CoefficientSet, StatedSupply, TemperatureRange } from './polynomial/coefficient-set.ts';
 export { coefficientValue } from './polynomial/coefficient-set.ts';
 export type { FitPoint, FitResidual, FitWeighting, TenCoefficientFit } from './polynomial/fit.ts';
@@ -114,6 +114,7 @@ export type {
 export { mostTableRows, readPointTable } from './polynomial/table/point-table.ts';
 export type { TenCoefficients } from './polynomial/ten-coefficients.ts';
 export { requireTenCoefficients, tenCoefficients } from './polynomial/ten-coefficients.ts';
+export { coefficientScatter, sheetTolerance } from './polynomial/tolerance.ts';
 export type { PolynomialQuantity, PolynomialUnit, TemperatureUnit } from './polynomial/units.ts';
 export { polynomialUnits } from './polynomial/units.ts';
 export { coefficientWorking } from './polynomial/working.ts';

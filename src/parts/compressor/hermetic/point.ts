@@ -183,7 +183,8 @@ function requireDrySuction(suction: State): void {
   throw new InputError('suction', received, 'dry gas: superheated or saturated vapour', 'wetSuction');
 }
 
-function warningsOf(flowEfficiency: number, discharge: State): readonly CompressorWarning[] {
+/** What is to be said of a point of this volumetric efficiency and discharge. */
+export function warningsOf(flowEfficiency: number, discharge: State): readonly CompressorWarning[] {
   const warnings: CompressorWarning[] = [];
   if (discharge.phase === 'twoPhase' || discharge.phase === 'liquid') warnings.push('wetDischarge');
   if (flowEfficiency < littleFlowVolumetricEfficiency) warnings.push('littleFlow');

@@ -7,15 +7,7 @@ import type { EvidencePoint, EvidenceQuantity, EvidenceSeries } from '../identif
 import { type CoefficientGroup, coefficientGroups, type GridPoint, gridOf } from './coefficient-groups.ts';
 import type { CoefficientSet, TemperatureRange } from './coefficient-set.ts';
 import { type GroupValues, type PlausibilityDoubt, readGroup } from './group-plausibility.ts';
-
-/**
- * How far all values of one sheet may be off together, relative: AHRI 540 lets flow, capacity and power of a machine differ by
- * 5 % from what is printed, from memory.
- */
-export const sheetTolerance = 0.05;
-
-/** How far a set of ten coefficients is off its own data at one point, relative; typical, from memory. */
-export const coefficientScatter = 0.02;
+import { coefficientScatter, sheetTolerance } from './tolerance.ts';
 
 export interface CoefficientRequest {
   readonly fluid: Refrigerant;

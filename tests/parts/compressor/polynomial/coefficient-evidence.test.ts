@@ -8,12 +8,12 @@ import { compressorFormulas } from '../../../../src/parts/compressor/index.ts';
 import { coefficientAt } from '../../../../src/parts/compressor/polynomial/coefficient-at.ts';
 import {
   type CoefficientEvidence,
-  coefficientScatter,
   evidenceFromCoefficients,
 } from '../../../../src/parts/compressor/polynomial/coefficient-evidence.ts';
 import { type CoefficientSet, coefficientValue } from '../../../../src/parts/compressor/polynomial/coefficient-set.ts';
 import { ImplausibleUnitError } from '../../../../src/parts/compressor/polynomial/plausibility.ts';
 import { requireTenCoefficients } from '../../../../src/parts/compressor/polynomial/ten-coefficients.ts';
+import { coefficientScatter } from '../../../../src/parts/compressor/polynomial/tolerance.ts';
 import { polynomialUnits, temperatureUnits } from '../../../../src/parts/compressor/polynomial/units.ts';
 import { coefficientWorking } from '../../../../src/parts/compressor/polynomial/working.ts';
 import type { Estimate } from '../../../../src/quantities/index.ts';

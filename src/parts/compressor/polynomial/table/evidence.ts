@@ -15,9 +15,10 @@ import {
   ratedConditions,
   type SaturationBasis,
 } from '../basis.ts';
-import { around, sheetTolerance } from '../coefficient-evidence.ts';
+import { around } from '../coefficient-evidence.ts';
 import { requireFrequency, type StatedSupply } from '../coefficient-set.ts';
 import { ratedStates } from '../flow-and-capacity.ts';
+import { sheetTolerance } from '../tolerance.ts';
 import { type JudgedPoint, requirePlausiblePoints } from './plausibility.ts';
 import type { PointRow, PointTable } from './point-table.ts';
 
