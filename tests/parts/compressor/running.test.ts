@@ -38,7 +38,7 @@ describe('law: a moved point', () => {
         }
         const here = { compressor, surroundings: at.surroundings, supply: at.supply };
         try {
-          const point = movedPoint(modelled, fluid, here, asked);
+          const point = movedPoint(modelled, fluid, here, asked, null);
           points++;
           const { massFlow, power, shellHeat, discharge } = point;
           expect(massFlow / modelled.massFlow).toBeCloseTo(asked.flow, 12);
@@ -64,7 +64,7 @@ describe('law: a moved point', () => {
     const { fluid, at } = conditions('R134a', usual);
     const modelled = hermeticPoint(machine, fluid, at);
     const here = { compressor: machine, surroundings: at.surroundings, supply: at.supply };
-    const refused = (flow: number, power: number) => () => movedPoint(modelled, fluid, here, { flow, power });
+    const refused = (flow: number, power: number) => () => movedPoint(modelled, fluid, here, { flow, power }, null);
     expect(refused(1, 0.9 * modelled.overallEfficiency)).toThrow(expect.objectContaining({ code: 'belowIsentropic' }));
     expect(refused(1.05 / modelled.volumetricEfficiency, 2)).toThrow(
       expect.objectContaining({ code: 'moreThanSwept' }),
