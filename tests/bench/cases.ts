@@ -10,6 +10,7 @@ import { refrigerant, saturationAtTemperature, stateAt, tabulated } from '../../
 import { type RunningMachine, runningPoint } from '../../src/parts/compressor/index.ts';
 import { type RectangularTank, rectangularTank, tankLoad } from '../../src/tank/index.ts';
 import { compressorDataCases } from './compressor-data.ts';
+import { identificationCases } from './identification.ts';
 import { refrigerantCases } from './refrigerants.ts';
 import { wrappingCases } from './wrapping.ts';
 
@@ -207,6 +208,7 @@ export const engineCases: readonly BenchCase[] = [
   },
   ...wrappingCases,
   ...compressorDataCases,
+  ...identificationCases,
   {
     id: 'loop.operatingPointCold',
     title: 'operating point of real parts, cold',

@@ -5,12 +5,12 @@ import { symbols } from './hermetic/formulas/symbols.ts';
 import { factorWithin, movedBy, movedCurrent, wallAtShellHeat } from './running.ts';
 
 const file = 'src/parts/compressor/running.ts';
-/** Identifier, title and symbol of a result that is moved, what it is, and an example of it. */
-const movedResults: readonly (readonly [string, string, string, FormulaSymbol, number])[] = [
-  ['compressor.movedFlow', 'Mass flow, moved within the doubt of the model', 'm', symbols.massFlow, 1.2e-3],
-  ['compressor.movedPower', 'Electric power, moved within the doubt of the model', 'W', symbols.power, 165],
-  ['compressor.movedShellHeat', 'Heat of the shell, moved as the power is', 'Q_s', symbols.shellHeat, 61],
-  ['compressor.movedLoad', 'Load of the motor, moved as the power is', 'x', symbols.load, 0.9],
+/** Identifier, title and symbol of a result that is moved, its symbol by the model alone, what it is, and an example of it. */
+const movedResults: readonly (readonly [string, string, string, string, FormulaSymbol, number])[] = [
+  ['compressor.movedFlow', 'Mass flow, moved within the doubt of the model', 'm', 'm_0', symbols.massFlow, 1.2e-3],
+  ['compressor.movedPower', 'Electric power, moved within the doubt of the model', 'W', 'W_0', symbols.power, 165],
+  ['compressor.movedShellHeat', 'Heat of the shell, moved as the power is', 'Q_s', 'Q_0', symbols.shellHeat, 61],
+  ['compressor.movedLoad', 'Load of the motor, moved as the power is', 'x', 'x_0', symbols.load, 0.9],
 ];
 const factor: FormulaSymbol = { meaning: 'factor on what the model gives', unit: '1' };
 
@@ -35,19 +35,19 @@ export const runningFormulas: readonly Formula[] = [
     ],
   },
   ...movedResults.map(
-    ([id, title, symbol, of, example]): Formula => ({
+    ([id, title, symbol, alone, of, example]): Formula => ({
       id,
       title,
       result: { symbol, ...of },
-      expression: 'k * y',
-      symbols: { k: factor, y: { ...of, meaning: `${of.meaning}, by the model alone` } },
+      expression: `k * ${alone}`,
+      symbols: { k: factor, [alone]: { ...of, meaning: `${of.meaning}, by the model alone` } },
       source: 'definition of the factor',
       validity: 'factor near 1',
       file,
-      compute: ({ k, y }) => movedBy(k!, y!),
+      compute: (values) => movedBy(values.k!, values[alone]!),
       examples: [
-        { k: 1.03, y: example },
-        { k: 0.96, y: 0.8 * example },
+        { k: 1.03, [alone]: example },
+        { k: 0.96, [alone]: 0.8 * example },
       ],
     }),
   ),

@@ -81,15 +81,15 @@ function movedSteps(
   return [
     factorStep('flow', flowFactor),
     factorStep('power', powerFactor),
-    workingStep(own('massFlow'), 'compressor.movedFlow', point.massFlow, { k: ofFlow, y: ofModel('massFlow') }),
-    workingStep(own('power'), 'compressor.movedPower', point.power, { k: ofPower, y: ofModel('power') }),
+    workingStep(own('massFlow'), 'compressor.movedFlow', point.massFlow, { k: ofFlow, m_0: ofModel('massFlow') }),
+    workingStep(own('power'), 'compressor.movedPower', point.power, { k: ofPower, W_0: ofModel('power') }),
     workingStep(own('shellHeat'), 'compressor.movedShellHeat', point.shellHeat, {
       k: ofPower,
-      y: ofModel('shellHeat'),
+      Q_0: ofModel('shellHeat'),
     }),
     workingStep(own('motor.load'), 'compressor.movedLoad', point.motor.load, {
       k: ofPower,
-      y: [modelled.motor.load, own('modelled.motor.load')],
+      x_0: [modelled.motor.load, own('modelled.motor.load')],
     }),
     workingStep(own('wallTemperature'), 'compressor.wallAtShellHeat', point.wallTemperature, {
       T_amb: [machine.surroundings, origins.surroundings],

@@ -16,9 +16,17 @@ import dataSet from './compressor-r600a.json';
 import worked from './compressor-worked.json';
 import { identifiedFrom, rows as measured, predictedRow, type Row } from './data-set.ts';
 import films from './exchanger-films.json';
+import { printedDataRows } from './printed-data-rows.ts';
 
 export function validationRows(): readonly ValidationRow[] {
-  return [...filmRows(), ...frictionRows(), ...effectivenessRows(), ...clearanceRows(), ...dataSetRows()];
+  return [
+    ...filmRows(),
+    ...frictionRows(),
+    ...effectivenessRows(),
+    ...clearanceRows(),
+    ...printedDataRows(),
+    ...dataSetRows(),
+  ];
 }
 
 function row(subject: string, quantity: string, source: string, published: number, ours: number): ValidationRow {

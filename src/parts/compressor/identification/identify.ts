@@ -2,7 +2,7 @@
 // each input moves it, how well it meets each given value, and what that tells of the model elsewhere.
 
 import { choleskyFactor } from '../../../numerics/index.ts';
-import { covarianceOf, type Places } from './deviation/covariance.ts';
+import { covarianceOf, type Places, withoutSeriesFactors } from './deviation/covariance.ts';
 import { type DeviationKind, deviationAmounts, deviationKind, middleOf } from './deviation/discrepancy.ts';
 import { krigedMisses } from './deviation/misses.ts';
 import { disagreesAt, scoresOf } from './disagreement.ts';
@@ -33,10 +33,10 @@ export function identifyMachine(description: MachineDescription): IdentifiedMach
   const data = dataOf(description);
   requirePossiblePoints(description, prior, points);
   const places = placesOf(description);
-  const covariance = covarianceOf(data, series, places);
-  const problem: Problem = { fluid, prior, points, data, lower: choleskyFactor(covariance, data.length) };
+  const weighed = covarianceOf(data, series, places, withoutSeriesFactors);
+  const problem: Problem = { fluid, prior, points, data, lower: choleskyFactor(weighed, data.length) };
   const fit = fitted(problem);
-  const scores = scoresOf(data, covariance, fit);
+  const scores = scoresOf(data, covarianceOf(data, series, places), fit);
   return {
     compressor: fit.compressor,
     prior,

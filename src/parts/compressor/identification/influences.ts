@@ -20,6 +20,13 @@ import { evidenceQuantityNames, parameterQuantities } from './quantity-names.ts'
 /** Open directions stop where this share of their variance is left; the last carries it. */
 const openRemainder = 0.02;
 
+/** More single values than this are gathered in the open directions like those of a series: nobody looks at so many one by one. */
+const mostNamedValues = 12;
+
+function areNamed({ data }: Problem): boolean {
+  return data.filter(({ series, spread }) => series === undefined && spread > 0).length <= mostNamedValues;
+}
+
 /** Influences, in the order: ranges, values of single points, series, open directions. */
 export function influencesOf(
   description: MachineDescription,
@@ -30,7 +37,7 @@ export function influencesOf(
   const response = responseOf(problem, fit);
   return [
     ...rangeInfluences(description, response),
-    ...valueInfluences(description, response),
+    ...(areNamed(problem) ? valueInfluences(description, response) : []),
     ...seriesInfluences(description, response),
     ...openInfluences(description, response, places),
   ];
@@ -130,7 +137,7 @@ function openInfluences({ series }: MachineDescription, response: Response, plac
   const scatter = covarianceOf(data, series, places, {
     model: true,
     ownInSeries: true,
-    ownAlone: false,
+    ownAlone: !areNamed(problem),
     seriesFactors: false,
   });
   const directions = leadingDirections(sandwich(gain, scatter, data.length), dimensions, openRemainder);

@@ -46,6 +46,7 @@ export interface CoefficientSet {
 
 /**
  * What a set gives at two saturation temperatures.
+ * @param set          the set
  * @param evaporating  [K], dew or mid-point as the set's basis says
  * @param condensing   [K], the same
  * @returns            kg/s, W or A

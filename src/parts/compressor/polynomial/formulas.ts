@@ -39,7 +39,7 @@ export const polynomialFormulas: readonly Formula[] = [
   {
     id: 'compressor.tenCoefficients',
     title: 'Ten coefficients over two saturation temperatures',
-    result: { symbol: 'X', meaning: 'flow, capacity, power or current, as the set is of', unit: 'kg/s, W or A' },
+    result: { symbol: 'X', meaning: 'flow, capacity, power or current, as the set is of', unit: 'unit of X' },
     expression:
       'C1 + C2 * S + C3 * D + C4 * S^2 + C5 * S * D + C6 * D^2 + C7 * S^3 + C8 * D * S^2 + C9 * S * D^2 + C10 * D^3',
     symbols: polynomialSymbols(),
@@ -147,10 +147,10 @@ export const polynomialFormulas: readonly Formula[] = [
   {
     id: 'compressor.carriedValue',
     title: 'Value of the map carried to another gas',
-    result: { symbol: 'X_new', meaning: 'flow, capacity or power with the other gas', unit: 'kg/s or W' },
+    result: { symbol: 'X_new', meaning: 'flow, capacity or power with the other gas', unit: 'unit of X' },
     expression: 'X * r',
     symbols: {
-      X: { meaning: 'value of the ten coefficients', unit: 'kg/s or W' },
+      X: { meaning: 'value of the ten coefficients', unit: 'unit of X' },
       r: { meaning: 'ratio for the other gas', unit: '1' },
     },
     source: 'definition of the ratio',

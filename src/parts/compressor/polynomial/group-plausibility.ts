@@ -55,6 +55,8 @@ export interface GroupReading {
 
 /**
  * Values of a group at its grid.
+ * @param group         sets that belong together
+ * @param grid          where they are read
  * @param displacement  range of the swept volume per revolution [m³]; null where it is not known
  * @throws ImplausibleUnitError ('implausibleUnit') where a value is not positive, an efficiency is above 1 or its middle below what
  *         such machines have, or the swept volume is none of a small machine; InputError 'powerAboveVoltAmperes'

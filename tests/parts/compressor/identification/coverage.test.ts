@@ -1,7 +1,7 @@
 // Does the stated band hold what it promises? Machines are drawn from the ranges, points are drawn from such a machine with the
 // model's own stated deviation and with noise, the machine is identified from them, and the true flow and power at places inside
 // and outside the points are looked for in the band. A band passed one time in ten holds nine of ten. Each set has its own
-// seeds; the gate is the binomial spread of so many trials on the lower side, and a stated limit of caution on the upper.
+// seeds; the gate is the binomial spread of so many trials. How many lie below and above is told.
 
 import { expect, test } from 'vitest';
 import { choleskyFactor, KettlefinError } from '../../../../src/numerics/index.ts';
@@ -73,16 +73,16 @@ function placeOf([evaporating, condensing]: readonly [number, number]): TestedPl
   };
 }
 
-/** Whether the truth lies in the band, for flow and power at each place looked at; undefined for a machine that cannot run there. */
-function trial(seed: number, { points, looked, isSeries }: Trial): readonly boolean[] | undefined {
+/** Where the truth lies beside the band, for flow and power at each place looked at; undefined for a machine that cannot run there. */
+function trial(seed: number, { points, looked, isSeries }: Trial): readonly Side[] | undefined {
   const random = randomFrom(seed);
   const machine = drawnMachine(random);
   const places = [...points, ...looked].map(placeOf);
   const flow = drawnDeviations(random, 'flow', places, points.length);
   const power = drawnDeviations(random, 'power', places, points.length);
-  let true_: { massFlow: number; power: number }[];
+  let real: { massFlow: number; power: number }[];
   try {
-    true_ = places.map((place, index) => {
+    real = places.map((place, index) => {
       const model = modelAt(machine, fluid, place);
       return { massFlow: model.massFlow * Math.exp(flow[index]!), power: model.power * Math.exp(power[index]!) };
     });
@@ -95,8 +95,8 @@ function trial(seed: number, { points, looked, isSeries }: Trial): readonly bool
   const noise = () => Math.exp((normal(random) * doubts.value) / endsAt);
   const given = points.map((_, index): EvidencePoint => {
     const { evaporating, condensing, returnGas, surroundings } = places[index]!;
-    const massFlow = (true_[index]!.massFlow / flowFactor) * noise();
-    const metered = (true_[index]!.power / powerFactor) * noise();
+    const massFlow = (real[index]!.massFlow / flowFactor) * noise();
+    const metered = (real[index]!.power / powerFactor) * noise();
     return {
       path: `machine.compressor.points.${index}`,
       label: `point ${index + 1}`,
@@ -124,13 +124,16 @@ function trial(seed: number, { points, looked, isSeries }: Trial): readonly bool
   return looked.flatMap((_, index) => {
     const place = places[points.length + index]!;
     const band = predictedAt(identified, fluid, place);
-    const truth = true_[points.length + index]!;
-    return [isInside(truth.massFlow, band.massFlow), isInside(truth.power, band.power)];
+    const truth = real[points.length + index]!;
+    return [sideOf(truth.massFlow, band.massFlow), sideOf(truth.power, band.power)];
   });
 }
 
-function isInside(value: number, { low, high }: { readonly low: number; readonly high: number }): boolean {
-  return value >= low && value <= high;
+type Side = 'below' | 'held' | 'above';
+
+function sideOf(value: number, { low, high }: { readonly low: number; readonly high: number }): Side {
+  if (value < low) return 'below';
+  return value > high ? 'above' : 'held';
 }
 
 const map: [number, number][] = [-35, -25, -15].flatMap((evaporating) =>
@@ -185,30 +188,36 @@ const sets: readonly (readonly [string, number, Trial])[] = [
 ];
 
 const trials = 100;
+/** 90 of 100 are promised, 5 on either side; their binomial spreads are 3.0 and 2.2. Three of them are allowed for. */
+const fewestHeld = 90 - 3 * 3;
+const mostOutside = 5 + 3 * 2.2;
 
 test.each(sets)('%s: nine of ten bands hold the truth (100 seeds from %d)', (name, firstSeed, set) => {
-  const counts = new Array<number>(2 * set.looked.length).fill(0);
-  let counted = 0;
-  let redrawn = 0;
-  for (let seed = firstSeed; counted < trials; seed++) {
-    const found = trial(seed, set);
-    if (found === undefined) {
-      redrawn += 1;
-      continue;
-    }
-    counted += 1;
-    found.forEach((isHeld, index) => {
-      if (isHeld) counts[index]! += 1;
-    });
+  const found: (readonly Side[])[] = [];
+  let without = 0;
+  for (let seed = firstSeed; found.length < trials; seed++) {
+    const sides = trial(seed, set);
+    if (sides === undefined) without += 1;
+    else found.push(sides);
   }
-  const told = set.looked.map(
-    ([evaporating, condensing], index) =>
-      `${evaporating}/${condensing} °C: flow ${counts[2 * index]}, power ${counts[2 * index + 1]}`,
+  const told = set.looked.flatMap(([evaporating, condensing], index) =>
+    ['flow', 'power'].map((kind, offset) => {
+      const count = (side: Side) => found.filter((sides) => sides[2 * index + offset] === side).length;
+      const [below, held, above] = [count('below'), count('held'), count('above')];
+      return { text: `${kind} at ${evaporating}/${condensing} °C ${below}|${held}|${above}`, below, held, above };
+    }),
   );
-  console.log(name, told.join('; '), 'redrawn', redrawn);
-  expect(redrawn).toBeLessThan(trials);
-  for (const count of counts) {
-    // 90 ± 3 expected; four of these spreads below, and 12 of caution above.
-    expect(count, told.join('; ')).toBeGreaterThanOrEqual(80);
+  console.log(
+    `below|held|above of 100 from ${name}:`,
+    told.map(({ text }) => text).join('; '),
+    `(${without} cannot run)`,
+  );
+  expect(without).toBeLessThan(trials / 10);
+  for (const { text, below, held, above } of told) {
+    expect(held, text).toBeGreaterThanOrEqual(fewestHeld);
+    expect(below, text).toBeLessThanOrEqual(mostOutside);
+    expect(above, text).toBeLessThanOrEqual(mostOutside);
   }
+  // A band that always holds would be too wide to be of use.
+  expect(told.reduce((sum, { held }) => sum + held, 0) / told.length).toBeLessThan(98);
 });

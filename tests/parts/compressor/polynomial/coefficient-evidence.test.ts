@@ -2,7 +2,7 @@
 
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { refrigerantFormulas } from '../../../../src/matter/refrigerants/index.ts';
+import { refrigerant, refrigerantFormulas } from '../../../../src/matter/refrigerants/index.ts';
 import { KettlefinError } from '../../../../src/numerics/index.ts';
 import { compressorFormulas } from '../../../../src/parts/compressor/index.ts';
 import { coefficientAt } from '../../../../src/parts/compressor/polynomial/coefficient-at.ts';
@@ -101,6 +101,23 @@ describe('points', () => {
     expect(evidence([flow, other]).series).toHaveLength(2);
     const american = { ...power, supply: { frequency: 60, voltage: 115 } };
     expect(evidence([flow, american]).points.map(({ supply }) => supply.frequency)).toContain(60);
+  });
+
+  test('a blend over mid-points: ranges stay mid-points, points are dew, and the set finds its own value again', () => {
+    const blend = refrigerant('R407C');
+    const basis = { ...warmGas, gas: { kind: 'superheat', superheat: 10 }, saturation: 'midPoint' } as const;
+    const set = { ...power, basis };
+    const request = { fluid: blend, sets: [set], surroundings, displacement: null };
+    const { points, coverage } = evidenceFromCoefficients(request);
+    expect(coverage[0]!.condensingRange).toEqual(condensingRange);
+    for (const point of points) {
+      const at = coefficientAt(blend, set, point);
+      expect(at.own / point.given.power!.likely).toBeCloseTo(1, 7);
+      expect(at.isOtherGas).toBe(false);
+    }
+    // The glide of R407C is 5 to 7 K; half of it lies between mid-point and dew.
+    expect(points.at(-1)!.condensing - condensingRange.high).toBeGreaterThan(1);
+    expect(points.at(-1)!.condensing - condensingRange.high).toBeLessThan(4);
   });
 
   test('points without lift are left out', () => {
@@ -259,6 +276,14 @@ describe('a wrong unit is recognised, and the one that makes sense is named', ()
     const tiny: Estimate = { low: 1e-6, likely: 1.2e-6, high: 1.5e-6, origin: 'typed' };
     expect(refusal(() => evidence([kilograms], tiny)).received).toMatch(/volumetric efficiency/);
     expect(evidence([kilograms], known).points[0]!.given.massFlow!.likely).toBeLessThan(displacement * frequency * 10);
+  });
+
+  test('an efficiency above 1 in a corner alone says where', () => {
+    const [c1, ...others] = power.coefficients;
+    const low = { ...power, coefficients: requireTenCoefficients([c1 - 72, ...others]) };
+    const error = refusal(() => evidence([kilograms, low]));
+    expect(error.received).toMatch(/highest at 238\/333 K/);
+    expect(error.expected).toMatch(/narrow the ranges/);
   });
 
   test('signs mixed up: no unit would make sense, and the message says so', () => {

@@ -53,6 +53,17 @@ export interface CovarianceParts {
   readonly seriesFactors: boolean;
 }
 
+/**
+ * What decides where the likely machine and the likely deviation lie: values of a series are followed as they are given. That the
+ * whole series may be off widens the range about them and never shifts it towards what such machines usually are.
+ */
+export const withoutSeriesFactors: CovarianceParts = {
+  model: true,
+  ownInSeries: true,
+  ownAlone: true,
+  seriesFactors: false,
+};
+
 export const allParts: CovarianceParts = { model: true, ownInSeries: true, ownAlone: true, seriesFactors: true };
 
 /** No printed or metered value is known better than this part of itself, or by this many kelvins [σ]: its last digit. */

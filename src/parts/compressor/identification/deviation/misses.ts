@@ -6,7 +6,7 @@ import type { EvidenceSeries } from '../evidence.ts';
 import type { Fitted } from '../fitting/fit.ts';
 import type { KrigedMisses } from '../identified.ts';
 import type { Datum } from '../points.ts';
-import { covarianceOf, type Places } from './covariance.ts';
+import { covarianceOf, type Places, withoutSeriesFactors } from './covariance.ts';
 import { type DeviationKind, deviationKind } from './discrepancy.ts';
 
 /** Fewer values than this say nothing of how far points scatter. */
@@ -24,12 +24,13 @@ export function krigedMisses(
   if (size === 0) return null;
   const own = rows.map((row) => data[row]!);
   const lower = choleskyFactor(covarianceOf(own, series, places), size);
+  const weighing = choleskyFactor(covarianceOf(own, series, places, withoutSeriesFactors), size);
   const misses = Float64Array.from(rows, (row) => data[row]!.observed - fit.modelled[row]!);
-  const weights = solveCholesky(lower, size, misses);
+  const weights = solveCholesky(weighing, size, misses);
   const sensitivity = new Float64Array(size * dimensions);
   for (let number = 0; number < dimensions; number++) {
     const column = Float64Array.from(rows, (row) => fit.jacobian[row * dimensions + number]!);
-    solveCholesky(lower, size, column).forEach((value, row) => {
+    solveCholesky(weighing, size, column).forEach((value, row) => {
       sensitivity[row * dimensions + number] = value;
     });
   }

@@ -46,6 +46,8 @@ export type Move =
 /** Steps after the linear one, and the step that needs none after it [σ]. */
 const mostSteps = 4;
 const smallStep = 0.03;
+/** Movements as short as this are taken as straight [σ]. */
+const straightMove = 0.15;
 /** A movement that leads to a machine without an answer is halved so often; then it stays as short as it is. */
 const mostHalvings = 5;
 
@@ -70,7 +72,7 @@ function linear({ covariance, gain, problem }: Response, { of, index, by }: Move
 function settled(response: Response, move: Move): Float64Array | undefined {
   const { problem, fit } = response;
   let moved = linear(response, move);
-  if (problem.data.length === 0) return moved;
+  if (problem.data.length === 0 || Math.max(...moved.map(Math.abs)) < straightMove) return moved;
   let before = Number.POSITIVE_INFINITY;
   for (let steps = 0; steps < mostSteps; steps++) {
     const deviations = fit.deviations.map((value, number) => value + moved[number]!);
