@@ -26,8 +26,7 @@ export function correctionOf(logarithm: number): number {
   return Math.exp(logarithm) - 1;
 }
 
-const file = 'src/parts/compressor/identification/coordinates.ts';
-const krigingFile = 'src/parts/compressor/identification/deviation/doubt.ts';
+const file = 'src/parts/compressor/identification/identified-formulas.ts';
 const kriging = 'Gaussian process over evaporating and condensing temperature, Rasmussen & Williams 2006, from memory';
 const logarithmOfFactor = pure('logarithm of the factor that the points around tell; 0 without any');
 const source =
@@ -82,7 +81,7 @@ export const identifiedFormulas: readonly Formula[] = [
     symbols: { X: pure('of the likely machine, in its own unit'), X_given: pure('printed or measured') },
     source: 'definition',
     validity: 'flow, capacity, power, current',
-    file: 'src/parts/compressor/identification/identified-formulas.ts',
+    file,
     compute: (v) => relativeDeviation(v.X!, v.X_given!),
     examples: [
       { X: 176, X_given: 180 },
@@ -105,7 +104,7 @@ export const identifiedFormulas: readonly Formula[] = [
     },
     source: 'definition',
     validity: 'discharge temperature',
-    file: 'src/parts/compressor/identification/identified-formulas.ts',
+    file,
     compute: (v) => temperatureDeviation(v.T!, v.T_given!),
     examples: [
       { T: 361.2, T_given: 358.4 },
@@ -120,7 +119,7 @@ export const identifiedFormulas: readonly Formula[] = [
     symbols: { mu: logarithmOfFactor },
     source: kriging,
     validity: 'between the points; away from them it returns to 0',
-    file: krigingFile,
+    file,
     compute: (v) => correctionOf(v.mu!),
     examples: [{ mu: 0.021 }, { mu: -0.034 }],
   },
