@@ -48,7 +48,7 @@ export function runningPoint(machine: RunningMachine, fluid: Refrigerant, at: Be
   const { compressor, surroundings, supply, known } = machine;
   const { suction, dischargePressure } = at;
   const modelled = hermeticPoint(compressor, fluid, { suction, dischargePressure, surroundings, supply });
-  if (known === null) return { ...modelled, modelled, flowFactor: 1, powerFactor: 1, doubt: null };
+  if (known === null) return movedPoint(modelled, fluid, machine, { flow: 1, power: 1 }, null);
   const doubt = modelDoubt(known.identified, compressor, {
     fluid: fluid.name,
     evaporating: dewTemperature(fluid, suction.pressure),
@@ -102,7 +102,10 @@ export function movedPoint(
   const shellHeat = movedBy(factor, modelled.shellHeat);
   const volumetricEfficiency = movedBy(flow, modelled.volumetricEfficiency);
   const dischargeEnthalpy = dischargeEnthalpyOf(suction.enthalpy, power, shellHeat, massFlow);
-  const discharge = dischargeState(fluid, modelled.discharge.pressure, dischargeEnthalpy);
+  const isMoved = flow !== 1 || factor !== 1;
+  const discharge = isMoved
+    ? dischargeState(fluid, modelled.discharge.pressure, dischargeEnthalpy)
+    : modelled.discharge;
   const current = movedCurrent(modelled.current, modelled.power, power, machine.supply.voltage);
   // Each field by itself: spreading the whole point would take a fifth of the time of an operating point.
   return {

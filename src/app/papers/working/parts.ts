@@ -12,8 +12,9 @@ export interface ChainPart<Step> {
 const titles: readonly (readonly [start: string, title: string])[] = [
   ['surroundings.', 'The place'],
   ['tank.', 'The tank'],
-  ['machine.compressor.', 'The compressor, from its rating'],
+  ['identified.', 'What the machine is'],
   ['operating.', 'Where the loop settles'],
+  ['machines.', 'All machines'],
   ['plant.', 'Tank, room and loop together'],
   ['condenser.', 'Into the water'],
   ['evaporator.', 'Out of the source'],

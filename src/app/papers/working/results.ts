@@ -48,7 +48,7 @@ export function resultsByPage(assessment: Assessment): readonly PageResults[] {
 function pageOf(name: string): PageName {
   if (name.startsWith('tank.')) return 'what-leaves';
   if (name.startsWith('accounts.')) return 'two-bills';
-  return /^operating\.(compressor|limits)\./.test(name) ? 'the-machine' : 'where-it-settles';
+  return /^(identified|machines|operating\.(compressor|limits))\./.test(name) ? 'the-machine' : 'where-it-settles';
 }
 
 function withSteps(assessment: Assessment) {
