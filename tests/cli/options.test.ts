@@ -290,7 +290,7 @@ describe('any command', () => {
     const { code, output, errors } = await answer();
     expect({ code, output }).toEqual({ code: 2, output: '' });
     expect(errors).toMatch(
-      /check .*\n {2}load .*\n {2}working .*\n {2}compare .*\n {2}cycle .*\n {2}state .*\n {2}brief /,
+      /check .*\n {2}load .*\n {2}machine .*\n {2}settle .*\n {2}fit .*\n {2}working .*\n {2}compare .*\n {2}cycle .*\n {2}state .*\n {2}brief /,
     );
   });
 
@@ -299,7 +299,18 @@ describe('any command', () => {
     expect(code).toBe(0);
     expect(unwrapped(output)).toContain(caution);
     const names = [...output.matchAll(/^ {2}([a-z]+) {2,}/gm)].map((match) => match[1]!);
-    expect(names).toEqual(['check', 'load', 'working', 'compare', 'cycle', 'state', 'brief']);
+    expect(names).toEqual([
+      'check',
+      'load',
+      'machine',
+      'settle',
+      'fit',
+      'working',
+      'compare',
+      'cycle',
+      'state',
+      'brief',
+    ]);
     for (const name of names) {
       const help = await answer(name, '--help');
       expect(help.code).toBe(0);

@@ -138,6 +138,8 @@ describe('order', () => {
       'dischargeTemperature',
       'heat',
       'power',
+      'current',
+      'motorLoad',
       'compressorCop',
       'volumetricHeatingCapacity',
       'ozoneDepletionPotential',
@@ -192,14 +194,15 @@ describe('laws of the bases', () => {
     expect(own.displacementNeeded!.likely).toBeCloseTo(13e-6, 15);
   });
 
-  test('a machine with the displacement found gives the heat of the design’s own fluid', () => {
+  // The displacement is scaled in proportion; leakage and shell of another size go with it only nearly.
+  test('a machine with the displacement found gives nearly the heat of the design’s own fluid', () => {
     const needed = valuesOf(compared(shrimp, fluids, 'sameHeat'), 'R290');
     const scaled = changedDesign(shrimp, {
       'machine.compressor.displacement': `${needed.displacementNeeded!.likely * 1e6} cm3`,
     });
     const { heat, power } = valuesOf(compared(scaled), 'R290');
-    expect(heat!.likely / needed.heat!.likely).toBeCloseTo(1, 9);
-    expect(power!.likely / needed.power!.likely).toBeCloseTo(1, 9);
+    expect(Math.abs(heat!.likely / needed.heat!.likely - 1)).toBeLessThan(0.05);
+    expect(Math.abs(power!.likely / needed.power!.likely - 1)).toBeLessThan(0.05);
   });
 
   test('temperatures that are given replace those of the design', () => {
@@ -232,22 +235,30 @@ describe('reference: cycles of the library', () => {
     }
   });
 
+  // A machine without clearance, throttling, heating, leakage or friction: the gas is compressed as in the library's isentropic
+  // cycle, and every loss of its motor leaves through the shell. P_el = W + P_b l (1 + (W/P_b)²), l = (1/η_m − 1)/2.
   test('a machine whose numbers are all given, on states of the library: heat, electricity, COP', () => {
     const machine = {
-      kind: 'displacement',
       madeFor: 'R134a',
       displacement: '8 cm3',
-      application: 'high',
-      speed: '49 1/s',
-      clearanceRatio: '0.03',
-      reexpansionExponent: '1.1',
-      fillingFactor: '0.9',
-      compressionEfficiency: '0.6',
-      frictionPressure: '50 kPa',
-      shellHeatShare: '0.4',
+      clearanceRatio: '0',
+      suctionVelocity: '0 m/s',
+      dischargeVelocity: '0 m/s',
+      suctionHeatingUnits: '0',
+      dischargeCoolingUnits: '0',
+      leakageRatio: '0',
+      proportionalLoss: '0',
+      frictionPressure: '0 kPa',
+      motorEfficiency: '0.6',
+      motorPressure: '300 kPa',
+      slip: '0',
+      powerFactor: '0.7',
+      shellConductance: '2 W/K',
     };
     const text = changedDesign(reef, {
       'machine.compressor': machine,
+      'machine.application': 'high',
+      'machine.supply': { frequency: '50 Hz', voltage: '230 V' },
       'exchangers.superheat': '5 K',
       'exchangers.subcooling': '5 K',
     });
@@ -255,18 +266,20 @@ describe('reference: cycles of the library', () => {
     const comparison = compared(text, ['R134a', 'R600a', 'R290', 'R12', 'R22'], 'sameDome', levels);
     const outside = library.cycles.filter(({ request }) => request.evaporating === 263.15);
     expect(outside.length).toBe(5);
-    for (const { request, pressures, enthalpies, heatingCop, volumetricHeatingCapacity } of outside) {
+    for (const { request, enthalpies, heatingCop, volumetricHeatingCapacity } of outside) {
       const [h1, h2s, h2textbook, h3] = enthalpies as [number, number, number, number];
       expect(heatingCop).toBeCloseTo((h2textbook - h3) / (h2textbook - h1), 6);
       const density = volumetricHeatingCapacity / (h2textbook - h3);
-      const swept = 8e-6 * 49;
-      const flow = 0.9 * (1 - 0.03 * ((pressures[1]! / pressures[0]!) ** (1 / 1.1) - 1)) * swept * density;
-      const power = (flow * (h2s - h1)) / 0.6 + 50e3 * swept;
-      const heat = flow * (h1 - h3) + 0.6 * power;
+      const flow = 8e-6 * 50 * density;
+      const shaft = flow * (h2s - h1);
+      const best = 300e3 * 8e-6 * 50;
+      const power = shaft + ((best * (1 / 0.6 - 1)) / 2) * (1 + (shaft / best) ** 2);
+      const heat = flow * (h2s - h3);
       const values = valuesOf(comparison, request.refrigerant);
       expect(values.heat!.likely / heat).toBeCloseTo(1, 6);
       expect(values.power!.likely / power).toBeCloseTo(1, 6);
       expect(values.compressorCop!.likely / (heat / power)).toBeCloseTo(1, 6);
+      expect(values.motorLoad!.likely).toBeCloseTo(shaft / best, 6);
     }
   });
 });
@@ -369,8 +382,8 @@ describe('charge', () => {
 
 describe('differences', () => {
   test('what two fluids share moves both at once: heat differs although the columns overlap', () => {
-    const comparison = compared(shrimp, ['R600a', 'R290']);
-    const [own, other] = [valuesOf(comparison, 'R600a'), valuesOf(comparison, 'R290')];
+    const comparison = compared(reef, ['R134a', 'R22']);
+    const [own, other] = [valuesOf(comparison, 'R134a'), valuesOf(comparison, 'R22')];
     expect(own.heat!.high).toBeGreaterThan(other.heat!.low);
     const [pair] = comparison.differences;
     const row = (name: string) => pair!.rows.find((each) => each.row === name)!;
