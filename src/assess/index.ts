@@ -79,16 +79,16 @@ export type {
   StagedMonth,
   StartingFact,
 } from './studies/machine/answer.ts';
-export type { AskedBasis } from './studies/machine/basis.ts';
-export { assessFit, type CoefficientFit, type FitAnswer, type FitOutcome } from './studies/machine/fit.ts';
+export type { AskedBasis } from './studies/machine/points/basis.ts';
+export { assessFit, type CoefficientFit, type FitAnswer, type FitOutcome } from './studies/machine/points/fit.ts';
 export type {
   BasisValue,
   CoefficientValue,
   MachinePoint,
   PointBasis,
   UnitBand,
-} from './studies/machine/point-answer.ts';
-export { type AskedPoints, assessMachinePoints } from './studies/machine/points.ts';
+} from './studies/machine/points/point-answer.ts';
+export { type AskedPoints, assessMachinePoints } from './studies/machine/points/points.ts';
 export {
   type AskedPlace,
   assessSettle,
@@ -96,7 +96,7 @@ export {
   type SettleAnswer,
   type SettledNumber,
   type SettleOutcome,
-} from './studies/machine/settle.ts';
+} from './studies/machine/points/settle.ts';
 export { assessMachine, type MachineStudyOptions } from './studies/machine/study.ts';
 export { type StateDifference, stateDifferences } from './studies/state-differences.ts';
 export type {

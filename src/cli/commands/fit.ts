@@ -5,7 +5,7 @@ import { oneFile, readArguments, unitView } from '../arguments.ts';
 import type { Command } from '../command.ts';
 import { exitCodes } from '../exit-codes.ts';
 import { refuse, withDesignText } from '../refusal.ts';
-import { fitReport } from '../report/fit-report.ts';
+import { fitReport } from '../report/machine/fit-report.ts';
 
 export const fitCommand: Command = {
   name: 'fit',

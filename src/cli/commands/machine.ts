@@ -14,8 +14,8 @@ import { type Command, SaidError, type Streams } from '../command.ts';
 import { type ExitCode, exitCodes } from '../exit-codes.ts';
 import { optionAt, type QuantityOption, quantitiesGiven, sayInOptionWords } from '../quantity-options.ts';
 import { type Asked, refuse, withDesignText } from '../refusal.ts';
-import { machinePointReport, type PointNotes } from '../report/machine-point-report.ts';
-import { machineReport } from '../report/machine-report.ts';
+import { machineReport } from '../report/machine/machine-report.ts';
+import { machinePointReport, type PointNotes } from '../report/machine/point-report.ts';
 import { type TypedPair, temperatureOption, temperaturePair } from '../temperature-options.ts';
 
 const options = {

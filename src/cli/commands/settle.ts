@@ -7,7 +7,7 @@ import { type Command, SaidError } from '../command.ts';
 import { exitCodes } from '../exit-codes.ts';
 import { optionAt, type QuantityOption, sayInOptionWords } from '../quantity-options.ts';
 import { refuse, withDesignText } from '../refusal.ts';
-import { settleReport } from '../report/settle-report.ts';
+import { settleReport } from '../report/machine/settle-report.ts';
 import { temperatureOption } from '../temperature-options.ts';
 
 const temperatures = [

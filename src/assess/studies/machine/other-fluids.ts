@@ -16,7 +16,7 @@ import type { StagedDesign } from '../../stages/engine-assumptions.ts';
 import { exactStates } from '../../stages/states.ts';
 import type { CompatibilityFact, OtherFluid } from './answer.ts';
 import type { LimitsOfMachine } from './limits.ts';
-import { fluidFindings } from './point-findings.ts';
+import { fluidFindings } from './points/point-findings.ts';
 import { type LoopRun, type MachineSubject, settledAt } from './subject.ts';
 import { type Variants, variedNumbers } from './variants.ts';
 

@@ -4,7 +4,7 @@
 import { applicationLimits } from '../../../parts/compressor/index.ts';
 import type { MachineSentence } from './answer.ts';
 import type { LimitsOfMachine } from './limits.ts';
-import type { YearState } from './marks.ts';
+import type { YearState } from './map/marks.ts';
 import { type LoopRun, type MachineSubject, settledAt } from './subject.ts';
 import { type Variants, variedNumbers } from './variants.ts';
 

@@ -17,9 +17,10 @@ import { tableStates } from '../../stages/table-states.ts';
 import type { MachineOutcome, MachineStudy, MapMark } from './answer.ts';
 import { howMany } from './how-many.ts';
 import { type LimitsOfMachine, limitsOfMachine } from './limits.ts';
-import { machineMap, mapAxes } from './map.ts';
-import { mapLimits, type PointMargins } from './map-limits.ts';
-import { markOf, type YearState, yearStates } from './marks.ts';
+import { machineMap, mapAxes } from './map/map.ts';
+import { mapLimits, type PointMargins } from './map/map-limits.ts';
+import { markOf, type YearState, yearStates } from './map/marks.ts';
+import { tripOf } from './map/trips.ts';
 import { otherFluids } from './other-fluids.ts';
 import { type Changed, remedies, resized } from './remedies.ts';
 import { machineSentence } from './sentence.ts';
@@ -34,7 +35,6 @@ import {
   type MachineSubject,
   placeOf,
 } from './subject.ts';
-import { tripOf } from './trips.ts';
 import type { Variants } from './variants.ts';
 
 export interface MachineStudyOptions {

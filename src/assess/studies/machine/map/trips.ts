@@ -1,10 +1,10 @@
 // Where the motor would give up as the evaporating temperature rises, at one condensing temperature of the map.
 
-import { KettlefinError } from '../../../numerics/index.ts';
-import { type TripFound, tripAt } from '../../../parts/compressor/index.ts';
-import type { MapTrip } from './answer.ts';
-import type { LimitsOfMachine } from './limits.ts';
-import { type Run, runningAt } from './running.ts';
+import { KettlefinError } from '../../../../numerics/index.ts';
+import { type TripFound, tripAt } from '../../../../parts/compressor/index.ts';
+import type { MapTrip } from '../answer.ts';
+import type { LimitsOfMachine } from '../limits.ts';
+import { type Run, runningAt } from '../running.ts';
 
 /** Further up than the map nobody asks [K]. */
 const beyondMap = 10;

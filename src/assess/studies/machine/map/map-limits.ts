@@ -1,10 +1,10 @@
 // Where a map is beyond the limits of the machine: between which points of a line each limit is crossed, by straight lines between
 // them.
 
-import type { EnvelopeLimit } from '../../../parts/compressor/index.ts';
-import type { LimitMargin } from '../../assessment.ts';
-import type { MapLimit } from './answer.ts';
-import type { Levels } from './running.ts';
+import type { EnvelopeLimit } from '../../../../parts/compressor/index.ts';
+import type { LimitMargin } from '../../../assessment.ts';
+import type { MapLimit } from '../answer.ts';
+import type { Levels } from '../running.ts';
 
 /** The limits at one running point of the map. */
 export interface PointMargins extends Levels {

@@ -1,11 +1,11 @@
 // The map of a machine: its running points over evaporating temperatures for a family of condensing temperatures, each number with
 // its band from one-at-a-time variation; and which temperatures it spans.
 
-import type { OperatingPoint } from '../../../loop/index.ts';
-import { KettlefinError } from '../../../numerics/index.ts';
-import type { MapFamily, MapPoint } from './answer.ts';
-import { type Levels, mapValues, type Run, runningAt } from './running.ts';
-import { type Variants, variedNumbers } from './variants.ts';
+import type { OperatingPoint } from '../../../../loop/index.ts';
+import { KettlefinError } from '../../../../numerics/index.ts';
+import type { MapFamily, MapPoint } from '../answer.ts';
+import { type Levels, mapValues, type Run, runningAt } from '../running.ts';
+import { type Variants, variedNumbers } from '../variants.ts';
 
 /** Dew temperatures that a map spans [K]. */
 export interface MapAxes {

@@ -1,7 +1,7 @@
 // One running point of a machine as a person reads it in a terminal: on which basis it stands, its numbers, what coefficients say
 // themselves, how near its limits it is, and what does not fit.
 
-import { doubtWords, type MachinePoint } from '../../assess/index.ts';
+import { doubtWords, type MachinePoint } from '../../../assess/index.ts';
 import {
   type Band,
   isQuantityName,
@@ -11,11 +11,11 @@ import {
   sayQuantity,
   sentenceStart,
   type UnitView,
-} from '../../quantities/index.ts';
+} from '../../../quantities/index.ts';
+import { findingsSection } from '../report-sections.ts';
+import { columnAndText, columns, paragraph, section } from '../text-table.ts';
 import { evidenceWords } from './fit-report.ts';
-import { limitsRows } from './machine-limits.ts';
-import { findingsSection } from './report-sections.ts';
-import { columnAndText, columns, paragraph, section } from './text-table.ts';
+import { limitsRows } from './limits-rows.ts';
 
 /** What the person typed, as far as the report tells of it. */
 export interface PointNotes {

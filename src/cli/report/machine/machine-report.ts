@@ -11,7 +11,7 @@ import {
   remedyWords,
   sayMachine,
   whenWords,
-} from '../../assess/index.ts';
+} from '../../../assess/index.ts';
 import {
   type Band,
   isQuantityName,
@@ -22,12 +22,12 @@ import {
   sayRange,
   sentenceStart,
   type UnitView,
-} from '../../quantities/index.ts';
-import { howManySections } from './machine-how-many.ts';
-import { otherFluidsSections } from './machine-other-fluids.ts';
-import { printableLine } from './printable.ts';
-import { findingsSection } from './report-sections.ts';
-import { columnAndText, columns, paragraph, section } from './text-table.ts';
+} from '../../../quantities/index.ts';
+import { printableLine } from '../printable.ts';
+import { findingsSection } from '../report-sections.ts';
+import { columnAndText, columns, paragraph, section } from '../text-table.ts';
+import { howManySections } from './how-many.ts';
+import { otherFluidsSections } from './other-fluids.ts';
 
 export function machineReport(study: MachineStudy, view: UnitView): string {
   const { sentence } = study;

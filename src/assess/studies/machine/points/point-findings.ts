@@ -8,14 +8,14 @@ import {
   fluidForStudyOnly,
   notForThisMachine,
   worstFirst,
-} from '../../../cautions/index.ts';
-import type { OperatingPoint } from '../../../loop/index.ts';
-import { catalogueEntry } from '../../../matter/refrigerants/index.ts';
-import type { Finding } from '../../../quantities/index.ts';
-import type { UnansweredEnd } from '../../doubt/doubt.ts';
-import { disagreementFindings, operatingFindings, unansweredFinding } from '../../model-findings.ts';
-import type { StagedDesign } from '../../stages/engine-assumptions.ts';
-import type { MachineSubject } from './subject.ts';
+} from '../../../../cautions/index.ts';
+import type { OperatingPoint } from '../../../../loop/index.ts';
+import { catalogueEntry } from '../../../../matter/refrigerants/index.ts';
+import type { Finding } from '../../../../quantities/index.ts';
+import type { UnansweredEnd } from '../../../doubt/doubt.ts';
+import { disagreementFindings, operatingFindings, unansweredFinding } from '../../../model-findings.ts';
+import type { StagedDesign } from '../../../stages/engine-assumptions.ts';
+import type { MachineSubject } from '../subject.ts';
 
 export function pointFindings(
   { design, results }: MachineSubject,

@@ -1,9 +1,9 @@
 // How well a machine is known: each of its numbers before and after what was printed and measured of it was looked at, what is left at
 // each given value, which of them do not fit the rest; and ten coefficients fitted to tables of ten points and more.
 
-import { caution, worstFirst } from '../../../cautions/index.ts';
-import { fieldRecord } from '../../../design/index.ts';
-import { KettlefinError } from '../../../numerics/index.ts';
+import { caution, worstFirst } from '../../../../cautions/index.ts';
+import { fieldRecord } from '../../../../design/index.ts';
+import { KettlefinError } from '../../../../numerics/index.ts';
 import {
   type EvidencePoint,
   type EvidenceQuantity,
@@ -11,18 +11,18 @@ import {
   fitTenCoefficients,
   type HermeticParameter,
   hermeticParameters,
-} from '../../../parts/compressor/index.ts';
-import type { Band, Finding } from '../../../quantities/index.ts';
-import { residualAnswer } from '../../answers/machine.ts';
-import { type EngineError, fromDesign, type Refusal, refusalOf } from '../../from-design.ts';
-import type { ResidualAnswer } from '../../machine-answer.ts';
-import { disagreementFindings, unansweredFinding } from '../../model-findings.ts';
-import { compressorPath } from '../../stages/machine.ts';
-import { describedMachine } from '../../stages/machine-description.ts';
-import { exactStates, type StatesFrom } from '../../stages/states.ts';
-import { readMachine } from './alone.ts';
-import { isOfMachine, loopVariants, type MachineSubject, machineSubject } from './subject.ts';
-import { variedNumbers } from './variants.ts';
+} from '../../../../parts/compressor/index.ts';
+import type { Band, Finding } from '../../../../quantities/index.ts';
+import { residualAnswer } from '../../../answers/machine.ts';
+import { type EngineError, fromDesign, type Refusal, refusalOf } from '../../../from-design.ts';
+import type { ResidualAnswer } from '../../../machine-answer.ts';
+import { disagreementFindings, unansweredFinding } from '../../../model-findings.ts';
+import { compressorPath } from '../../../stages/machine.ts';
+import { describedMachine } from '../../../stages/machine-description.ts';
+import { exactStates, type StatesFrom } from '../../../stages/states.ts';
+import { readMachine } from '../alone.ts';
+import { isOfMachine, loopVariants, type MachineSubject, machineSubject } from '../subject.ts';
+import { variedNumbers } from '../variants.ts';
 
 /** One number of the machine. */
 export interface FittedNumber {

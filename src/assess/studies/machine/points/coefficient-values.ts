@@ -1,12 +1,12 @@
 // What the ten coefficients that were given of a machine say themselves at a point inside their ranges, beside the model's value
 // there: as printed, and carried to the gas and liquid that were asked for.
 
-import type { Refrigerant } from '../../../matter/refrigerants/index.ts';
-import { KettlefinError } from '../../../numerics/index.ts';
-import { type CoefficientSet, coefficientAt } from '../../../parts/compressor/index.ts';
-import { coefficientSets } from '../../stages/machine-points.ts';
+import type { Refrigerant } from '../../../../matter/refrigerants/index.ts';
+import { KettlefinError } from '../../../../numerics/index.ts';
+import { type CoefficientSet, coefficientAt } from '../../../../parts/compressor/index.ts';
+import { coefficientSets } from '../../../stages/machine-points.ts';
+import type { MachineSubject } from '../subject.ts';
 import type { CoefficientValue, PointBasis } from './point-answer.ts';
-import type { MachineSubject } from './subject.ts';
 
 /**
  * Values of every set that holds at the point.

@@ -1,12 +1,12 @@
 // Where the loop of a design settles over the year: the coldest spell, and the mild day, which is the warmest month in which the
 // machine still has something to do; each number with its range from every input that the loop reads.
 
-import type { OperatingPoint } from '../../../loop/index.ts';
-import { workingMonths } from '../../answers/moments.ts';
-import type { MapMark } from './answer.ts';
-import { mapValues } from './running.ts';
-import { type LoopResults, type LoopRun, type MachineSubject, placeOf, settledAt } from './subject.ts';
-import { type Variants, variedNumbers } from './variants.ts';
+import type { OperatingPoint } from '../../../../loop/index.ts';
+import { workingMonths } from '../../../answers/moments.ts';
+import type { MapMark } from '../answer.ts';
+import { mapValues } from '../running.ts';
+import { type LoopResults, type LoopRun, type MachineSubject, placeOf, settledAt } from '../subject.ts';
+import { type Variants, variedNumbers } from '../variants.ts';
 
 /** A state of the year. */
 export interface YearState {

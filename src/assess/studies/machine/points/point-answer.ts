@@ -1,10 +1,10 @@
 // What is answered of one running point of a machine between two stated temperatures, without a tank and without exchangers: plain
 // data in base SI, as `kettlefin machine --at --json` gives it.
 
-import type { Band, Finding } from '../../../quantities/index.ts';
-import type { LimitMargin } from '../../assessment.ts';
-import type { Refusal } from '../../from-design.ts';
-import type { ResidualAnswer } from '../../machine-answer.ts';
+import type { Band, Finding } from '../../../../quantities/index.ts';
+import type { LimitMargin } from '../../../assessment.ts';
+import type { Refusal } from '../../../from-design.ts';
+import type { ResidualAnswer } from '../../../machine-answer.ts';
 
 /** A number with its range and the SI unit it is in. */
 export interface UnitBand extends Band {

@@ -1,23 +1,23 @@
 // Where the loop of a machine settles: at the coldest spell of its design, or at a source and a water temperature that are asked for.
 // Every number has its range from each input that the loop reads.
 
-import { caution, worstFirst } from '../../../cautions/index.ts';
-import { type OperatingPoint, operatingPoint } from '../../../loop/index.ts';
-import { InputError } from '../../../numerics/index.ts';
-import { modelDoubt } from '../../../parts/compressor/index.ts';
-import { type Finding, type QuantityName, quantityRecord } from '../../../quantities/index.ts';
-import { loopPoints } from '../../answers/pieces.ts';
-import type { LimitMargin, LoopPoint } from '../../assessment.ts';
-import { fromDesign, type Refusal } from '../../from-design.ts';
-import { disagreementFindings, glideFindings, operatingFindings, unansweredFinding } from '../../model-findings.ts';
-import { aroundShell } from '../../stages/machine.ts';
-import { exactStates, type StatesFrom } from '../../stages/states.ts';
-import { readMachine } from './alone.ts';
-import { limitsOfMachine } from './limits.ts';
+import { caution, worstFirst } from '../../../../cautions/index.ts';
+import { type OperatingPoint, operatingPoint } from '../../../../loop/index.ts';
+import { InputError } from '../../../../numerics/index.ts';
+import { modelDoubt } from '../../../../parts/compressor/index.ts';
+import { type Finding, type QuantityName, quantityRecord } from '../../../../quantities/index.ts';
+import { loopPoints } from '../../../answers/pieces.ts';
+import type { LimitMargin, LoopPoint } from '../../../assessment.ts';
+import { fromDesign, type Refusal } from '../../../from-design.ts';
+import { disagreementFindings, glideFindings, operatingFindings, unansweredFinding } from '../../../model-findings.ts';
+import { aroundShell } from '../../../stages/machine.ts';
+import { exactStates, type StatesFrom } from '../../../stages/states.ts';
+import { readMachine } from '../alone.ts';
+import { limitsOfMachine } from '../limits.ts';
+import { isOfLoop, type LoopRun, loopVariants, type MachineSubject, machineSubject, placeOf } from '../subject.ts';
+import { variedNumbers } from '../variants.ts';
 import type { UnitBand } from './point-answer.ts';
 import { fluidFindings } from './point-findings.ts';
-import { isOfLoop, type LoopRun, loopVariants, type MachineSubject, machineSubject, placeOf } from './subject.ts';
-import { variedNumbers } from './variants.ts';
 
 /** In place of the design's; levels in K. */
 export interface AskedPlace {

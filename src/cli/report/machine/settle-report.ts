@@ -1,6 +1,6 @@
 // Where a loop settles, as a person reads it in a terminal.
 
-import { doubtWords, type PlaceValue, type SettleAnswer, type SettledNumber } from '../../assess/index.ts';
+import { doubtWords, type PlaceValue, type SettleAnswer, type SettledNumber } from '../../../assess/index.ts';
 import {
   listed,
   type QuantityName,
@@ -8,11 +8,11 @@ import {
   sayQuantity,
   sentenceStart,
   type UnitView,
-} from '../../quantities/index.ts';
-import { limitsRows } from './machine-limits.ts';
-import { printableLine } from './printable.ts';
-import { findingsSection } from './report-sections.ts';
-import { columnAndText, columns, paragraph, section } from './text-table.ts';
+} from '../../../quantities/index.ts';
+import { printableLine } from '../printable.ts';
+import { findingsSection } from '../report-sections.ts';
+import { columnAndText, columns, paragraph, section } from '../text-table.ts';
+import { limitsRows } from './limits-rows.ts';
 
 /** @param bare  options whose number had no unit */
 export function settleReport(answer: SettleAnswer, bare: readonly string[], view: UnitView): string {

@@ -1,7 +1,7 @@
 // How near its limits a machine is, as rows of a table in a terminal.
 
-import { differenceOf, type LimitMargin } from '../../assess/index.ts';
-import { isQuantityName, sayQuantity, type UnitView } from '../../quantities/index.ts';
+import { differenceOf, type LimitMargin } from '../../../assess/index.ts';
+import { isQuantityName, sayQuantity, type UnitView } from '../../../quantities/index.ts';
 
 /** Name, bound, value here, and what is left of the way. */
 export function limitsRows(limits: readonly LimitMargin[], view: UnitView): readonly (readonly string[])[] {

@@ -1,8 +1,8 @@
 // Other refrigerants in the same machine, as a person reads it in a terminal: the one it was made for, then what is not for it.
 
-import { limitLabel, messageInView, type OtherFluid, sayFinding } from '../../assess/index.ts';
-import { listed, type QuantityName, sayBand, type UnitView } from '../../quantities/index.ts';
-import { columnAndText, paragraph, section } from './text-table.ts';
+import { limitLabel, messageInView, type OtherFluid, sayFinding } from '../../../assess/index.ts';
+import { listed, type QuantityName, sayBand, type UnitView } from '../../../quantities/index.ts';
+import { columnAndText, paragraph, section } from '../text-table.ts';
 
 export function otherFluidsSections(fluids: readonly OtherFluid[], view: UnitView): readonly string[] {
   return fluids.map((fluid, index) => {

@@ -1,8 +1,8 @@
 // How many machines the tank needs, as a person reads it in a terminal.
 
-import type { HowMany, StagedMonth } from '../../assess/index.ts';
-import { sayBand, sayQuantity, sayRange, sentenceStart, type UnitView } from '../../quantities/index.ts';
-import { columns, paragraph, section } from './text-table.ts';
+import type { HowMany, StagedMonth } from '../../../assess/index.ts';
+import { sayBand, sayQuantity, sayRange, sentenceStart, type UnitView } from '../../../quantities/index.ts';
+import { columns, paragraph, section } from '../text-table.ts';
 
 const carries = {
   yes: 'carries the load',

@@ -1,27 +1,27 @@
 // Running points of a machine between stated dew temperatures, on a stated basis, each number with its range: what a data sheet
 // would say of it, without tank and exchangers.
 
-import { caution } from '../../../cautions/index.ts';
-import type { OperatingPoint } from '../../../loop/index.ts';
-import type { Refrigerant } from '../../../matter/refrigerants/index.ts';
-import { type EvidencePoint, modelDoubt } from '../../../parts/compressor/index.ts';
-import { type QuantityName, quantityRecord } from '../../../quantities/index.ts';
-import { residualAnswer } from '../../answers/machine.ts';
-import { fromDesign } from '../../from-design.ts';
-import { compressorPath } from '../../stages/machine.ts';
-import { describedMachine } from '../../stages/machine-description.ts';
-import { calorimeterSurroundings } from '../../stages/machine-evidence.ts';
-import { exactStates, type StatesFrom } from '../../stages/states.ts';
-import { usualRating } from '../../stages/usual-rating.ts';
-import { readMachine } from './alone.ts';
+import { caution } from '../../../../cautions/index.ts';
+import type { OperatingPoint } from '../../../../loop/index.ts';
+import type { Refrigerant } from '../../../../matter/refrigerants/index.ts';
+import { type EvidencePoint, modelDoubt } from '../../../../parts/compressor/index.ts';
+import { type QuantityName, quantityRecord } from '../../../../quantities/index.ts';
+import { residualAnswer } from '../../../answers/machine.ts';
+import { fromDesign } from '../../../from-design.ts';
+import { compressorPath } from '../../../stages/machine.ts';
+import { describedMachine } from '../../../stages/machine-description.ts';
+import { calorimeterSurroundings } from '../../../stages/machine-evidence.ts';
+import { exactStates, type StatesFrom } from '../../../stages/states.ts';
+import { usualRating } from '../../../stages/usual-rating.ts';
+import { readMachine } from '../alone.ts';
+import { limitsOfMachine } from '../limits.ts';
+import { bubbleTemperature, type Levels, type Run, runningAt } from '../running.ts';
+import { isOfMachine, type LoopRun, loopVariants, type MachineSubject, machineSubject } from '../subject.ts';
+import { type Variants, type VariedNumbers, variedNumbers } from '../variants.ts';
 import { type AskedBasis, type KnownBasis, pointBasis } from './basis.ts';
 import { coefficientValues } from './coefficient-values.ts';
-import { limitsOfMachine } from './limits.ts';
 import type { MachinePoint, MachinePointsOutcome, PointBasis, UnitBand } from './point-answer.ts';
 import { pointFindings } from './point-findings.ts';
-import { bubbleTemperature, type Levels, type Run, runningAt } from './running.ts';
-import { isOfMachine, type LoopRun, loopVariants, type MachineSubject, machineSubject } from './subject.ts';
-import { type Variants, type VariedNumbers, variedNumbers } from './variants.ts';
 
 export interface AskedPoints {
   /** Dew temperatures [K]. */

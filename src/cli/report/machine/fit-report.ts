@@ -1,6 +1,6 @@
 // How well a machine is known, as a person reads it in a terminal.
 
-import type { CoefficientFit, FitAnswer } from '../../assess/index.ts';
+import type { CoefficientFit, FitAnswer } from '../../../assess/index.ts';
 import {
   type Band,
   formatNumber,
@@ -10,10 +10,10 @@ import {
   sayQuantity,
   sayRange,
   type UnitView,
-} from '../../quantities/index.ts';
-import { printableLine } from './printable.ts';
-import { findingsSection } from './report-sections.ts';
-import { columns, paragraph, section } from './text-table.ts';
+} from '../../../quantities/index.ts';
+import { printableLine } from '../printable.ts';
+import { findingsSection } from '../report-sections.ts';
+import { columns, paragraph, section } from '../text-table.ts';
 
 export function fitReport(answer: FitAnswer, view: UnitView): string {
   return [

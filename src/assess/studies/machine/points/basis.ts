@@ -2,11 +2,11 @@
 // asked; else as the machine's own data have it nearest to the point; else that of the rating point of its application. Each value
 // says where it is from.
 
-import type { Refrigerant } from '../../../matter/refrigerants/index.ts';
-import { InputError } from '../../../numerics/index.ts';
-import type { EvidencePoint, Supply } from '../../../parts/compressor/index.ts';
+import type { Refrigerant } from '../../../../matter/refrigerants/index.ts';
+import { InputError } from '../../../../numerics/index.ts';
+import type { EvidencePoint, Supply } from '../../../../parts/compressor/index.ts';
+import { bubbleTemperature, type Levels } from '../running.ts';
 import type { BasisOrigin, BasisValue, PointBasis } from './point-answer.ts';
-import { bubbleTemperature, type Levels } from './running.ts';
 
 /** What was asked for beside the two temperatures; levels and differences in K. Of each pair at most one. */
 export interface AskedBasis {
