@@ -50,7 +50,7 @@ describe('data files', () => {
 
   test.each(designs)('%s names itself and its format', (name) => {
     const { formatVersion, name: title } = read(name);
-    expect(formatVersion).toBe(1);
+    expect(formatVersion).toBe(2);
     expect(typeof title).toBe('string');
   });
 
