@@ -1,6 +1,7 @@
 // The library: what other programs may import. Plain functions on plain numbers in base SI; errors are typed.
 //   refrigerants  refrigerant, stateAt, saturationAt…      cycle    textbookCycle, propertyDiagram, cyclePath
 //   tank          tankLoad, rectangularTank, materialLayer  machine  hermeticPoint, runningPoint, operatingPoint, condenserCoil, evaporatorFace
+//   machine       assessMachine, assessMachinePoints, assessSettle, assessFit
 //   design        parseDesign, resolveDesign               verdict  assessDesign, Assessor
 //   working       chainOf, printedStep, parseExpression     cycle    textbookCycleWorking
 //   comparison    compareRefrigerants, compareTextbookCycles
@@ -15,10 +16,18 @@ export {
   Assessor,
   allFormulas,
   assessDesign,
+  assessFit,
+  assessMachine,
+  assessMachinePoints,
+  assessSettle,
   compareRefrigerants,
   compareTextbookCycles,
+  type FitAnswer,
   formulaById,
+  type MachinePoint,
+  type MachineStudy,
   type RefrigerantComparison,
+  type SettleAnswer,
   type Standing,
   sayFinding,
 } from './assess/index.ts';

@@ -26,6 +26,8 @@ const unitOfBare: Readonly<Record<Kind, string>> = { temperature: '°C', tempera
 /**
  * One temperature or difference.
  * @param option  its option, for the message: '--return-gas'
+ * @param text    what was typed behind it
+ * @param kind    a level, or a difference
  * @throws InputError that names the option
  */
 export function temperatureOption(option: string, text: string, kind: Kind = 'temperature'): TypedTemperature {

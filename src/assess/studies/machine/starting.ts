@@ -11,12 +11,15 @@ const guides = 'typical application guides, from memory';
 
 /**
  * Facts in the order they are told. What meters the refrigerant is no part of a design, so nothing is taken for granted about it.
+ * @param design      its machine and its small consumers
  * @param compressor  the likely machine
  */
 export function startingFacts(
-  { machine, power }: Pick<ResolvedDesign, 'machine' | 'power'>,
-  { shellConductance }: HermeticCompressor,
+  design: Pick<ResolvedDesign, 'machine' | 'power'>,
+  compressor: HermeticCompressor,
 ): readonly StartingFact[] {
+  const { machine, power } = design;
+  const { shellConductance } = compressor;
   const { startType, shellConductance: typed } = machine.compressor;
   const share = shellConductance / typed.likely;
   const numbers = startingNumbers({ startType, meter: 'unknown', shellConductance: scaled(typed, share) });

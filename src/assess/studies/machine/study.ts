@@ -42,11 +42,13 @@ export interface MachineStudyOptions {
   readonly states?: StatesFrom;
 }
 
-/** @param design  the text of a design file, or a document that was parsed before */
-export function assessMachine(
-  design: string | DesignDocument,
-  { states = tableStates }: MachineStudyOptions = {},
-): MachineOutcome {
+/**
+ * The study of the machine of a design.
+ * @param design   the text of a design file, or a document that was parsed before
+ * @param options  where states come from
+ */
+export function assessMachine(design: string | DesignDocument, options: MachineStudyOptions = {}): MachineOutcome {
+  const { states = tableStates } = options;
   return fromDesign(design, (document) => ({ study: studyOf(loopSubject(document, states)) }));
 }
 

@@ -67,9 +67,10 @@ export interface VariedNumbers<Name extends string> {
  * @throws what `evaluate` throws for the likely machine
  */
 export function variedNumbers<Run, Name extends string>(
-  { likely, ends }: Variants<Run>,
+  variants: Variants<Run>,
   evaluate: (run: Run) => Numbers<Name>,
 ): VariedNumbers<Name> {
+  const { likely, ends } = variants;
   const center = evaluate(likely);
   const names = Object.keys(center) as Name[];
   const unanswered: UnansweredEnd[] = [];

@@ -14,7 +14,11 @@ import { findingsSection } from '../report-sections.ts';
 import { columnAndText, columns, paragraph, section } from '../text-table.ts';
 import { limitsRows } from './limits-rows.ts';
 
-/** @param bare  options whose number had no unit */
+/**
+ * @param answer  the loop
+ * @param bare    options whose number had no unit
+ * @param view    units of the numbers
+ */
 export function settleReport(answer: SettleAnswer, bare: readonly string[], view: UnitView): string {
   return [
     ...(answer.designName === null ? [] : [printableLine(answer.designName)]),

@@ -11,16 +11,13 @@ const beyondMap = 10;
 
 /**
  * @param run          the likely machine
+ * @param limits       what its motor bears
+ * @param condensing   dew temperature [K]
  * @param evaporating  of the map, by rising temperature [K]
  * @returns            searchedUpTo is null where the machine has no running point to search from
  */
-export function tripOf(
-  run: Run,
-  { limits }: LimitsOfMachine,
-  condensing: number,
-  evaporating: readonly number[],
-): MapTrip {
-  const boundOf = (limit: string) => limits.find(({ name }) => name === limit)?.bound ?? null;
+export function tripOf(run: Run, limits: LimitsOfMachine, condensing: number, evaporating: readonly number[]): MapTrip {
+  const boundOf = (limit: string) => limits.limits.find(({ name }) => name === limit)?.bound ?? null;
   const highest = Math.min(condensing - 1, evaporating.at(-1)! + beyondMap);
   const found = searched({
     pointAt: (at) => runningAt(run, { evaporating: at, condensing }).compressor,

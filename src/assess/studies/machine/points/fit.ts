@@ -83,7 +83,10 @@ export interface FitAnswer {
 
 export type FitOutcome = { readonly ok: true; readonly answer: FitAnswer } | Refusal;
 
-/** @param text  the text of a design file, or of a file that holds a machine alone */
+/**
+ * @param text    the text of a design file, or of a file that holds a machine alone
+ * @param states  where the states of refrigerants come from
+ */
 export function assessFit(text: string, states: StatesFrom = exactStates): FitOutcome {
   const read = readMachine(text);
   if (!read.ok) return read;
