@@ -43,6 +43,11 @@ describe('numbers of a message', () => {
     ['Loop water that changes by 4 K does not fit.', 'us', 'Loop water that changes by 7.2 °F does not fit.'],
     ['pressure 1e9 Pa is outside 0 to 7e7 Pa', 'metric', 'pressure 10 000 bar abs is outside 0 bar abs to 700 bar abs'],
     ['enthalpy 629300 J/kg is too high', 'us', 'enthalpy 270.6 BTU/lb is too high'],
+    [
+      'overall efficiency 0.6 to 1.2, highest at 238.15 K evaporating and 333.15 K condensing',
+      'metric',
+      'overall efficiency 0.6 to 1.2, highest at −35 °C evaporating and 60 °C condensing',
+    ],
     ['At a pressure ratio of 4.944 nothing flows.', 'us', 'At a pressure ratio of 4.944 nothing flows.'],
   ] as const)('%s (%s)', (message, view, expected) => {
     expect(plain(messageInView(message, view))).toBe(expected);

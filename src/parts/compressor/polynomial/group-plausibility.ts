@@ -107,6 +107,13 @@ function columnOf(inSi: TenCoefficients, grid: readonly GridPoint[]): readonly n
   );
 }
 
+const unitInSi: Readonly<Record<PolynomialQuantity, string>> = {
+  massFlow: 'kg/s',
+  capacity: 'W',
+  power: 'W',
+  current: 'A',
+};
+
 interface Judgement {
   readonly fault: string | undefined;
   readonly overall: Band | null;
@@ -124,7 +131,10 @@ function judge(
   const nothing = { overall: null, variation: Number.POSITIVE_INFINITY };
   for (const [of, column] of Object.entries(values)) {
     const worst = column.findIndex((value) => !(value > 0));
-    if (worst >= 0) return { fault: `${of} of ${rounded(column[worst]!)} at ${placeIn(grid, worst)}`, ...nothing };
+    if (worst >= 0) {
+      const value = `${rounded(column[worst]!)} ${unitInSi[of as PolynomialQuantity]}`;
+      return { fault: `${of} of ${value} at ${placeIn(grid, worst)}`, ...nothing };
+    }
   }
   const flows = flowsOf(grid, values);
   if (flows === undefined) return { fault: undefined, overall: null, variation: 1 };
@@ -146,10 +156,15 @@ function judge(
   };
 }
 
-/** "250/328 K": where a person looks first. */
+/** Where a person looks first. Each level has its own unit, which is what the edges turn into the reader's. */
 function placeIn(grid: readonly GridPoint[], index: number): string {
   const { evaporating, condensing } = grid[index]!;
-  return `${rounded(evaporating)}/${rounded(condensing)} K`;
+  return `${roundedLevel(evaporating)} K evaporating and ${roundedLevel(condensing)} K condensing`;
+}
+
+/** Hundredths of a kelvin: whole degrees Celsius stay whole. */
+function roundedLevel(kelvin: number): number {
+  return Math.round(kelvin * 100) / 100;
 }
 
 /** Flow at each point, from the set of flow or else from that of capacity. */

@@ -45,6 +45,8 @@ export class ImplausibleUnitError extends InputError {
 
   constructor(path: string, received: string, readings: readonly SensibleReading[]) {
     super(path, received, expectation(readings), 'implausibleUnit');
+    // What was received is a judgement of many numbers: none of them alone "is not accepted".
+    this.message = `${path}: ${received}: not the numbers of one small machine. Expected ${this.expected}`;
     this.readings = readings;
   }
 

@@ -282,7 +282,8 @@ describe('a wrong unit is recognised, and the one that makes sense is named', ()
     const [c1, ...others] = power.coefficients;
     const low = { ...power, coefficients: requireTenCoefficients([c1 - 72, ...others]) };
     const error = refusal(() => evidence([kilograms, low]));
-    expect(error.received).toMatch(/highest at 238\/333 K/);
+    expect(error.received).toMatch(/highest at 238\.15 K evaporating and 333\.15 K condensing/);
+    expect(error.message).not.toMatch(/is not accepted/);
     expect(error.expected).toMatch(/narrow the ranges/);
   });
 
@@ -291,6 +292,7 @@ describe('a wrong unit is recognised, and the one that makes sense is named', ()
     const error = refusal(() => evidence([kilograms, { ...power, coefficients: negative }]));
     expect(error.readings).toEqual([]);
     expect(error.expected).toMatch(/no other unit/);
+    expect(error.received).toMatch(/^power of -\d+(\.\d+)? W at \d+\.15 K evaporating/);
   });
 });
 
