@@ -1,9 +1,9 @@
 // A design that cannot be used or has no solution, told to people on the error stream and, with --json, to programs on the
 // output: { "caution", "error": { "kind": "unusable", "problems": […] } or { "kind": "noSolution", "code", "message", "facts" } }.
 
-import { type EngineError, messageInView, type Refusal } from '../assess/index.ts';
+import { type EngineError, messageInView, type Refusal, readMachine } from '../assess/index.ts';
 import { caution } from '../cautions/index.ts';
-import { sayProblem } from '../design/index.ts';
+import { sayNotice, sayProblem } from '../design/index.ts';
 import { InputError, type KettlefinError } from '../numerics/index.ts';
 import type { UnitView } from '../quantities/index.ts';
 import type { Streams } from './command.ts';
@@ -19,7 +19,7 @@ export interface Asked {
   readonly view: UnitView;
 }
 
-/** Reads the design file and hands its text on; tells what is wrong with the file itself. */
+/** Reads the design file and hands its text on; tells what is wrong with the file itself, and what to know of one that is accepted. */
 export async function withDesignText(
   asked: Asked,
   streams: Streams,
@@ -34,6 +34,10 @@ export async function withDesignText(
     writeJson(asked, streams, refused(error, message, ''));
     streams.errors.write(printable(`${message}\n`));
     return exitCodes.unusableInput;
+  }
+  const read = readMachine(text);
+  if (read.ok) {
+    for (const notice of read.notices) streams.errors.write(printable(`Note: ${sayNotice(notice)}\n`));
   }
   return answer(text);
 }

@@ -401,3 +401,27 @@ test.each(['machine', 'settle', 'fit'])('%s says how it is called', async (name)
   expect(output).toContain(`kettlefin ${name} FILE`);
   expect(output).toContain('Exit codes');
 });
+
+test('what to know of a file that is accepted stands on the error stream', async () => {
+  const old = JSON.stringify({
+    formatVersion: 1,
+    machine: {
+      refrigerant: 'R134a',
+      compressor: {
+        kind: 'rating',
+        madeFor: 'R134a',
+        ratingPoint: 'ashraeLow',
+        capacity: '150 W',
+        power: '115 W',
+        fillingFactor: '0.8',
+      },
+    },
+  });
+  const { code, output, errors } = await answer(['machine', '-', '--at', '-23.3, 54.4', '--json'], old);
+  expect(code).toBe(0);
+  expect(errors).toMatch(/^Note: The design was of format version 1\./);
+  expect(errors).toContain('machine.compressor.fillingFactor: "0.8" was left out');
+  const { capacity, power } = JSON.parse(output) as MachinePoint;
+  expect(Math.abs(capacity.likely / 150 - 1)).toBeLessThan(0.02);
+  expect(Math.abs(power.likely / 115 - 1)).toBeLessThan(0.02);
+});

@@ -1,13 +1,15 @@
 // A file that holds a machine and no tank: what the machine needs of the rest of a design, so that it can be read by the same rules.
 // What is put in decides nothing that is told: no answer about a machine alone speaks of tank, room or prices.
 
-import { checkDesign, type DesignDocument, readJson } from '../../../design/index.ts';
-import { fromDesign, type Refusal } from '../../from-design.ts';
+import { checkDesign, type DesignDocument, type DesignNotice, parseDesign, readJson } from '../../../design/index.ts';
+import type { Refusal } from '../../from-design.ts';
 
 /** A design for a question about its machine, and whether it has a tank of its own. */
 export interface ReadMachine {
   readonly document: DesignDocument;
   readonly isAlone: boolean;
+  /** What to know of the file although it is accepted. */
+  readonly notices: readonly DesignNotice[];
 }
 
 /** What every design must hold beside its machine. */
@@ -26,10 +28,10 @@ const rest = {
 export function readMachine(text: string): ({ readonly ok: true } & ReadMachine) | Refusal {
   const json = readJson(text);
   const alone = json.ok ? machineAlone(json.value) : undefined;
-  if (alone === undefined) return fromDesign(text, (document) => ({ document, isAlone: false }));
-  const parsed = checkDesign(alone);
+  const parsed = alone === undefined ? parseDesign(text) : checkDesign(alone);
   if (!parsed.ok) return { ok: false, kind: 'unusable', problems: parsed.problems };
-  return { ok: true, document: parsed.document, isAlone: true };
+  const { document, notices } = parsed;
+  return { ok: true, document, isAlone: alone !== undefined, notices };
 }
 
 /** The parts put in where there is a machine and no tank; undefined where there is anything else. */

@@ -1,6 +1,6 @@
 // What the study of a machine answers, as plain data in base SI: how it runs over evaporating temperatures for a family of
 // condensing temperatures, what would help where it is loaded too hard, how many of them the tank needs, other fluids in it, and
-// what its start asks for. Sentences are made in ../../wording/machine-study.ts.
+// what its start asks for. Sentences are made in ../../wording/machine.ts.
 
 import type { Band, Finding } from '../../../quantities/index.ts';
 import type { BandWithUnit, LimitMargin } from '../../assessment.ts';
@@ -108,7 +108,7 @@ export interface RemedyState {
   readonly power: number;
   readonly meanPower: number;
   readonly current: number;
-  /** Over the rated current; null where none is known. */
+  /** Over the rated current, which goes with the size of a smaller machine; null where none is known. */
   readonly currentShare: number | null;
   /** Torque over the torque of the motor's best load. */
   readonly motorLoad: number;

@@ -14,8 +14,8 @@ export interface LimitsOfMachine {
   readonly margins: (point: OperatingPoint) => readonly LimitMargin[];
   /** The nearest of them, and how near: distance over what is a usual change of its quantity. */
   readonly nearest: (point: OperatingPoint) => { readonly margin: LimitMargin; readonly nearness: number };
-  /** Names of the limits passed there. */
-  readonly passed: (point: OperatingPoint) => readonly string[];
+  /** Names of the limits passed there by the machine, or by one alike of so many times its size. */
+  readonly passed: (point: OperatingPoint, size?: number) => readonly string[];
 }
 
 /** The limits of a machine; those of its motor at the hardest point it was built for, on the fluid it was made for. */
@@ -35,8 +35,15 @@ export function limitsOfMachine(
       const reach = reachesOf(limits, point).find(({ limit }) => limit.name === margin!.limit)!;
       return { margin: margin!, nearness: reach.nearness };
     },
-    passed: (point) => margins(point).flatMap(({ limit, passed }) => (passed ? [limit] : [])),
+    passed: (point, size = 1) =>
+      limitMargins(reachesOf(ofSize(limits, size), point)).flatMap(({ limit, passed }) => (passed ? [limit] : [])),
   };
+}
+
+/** Limits of a machine alike of another size: a current goes with the size, everything else is an intensity. */
+function ofSize(limits: readonly EnvelopeLimit[], size: number): readonly EnvelopeLimit[] {
+  if (size === 1) return limits;
+  return limits.map((limit) => (limit.of === 'current' ? { ...limit, bound: size * limit.bound } : limit));
 }
 
 /** Motor load at the hardest point the application allows for long; null where the machine has no running point there. */

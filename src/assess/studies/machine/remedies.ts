@@ -4,7 +4,7 @@
 
 import type { OperatingPoint } from '../../../loop/index.ts';
 import { KettlefinError } from '../../../numerics/index.ts';
-import type { HermeticCompressor } from '../../../parts/compressor/index.ts';
+import { currentShare, type HermeticCompressor } from '../../../parts/compressor/index.ts';
 import type { MapMark, Remedy, RemedyReason, RemedyState } from './answer.ts';
 
 /** One state of the year: how the loop settles there, and what the tank needs [W]. */
@@ -31,15 +31,17 @@ export interface RemediesInput {
   readonly settleColdest: (changed: Changed) => OperatingPoint;
   /** Largest load of the coldest spell that still counts [W]. */
   readonly coldestLoad: number;
+  /** Of the machine as it is [A]; one of another size is rated in proportion. */
   readonly ratedCurrent: number | null;
   /** Highest suction pressure that the motor was built for [Pa]. */
   readonly highestSuctionPressure: number;
-  readonly passed: (point: OperatingPoint) => readonly string[];
+  /** Names of the limits that a machine of so many times the present size passes there. */
+  readonly passed: (point: OperatingPoint, size: number) => readonly string[];
 }
 
 export function remedies(input: RemediesInput): readonly Remedy[] {
   const point = input.settle({});
-  const before = stateOf(input, point, 1);
+  const before = stateOf(input, point);
   return [suctionLimit, lowerCondensing, smallerMachine, intermittent].map((remedy) => remedy(input, point, before));
 }
 
@@ -98,7 +100,7 @@ const intermittent: OneRemedy = (input, point, before) => {
   const setting = { value: Math.min(1, Math.max(0, share)), quantity: 'fraction' };
   if (load <= 0) return without(input, 'intermittent', setting, before, 'noHeatNeeded');
   if (share >= 1) return without(input, 'intermittent', setting, before, 'noTimeToRest');
-  return told(input, 'intermittent', setting, before, stateOf(input, point, share));
+  return told(input, 'intermittent', setting, before, stateOf(input, point, { share }));
 };
 
 function simulated(
@@ -109,7 +111,7 @@ function simulated(
   changed: Changed,
 ): Remedy {
   try {
-    return told(input, name, setting, before, stateOf(input, input.settle(changed), 1));
+    return told(input, name, setting, before, stateOf(input, input.settle(changed), changed));
   } catch (error) {
     if (!(error instanceof KettlefinError)) throw error;
     return without(input, name, setting, before, 'noRunningPoint');
@@ -137,7 +139,11 @@ function without(
   return { name, when, setting, before, after: null, reason, cures: [] };
 }
 
-function stateOf(input: RemediesInput, point: OperatingPoint, share: number): RemedyState {
+function stateOf(
+  input: RemediesInput,
+  point: OperatingPoint,
+  { share = 1, size = 1 }: { readonly share?: number; readonly size?: number } = {},
+): RemedyState {
   const { compressor, heatDelivered, compressorPower } = point;
   const { ratedCurrent } = input;
   return {
@@ -149,11 +155,11 @@ function stateOf(input: RemediesInput, point: OperatingPoint, share: number): Re
     power: compressorPower,
     meanPower: share * compressorPower,
     current: compressor.current,
-    currentShare: ratedCurrent === null ? null : compressor.current / ratedCurrent,
+    currentShare: ratedCurrent === null ? null : currentShare(compressor.current, size * ratedCurrent),
     motorLoad: compressor.motor.load,
     dischargeTemperature: point.dischargeTemperature,
     share,
-    passed: input.passed(point),
+    passed: input.passed(point, size),
   };
 }
 
