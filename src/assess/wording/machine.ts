@@ -76,7 +76,7 @@ export function remedyWords({ name, setting, after }: Remedy, view: UnitView): s
     case 'lowerCondensing':
       return `Condensing at ${said}: more coil, or cooler water`;
     case 'smallerMachine':
-      return after === null ? 'A smaller machine' : `A machine of ${said} of its size`;
+      return after === null ? 'A smaller machine' : `A machine of ${said} of its size, rated in proportion`;
     case 'intermittent':
       return after === null ? 'Running with rests' : `Running ${said} of the time`;
   }

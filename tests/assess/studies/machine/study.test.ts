@@ -171,11 +171,16 @@ describe('remedies', () => {
   });
 
   test('a smaller machine gives heat in proportion, its motor loaded alike', () => {
-    const { before, after, setting } = studyOf(reef).remedies.find(({ name }) => name === 'smallerMachine')!;
+    const plate = changedDesign(reef, { 'machine.compressor.nameplate': { ratedCurrent: '1 A' } });
+    const { before, after, setting, cures } = studyOf(plate).remedies.find(({ name }) => name === 'smallerMachine')!;
     expect(setting.value).toBeLessThan(1);
     expect(after!.heat / before.heat / setting.value).toBeGreaterThan(0.9);
     expect(after!.heat / before.heat / setting.value).toBeLessThan(1.1);
     expect(after!.motorLoad / before.motorLoad).toBeCloseTo(1, 1);
+    // Its own plate would state less current: it is no less loaded for being smaller.
+    expect(after!.currentShare! / before.currentShare!).toBeCloseTo(1, 1);
+    expect(after!.current / before.current / setting.value).toBeCloseTo(1, 1);
+    expect(cures.filter((limit) => limit.startsWith('current'))).toEqual([]);
   });
 
   test('a valve that is there already is no remedy', () => {
