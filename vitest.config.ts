@@ -11,7 +11,11 @@ export default defineConfig({
     environment: 'node',
     // The tests change no state of a module: files share what they import, which is a third of the time of all of them.
     isolate: false,
-    setupFiles: ['src/matter/every-refrigerant/index.ts', 'src/parts/every-machine-reading/index.ts'],
+    setupFiles: [
+      'src/matter/every-refrigerant/index.ts',
+      'src/parts/every-machine-reading/index.ts',
+      'src/assess/every-tank/index.ts',
+    ],
     env: { TZ: 'UTC' },
     testTimeout: 60_000,
     hookTimeout: 60_000,

@@ -8,6 +8,7 @@
 //   brief         brief, briefHtml                         picture  chartSvg
 
 import './matter/every-refrigerant/index.ts';
+import './assess/every-tank/index.ts';
 import './parts/every-machine-reading/index.ts';
 
 export {

@@ -37,6 +37,7 @@ export { allFormulas, formulaById } from './formulas.ts';
 export type { EngineError, Refusal } from './from-design.ts';
 export type { MachineAnswer, ModelCorrection, ResidualAnswer } from './machine-answer.ts';
 export type { StageCounts } from './stage.ts';
+export { hasSizedTanks } from './stages/sized-tank/handed-over.ts';
 export { exactStates, type StatesFrom } from './stages/states.ts';
 export { tableStates } from './stages/table-states.ts';
 export { type CompareOutcome, compareRefrigerants } from './studies/compare.ts';

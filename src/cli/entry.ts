@@ -1,6 +1,7 @@
 // Where Node.js enters the command line: real streams in, exit code out.
 
 import '../matter/every-refrigerant/index.ts';
+import '../assess/every-tank/index.ts';
 import '../parts/every-machine-reading/index.ts';
 import { isReaderGone, main } from './main.ts';
 import { printable } from './report/printable.ts';

@@ -77,6 +77,8 @@ export { type DesignProblem, type DesignProblemCode, type Result, sayProblem } f
 export { type Follower, withFollowers } from './resolving/followers.ts';
 export { fluidsOf } from './resolving/machine-origin.ts';
 export { type Resolution, resolveDesign, type UncertainInput, uncertainInputs } from './resolving/resolve.ts';
+export { resolveSizedLoad } from './resolving/sized-tank.ts';
+export { addSizedLoads } from './resolving/tank.ts';
 export { type DesignDocument, formatVersion } from './schema/design.ts';
 export {
   type Choice,

@@ -13,9 +13,7 @@ import { InputError, OutOfModelError } from '../numerics/index.ts';
 import type { CheckedCycleRequest, ExchangerKey, GasKey, Given } from './cycle-request.ts';
 import { enthalpyDifference, isentropicEfficiency, outletEnthalpyFromEfficiency } from './energy.ts';
 import { enthalpyAfterHeat, exchangedHeat, exchangerEffectiveness } from './liquid-suction-exchange.ts';
-
-/** Nearer than this to the saturation line [K], temperature and pressure cannot tell the phases apart: it is on the line. */
-export const onTheLine = 1e-6;
+import { onTheLine } from './on-the-line.ts';
 
 /** Pressures nearer to each other than this share are one: beyond it lies the rounding of a saturation pressure. */
 const samePressure = 1e-9;

@@ -26,8 +26,8 @@ import {
   runningPoint,
 } from '../parts/compressor/index.ts';
 import type { CyclePoint, CyclePointName } from './cycle-result.ts';
-import { onTheLine } from './cycle-states.ts';
 import { coefficientOfPerformance, energyAccountResidual, streamPower } from './energy.ts';
+import { onTheLine } from './on-the-line.ts';
 
 /** Temperatures in K, differences in K. */
 export interface OperatingPointInput {

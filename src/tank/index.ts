@@ -1,5 +1,8 @@
 // Public names of the tank: its description, its load by path, and its working.
 
+export { builtEvaporation, builtLoad, builtLosses } from './built/built-load.ts';
+export { checkBuilt } from './built/checks.ts';
+export { addBuiltTankModel } from './built-model.ts';
 export type {
   BuiltTank,
   Cover,
@@ -65,6 +68,7 @@ export {
 export { meanPower } from './measured.ts';
 export {
   applyMeasures,
+  applyToBuilt,
   areaOf,
   type ChangedPart,
   type LidSheet,

@@ -7,7 +7,7 @@ import { waterDensity, waterHeatCapacity } from '../matter/water/index.ts';
 import { InputError } from '../numerics/index.ts';
 import type { MeasuredTank, TankConditions } from './description.ts';
 import { evaporationFromHeat } from './exchange.ts';
-import { measuredFindings } from './findings/tank-findings.ts';
+import { measuredFindings } from './findings/measured.ts';
 import type { HeatPath, MeasuredIntermediates, TankLoad } from './load.ts';
 import {
   heatCapacity,

@@ -1,8 +1,7 @@
 // What a tank needs and gives away, without what is only told beside it: no findings, no conductance, no ranges. For the many
 // states of a ranking or a map; the numbers are those of `tankLoad`.
 
-import { builtEvaporation, builtLosses } from './built/built-load.ts';
-import { checkBuilt } from './built/checks.ts';
+import { builtTankModel } from './built-model.ts';
 import { checkConditions, checkMeasured, type TankConditions, type TankDescription } from './description.ts';
 import type { HeatPath } from './load.ts';
 import { measuredLoad } from './measured.ts';
@@ -32,6 +31,7 @@ export function tankHeatOf(description: TankDescription): (conditions: TankCondi
       return measuredLoad(description, conditions);
     };
   }
+  const { checkBuilt, builtLosses } = builtTankModel();
   checkBuilt(description);
   const { pumpHeat, lightHeat, ultravioletHeat } = description;
   return (conditions) => {
@@ -60,6 +60,7 @@ export function tankEvaporationOf(description: TankDescription): (conditions: Ta
     const heat = tankHeatOf(description);
     return (conditions) => heat(conditions).evaporation;
   }
+  const { checkBuilt, builtEvaporation } = builtTankModel();
   checkBuilt(description);
   return (conditions) => {
     checkConditions(conditions);

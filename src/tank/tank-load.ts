@@ -1,8 +1,7 @@
 // The heat load of a tank: what leaves the water by each path, less what pumps and lights give it.
 
 import { InputError } from '../numerics/index.ts';
-import { builtLoad } from './built/built-load.ts';
-import { checkBuilt } from './built/checks.ts';
+import { builtTankModel } from './built-model.ts';
 import { checkConditions, checkMeasured, type TankConditions, type TankDescription } from './description.ts';
 import type { TankLoad } from './load.ts';
 import { measuredLoad } from './measured.ts';
@@ -21,8 +20,8 @@ export function tankLoad(description: TankDescription, conditions: TankCondition
   checkConditions(conditions);
   switch (description.kind) {
     case 'built':
-      checkBuilt(description);
-      return builtLoad(description, conditions);
+      builtTankModel().checkBuilt(description);
+      return builtTankModel().builtLoad(description, conditions);
     case 'measured':
       checkMeasured(description);
       return measuredLoad(description, conditions);

@@ -2,8 +2,8 @@
 // replies keep their order meanwhile, and that one that cannot be fetched costs its own request only.
 
 import { beforeEach, describe, expect, test, vi } from 'vitest';
+import { needsMachineReading, needsSizedTanks } from '../../src/app/worker/engine-parts.ts';
 import { fluidsNamed, fluidsWished } from '../../src/app/worker/fluids-named.ts';
-import { needsMachineReading } from '../../src/app/worker/machine-reading.ts';
 import type { EngineRequest } from '../../src/app/worker/messages.ts';
 import type { DiagramRequest } from '../../src/charts/index.ts';
 import type { TextbookCycleRequest } from '../../src/loop/index.ts';
@@ -86,6 +86,17 @@ describe('what a request needs besides', () => {
     expect(needsMachineReading(asked('no design'))).toBe(false);
     expect(needsMachineReading({ kind: 'formulas' })).toBe(false);
   });
+
+  test('what reckons a tank from its sizes, where a design has them', () => {
+    const bare = exampleText('frag-tank-cold-garage.json');
+    expect(needsSizedTanks(asked(reef))).toBe(false);
+    expect(needsSizedTanks(asked(bare))).toBe(true);
+    expect(needsSizedTanks(asked(bare, 'machine'))).toBe(true);
+    const form = { text: bare, fluids: [], basis: 'sameDome' } as const;
+    expect(needsSizedTanks({ kind: 'compare', form, view: 'metric' })).toBe(true);
+    expect(needsSizedTanks(asked('{"tank":{"load":7}}'))).toBe(false);
+    expect(needsSizedTanks({ kind: 'formulas' })).toBe(false);
+  });
 });
 
 // The fluids handed over to all tests are those of another copy of the library.
@@ -93,8 +104,9 @@ async function freshly() {
   vi.resetModules();
   const refrigerants = await import('../../src/matter/refrigerants/index.ts');
   const fluids = await import('../../src/app/worker/fluids.ts');
+  const { hasSizedTanks } = await import('../../src/assess/index.ts');
   const { createAnswering } = await import('../../src/app/worker/answering.ts');
-  return { ...refrigerants, ...fluids, createAnswering };
+  return { ...refrigerants, ...fluids, hasSizedTanks, createAnswering };
 }
 
 type Fresh = Awaited<ReturnType<typeof freshly>>;
@@ -142,6 +154,16 @@ describe('answering', () => {
     expect(reply).toMatchObject({ kind: 'assess', id: 1, ok: true });
     expect(hasCoefficientFile('R134a')).toBe(true);
     expect(hasCoefficientFile('R290')).toBe(false);
+  });
+
+  test('a fresh worker fetches what reckons a tank from its sizes with the first design that has them', async () => {
+    const { createAnswering, hasSizedTanks } = await freshly();
+    const answer = createAnswering(() => 0);
+    expect(await answer({ id: 1, body: { kind: 'assess', text: reef, view: 'metric' } })).toMatchObject({ ok: true });
+    expect(hasSizedTanks()).toBe(false);
+    const text = exampleText('frag-tank-cold-garage.json');
+    expect(await answer({ id: 2, body: { kind: 'assess', text, view: 'metric' } })).toMatchObject({ ok: true });
+    expect(hasSizedTanks()).toBe(true);
   });
 
   test('replies come in the order of their requests, however long a fluid takes', async () => {

@@ -3,6 +3,7 @@
 
 import demo from '../../data/designs/reef-in-the-study.json?raw';
 import '../../src/matter/every-refrigerant/index.ts';
+import '../../src/assess/every-tank/index.ts';
 import '../../src/parts/every-machine-reading/index.ts';
 import { Assessor, assessDesign } from '../../src/assess/index.ts';
 import { type OperatingPointInput, operatingPoint, textbookCycle } from '../../src/loop/index.ts';

@@ -17,7 +17,11 @@ const common = {
   hookTimeout: 120_000,
   expect: { poll: { timeout: 5000 } },
   // Some tests compare the page with what the engine answers in Node.
-  setupFiles: ['src/matter/every-refrigerant/index.ts', 'src/parts/every-machine-reading/index.ts'],
+  setupFiles: [
+    'src/matter/every-refrigerant/index.ts',
+    'src/parts/every-machine-reading/index.ts',
+    'src/assess/every-tank/index.ts',
+  ],
 };
 
 export default defineConfig({

@@ -1,7 +1,7 @@
 // How many such machines the tank needs: whole numbers, with the months in which they run.
 
 import type { ReactNode } from 'react';
-import type { CountRow, HowMany as HowManyAnswer } from '../../assess/index.ts';
+import { type CountRow, type HowMany as HowManyAnswer, withheldWord } from '../../assess/index.ts';
 import { sayRange, type UnitView } from '../../quantities/index.ts';
 import { BandCell } from '../ui/band-cell.tsx';
 import { DataTable } from '../ui/data-table.tsx';
@@ -11,10 +11,12 @@ import { StateMark } from '../ui/state-mark.tsx';
 
 interface HowManyProps {
   readonly howMany: HowManyAnswer;
+  /** Where the answer is not to build, no amount of refrigerant is shown. */
+  readonly isChargeWithheld: boolean;
   readonly view: UnitView;
 }
 
-export function HowMany({ howMany, view }: HowManyProps): ReactNode {
+export function HowMany({ howMany, isChargeWithheld, view }: HowManyProps): ReactNode {
   const { planned, load, rows, chargePerCircuit, chargeOfAll } = howMany;
   return (
     <section className="block">
@@ -47,9 +49,10 @@ export function HowMany({ howMany, view }: HowManyProps): ReactNode {
       )}
       <Months howMany={howMany} view={view} />
       <p>
-        Each circuit holds {sayRange(chargePerCircuit, 'mass', view)} of refrigerant, whatever their number: circuits
-        are never joined, so that a leak empties one of them only. All together that would be{' '}
-        {sayRange(chargeOfAll, 'mass', view)}.
+        {isChargeWithheld
+          ? `How much each circuit holds is ${withheldWord}.`
+          : `Each circuit holds ${sayRange(chargePerCircuit, 'mass', view)} of refrigerant, whatever their number; all together that would be ${sayRange(chargeOfAll, 'mass', view)}.`}{' '}
+        Circuits are never joined, so that a leak empties one of them only.
       </p>
     </section>
   );
@@ -99,7 +102,7 @@ function Row({
   );
 }
 
-function Months({ howMany: { months }, view }: HowManyProps): ReactNode {
+function Months({ howMany: { months }, view }: Pick<HowManyProps, 'howMany' | 'view'>): ReactNode {
   if (months.length === 0) return null;
   const table = {
     caption: 'Month by month, likely values: how many run at once, and how much of the time the last of them',

@@ -2,7 +2,7 @@
 // limits, what would help, another fluid in it, how many of them, how it starts, and what could hurt someone.
 
 import type { ReactNode } from 'react';
-import { sayMachine } from '../../assess/index.ts';
+import { sayMachine, withholdsCharge } from '../../assess/index.ts';
 import { Found, MachineCautions } from '../machine/found.tsx';
 import { HowMany } from '../machine/how-many.tsx';
 import { KnownBy } from '../machine/known-by.tsx';
@@ -46,7 +46,11 @@ export function TheMachine({ answer, view }: StationProps): ReactNode {
       {reply !== undefined && (
         <div className={className}>
           <Remedies study={reply.study} view={view} />
-          <HowMany howMany={reply.study.howMany} view={view} />
+          <HowMany
+            howMany={reply.study.howMany}
+            isChargeWithheld={withholdsCharge(assessment.standing, 'machine.charge')}
+            view={view}
+          />
           <OtherFluids fluids={reply.study.otherFluids} stopWords={reply.stopWords} view={view} />
           <Starting facts={reply.study.starting} view={view} />
         </div>

@@ -2,9 +2,9 @@
 // answers. Every request gets one reply, in the order they came, whatever fails on the way.
 
 import { BareAssessor } from '../../assess/index.ts';
+import { ensureParts } from './engine-parts.ts';
 import { ensureFluids } from './fluids.ts';
 import { fluidsNamed, fluidsWished } from './fluids-named.ts';
-import { ensureMachineReading } from './machine-reading.ts';
 import type { EngineProblem, EngineReply, EngineRequest, Numbered } from './messages.ts';
 import { answerOnDemand, isOnDemand } from './on-demand.ts';
 import { problemOf } from './problems.ts';
@@ -24,7 +24,8 @@ export function createAnswering(now: () => number, ensure: typeof ensureFluids =
     try {
       const missing = await ensure(fluidsNamed(body));
       if (missing.length > 0) return refused(missingFluids(missing));
-      if (!(await ensureMachineReading(body))) return refused(missingReading);
+      const missingPart = await ensureParts(body);
+      if (missingPart !== undefined) return refused(missingPart);
       await ensure(fluidsWished(body));
       return isOnDemand(body) ? await answerOnDemand({ id, body }, now, assessor) : serve({ id, body });
     } catch (error) {
@@ -38,13 +39,6 @@ export function createAnswering(now: () => number, ensure: typeof ensureFluids =
     return reply;
   };
 }
-
-const missingReading: EngineProblem = {
-  code: 'readingMissing',
-  path: undefined,
-  message:
-    'What reads ratings, coefficients, tables and measurements of a machine could not be fetched from where this page came from. Everything else works without it; reload the page to try again.',
-};
 
 function missingFluids(names: readonly string[]): EngineProblem {
   const words = `The equation of ${names.join(' and of ')} could not be fetched from where this page came from. Everything else works without it; reload the page to try again.`;

@@ -2,7 +2,7 @@
 
 import type { SizedLoadOf } from '../../design/index.ts';
 import type { Shape, VesselName } from '../../tank/index.ts';
-import { shapeOf } from '../stages/tank-vessels.ts';
+import { shapeOf } from '../stages/sized-tank/vessels.ts';
 import type { VesselAnswer } from '../tank-answer.ts';
 
 export type DrawnVessel = Pick<VesselAnswer, 'shape' | 'cover'>;

@@ -1,13 +1,10 @@
 // Stage: the tank as the tank model wants it told, and what it needs under given conditions.
 
-import type { PipeOf, PlainDesign, SizedLoadOf } from '../../design/index.ts';
-import { layerConductivity, material } from '../../matter/materials/index.ts';
+import type { PlainDesign } from '../../design/index.ts';
 import type { MonthConditions } from '../../surroundings/index.ts';
 import {
-  type BuiltTank,
   lightHeat,
   type MeasuredTank,
-  type Pipe,
   pumpHeat,
   type TankConditions,
   type TankDescription,
@@ -15,9 +12,9 @@ import {
   tankLoad,
 } from '../../tank/index.ts';
 import { airedHumidity, type RoomVentilation } from './room-air.ts';
+import { sizedTankParts } from './sized-tank/handed-over.ts';
 import type { TankFactors } from './tank-assumptions.ts';
 import { exposuresIn } from './tank-stacks.ts';
-import { vesselsOf } from './tank-vessels.ts';
 
 /** The tank as the design describes it. */
 export type PlainTank = Pick<PlainDesign['tank'], 'waterTemperature' | 'salinity' | 'load'>;
@@ -49,7 +46,7 @@ export interface TankSlice {
  */
 export function tankDescription(slice: TankSlice): TankDescription {
   const { load } = slice.tank;
-  return load.kind === 'measured' ? measuredTank(slice.tank, load) : builtTank(slice, load);
+  return load.kind === 'measured' ? measuredTank(slice.tank, load) : sizedTankParts().builtTank(slice, load);
 }
 
 /** The conditions around the tank as its model reads them. */
@@ -128,53 +125,10 @@ function measuredTank(tank: PlainTank, load: Extract<PlainTank['load'], { kind: 
   return { ...load, ...gainsOf(load), salinity: tank.salinity };
 }
 
-function builtTank(
-  { tank, factors, windSpeed, measuredOverModelled }: TankSlice,
-  load: SizedLoadOf<number>,
-): BuiltTank {
-  const { waterChange } = load;
-  return {
-    kind: 'built',
-    salinity: tank.salinity,
-    vessels: vesselsOf(load, factors, windSpeed),
-    pipes: load.pipes.map((pipe, index) => pipeOf(pipe, index, factors)),
-    outerFilmFactor: factors.outerFilmFactor,
-    ...(measuredOverModelled === undefined ? {} : { measuredOverModelled }),
-    airFlow: { airStones: load.airStones, skimmer: load.skimmerAir },
-    exchange: {
-      makeUpFrom: load.makeUpFrom,
-      changeFlow: waterChange === undefined ? 0 : waterChange.volume / waterChange.every,
-    },
-    ...gainsOf(load),
-    ultravioletHeat: pumpHeat(load.ultravioletPower, load.ultravioletShareToWater),
-  };
-}
-
-function gainsOf(load: PlainTank['load']) {
+/** What stays in the water of pumps and lights [W]. */
+export function gainsOf(load: PlainTank['load']) {
   return {
     pumpHeat: pumpHeat(load.pumpPower, load.pumpShareToWater),
     lightHeat: lightHeat(load.lightPower, load.lightHours, load.lightShareToWater),
-  };
-}
-
-function pipeOf(pipe: PipeOf<number>, index: number, factors: TankFactors): Pipe {
-  const { length, outerDiameter, wallThickness, insulation } = pipe;
-  return {
-    name: pipe.name ?? `pipe${index + 1}`,
-    length,
-    outerDiameter,
-    wallThickness,
-    wallConductivity: layerConductivity(pipe.material, wallThickness).likely,
-    ...(insulation === undefined
-      ? {}
-      : {
-          insulation: {
-            thickness: insulation.thickness,
-            conductivity:
-              factors.insulationConductivityFactor *
-              layerConductivity(insulation.material, insulation.thickness).likely,
-          },
-        }),
-    emissivity: material(insulation?.material ?? pipe.material).emissivity.likely,
   };
 }

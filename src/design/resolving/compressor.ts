@@ -25,7 +25,7 @@ import type {
   SupplyOf,
 } from '../plain-machine.ts';
 import type { SourcedDefault } from './defaults.ts';
-import { resolveItems } from './layers.ts';
+import { resolveItems } from './items.ts';
 import { type DescribedMachine, compressorPath as path } from './machine-origin.ts';
 import type { Resolver } from './resolver.ts';
 

@@ -1,7 +1,8 @@
-// Layers, boards and what lies beyond them -> resolved; and lists, item by item.
+// Layers, boards and what lies beyond them -> resolved.
 
 import type { Estimate } from '../../quantities/index.ts';
 import type { BoardOf, ExposureOf, FacePartsOf, LayerOf, SheetOf } from '../plain-tank.ts';
+import { resolveItems } from './items.ts';
 import type { Resolver } from './resolver.ts';
 
 export function resolveFaceParts(take: Resolver, path: string): FacePartsOf<Estimate> {
@@ -82,9 +83,4 @@ export function resolveSheet(take: Resolver, path: string): SheetOf<Estimate> {
 export function resolveBoard(take: Resolver, path: string): BoardOf<Estimate> {
   const gap = take.quantityIfGiven(`${path}.gap`);
   return { ...resolveSheet(take, path), ...(gap === undefined ? {} : { gap }) };
-}
-
-/** Every item of a list, by its path. */
-export function resolveItems<Item>(take: Resolver, list: string, resolve: (path: string) => Item): readonly Item[] {
-  return Array.from({ length: take.itemsIn(list) }, (_, index) => resolve(`${list}.${index}`));
 }

@@ -4,7 +4,7 @@ import type { Estimate } from '../../quantities/index.ts';
 import type { ResolvedDesign } from '../plain.ts';
 import type { WrappingMeasureOf } from '../plain-tank.ts';
 import { usualLidThickness } from './defaults.ts';
-import { resolveItems } from './layers.ts';
+import { resolveItems } from './items.ts';
 import type { Resolver } from './resolver.ts';
 
 export function resolveWrapping(take: Resolver): ResolvedDesign['wrapping'] {

@@ -1,6 +1,6 @@
 // Public names of moist air: its properties and formula records.
 
-export { dewPoint, dewPointIfAny, wetBulb } from './dew-point-and-wet-bulb.ts';
+export { dewPoint, dewPointIfAny } from './dew-point.ts';
 export { airFormulas } from './formulas.ts';
 export {
   altitudeValidity,
@@ -25,3 +25,4 @@ export {
 } from './moist-air.ts';
 export { saturationValidity, saturationVapourPressure } from './saturation.ts';
 export { airConductivity, airViscosity, vapourDiffusivity } from './transport.ts';
+export { wetBulb } from './wet-bulb.ts';

@@ -19,8 +19,8 @@ export {
   saturationPressureSlope,
 } from './derivatives/derived.ts';
 export { partialDerivative, type StateVariable } from './derivatives/partial.ts';
+export { glideOf } from './dome/glide.ts';
 export { saturationAtBubbleTemperature, saturationAtDewTemperature } from './dome/levels.ts';
-export { glideOf } from './dome/line-formulas.ts';
 export { glideWorking } from './dome/line-working.ts';
 export { stateAt, supportedPairs } from './flash/entropy-pairs/state-at.ts';
 export { saturationAtPressure, saturationAtTemperature, stateInLoop } from './flash/flash.ts';

@@ -14,7 +14,7 @@ import {
   makeUpHeat,
   waterChangeHeat,
 } from '../exchange.ts';
-import { builtFindings } from '../findings/tank-findings.ts';
+import { builtFindings } from '../findings/built.ts';
 import type { AirDrawnState, AirState, BuiltIntermediates, HeatPath, TankLoad, VesselState } from '../load.ts';
 import { settlePipe } from '../pipes.ts';
 import {

@@ -1,6 +1,7 @@
 // Public names of the measures against heat loss.
 
 export { applyMeasures, type WrappedTank } from './apply.ts';
+export { applyToBuilt } from './apply-built.ts';
 export type {
   ChangedPart,
   LidSheet,

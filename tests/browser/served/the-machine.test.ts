@@ -279,6 +279,21 @@ test('two machines: the plan stands among the numbers, heat and electricity are 
   await workbench.close();
 });
 
+test('where the answer is not to build, no amount of refrigerant is shown', async () => {
+  const design = JSON.parse(text);
+  design.machine.refrigerant = 'R290';
+  const workbench = await open(JSON.stringify(design));
+  const { page } = workbench;
+  await page.locator('#verdict', { hasText: /do not build/i }).waitFor();
+  await studied(page);
+  expect(await page.locator('.station-head .study-only').count()).toBe(1);
+  const words = (await block(page, 'How many of them').textContent()) ?? '';
+  expect(words).toContain('How much each circuit holds is withheld.');
+  expect(words).not.toMatch(/holds \d/);
+  workbench.expectNoComplaints();
+  await workbench.close();
+});
+
 test('a phone in the dark: nothing is wider than the screen, no faults', async () => {
   const workbench = await open(text, { viewport: screens.phone, colorScheme: 'dark' });
   const { page } = workbench;

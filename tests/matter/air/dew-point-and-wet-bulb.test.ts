@@ -1,6 +1,7 @@
 // Dew point, wet bulb and the worked psychrometric examples of handbook and textbook, from what each gives to what it prints.
 
 import fc from 'fast-check';
+import psychrolib from 'psychrolib';
 import { describe, expect, test } from 'vitest';
 import {
   dewPoint,
@@ -111,6 +112,23 @@ test('dew point ≤ wet bulb ≤ dry bulb, and the dew point gives the vapour pr
       },
     ),
     { seed: 4713, numRuns: 300 },
+  );
+});
+
+test('the dew point is the library’s over the whole range (seed 4714)', () => {
+  psychrolib.SetUnitSystem(psychrolib.SI);
+  fc.assert(
+    fc.property(
+      fc.double({ min: -60, max: 150, noNaN: true }),
+      fc.double({ min: 0.02, max: 1, noNaN: true }),
+      (celsius, relativeHumidity) => {
+        const partial = vapourPressure(kelvin(celsius), relativeHumidity);
+        const library = kelvin(psychrolib.GetTDewPointFromVapPres(celsius, partial));
+        // The library stops at 0.001 K.
+        expect(Math.abs(dewPoint(kelvin(celsius), partial) - library)).toBeLessThan(1e-3);
+      },
+    ),
+    { seed: 4714, numRuns: 1000 },
   );
 });
 

@@ -1,16 +1,9 @@
 // Formula records of a blend's bubble and dew line: the published curve of each, the curve solved for the temperature, and
 // the glide between them.
 
-import { requireFinite } from '../../../numerics/index.ts';
 import type { Formula, FormulaSymbol, FormulaValues } from '../../../quantities/index.ts';
+import { glideOf } from './glide.ts';
 import { curveExponent, linePressureOf, lineTemperatureOf } from './saturation-curve.ts';
-
-/** ΔT = T_dew − T_bubble [K] of a blend at one pressure, both finite. Source: definition. */
-export function glideOf(dewTemperature: number, bubbleTemperature: number): number {
-  requireFinite('dewTemperature', dewTemperature);
-  requireFinite('bubbleTemperature', bubbleTemperature);
-  return dewTemperature - bubbleTemperature;
-}
 
 const T_r: FormulaSymbol = { meaning: 'temperature at which the curve ends', unit: 'K', quantity: 'temperature' };
 const p_r: FormulaSymbol = { meaning: 'pressure at which the curve ends', unit: 'Pa', quantity: 'pressure' };
@@ -45,7 +38,7 @@ export const lineFormulas: readonly Formula[] = [
     },
     source: 'definition',
     validity: 'both at one pressure',
-    file: 'src/matter/refrigerants/dome/line-formulas.ts',
+    file: 'src/matter/refrigerants/dome/glide.ts',
     compute: (v) => glideOf(v.T_dew!, v.T_bubble!),
     examples: [
       { T_dew: 318.15, T_bubble: 312.9 },

@@ -4,7 +4,7 @@ import { type WorkingStep, workingStep } from '../../../quantities/index.ts';
 import type { SaturationCurve } from '../equation/fluid-data.ts';
 import type { Saturation } from '../types.ts';
 import type { BubbleAndDew } from './bubble-and-dew.ts';
-import { glideOf } from './line-formulas.ts';
+import { glideOf } from './glide.ts';
 
 export type Line = 'bubble' | 'dew';
 

@@ -1,16 +1,14 @@
-// What the tank model leaves out or doubts, as findings: every simplification is named where the result is seen.
+// What the model of a built tank leaves out or doubts, as findings: every simplification is named where the result is seen.
 
 import type { Finding } from '../../quantities/index.ts';
 import type { BuiltTank } from '../built-tank.ts';
-import type { MeasuredTank, TankConditions } from '../description.ts';
+import type { TankConditions } from '../description.ts';
 import type { BuiltIntermediates } from '../load.ts';
 import { look, note, value, word } from './codes.ts';
 import { coverFindings } from './covers.ts';
+import { noHeatNeeded } from './measured.ts';
 import { stackFindings } from './stacks.ts';
 import { surfaceFindings } from './surfaces.ts';
-
-/** Below this measured difference of temperature a few tenths of a kelvin spoil the scaling, K. */
-const SMALL_MEASURED_DIFFERENCE = 3;
 
 export function builtFindings(
   tank: BuiltTank,
@@ -95,36 +93,4 @@ export function builtFindings(
     ...stackFindings(vessels),
   );
   return load < 0 ? [...found, noHeatNeeded(load)] : found;
-}
-
-export function measuredFindings(tank: MeasuredTank, load: number): readonly Finding[] {
-  const found = [
-    note(
-      'measuredLoadScaled',
-      { evaporationShare: value(tank.evaporationShare, 'fraction') },
-      'own simplification, no source',
-      'Scaled from the measured days: warmth with the temperature difference, vapour with the vapour pressure difference at the room humidity given here.',
-    ),
-  ];
-  const difference = tank.waterTemperature - tank.roomTemperature;
-  if (difference < SMALL_MEASURED_DIFFERENCE) {
-    found.push(
-      look(
-        'measuredDifferenceSmall',
-        { difference: value(difference, 'temperatureDifference') },
-        'own judgement',
-        'Measure again when the room is colder: with so small a difference a thermometer error of 0.5 K spoils the result.',
-      ),
-    );
-  }
-  return load < 0 ? [...found, noHeatNeeded(load)] : found;
-}
-
-function noHeatNeeded(load: number): Finding {
-  return note(
-    'tankNeedsNoHeat',
-    { surplus: value(-load, 'power') },
-    'energy balance of the tank',
-    'Pumps and lights alone would hold it warmer than asked; it would have to be cooled.',
-  );
 }

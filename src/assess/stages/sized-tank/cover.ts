@@ -1,9 +1,9 @@
 // What lies over the water in the design, as the tank model wants it told.
 
-import type { SheetOf, SideVesselOf, SizedLoadOf } from '../../design/index.ts';
-import type { Cover, ShapeMeasures, Stack } from '../../tank/index.ts';
-import type { TankFactors } from './tank-assumptions.ts';
-import { listedLayers, outermostEmissivity, sheetLayer } from './tank-stacks.ts';
+import type { SheetOf, SideVesselOf, SizedLoadOf } from '../../../design/index.ts';
+import type { Cover, ShapeMeasures, Stack } from '../../../tank/index.ts';
+import type { TankFactors } from '../tank-assumptions.ts';
+import { listedLayers, outermostEmissivity, sheetLayer } from '../tank-stacks.ts';
 
 /** The cover of the display tank. */
 export function displayCover(

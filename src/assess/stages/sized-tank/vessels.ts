@@ -1,7 +1,7 @@
 // The vessels of the design as the tank model wants them told: shapes become panels, each panel gets its layers from the
 // water outwards and what lies beyond.
 
-import type { FacePartsOf, SideVesselOf, SizedLoadOf } from '../../design/index.ts';
+import type { FacePartsOf, SideVesselOf, SizedLoadOf } from '../../../design/index.ts';
 import {
   type Face,
   measuresOf,
@@ -10,9 +10,8 @@ import {
   type ShapeMeasures,
   type Stack,
   type Vessel,
-} from '../../tank/index.ts';
-import type { TankFactors } from './tank-assumptions.ts';
-import { displayCover, sideCover } from './tank-cover.ts';
+} from '../../../tank/index.ts';
+import type { TankFactors } from '../tank-assumptions.ts';
 import {
   type Beyond,
   boardLayers,
@@ -22,7 +21,8 @@ import {
   type PlainExposure,
   type PlainSheet,
   sheetLayer,
-} from './tank-stacks.ts';
+} from '../tank-stacks.ts';
+import { displayCover, sideCover } from './cover.ts';
 
 type PlainLoad = SizedLoadOf<number>;
 type PlainFaceParts = FacePartsOf<number>;
