@@ -63,6 +63,17 @@ export interface KrigedMisses {
   readonly widened: number;
 }
 
+/** A given point that the likely machine was not asked to meet. */
+export interface SetAsidePoint {
+  readonly path: string;
+  readonly label: string;
+  /** K */
+  readonly evaporating: number;
+  readonly condensing: number;
+  /** What its flow fills of the stroke [-]. */
+  readonly volumetricEfficiency: number;
+}
+
 export interface IdentifiedMachine {
   readonly compressor: HermeticCompressor;
   /** The ranges that it was identified in, and where it lies in them: in σ from their likely values. */
@@ -72,6 +83,8 @@ export interface IdentifiedMachine {
   readonly influences: readonly Influence[];
   readonly residuals: readonly Residual[];
   readonly known: readonly KnownPoint[];
+  /** Points that fill little of the stroke and cannot be of one machine of this kind with the others; mostly none. */
+  readonly setAside: readonly SetAsidePoint[];
   /** Deviation usual between points and model, relative: of flow, of power. */
   readonly scatter: { readonly flow: number; readonly power: number };
   /** Null where no point says anything of it. */

@@ -1,7 +1,8 @@
 // A machine from whatever is known of it: ranges of its numbers, printed and measured points. The most probable machine, how far
 // each input moves it, how well it meets each given value, and what that tells of the model elsewhere.
 
-import { choleskyFactor } from '../../../numerics/index.ts';
+import { choleskyFactor, KettlefinError } from '../../../numerics/index.ts';
+import { littleFlowVolumetricEfficiency } from '../hermetic/point.ts';
 import { covarianceOf, type Places, withoutSeriesFactors } from './deviation/covariance.ts';
 import { type DeviationKind, deviationAmounts, deviationKind, middleOf } from './deviation/discrepancy.ts';
 import { krigedMisses } from './deviation/misses.ts';
@@ -9,11 +10,12 @@ import { disagreesAt, scoresOf } from './disagreement.ts';
 import type { MachineDescription } from './evidence.ts';
 import { type Fitted, fitted } from './fitting/fit.ts';
 import type { Problem } from './fitting/problem.ts';
-import type { IdentifiedMachine, KnownPoint, Residual } from './identified.ts';
+import type { IdentifiedMachine, KnownPoint, Residual, SetAsidePoint } from './identified.ts';
 import { influencesOf } from './influences.ts';
-import { type Datum, dataOf, preparedPoint } from './points.ts';
+import { type Datum, dataOf, type PreparedPoint, preparedPoint } from './points.ts';
 import { requirePossiblePoints } from './possible.ts';
-import { priorOf } from './priors.ts';
+import { type Prior, priorOf } from './priors.ts';
+import { littleFilledPoints } from './set-aside.ts';
 
 /**
  * The machine behind a description.
@@ -23,21 +25,70 @@ import { priorOf } from './priors.ts';
  *         NoSolutionError 'moreThanSwept' and 'belowIsentropic' with the limit, or the reason why no machine near the ranges
  *         runs at a point; ConvergenceError
  * Validity: as the model's (hermeticPoint); ranges about one machine in ten lies beyond.
- * Pitfall: values that disagree are not left out; `residuals` names them.
+ * Pitfall: values that disagree are not left out; `residuals` names them. Left out are points that fill little of the stroke, where
+ *          no one machine meets them and the others; `setAside` names them.
  * Source: as fit.ts, influences.ts, disagreement.ts and discrepancy.ts.
  */
 export function identifyMachine(description: MachineDescription): IdentifiedMachine {
-  const { fluid, series } = description;
   const prior = priorOf(description);
-  const points = description.points.map((point) => preparedPoint(fluid, point));
-  const data = dataOf(description);
+  const points = description.points.map((point) => preparedPoint(description.fluid, point));
   requirePossiblePoints(description, prior, points);
+  const whole = attempted(description, prior, points);
+  if (!(whole instanceof KettlefinError) && whole.missed < poorlyMet) return whole.machine;
+  const little = littleFilledPoints(prior, points);
+  for (const limit of setAsideBelow) {
+    const setAside = little.filter(({ volumetricEfficiency }) => volumetricEfficiency < limit);
+    const rest = withoutPoints(description, setAside);
+    if (setAside.length === 0 || rest.points.length === 0) continue;
+    const kept = points.filter(({ evidence }) => rest.points.includes(evidence));
+    const others = attempted(rest, prior, kept);
+    if (!(others instanceof KettlefinError) && others.missed < poorlyMet) return { ...others.machine, setAside };
+  }
+  if (whole instanceof KettlefinError) throw whole;
+  return whole.machine;
+}
+
+/** Mean of the squares per value from which on the points are not those of one machine: each some 2 σ off. */
+const poorlyMet = 4;
+
+/** Volumetric efficiencies below which points are set aside, tried in turn: as few as will do [-]. */
+const setAsideBelow = [0.2, 0.25, 0.3, littleFlowVolumetricEfficiency];
+
+interface Attempt {
+  readonly machine: IdentifiedMachine;
+  /** Sum of squares of the likely machine per given value [-]; 0 without any. */
+  readonly missed: number;
+}
+
+/** The machine behind the points, or why there is none. */
+function attempted(
+  description: MachineDescription,
+  prior: Prior,
+  points: readonly PreparedPoint[],
+): Attempt | KettlefinError {
+  try {
+    return identifiedFrom(description, prior, points);
+  } catch (error) {
+    if (error instanceof KettlefinError) return error;
+    throw error;
+  }
+}
+
+function withoutPoints(description: MachineDescription, without: readonly SetAsidePoint[]): MachineDescription {
+  const points = description.points.filter(({ path }) => !without.some((each) => each.path === path));
+  const series = description.series.filter(({ path }) => points.some((point) => point.series === path));
+  return { ...description, points, series };
+}
+
+function identifiedFrom(description: MachineDescription, prior: Prior, points: readonly PreparedPoint[]): Attempt {
+  const { fluid, series } = description;
+  const data = dataOf(description);
   const places = placesOf(description);
   const weighed = covarianceOf(data, series, places, withoutSeriesFactors);
   const problem: Problem = { fluid, prior, points, data, lower: choleskyFactor(weighed, data.length) };
   const fit = fitted(problem);
   const scores = scoresOf(data, covarianceOf(data, series, places), fit);
-  return {
+  const machine: IdentifiedMachine = {
     compressor: fit.compressor,
     prior,
     deviations: fit.deviations,
@@ -45,6 +96,7 @@ export function identifyMachine(description: MachineDescription): IdentifiedMach
     influences: influencesOf(description, problem, places, fit),
     residuals: data.map((datum, row) => residualOf(datum, fit.modelled[row]!, scores[row]!)),
     known: knownPoints(description, data, fit),
+    setAside: [],
     scatter: { flow: scatterOf('flow', data, fit), power: scatterOf('power', data, fit) },
     kriged: {
       flow: krigedMisses('flow', data, series, places, fit),
@@ -52,6 +104,7 @@ export function identifyMachine(description: MachineDescription): IdentifiedMach
     },
     frequencies: frequenciesOf(description),
   };
+  return { machine, missed: data.length === 0 ? 0 : fit.squares / data.length };
 }
 
 function placesOf({ points }: MachineDescription): Places {

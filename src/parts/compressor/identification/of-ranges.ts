@@ -27,6 +27,7 @@ export function machineOfRanges(description: Omit<MachineDescription, 'points' |
     influences: rangeInfluences(description.prior, prior),
     residuals: [],
     known: [],
+    setAside: [],
     scatter: { flow: Math.hypot(flow.smooth, flow.rough), power: Math.hypot(power.smooth, power.rough) },
     kriged: { flow: null, power: null },
     frequencies: [description.ratedSupply.frequency],
