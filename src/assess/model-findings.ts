@@ -4,12 +4,12 @@
 import type { ResolvedDesign } from '../design/index.ts';
 import {
   type Contradiction,
+  evidenceQuantityNames,
   type IdentifiedMachine,
   nameplateContradictions,
   type Residual,
 } from '../parts/compressor/index.ts';
 import type { Fact, Finding, Severity } from '../quantities/index.ts';
-import { evidenceQuantityName } from './answers/machine.ts';
 import type { UnansweredEnd } from './doubt/doubt.ts';
 import type { MachineAnswer } from './machine-answer.ts';
 import type { StageResults } from './stages/index.ts';
@@ -120,7 +120,7 @@ export function disagreementFindings({ residuals }: Pick<IdentifiedMachine, 'res
 }
 
 function valueDisagrees({ label, quantity, given, modelled, deviation }: Residual): Finding {
-  const name = evidenceQuantityName[quantity];
+  const name = evidenceQuantityNames[quantity];
   return finding(
     'machineValueDisagrees',
     'look',

@@ -3,13 +3,12 @@
 import type { ResolvedDesign } from '../../design/index.ts';
 import {
   applicationLimits,
-  type EvidenceQuantity,
+  evidenceQuantityNames,
   type LimitReach,
   type ModelDoubt,
   modelDoubt,
   type Residual,
 } from '../../parts/compressor/index.ts';
-import type { QuantityName } from '../../quantities/index.ts';
 import type { OperatingMomentAnswer } from '../assessment.ts';
 import type { MachineAnswer, ResidualAnswer } from '../machine-answer.ts';
 import type { StagedDesign } from '../stages/engine-assumptions.ts';
@@ -72,17 +71,8 @@ export function doubtAtSpell(
   });
 }
 
-/** The quantity that each given value is a number of. */
-export const evidenceQuantityName: Readonly<Record<EvidenceQuantity, QuantityName>> = {
-  massFlow: 'massFlow',
-  capacity: 'power',
-  power: 'electricPower',
-  current: 'current',
-  dischargeTemperature: 'temperature',
-};
-
 export function residualAnswer({ quantity: of, ...residual }: Residual): ResidualAnswer {
-  return { of, ...residual, quantity: evidenceQuantityName[of] };
+  return { of, ...residual, quantity: evidenceQuantityNames[of] };
 }
 
 function spanOf(temperatures: readonly number[]): { readonly lowest: number; readonly highest: number } {

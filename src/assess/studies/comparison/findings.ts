@@ -2,22 +2,15 @@
 // of the assessment counts, with its ranges: whether figures of a charge are withheld hangs on it. Any other fluid is stopped
 // in any case; there the rules are asked at likely values.
 
-import {
-  cautionFluid,
-  findCautions,
-  flammableFluidInUnsuitableEquipment,
-  fluidAttacksCopper,
-  fluidForStudyOnly,
-  notForThisMachine,
-} from '../../../cautions/index.ts';
+import { findCautions } from '../../../cautions/index.ts';
 import type { DesignDocument } from '../../../design/index.ts';
-import { catalogueEntry } from '../../../matter/refrigerants/index.ts';
 import { KettlefinError } from '../../../numerics/index.ts';
 import type { Finding } from '../../../quantities/index.ts';
 import { BareAssessor } from '../../bare-assessor.ts';
 import { cautionFacts } from '../../caution-facts.ts';
 import { StageRunner } from '../../stage.ts';
 import { type StageResults, stages } from '../../stages/index.ts';
+import { fluidFindings } from '../fluid-findings.ts';
 import { onFluid, type Subject } from './subject.ts';
 import { comparedStages } from './values.ts';
 
@@ -38,7 +31,7 @@ function assessedFindings(subject: Subject, fluid: string): readonly Finding[] {
   const outcome = new BareAssessor().assess(onIt, 'metric');
   return outcome.ok
     ? [...outcome.assessment.findings, ...outcome.assessment.cautions]
-    : findingsOfTheFluid(subject, fluid);
+    : fluidFindings(subject.design, fluid);
 }
 
 function likelyFindings(subject: Subject, fluid: string): readonly Finding[] {
@@ -50,18 +43,6 @@ function likelyFindings(subject: Subject, fluid: string): readonly Finding[] {
     return findCautions(cautionFacts(design, results, subject.resolution.design));
   } catch (error) {
     if (!(error instanceof KettlefinError)) throw error;
-    return findingsOfTheFluid(subject, fluid);
+    return fluidFindings(subject.design, fluid);
   }
-}
-
-/** Without a loop the rules about the fluid itself still hold. */
-function findingsOfTheFluid({ design: { machine, place } }: Subject, fluid: string): readonly Finding[] {
-  const facts = {
-    fluid: cautionFluid(catalogueEntry(fluid)),
-    madeFor: cautionFluid(catalogueEntry(machine.compressor.madeFor)),
-    forFlammables: machine.forFlammables,
-    region: place.region,
-  };
-  const rules = [flammableFluidInUnsuitableEquipment, notForThisMachine, fluidForStudyOnly, fluidAttacksCopper];
-  return rules.flatMap((rule) => rule(facts) ?? []);
 }

@@ -14,9 +14,9 @@ import { listed, type QuantityName } from '../../../quantities/index.ts';
 import { bandWithUnit } from '../../answers/pieces.ts';
 import type { StagedDesign } from '../../stages/engine-assumptions.ts';
 import { exactStates } from '../../stages/states.ts';
+import { fluidFindings } from '../fluid-findings.ts';
 import type { CompatibilityFact, OtherFluid } from './answer.ts';
 import type { LimitsOfMachine } from './limits.ts';
-import { fluidFindings } from './points/point-findings.ts';
 import { type LoopRun, type MachineSubject, settledAt } from './subject.ts';
 import { type Variants, variedNumbers } from './variants.ts';
 

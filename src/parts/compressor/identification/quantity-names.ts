@@ -1,13 +1,14 @@
 // Names of the quantities (src/quantities) that a machine's numbers and given values are of.
 
+import type { QuantityName } from '../../../quantities/index.ts';
 import type { HermeticParameter } from '../hermetic/parameters.ts';
 import type { EvidenceQuantity } from './evidence.ts';
 
-export const parameterQuantities: Readonly<Record<HermeticParameter, string>> = {
+export const parameterQuantities: Readonly<Record<HermeticParameter, QuantityName>> = {
   displacement: 'displacement',
   clearanceRatio: 'ratio',
-  suctionVelocity: 'velocity',
-  dischargeVelocity: 'velocity',
+  suctionVelocity: 'speed',
+  dischargeVelocity: 'speed',
   suctionHeatingUnits: 'ratio',
   dischargeCoolingUnits: 'ratio',
   leakageRatio: 'ratio',
@@ -20,7 +21,7 @@ export const parameterQuantities: Readonly<Record<HermeticParameter, string>> = 
   shellConductance: 'thermalConductance',
 };
 
-export const evidenceQuantityNames: Readonly<Record<EvidenceQuantity, string>> = {
+export const evidenceQuantityNames: Readonly<Record<EvidenceQuantity, QuantityName>> = {
   massFlow: 'massFlow',
   capacity: 'power',
   power: 'electricPower',

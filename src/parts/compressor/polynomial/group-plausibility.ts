@@ -22,6 +22,7 @@ import {
   type PolynomialQuantity,
   type PolynomialUnit,
   polynomialUnits,
+  polynomialUnitsInSi,
   type TemperatureUnit,
   temperatureUnits,
   zeroCelsius,
@@ -107,13 +108,6 @@ function columnOf(inSi: TenCoefficients, grid: readonly GridPoint[]): readonly n
   );
 }
 
-const unitInSi: Readonly<Record<PolynomialQuantity, string>> = {
-  massFlow: 'kg/s',
-  capacity: 'W',
-  power: 'W',
-  current: 'A',
-};
-
 interface Judgement {
   readonly fault: string | undefined;
   readonly overall: Band | null;
@@ -132,7 +126,7 @@ function judge(
   for (const [of, column] of Object.entries(values)) {
     const worst = column.findIndex((value) => !(value > 0));
     if (worst >= 0) {
-      const value = `${rounded(column[worst]!)} ${unitInSi[of as PolynomialQuantity]}`;
+      const value = `${rounded(column[worst]!)} ${polynomialUnitsInSi[of as PolynomialQuantity]}`;
       return { fault: `${of} of ${value} at ${placeIn(grid, worst)}`, ...nothing };
     }
   }

@@ -17,6 +17,14 @@ export const polynomialUnits = {
   current: ['A'],
 } as const satisfies Readonly<Record<PolynomialQuantity, readonly string[]>>;
 
+/** Base SI of each. */
+export const polynomialUnitsInSi = {
+  massFlow: 'kg/s',
+  capacity: 'W',
+  power: 'W',
+  current: 'A',
+} as const satisfies Readonly<Record<PolynomialQuantity, string>>;
+
 export type PolynomialUnit = (typeof polynomialUnits)[PolynomialQuantity][number];
 
 export const temperatureUnits: readonly TemperatureUnit[] = ['celsius', 'fahrenheit'];

@@ -11,6 +11,7 @@ import {
   fitTenCoefficients,
   type HermeticParameter,
   hermeticParameters,
+  polynomialUnitsInSi,
 } from '../../../../parts/compressor/index.ts';
 import type { Band, Finding } from '../../../../quantities/index.ts';
 import { residualAnswer } from '../../../answers/machine.ts';
@@ -138,12 +139,6 @@ function seriesOf(points: readonly EvidencePoint[]): readonly (readonly [string,
 
 /** What ten coefficients are printed for. */
 const fittedQuantities = ['massFlow', 'capacity', 'power', 'current'] as const;
-const units: Readonly<Record<(typeof fittedQuantities)[number], string>> = {
-  massFlow: 'kg/s',
-  capacity: 'W',
-  power: 'W',
-  current: 'A',
-};
 
 function fitsOf(path: string, points: readonly EvidencePoint[]): readonly CoefficientFit[] {
   return fittedQuantities.flatMap((of): readonly CoefficientFit[] => {
@@ -164,7 +159,7 @@ function fitOf(path: string, of: (typeof fittedQuantities)[number], points: read
       path,
       of,
       coefficients,
-      unit: units[of],
+      unit: polynomialUnitsInSi[of],
       scatter,
       evaporatingRange,
       condensingRange,

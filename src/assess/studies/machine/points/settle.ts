@@ -12,12 +12,12 @@ import { fromDesign, type Refusal } from '../../../from-design.ts';
 import { disagreementFindings, glideFindings, operatingFindings, unansweredFinding } from '../../../model-findings.ts';
 import { aroundShell } from '../../../stages/machine.ts';
 import { exactStates, type StatesFrom } from '../../../stages/states.ts';
+import { fluidFindings } from '../../fluid-findings.ts';
 import { readMachine } from '../alone.ts';
 import { limitsOfMachine } from '../limits.ts';
 import { isOfLoop, type LoopRun, loopVariants, type MachineSubject, machineSubject, placeOf } from '../subject.ts';
 import { variedNumbers } from '../variants.ts';
 import type { UnitBand } from './point-answer.ts';
-import { fluidFindings } from './point-findings.ts';
 
 /** In place of the design's; levels in K. */
 export interface AskedPlace {
