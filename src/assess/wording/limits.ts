@@ -20,7 +20,7 @@ const labels: Readonly<Record<LimitName, string>> = {
   wallHighest: 'temperature of motor and shell',
   currentRated: 'rated current',
   currentContinuous: 'current it bears for long',
-  motorLoadHighest: 'load of its motor at the hardest point it was built for',
+  motorLoadHighest: 'motor load at the hardest it was built for',
 };
 
 /** @param name  one of LimitName; any other stays as it is */

@@ -1,16 +1,11 @@
 // The Assessment as a person reads it in a terminal: verdict, tank, machine, limits, bills, doubt, findings, assumptions,
 // caution. Figures of the charge are withheld where the answer is not to build.
 
-import {
-  type Assessment,
-  distanceQuantity,
-  type LimitMargin,
-  standingTitles,
-  withoutCharge,
-} from '../../assess/index.ts';
+import { type Assessment, type LimitMargin, standingTitles, withoutCharge } from '../../assess/index.ts';
 import { type Band, type QuantityName, sayBand, sayQuantity, type UnitView } from '../../quantities/index.ts';
 import { billsSections } from './bills.ts';
 import { flipWords, measureNextSection } from './doubt.ts';
+import { limitsRows } from './machine/limits-rows.ts';
 import { printableLine } from './printable.ts';
 import {
   assumptionCount,
@@ -101,16 +96,10 @@ function machineSection(assessment: Assessment, view: UnitView): string {
 }
 
 function limitsSection(limits: readonly LimitMargin[], view: UnitView): string {
-  const rows = limits.map(({ label, quantity, value, bound, margin, passed }) => {
-    const distance = sayQuantity(Math.abs(margin), distanceQuantity(quantity), view);
-    return [
-      label,
-      sayQuantity(bound, quantity, view),
-      `here about ${sayQuantity(value, quantity, view)}`,
-      passed ? `passed by ${distance}` : `${distance} to go`,
-    ];
-  });
-  return section('Limits usual for such a machine, the nearest first, in the coldest spell', columns(rows));
+  return section(
+    'Limits usual for such a machine, the nearest first, in the coldest spell',
+    columns(limitsRows(limits, view)),
+  );
 }
 
 function sizeSection({ sizing, operating }: Assessment, view: UnitView): string {
