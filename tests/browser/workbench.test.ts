@@ -151,7 +151,7 @@ describe('editing', () => {
     expect(await page.getByRole('button', { name: 'Undo' }).isDisabled()).toBe(true);
     await pending.getByRole('button', { name: 'Leave it' }).click();
     await pending.waitFor({ state: 'detached' });
-    expect(await page.evaluate(() => document.activeElement?.textContent)).toBe('Add a rating');
+    await expect.poll(() => page.evaluate(() => document.activeElement?.textContent)).toBe('Add a rating');
     expect(await sentence(page)).toBe(before);
     workbench.expectNoComplaints();
     await workbench.close();

@@ -45,8 +45,9 @@ describe('the seven questions', () => {
       await give('Room temperature', '21 °C');
       await next();
       await next();
-      await choose('It came out of a …', 'dehumidifier');
-      await choose('Refrigerant it was made for', 'R134a');
+      await choose('It came out of a … (may stay open)', 'dehumidifier');
+      await choose('Refrigerant it was made for (may stay open)', 'R134a');
+      await give('Year it was made in (may stay open)', '2005 to 2015');
       await next();
       await give('Currency', 'dollars');
       await give('Price of electricity', '16 ct/kWh');
