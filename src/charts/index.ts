@@ -15,7 +15,8 @@ export {
   type LimitRequest,
   makeDiagram,
 } from './loops/loop-diagram.ts';
-export { type Plane, pressureEnthalpyChart, temperatureEntropyChart } from './loops/property-diagrams.ts';
+export { type Plane, pictureTitle } from './loops/plane-titles.ts';
+export { pressureEnthalpyChart, temperatureEntropyChart } from './loops/property-diagrams.ts';
 export { makeReducedLoops, type ReducedLoop, type ReducedLoopRequest } from './loops/reduced-loops.ts';
 export { reducedLoopsChart } from './loops/reduced-loops-chart.ts';
 export { sayReferenceState } from './loops/reference-state.ts';

@@ -7,7 +7,8 @@ import type { WorkingStep } from '../../quantities/index.ts';
 import { saveAddress } from '../state/files.ts';
 import { DataTable } from '../ui/data-table.tsx';
 import { paperWidth, useLight, usePaper } from '../ui/light.tsx';
-import { drawBeforePrinting } from '../ui/print-page.ts';
+import { NotDrawnYet, usualProportion } from './picture-place.tsx';
+import { useNear } from './use-near.ts';
 
 type Adapter = typeof import('./plotly-adapter.ts');
 
@@ -34,23 +35,8 @@ export function Chart({ chart, tableOpen = false, workings = [] }: ChartProps): 
   const words = useId();
   const light = useLight();
   const isPaper = usePaper();
-  const [near, setNear] = useState(false);
   const [state, setState] = useState<'waiting' | 'drawn' | 'failed'>('waiting');
-
-  useEffect(() => {
-    const element = host.current;
-    if (element === null) return;
-    const watch = new IntersectionObserver(
-      (entries) => entries.some((entry) => entry.isIntersecting) && setNear(true),
-      {
-        rootMargin: '400px',
-      },
-    );
-    watch.observe(element);
-    return () => watch.disconnect();
-  }, []);
-
-  useEffect(() => (state === 'waiting' ? drawBeforePrinting(() => setNear(true)) : undefined), [state]);
+  const near = useNear(host, state === 'waiting');
 
   /** Draws, and answers how to leave off. */
   const draw = () => {
@@ -100,14 +86,10 @@ export function Chart({ chart, tableOpen = false, workings = [] }: ChartProps): 
         className="chart-picture"
         data-state={state}
         ref={host}
-        style={{ aspectRatio: `1 / ${chart.proportion ?? 0.62}` }}
+        style={{ aspectRatio: `1 / ${chart.proportion ?? usualProportion}` }}
         aria-hidden="true"
       />
-      {state === 'waiting' && (
-        <p className="quiet">
-          {isPaper ? 'Not drawn yet: the page’s own buttons print it with its pictures.' : 'Drawing…'}
-        </p>
-      )}
+      {state === 'waiting' && <NotDrawnYet />}
       {state === 'failed' && (
         <p className="quiet">The picture could not be drawn here; the table below says the same.</p>
       )}

@@ -1,12 +1,11 @@
 // Where it settles: the operating point at the coldest spell, its p-h picture, the exchangers its approaches imply, and
 // which uncertain input moves the verdict most.
 
-import { lazy, type ReactNode, Suspense, useMemo } from 'react';
-import type { Assessment, SizingAnswer } from '../../assess/index.ts';
-import { pressureEnthalpyChart, settledLoop, stateTable } from '../../charts/index.ts';
+import { lazy, type ReactNode, Suspense, useCallback, useState } from 'react';
+import type { Assessment, OperatingAnswer, SizingAnswer } from '../../assess/index.ts';
+import { pictureTitle, stateTable } from '../../charts/index.ts';
 import { sayBand, type UnitView } from '../../quantities/index.ts';
-import { Chart } from '../charts/chart.tsx';
-import { useDiagram } from '../state/use-diagram.ts';
+import { PicturePlace } from '../charts/picture-place.tsx';
 import { DataTable } from '../ui/data-table.tsx';
 import { Findings, saidFindings } from '../ui/findings.tsx';
 import { HowComputed } from '../ui/how-computed.tsx';
@@ -15,16 +14,15 @@ import { ResultLink } from '../ui/result-link.tsx';
 import { say, sayNeed, sentenceStart } from '../ui/say.ts';
 import { Station, type StationProps } from './station.tsx';
 
-// Below the pictures, so loaded after them.
+// Loaded when it comes near the view, as the library that draws it is.
+const LoopPicture = lazy(() => import('./loop-picture.tsx').then((part) => ({ default: part.LoopPicture })));
+// Further down, so loaded after what is seen first.
 const WhatMatters = lazy(() => import('../doubt/what-matters.tsx').then((part) => ({ default: part.WhatMatters })));
 const MeasureNext = lazy(() => import('../doubt/measure-next.tsx').then((part) => ({ default: part.MeasureNext })));
 
 export function WhereItSettles({ answer, view }: StationProps): ReactNode {
   const { assessment } = answer;
   const { operating } = assessment;
-  const request = useMemo(() => settledLoop(operating, view), [operating, view]);
-  const { diagram, problem } = useDiagram(request, view);
-  const chart = useMemo(() => diagram && pressureEnthalpyChart(diagram, view), [diagram, view]);
   return (
     <Station
       name="where-it-settles"
@@ -134,8 +132,7 @@ export function WhereItSettles({ answer, view }: StationProps): ReactNode {
         </Numbers>
       }
     >
-      {chart !== undefined && <Chart chart={chart} />}
-      {problem !== undefined && <p className="quiet">The picture is missing: {problem}</p>}
+      <Picture operating={operating} view={view} />
       <section className="block">
         <h3>States of the refrigerant</h3>
         <DataTable table={stateTable(operating.points, view)} workings={assessment.workings} />
@@ -164,6 +161,19 @@ export function WhereItSettles({ answer, view }: StationProps): ReactNode {
         <Findings said={saidFindings(answer, ['model'])} none="The model raised no doubt of its own at this point." />
       </section>
     </Station>
+  );
+}
+
+function Picture({ operating, view }: { operating: OperatingAnswer; view: UnitView }): ReactNode {
+  const [isWanted, setWanted] = useState(false);
+  const want = useCallback(() => setWanted(true), []);
+  const title = pictureTitle('pressureEnthalpy', operating.refrigerant);
+  const place = <PicturePlace title={title} whenNear={want} />;
+  if (!isWanted) return place;
+  return (
+    <Suspense fallback={place}>
+      <LoopPicture operating={operating} view={view} title={title} />
+    </Suspense>
   );
 }
 

@@ -13,8 +13,9 @@ export function drawBeforePrinting(draw: () => void): () => void {
 }
 
 export async function printPage(): Promise<void> {
-  for (const draw of undrawn) draw();
   for (let waited = 0; undrawn.size > 0 && waited < longestWait; waited += pause) {
+    // Anew each time: of a picture whose parts had to be fetched there is more to draw now.
+    for (const draw of undrawn) draw();
     await new Promise((resolve) => setTimeout(resolve, pause));
   }
   window.print();

@@ -1,5 +1,5 @@
 // Answers for which a part of the engine is loaded when it is first asked, so that a first visit does not wait for it: the
-// textbook cycle, the comparison of refrigerants, the brief, the formulas, the steps behind every number, the design reckoned
+// picture of a loop, the textbook cycle, the comparison of refrigerants, the brief, the formulas, the steps behind every number, the design reckoned
 // with tables, what to wrap, the study of the machine.
 
 import type { BareAssessor } from '../../assess/index.ts';
@@ -9,6 +9,7 @@ import type {
   BriefRequest,
   CompareRequest,
   CycleRequest,
+  DiagramMessage,
   EngineProblem,
   EngineReply,
   FormulasRequest,
@@ -21,6 +22,7 @@ import type {
 import { problemOf, problemsOf } from './problems.ts';
 
 export type RequestOnDemand =
+  | DiagramMessage
   | CycleRequest
   | SecondCycleRequest
   | CompareRequest
@@ -33,6 +35,7 @@ export type RequestOnDemand =
 
 /** What each part is called when it could not be loaded. */
 const parts: Readonly<Record<RequestOnDemand['kind'], string>> = {
+  diagram: 'The picture',
   cycle: 'The textbook cycle',
   secondCycle: 'The textbook cycle',
   compare: 'The comparison',
@@ -88,6 +91,10 @@ async function answering(
   assessor: BareAssessor,
 ): Promise<(id: number, refused: Refused) => EngineReply> {
   switch (body.kind) {
+    case 'diagram': {
+      const { makeDiagram } = await import('./diagram.ts');
+      return (id) => ({ kind: 'diagram', id, ok: true, answer: makeDiagram(body.request) });
+    }
     case 'cycle':
     case 'secondCycle': {
       const { replyToCycle } = await import('./cycle.ts');

@@ -2,7 +2,6 @@
 // kept, so that an edit computes only what depends on it. Messages of the engine are said in the reader's units.
 
 import { BareAssessor, sayFinding, sayLoopAgainst, withoutCharge } from '../../assess/index.ts';
-import { makeDiagram } from '../../charts/index.ts';
 import type { Finding, UnitView } from '../../quantities/index.ts';
 import type {
   AssessRequest,
@@ -35,8 +34,6 @@ export function createServe(now: () => number, assessor = new BareAssessor()): S
           if (!outcome.ok) return { kind: 'assess', id, ok: false, problems: outcome.problems };
           return { kind: 'assess', id, ok: true, answer: { ...outcome.answer, took: now() - since } };
         }
-        case 'diagram':
-          return { kind: 'diagram', id, ok: true, answer: makeDiagram(body.request) };
         case 'range':
           return { kind: 'range', id, ok: true, answer: assessor.rangeOf(body.result) };
       }

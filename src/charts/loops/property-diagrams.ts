@@ -12,11 +12,10 @@ import type {
   LimitBand,
 } from '../specification.ts';
 import type { Diagram, DiagramState } from './loop-diagram.ts';
+import { type Plane, pictureTitle } from './plane-titles.ts';
 import { pointNumbers, stateTable, stateTitle } from './state-table.ts';
 
 type Line = Diagram['pressureEnthalpy']['lines'][number];
-/** Which pair of axes. */
-export type Plane = 'pressureEnthalpy' | 'temperatureEntropy';
 
 interface LineLook {
   readonly label: string;
@@ -73,7 +72,7 @@ function propertyChart(diagram: Diagram, plane: Plane, view: UnitView): ChartSpe
   const frame = frameOf([diagram], plane, view);
   const families = diagram[plane].lines.map((line) => familySeries(line, plane, view));
   return {
-    title: `${planeTitles[plane]} of ${diagram.refrigerant}`,
+    title: pictureTitle(plane, diagram.refrigerant),
     description: descriptionOf(diagram, isPressure, view),
     ...axesOf(plane, frame, view),
     series: [...families, ...processSeries(diagram, plane, view), pointSeries(diagram.points, plane, view)],
@@ -90,11 +89,6 @@ function propertyChart(diagram: Diagram, plane: Plane, view: UnitView): ChartSpe
     proportion: 0.64,
   };
 }
-
-export const planeTitles: Readonly<Record<Plane, string>> = {
-  pressureEnthalpy: 'Pressure and enthalpy',
-  temperatureEntropy: 'Temperature and entropy',
-};
 
 /** Both axes of a plane over what the frame shows; pressures on a logarithmic scale. */
 export function axesOf(plane: Plane, frame: Frame, view: UnitView): Pick<ChartSpecification, 'x' | 'y'> {

@@ -5,6 +5,7 @@
 import { toView, type UnitView } from '../../quantities/index.ts';
 import type { ChartNote, ChartSeries, ChartSpecification, ChartTable } from '../specification.ts';
 import type { Diagram, DiagramState } from './loop-diagram.ts';
+import { type Plane, pictureTitle } from './plane-titles.ts';
 import {
   axesOf,
   type Frame,
@@ -13,9 +14,7 @@ import {
   isDome,
   type LoopLook,
   notePlace,
-  type Plane,
   planeQuantities,
-  planeTitles,
   pointSeries,
   pressureEnthalpyChart,
   processSeries,
@@ -52,7 +51,7 @@ export function cyclesChart(cycles: Cycles, plane: Plane, view: UnitView): Chart
   const isPressure = plane === 'pressureEnthalpy';
   const frame = frameOf(both, plane, view);
   return {
-    title: `${planeTitles[plane]} of ${named(first, second)}`,
+    title: pictureTitle(plane, named(first, second)),
     description: descriptionOf(both, isPressure, isOneFluid, view),
     ...axesOf(plane, frame, view),
     series: [...(isOneFluid ? sharedLines(both, plane, view) : domes(both, plane, view)), ...loops(both, plane, view)],
