@@ -13,7 +13,7 @@ import {
   type TripFound,
   tripAt,
 } from '../parts/compressor/index.ts';
-import { machineAt } from './answers/moments.ts';
+import { machineBandsAt } from './answers/moments.ts';
 import type { Bands } from './answers/pieces.ts';
 
 /** What the facts are gathered from. */
@@ -56,13 +56,13 @@ export function machineFacts(input: MachineFactsInput): MachineFacts {
 
 /** The machine at one moment. */
 export function machineStateFacts(
-  when: Parameters<typeof machineAt>[0],
+  when: Parameters<typeof machineBandsAt>[0],
   point: OperatingPoint,
   bands: Pick<Bands, 'bands'>,
   { exchangers: { superheat } }: Pick<ResolvedDesign, 'exchangers'>,
 ): MachineStateFacts {
   const { low, likely, high } = superheat;
-  return { ...machineAt(when, point, bands), superheat: { low, likely, high } };
+  return { ...machineBandsAt(when, point, bands), superheat: { low, likely, high } };
 }
 
 /** Least lift that is searched up to [K]: above it hardly anything is pumped. */

@@ -79,7 +79,7 @@ export function rangesAt(
 }
 
 /** Current and wall of the machine at one moment, with their ranges where they were varied. */
-export function machineAt(
+export function machineBandsAt(
   when: MonthMoment | 'coldestSpell',
   point: OperatingPoint,
   { bands }: Pick<Bands, 'bands'>,

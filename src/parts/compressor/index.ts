@@ -1,7 +1,7 @@
 // Public names of the compressor: model, running point, ratings, appliance classes and limits.
 
 export { clampError, clampSensitivities, dischargeLag, type Sensitivities } from './bench/clamps.ts';
-export { type BenchMeasurement, type BenchMeter, benchPoint, powerOfCurrent } from './bench/point.ts';
+export { type BenchMeasurement, type BenchMeter, benchPoint } from './bench/point.ts';
 export {
   type ApplianceClass,
   type ApplianceRanges,
@@ -13,13 +13,7 @@ export {
 export { oilChoices, startTypeChoices } from './classes/choices.ts';
 export { type LikelyFluid, likelyFluid, usualOil } from './classes/fluids-by-year.ts';
 export { type StartType, startTypes } from './classes/machine-data.ts';
-export {
-  compressorFluids,
-  type MachineOrigin,
-  type MachinePrior,
-  machinePrior,
-  referencePressure,
-} from './classes/prior.ts';
+export { compressorFluids, type MachineOrigin, type MachinePrior, machinePrior } from './classes/prior.ts';
 export type { Application, SourcedEstimate } from './data.ts';
 export { applications } from './data.ts';
 export type {
@@ -30,26 +24,18 @@ export type {
   LimitReach,
 } from './envelope/envelope.ts';
 export { envelopeOf, limitedQuantities, limitsReached } from './envelope/envelope.ts';
-export { distanceAbove, distanceBelow } from './envelope/limit-distance.ts';
 export type { ApplicationLimits } from './envelope/limits.ts';
 export { applicationLimits } from './envelope/limits.ts';
 export { type Contradiction, currentShare, type Nameplate, nameplateContradictions } from './envelope/nameplate.ts';
-export {
-  crankcaseHeaterPower,
-  type RestingMeter,
-  type StartingNumbers,
-  type StartingRequest,
-  startingNumbers,
-} from './envelope/starting.ts';
+export { type RestingMeter, type StartingNumbers, type StartingRequest, startingNumbers } from './envelope/starting.ts';
 export { type Trip, type TripFound, type TripSearch, tripAt } from './envelope/trip.ts';
 export { compressorFormulas } from './formulas.ts';
 export { clearanceVolumetricEfficiency } from './hermetic/efficiencies.ts';
 export type { MotorPoint } from './hermetic/motor.ts';
-export { stallingSlip } from './hermetic/motor.ts';
 export type { HermeticCompressor, HermeticParameter, Supply } from './hermetic/parameters.ts';
-export { hermeticParameters, requireHermeticCompressor, requireSupply } from './hermetic/parameters.ts';
+export { hermeticParameters, requireHermeticCompressor } from './hermetic/parameters.ts';
 export type { CompressorWarning, HermeticPoint, RunningConditions } from './hermetic/point.ts';
-export { hermeticPoint, littleFlowVolumetricEfficiency } from './hermetic/point.ts';
+export { hermeticPoint } from './hermetic/point.ts';
 export { parameterScales } from './identification/coordinates.ts';
 export { type DoubtedPlace, modelDoubt } from './identification/deviation/doubt.ts';
 export type {
@@ -59,7 +45,6 @@ export type {
   MachineDescription,
   PriorRange,
 } from './identification/evidence.ts';
-export { evidenceQuantities } from './identification/evidence.ts';
 export type {
   IdentifiedMachine,
   Influence,
@@ -85,25 +70,18 @@ export type {
 } from './polynomial/coefficient-evidence.ts';
 export { evidenceFromCoefficients } from './polynomial/coefficient-evidence.ts';
 export type { CoefficientSet, StatedSupply, TemperatureRange } from './polynomial/coefficient-set.ts';
-export { coefficientValue } from './polynomial/coefficient-set.ts';
 export type { FitPoint, FitResidual, FitWeighting, TenCoefficientFit } from './polynomial/fit.ts';
-export { disagreementChance, fitTenCoefficients, leastDisagreement } from './polynomial/fit.ts';
+export { fitTenCoefficients } from './polynomial/fit.ts';
 export type { RatedStates } from './polynomial/flow-and-capacity.ts';
 export { liquidWorth, ratedStates } from './polynomial/flow-and-capacity.ts';
 export type { PlausibilityDoubt } from './polynomial/group-plausibility.ts';
 export type { SensibleReading, UnitReading } from './polynomial/plausibility.ts';
-export { ImplausibleUnitError, sensibleOverallEfficiency } from './polynomial/plausibility.ts';
 export type { PrintedRating } from './polynomial/rating-evidence.ts';
 export { ratingEvidence } from './polynomial/rating-evidence.ts';
-export {
-  densityShareDabiriRice1981,
-  flowRatioDabiriRice1981,
-  powerRatioDabiriRice1981,
-} from './polynomial/superheat.ts';
+export { flowRatioDabiriRice1981, powerRatioDabiriRice1981 } from './polynomial/superheat.ts';
 export type { TableQuantity } from './polynomial/table/columns.ts';
-export { acceptedHeaders, tableQuantities } from './polynomial/table/columns.ts';
 export type { ImpliedLiquid, TableEvidence, TableRequest } from './polynomial/table/evidence.ts';
-export { evidenceFromTable, tableScatter } from './polynomial/table/evidence.ts';
+export { evidenceFromTable } from './polynomial/table/evidence.ts';
 export type {
   PointRow,
   PointTable,
@@ -112,13 +90,12 @@ export type {
   TableProblem,
   TableProblemCode,
 } from './polynomial/table/point-table.ts';
-export { mostTableRows, readPointTable } from './polynomial/table/point-table.ts';
+export { readPointTable } from './polynomial/table/point-table.ts';
 export type { TenCoefficients } from './polynomial/ten-coefficients.ts';
 export { requireTenCoefficients, tenCoefficients } from './polynomial/ten-coefficients.ts';
-export { coefficientScatter, sheetTolerance } from './polynomial/tolerance.ts';
+export { sheetTolerance } from './polynomial/tolerance.ts';
 export type { PolynomialQuantity, PolynomialUnit, TemperatureUnit } from './polynomial/units.ts';
 export { polynomialUnits, polynomialUnitsInSi } from './polynomial/units.ts';
-export { coefficientWorking } from './polynomial/working.ts';
 export type { RatingConditions, RatingPoint } from './rating-points.ts';
 export { ratingConditions, ratingPoint, ratingPointNames, ratingPoints, ratingPointVariants } from './rating-points.ts';
 export type { BetweenPressures, RunningMachine, RunningPoint } from './running.ts';

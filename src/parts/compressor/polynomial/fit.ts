@@ -51,9 +51,9 @@ export interface TenCoefficientFit {
 }
 
 /** A set of points of one machine without a wrong one shows a disagreeing point in one case out of twenty. */
-export const disagreementChance = 0.05;
+const disagreementChance = 0.05;
 /** Deviations smaller than this disagree with nothing, however well the others agree: printed numbers are rounded. */
-export const leastDisagreement = 0.01;
+const leastDisagreement = 0.01;
 /** At most this share of the points can disagree with the others. */
 const mostDisagreeing = 0.2;
 

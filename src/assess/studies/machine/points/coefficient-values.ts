@@ -3,7 +3,7 @@
 
 import type { Refrigerant } from '../../../../matter/refrigerants/index.ts';
 import { KettlefinError } from '../../../../numerics/index.ts';
-import { type CoefficientSet, coefficientAt } from '../../../../parts/compressor/index.ts';
+import { type CoefficientSet, coefficientAt, polynomialUnitsInSi } from '../../../../parts/compressor/index.ts';
 import { coefficientSets } from '../../../stages/machine-points.ts';
 import type { MachineSubject } from '../subject.ts';
 import type { CoefficientValue, PointBasis } from './point-answer.ts';
@@ -22,13 +22,6 @@ export function coefficientValues(
   return values.length === 0 ? null : values;
 }
 
-const units: Readonly<Record<CoefficientSet['of'], string>> = {
-  massFlow: 'kg/s',
-  capacity: 'W',
-  power: 'W',
-  current: 'A',
-};
-
 /** Undefined where the set does not hold. */
 function valueAtPoint(set: CoefficientSet, basis: PointBasis, fluid: Refrigerant): CoefficientValue | undefined {
   const { evaporating, condensing, returnGas, liquid } = basis;
@@ -40,7 +33,7 @@ function valueAtPoint(set: CoefficientSet, basis: PointBasis, fluid: Refrigerant
       of: set.of,
       own,
       corrected,
-      unit: units[set.of],
+      unit: polynomialUnitsInSi[set.of],
       returnGas: conditions.returnGas,
       liquid: set.of === 'capacity' ? conditions.liquid : null,
       frequency: set.supply.frequency,

@@ -23,9 +23,9 @@ import { type JudgedPoint, requirePlausiblePoints } from './plausibility.ts';
 import type { PointRow, PointTable } from './point-table.ts';
 
 /** How far one printed or measured value may be off apart from its whole table, relative; typical, from memory. */
-export const tableScatter = 0.02;
+const tableScatter = 0.02;
 /** The same of a discharge temperature [K]. */
-export const dischargeScatter = 5;
+const dischargeScatter = 5;
 
 export interface TableRequest {
   readonly fluid: Refrigerant;
