@@ -155,7 +155,9 @@ function rangeOfMap({ map, marks }: MachineMap, view: UnitView): readonly [numbe
 /**
  * What holds for all pictures of one map, in sentences: what is known of the lines, under what they are reckoned, which limits are
  * passed further in.
+ * @param study   the map, its limits and the conditions it holds under
  * @param chosen  index of the line with its range and its limits
+ * @param view    units
  */
 export function sayMachineMap(study: MachineMap, chosen: number, view: UnitView): readonly string[] {
   const { basis, map, limits } = study;
@@ -165,7 +167,7 @@ export function sayMachineMap(study: MachineMap, chosen: number, view: UnitView)
   return [
     isKnown
       ? 'A line is thick inside what was printed or measured of this machine, and thin beyond, where the model carries it.'
-      : 'Nothing was printed or measured of this machine, so every line is thin: the model carries all of it.',
+      : 'None of this lies among what was printed or measured of the machine, so every line is thin: the model carries all of it.',
     `Gas ${difference(basis.superheat)} above and liquid ${difference(basis.subcooling)} below their saturation, air around the shell at ${sayQuantity(basis.surroundings, 'temperature', view)}.`,
     limitsAt(limits, shown.condensing, rangeOfMap(study, view), view).words,
   ];

@@ -17,15 +17,18 @@ interface Margin {
 
 /**
  * The margins, and what they are in words.
+ * @param all         every limit, with where it is passed
  * @param condensing  of the line they belong to [K]
  * @param range       of the evaporating temperature, in the units of the view
+ * @param view        units
  */
 export function limitsAt(
   all: readonly MapLimit[],
   condensing: number,
-  [first, last]: readonly [number, number],
+  range: readonly [number, number],
   view: UnitView,
 ): { readonly limits: readonly LimitBand[]; readonly words: string } {
+  const [first, last] = range;
   const margins = all.flatMap(({ label, edges }): readonly Margin[] =>
     edges.flatMap((edge) => {
       if (edge.condensing !== condensing || edge.at === null) return [];

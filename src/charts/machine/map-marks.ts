@@ -35,20 +35,29 @@ export function markSeries(marks: readonly MapMark[], of: Drawn, view: UnitView)
 /** Nearer to the right end of the picture than this, a name stands to the left of its mark. */
 const edge = 0.88;
 
-/** @param range  of the evaporating temperature, in the units of the view */
+/**
+ * The names of the marks.
+ * @param marks  coldest spell and mild day
+ * @param of     what is drawn
+ * @param range  of the evaporating temperature, in the units of the view
+ * @param view   units
+ */
 export function markNotes(
   marks: readonly MapMark[],
   of: Drawn,
-  [first, last]: readonly [number, number],
+  range: readonly [number, number],
   view: UnitView,
 ): readonly ChartNote[] {
+  const [first, last] = range;
   const y = (value: number) => toView(value, drawnQuantities[of].quantity, view);
-  return places(marks).map(({ mark, name }, index) => {
+  const marked = places(marks);
+  return marked.map(({ mark, name }, index) => {
     const x = toView(mark.evaporating, 'temperature', view);
     const share = (x - first) / (last - first);
     const { low, high } = mark.values[of];
-    // One above its range and the other below, so that they never stand in each other's way.
-    if (index > 0) return { text: name, x, y: y(low), ink: 'ink', place: share > edge ? 'left' : 'below' };
+    // The colder one below its range and the warmer above, where the lines rise away from it: neither stands in the other's way.
+    const isAlone = marked.length === 1;
+    if (index === 0 && !isAlone) return { text: name, x, y: y(low), ink: 'ink', place: 'below' };
     return { text: name, x, y: y(high), ink: 'ink', place: share > edge ? 'aboveLeft' : 'above' };
   });
 }

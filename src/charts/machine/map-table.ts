@@ -9,7 +9,7 @@ export function mapTable({ map, basis }: MachineMap, of: Drawn, view: UnitView):
   const level = (value: number) => sayQuantity(value, 'temperature', view);
   const { label } = drawnQuantities[of];
   const isKnown = map.some(({ points }) => points.some(({ insideData }) => insideData));
-  const caption = `One machine on ${basis.refrigerant}: ${label} by evaporating temperature, for each condensing temperature; likely value and range. Where nothing stands, it has no running point.${isKnown ? '' : ' Nothing was printed or measured of this machine: all of it is beyond its data.'}`;
+  const caption = `One machine on ${basis.refrigerant}: ${label} by evaporating temperature, for each condensing temperature; likely value and range. Where nothing stands, it has no running point.${isKnown ? '' : ' None of it lies among what was printed or measured of the machine.'}`;
   return {
     caption,
     columns: [
