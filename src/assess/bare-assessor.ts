@@ -24,6 +24,7 @@ import { quantitiesOf, resultValues } from './answers/values.ts';
 import type { Assessment } from './assessment.ts';
 import { assumptionsLeft } from './assumptions.ts';
 import { cautionFacts, limitReaches } from './caution-facts.ts';
+import { coefficientFindings } from './coefficient-findings.ts';
 import type { Doubt } from './doubt/doubt.ts';
 import { marginInfluences } from './doubt/margin.ts';
 import { measureNext } from './doubt/measure-next.ts';
@@ -115,6 +116,7 @@ export class BareAssessor {
       ...cautions,
       ...tankFindings(results, meter),
       ...roomFindings(design),
+      ...coefficientFindings(design),
       ...modelFindings({
         results,
         machine,

@@ -27,6 +27,8 @@ export const modelFindingCodes = [
   'machineWithoutPoints',
   'machineBeyondItsPoints',
   'machineValueDisagrees',
+  'machinePointsSetAside',
+  'coefficientsUnusual',
   'nameplateContradictsItself',
   'runsSeldom',
   'surroundingsHeld',
@@ -114,9 +116,27 @@ function machineFindings({ identified, operating }: StageResults, { doubt }: Mac
   ];
 }
 
-/** Given values that do not fit everything else that was given. */
-export function disagreementFindings({ residuals }: Pick<IdentifiedMachine, 'residuals'>): readonly Finding[] {
-  return residuals.filter(({ disagrees }) => disagrees).map(valueDisagrees);
+/** Given values that do not fit everything else that was given, and points that were left out for it. */
+export function disagreementFindings({
+  residuals,
+  setAside,
+}: Pick<IdentifiedMachine, 'residuals' | 'setAside'>): readonly Finding[] {
+  const disagreeing = residuals.filter(({ disagrees }) => disagrees).map(valueDisagrees);
+  return setAside.length === 0 ? disagreeing : [pointsSetAside(setAside), ...disagreeing];
+}
+
+function pointsSetAside(setAside: IdentifiedMachine['setAside']): Finding {
+  const most = Math.max(...setAside.map(({ volumetricEfficiency }) => volumetricEfficiency));
+  return finding(
+    'machinePointsSetAside',
+    'look',
+    {
+      labels: { word: setAside.map(({ label }) => label).join(', ') },
+      volumetricEfficiency: { value: most, quantity: 'fraction' },
+    },
+    'likely machine against everything that was given of it',
+    'Check these points, the displacement and the clearance. If they are right, take what is told near them as a guess: so near to no flow the model of the machine does not hold.',
+  );
 }
 
 function valueDisagrees({ label, quantity, given, modelled, deviation }: Residual): Finding {

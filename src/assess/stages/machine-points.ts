@@ -5,6 +5,7 @@ import type { Refrigerant } from '../../matter/refrigerants/index.ts';
 import { InputError } from '../../numerics/index.ts';
 import {
   type BenchMeter,
+  type CoefficientEvidence,
   type CoefficientSet,
   type GasBasis,
   type LiquidBasis,
@@ -23,9 +24,12 @@ import {
   supplyOf,
 } from './machine-evidence.ts';
 
-/** @throws what evidenceFromCoefficients throws, at the path in the design */
-export function coefficientEvidence(described: DescribedCompressor, fluid: Refrigerant): Evidence {
-  if (described.coefficients.length === 0) return { points: [], series: [] };
+/** With what is odd about them. @throws what evidenceFromCoefficients throws, at the path in the design */
+export function coefficientEvidence(
+  described: DescribedCompressor,
+  fluid: Refrigerant,
+): Evidence & Pick<CoefficientEvidence, 'doubts'> {
+  if (described.coefficients.length === 0) return { points: [], series: [], doubts: [] };
   return machineReading().evidenceFromCoefficients({
     fluid,
     sets: coefficientSets(described),

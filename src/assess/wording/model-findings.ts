@@ -226,6 +226,16 @@ const words: Readonly<Record<Code, { readonly title: string; readonly text: (tel
     text: (tell) =>
       `${sentenceStart(tell('label'))}: ${evidenceWords[tell('value')]} of ${tell('given')} was given; a machine that meets everything else has ${tell('modelled')}.`,
   },
+  machinePointsSetAside: {
+    title: 'Points that cannot be of one machine with the others',
+    text: (tell) =>
+      `Left out: ${tell('labels')}. What was given there fills ${tell('volumetricEfficiency')} of the stroke or less, which no machine of this kind does that also meets the others.`,
+  },
+  coefficientsUnusual: {
+    title: 'Ten coefficients with an efficiency that such machines seldom have',
+    text: (tell) =>
+      `By ${tell('path')} and the sets beside it the overall efficiency is ${tell('efficiency')}; usual are ${tell('usualLow')} to ${tell('usualHigh')}. It would be usual with ${tell('readings')}.`,
+  },
   runsSeldom: {
     title: 'A machine far larger than this tank',
     text: (tell) => `Even in the coldest spell it would run only ${tell('share')} of the time.`,

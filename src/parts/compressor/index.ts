@@ -52,6 +52,7 @@ export type {
   ModelDoubt,
   ModelDoubtReason,
   Residual,
+  SetAsidePoint,
 } from './identification/identified.ts';
 export { identifiedFormulas } from './identification/identified-formulas.ts';
 export { identifyMachine } from './identification/identify.ts';
@@ -76,6 +77,7 @@ export type { RatedStates } from './polynomial/flow-and-capacity.ts';
 export { liquidWorth, ratedStates } from './polynomial/flow-and-capacity.ts';
 export type { PlausibilityDoubt } from './polynomial/group-plausibility.ts';
 export type { SensibleReading, UnitReading } from './polynomial/plausibility.ts';
+export { readingWords, remarkableOverallEfficiency, sensibleOverallEfficiency } from './polynomial/plausibility.ts';
 export type { PrintedRating } from './polynomial/rating-evidence.ts';
 export { ratingEvidence } from './polynomial/rating-evidence.ts';
 export { flowRatioDabiriRice1981, powerRatioDabiriRice1981 } from './polynomial/superheat.ts';

@@ -5,6 +5,7 @@ import { caution, worstFirst } from '../../../cautions/index.ts';
 import type { DesignDocument } from '../../../design/index.ts';
 import { type OperatingPoint, operatingPoint } from '../../../loop/index.ts';
 import { applicationLimits, modelDoubt } from '../../../parts/compressor/index.ts';
+import { coefficientFindings } from '../../coefficient-findings.ts';
 import { varied } from '../../doubt/vary.ts';
 import { fromDesign } from '../../from-design.ts';
 import { isTankInput } from '../../inputs.ts';
@@ -71,6 +72,7 @@ function studyOf(subject: MachineSubject<LoopResults>): MachineStudy {
     otherFluids: otherFluids(subject, variants, envelope),
     starting: startingFacts(subject.resolution.design, variants.likely.machine.compressor),
     findings: worstFirst([
+      ...coefficientFindings(design),
       ...disagreementFindings(results.identified),
       ...(design.states.kind === 'tables' ? [statesFromTables()] : []),
       ...variants.unanswered.map(unansweredFinding),

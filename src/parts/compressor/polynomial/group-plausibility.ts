@@ -203,16 +203,18 @@ function faultOfTrend(grid: readonly GridPoint[], flows: readonly number[]): str
   return `volumetric efficiency that falls to ${rounded(rise)} times as the evaporating temperature rises`;
 }
 
-/** Other units in which the sets could be those of one machine. */
+/** Other units in which the sets could be those of one machine whose overall efficiency is at least `least`. */
 function sensibleReadings(
   group: CoefficientGroup,
   grid: readonly GridPoint[],
   displacement: Estimate | null,
+  least: number = sensibleOverallEfficiency.lowest,
 ): readonly SensibleReading[] {
   const found: (SensibleReading & { readonly changeCount: number })[] = [];
   for (const as of allReadings(setsOf(group))) {
     const { fault, overall, variation } = judge(group, grid, valuesOf(group, grid, as), displacement);
-    const isUsual = overall === null || overall.likely <= sensibleOverallEfficiency.highest;
+    const isUsual =
+      overall === null || (overall.likely >= least && overall.likely <= sensibleOverallEfficiency.highest);
     if (fault === undefined && isUsual && variation <= sensibleVariation) {
       found.push({ ...changesOf(as), overallEfficiency: overall?.likely ?? null });
     }
@@ -277,7 +279,7 @@ function doubtsOf(
   const isLow = efficiency.likely < remarkableOverallEfficiency;
   const isHigh = efficiency.likely > sensibleOverallEfficiency.highest;
   if (!isLow && !isHigh) return [];
-  const readings = sensibleReadings(group, grid, displacement).filter(({ changes }) => changes.length > 0);
+  const readings = sensibleReadings(group, grid, displacement, remarkableOverallEfficiency);
   const code = isLow ? 'efficiencyUnusuallyLow' : 'efficiencyUnusuallyHigh';
   return [{ code, path: group.path, efficiency, readings }];
 }

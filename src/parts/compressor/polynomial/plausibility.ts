@@ -60,10 +60,11 @@ function expectation(readings: readonly SensibleReading[]): string {
   const wanted = `values of one small machine, with an overall efficiency of ${lowest} to ${highest} and never above 1`;
   if (readings.length === 0)
     return `${wanted}; no other unit would make sense: check the order of the numbers, or narrow the ranges to where they hold`;
-  return `${wanted}; it would make sense with ${readings.map(sayReading).join(', or ')}`;
+  return `${wanted}; it would make sense with ${readings.map(readingWords).join(', or ')}`;
 }
 
-function sayReading({ changes, overallEfficiency }: SensibleReading): string {
+/** "machine.compressor.coefficients.0 in kg/h over °C (efficiency 0.52)" */
+export function readingWords({ changes, overallEfficiency }: SensibleReading): string {
   const units = changes.map(({ path, unit, temperatureUnit }) => {
     const degrees = temperatureUnit === undefined ? '' : ` over ${temperatureUnit === 'celsius' ? '°C' : '°F'}`;
     return `${path} in ${unit}${degrees}`;

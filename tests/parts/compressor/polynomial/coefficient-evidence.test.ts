@@ -233,7 +233,13 @@ describe('a wrong unit is recognised, and the one that makes sense is named', ()
 
   test('kg/h told as lb/h, an efficiency that is low but not impossible, is refused where the displacement is known', () => {
     const sets = [misread(kilograms, { unit: 'lb/h' }), power];
-    expect(evidence(sets).doubts[0]).toMatchObject({ code: 'efficiencyUnusuallyLow' });
+    const [doubt] = evidence(sets).doubts;
+    expect(doubt).toMatchObject({ code: 'efficiencyUnusuallyLow' });
+    expect(doubt!.readings[0]!.changes).toContainEqual({
+      path: kilograms.path,
+      unit: 'kg/h',
+      temperatureUnit: 'celsius',
+    });
     const small: Estimate = { low: 1.2e-5, likely: 1.3e-5, high: 1.4e-5, origin: 'typed' };
     expect(evidence([kilograms, power], small).points).toHaveLength(30);
     const error = refusal(() => evidence(sets, small));

@@ -15,6 +15,7 @@ import {
 } from '../../../../parts/compressor/index.ts';
 import type { Band, Finding } from '../../../../quantities/index.ts';
 import { residualAnswer } from '../../../answers/machine.ts';
+import { coefficientFindings } from '../../../coefficient-findings.ts';
 import { type EngineError, fromDesign, type Refusal, refusalOf } from '../../../from-design.ts';
 import type { ResidualAnswer } from '../../../machine-answer.ts';
 import { disagreementFindings, unansweredFinding } from '../../../model-findings.ts';
@@ -116,6 +117,7 @@ function answerFor(subject: MachineSubject, isAlone: boolean): FitAnswer {
     scatter: identified.scatter,
     coefficients: seriesOf(description.points).flatMap(([path, points]) => fitsOf(path, points)),
     findings: worstFirst([
+      ...coefficientFindings(design),
       ...disagreementFindings(identified),
       ...[...variants.unanswered, ...unanswered].map(unansweredFinding),
     ]),

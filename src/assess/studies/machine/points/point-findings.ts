@@ -4,6 +4,7 @@
 import { worstFirst } from '../../../../cautions/index.ts';
 import type { OperatingPoint } from '../../../../loop/index.ts';
 import type { Finding } from '../../../../quantities/index.ts';
+import { coefficientFindings } from '../../../coefficient-findings.ts';
 import type { UnansweredEnd } from '../../../doubt/doubt.ts';
 import { disagreementFindings, operatingFindings, unansweredFinding } from '../../../model-findings.ts';
 import { fluidFindings } from '../../fluid-findings.ts';
@@ -17,6 +18,7 @@ export function pointFindings(
 ): readonly Finding[] {
   return worstFirst([
     ...fluidFindings(design, fluid),
+    ...coefficientFindings(design),
     ...disagreementFindings(results.identified),
     ...operatingFindings({ operating: point }),
     ...unanswered.map(unansweredFinding),

@@ -8,6 +8,7 @@ import { modelDoubt } from '../../../../parts/compressor/index.ts';
 import { type Finding, type QuantityName, quantityRecord } from '../../../../quantities/index.ts';
 import { loopPoints } from '../../../answers/pieces.ts';
 import type { LimitMargin, LoopPoint } from '../../../assessment.ts';
+import { coefficientFindings } from '../../../coefficient-findings.ts';
 import { fromDesign, type Refusal } from '../../../from-design.ts';
 import { disagreementFindings, glideFindings, operatingFindings, unansweredFinding } from '../../../model-findings.ts';
 import { aroundShell } from '../../../stages/machine.ts';
@@ -144,6 +145,7 @@ function answerFor(subject: MachineSubject, asked: AskedPlace, isAlone: boolean)
     limits: envelope.margins(point),
     findings: worstFirst([
       ...fluidFindings(design, likely.fluid.name),
+      ...coefficientFindings(design),
       ...disagreementFindings(results.identified),
       ...operatingFindings({ operating: point }),
       ...glideFindings({ operating: point }),
