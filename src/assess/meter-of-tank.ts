@@ -2,7 +2,6 @@
 // measured is asked again for every input that is tried.
 
 import type { Resolution } from '../design/index.ts';
-import { meterAnswer } from './answers/meter.ts';
 import type { Bands } from './answers/pieces.ts';
 import type { TankResults } from './answers/tank-values.ts';
 import type { Doubt } from './doubt/doubt.ts';
@@ -10,6 +9,7 @@ import { doubtfulInputs, withInput } from './inputs.ts';
 import type { StagedDesign } from './stages/engine-assumptions.ts';
 import { tankSlice } from './stages/index.ts';
 import { meterOf } from './stages/meter.ts';
+import { sizedTankParts } from './stages/sized-tank/handed-over.ts';
 import { surroundingsOf, surroundingsSlice } from './stages/surroundings.ts';
 import type { MeterAnswer } from './tank-answer.ts';
 
@@ -25,5 +25,5 @@ export function meterOfTank(
     const changed = withInput(design, resolution.followers, path, value);
     return meterOf(tankSlice(changed), surroundingsOf(surroundingsSlice(changed)))!.ratio;
   };
-  return meterAnswer(meter, doubtfulInputs(resolution, design), doubt, bands, ratioAt);
+  return sizedTankParts().meterAnswer(meter, doubtfulInputs(resolution, design), doubt, bands, ratioAt);
 }

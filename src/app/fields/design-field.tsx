@@ -1,6 +1,6 @@
 // A field of the design, made from its record: what it is called, what it takes, what is assumed while it is empty.
 
-import type { ReactNode } from 'react';
+import { lazy, type ReactNode, Suspense } from 'react';
 import type { AssumptionLeft } from '../../assess/index.ts';
 import {
   type DesignDocument,
@@ -12,11 +12,15 @@ import {
   setField,
 } from '../../design/index.ts';
 import { isQuantityName, type QuantityContext, sayRange, type UnitView } from '../../quantities/index.ts';
-import { RefrigerantField } from '../fluids/refrigerant-field.tsx';
 import { useWorkbench } from '../state/context.tsx';
 import { insideSentence } from '../ui/say.ts';
 import { ChoiceField, TextField } from './field.tsx';
 import { understood } from './understood.ts';
+
+// The first page asks for no refrigerant; the station that does brings the field along, so that it is there at once.
+const RefrigerantField = lazy(() =>
+  import('../fluids/refrigerant-field.tsx').then((part) => ({ default: part.RefrigerantField })),
+);
 
 export function DesignField({ record }: { record: FieldRecord }): ReactNode {
   const { state, dispatch, document, edit } = useWorkbench();
@@ -33,15 +37,17 @@ export function DesignField({ record }: { record: FieldRecord }): ReactNode {
   };
   if (record.path === 'machine.refrigerant' || record.path === 'machine.compressor.madeFor') {
     return (
-      <RefrigerantField
-        label={record.label}
-        help={record.help}
-        path={record.path}
-        value={text}
-        assumed={assumed}
-        offered={(record.choices ?? []).map(({ name }) => name)}
-        commit={commit}
-      />
+      <Suspense>
+        <RefrigerantField
+          label={record.label}
+          help={record.help}
+          path={record.path}
+          value={text}
+          assumed={assumed}
+          offered={(record.choices ?? []).map(({ name }) => name)}
+          commit={commit}
+        />
+      </Suspense>
     );
   }
   if (record.choices !== undefined) {

@@ -15,6 +15,7 @@ import { Starting } from '../machine/starting.tsx';
 import { useWorkbench } from '../state/context.tsx';
 import { useStudy } from '../state/use-study.ts';
 import '../../parts/every-machine-reading/index.ts';
+import '../fluids/refrigerant-field.tsx';
 import '../bills/bills.css';
 import '../machine/machine.css';
 import { Station, type StationProps } from './station.tsx';

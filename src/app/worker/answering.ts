@@ -7,7 +7,7 @@ import { ensureFluids } from './fluids.ts';
 import { fluidsNamed, fluidsWished } from './fluids-named.ts';
 import type { EngineProblem, EngineReply, EngineRequest, Numbered } from './messages.ts';
 import { answerOnDemand, isOnDemand } from './on-demand.ts';
-import { problemOf } from './problems.ts';
+import { missingPart, problemOf } from './problems.ts';
 import { createServe } from './serve.ts';
 
 export type Answering = (message: Numbered<EngineRequest>) => Promise<EngineReply>;
@@ -24,8 +24,8 @@ export function createAnswering(now: () => number, ensure: typeof ensureFluids =
     try {
       const missing = await ensure(fluidsNamed(body));
       if (missing.length > 0) return refused(missingFluids(missing));
-      const missingPart = await ensureParts(body);
-      if (missingPart !== undefined) return refused(missingPart);
+      const problem = await ensureParts(body);
+      if (problem !== undefined) return refused(problem);
       await ensure(fluidsWished(body));
       return isOnDemand(body) ? await answerOnDemand({ id, body }, now, assessor) : serve({ id, body });
     } catch (error) {
@@ -41,6 +41,5 @@ export function createAnswering(now: () => number, ensure: typeof ensureFluids =
 }
 
 function missingFluids(names: readonly string[]): EngineProblem {
-  const words = `The equation of ${names.join(' and of ')} could not be fetched from where this page came from. Everything else works without it; reload the page to try again.`;
-  return { code: 'fluidMissing', path: undefined, message: words };
+  return missingPart('fluidMissing', `The equation of ${names.join(' and of ')}`);
 }

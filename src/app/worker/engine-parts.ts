@@ -4,6 +4,7 @@
 import { hasSizedTanks } from '../../assess/index.ts';
 import { hasMachineReading } from '../../parts/compressor/index.ts';
 import type { EngineProblem, EngineRequest } from './messages.ts';
+import { missingPart } from './problems.ts';
 
 type Part = Readonly<Record<string, unknown>>;
 
@@ -56,12 +57,7 @@ export async function ensureParts(body: EngineRequest): Promise<EngineProblem | 
     ),
   );
   const [missing] = failed.flat();
-  return missing && problemOfMissing(missing);
-}
-
-function problemOfMissing({ code, name }: EnginePart): EngineProblem {
-  const message = `${name} could not be fetched from where this page came from. Everything else works without it; reload the page to try again.`;
-  return { code, path: undefined, message };
+  return missing && missingPart(missing.code, missing.name);
 }
 
 /** What of a compressor makes points. */

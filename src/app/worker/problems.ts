@@ -43,6 +43,12 @@ export function problemOf(
   };
 }
 
+/** Something of the program that an answer needs and that could not be fetched, by what it is called. */
+export function missingPart(code: string, name: string): EngineProblem {
+  const message = `${name} could not be fetched from where this page came from. Everything else works without it; reload the page to try again.`;
+  return { code, path: undefined, message };
+}
+
 function sentence(words: string): string {
   const start = sentenceStart(words);
   return start.endsWith('.') ? start : `${start}.`;

@@ -11,10 +11,11 @@ import {
   checkBuilt,
 } from '../../tank/index.ts';
 import { builtAnswers } from '../answers/built-tank.ts';
+import { meterAnswer } from '../answers/meter.ts';
 import { sizedTankAssumptions } from '../stages/sized-tank/assumptions.ts';
 import { builtTank } from '../stages/sized-tank/description.ts';
 import { addSizedTankParts } from '../stages/sized-tank/handed-over.ts';
 
 addBuiltTankModel({ applyToBuilt, builtEvaporation, builtLoad, builtLosses, checkBuilt });
 addSizedLoads(resolveSizedLoad);
-addSizedTankParts({ builtAnswers, builtTank, sizedTankAssumptions });
+addSizedTankParts({ builtAnswers, builtTank, meterAnswer, sizedTankAssumptions });

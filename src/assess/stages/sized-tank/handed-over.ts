@@ -3,6 +3,7 @@
 // the model itself; the workbench when a design first needs it. Only types are imported here.
 
 import type { builtAnswers } from '../../answers/built-tank.ts';
+import type { meterAnswer } from '../../answers/meter.ts';
 import type { sizedTankAssumptions } from './assumptions.ts';
 import type { builtTank } from './description.ts';
 
@@ -10,6 +11,7 @@ export interface SizedTankParts {
   readonly builtTank: typeof builtTank;
   readonly sizedTankAssumptions: typeof sizedTankAssumptions;
   readonly builtAnswers: typeof builtAnswers;
+  readonly meterAnswer: typeof meterAnswer;
 }
 
 let parts: SizedTankParts | undefined;
