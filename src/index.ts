@@ -31,6 +31,7 @@ export {
   type SettleAnswer,
   type Standing,
   sayFinding,
+  type UnansweredPoint,
 } from './assess/index.ts';
 export { type BriefDocument, type BriefRequest, brief, briefHtml } from './brief/index.ts';
 export { caution } from './cautions/index.ts';

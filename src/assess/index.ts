@@ -87,6 +87,7 @@ export type {
   CoefficientValue,
   MachinePoint,
   PointBasis,
+  UnansweredPoint,
   UnitBand,
 } from './studies/machine/points/point-answer.ts';
 export { type AskedPoints, assessMachinePoints } from './studies/machine/points/points.ts';

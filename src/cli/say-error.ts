@@ -56,7 +56,6 @@ export function errorSentence(error: KettlefinError): string {
 }
 
 const reasons: Readonly<Record<string, string>> = {
-  dischargeTooHot: 'The discharge gas would be hotter than the equation of this refrigerant reaches.',
   condensingAboveCritical:
     'Above the critical point nothing condenses; cycles that work there are not in this version.',
 };

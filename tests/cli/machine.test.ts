@@ -389,7 +389,9 @@ function modelledRows(): readonly (readonly [number, number, number, number])[] 
     basis: {},
   });
   if (!outcome.ok) throw new Error(JSON.stringify(outcome));
-  return outcome.points.map(({ capacity, power }, index) => {
+  return outcome.points.map((point, index) => {
+    if ('error' in point) throw new Error(point.error.message);
+    const { capacity, power } = point;
     const { evaporating, condensing } = levels[index]!;
     return [evaporating, condensing, capacity.likely, power.likely];
   });

@@ -6,6 +6,7 @@ import {
   type MachinePoint,
   type MachineStudy,
   readMachine,
+  type UnansweredPoint,
 } from '../../assess/index.ts';
 import { InputError } from '../../numerics/index.ts';
 import type { UnitView } from '../../quantities/index.ts';
@@ -15,7 +16,7 @@ import { type ExitCode, exitCodes } from '../exit-codes.ts';
 import { optionAt, type QuantityOption, quantitiesGiven, sayInOptionWords } from '../quantity-options.ts';
 import { type Asked, refuse, withDesignText } from '../refusal.ts';
 import { machineReport } from '../report/machine/machine-report.ts';
-import { machinePointReport, type PointNotes } from '../report/machine/point-report.ts';
+import { machinePointReport, type PointNotes, unansweredReport } from '../report/machine/point-report.ts';
 import { type TypedPair, temperatureOption, temperaturePair } from '../temperature-options.ts';
 
 const options = {
@@ -76,7 +77,9 @@ the rating point usual for its application. The answer says of each value where 
 Without --at: the machine of a design over all temperatures, its limits, what would help it, how many the tank needs,
 other fluids in it, and what its start asks for.
 
-Exit codes: 0 answered; 2 unusable input; 3 no solution.`,
+Of several points those without an answer say why in their place.
+
+Exit codes: 0 answered; 2 unusable input; 3 no solution, at none of the points.`,
   async run(args, streams) {
     const { texts, lists, flags, positionals } = readArguments(args, options);
     const asked = { file: oneFile(positionals), json: flags.json, view: unitView(texts.units) };
@@ -142,14 +145,19 @@ function points(
 }
 
 /** `bareNumbers`: options whose number had no unit and was taken in °C or K. */
-function pointsJson(answers: readonly MachinePoint[], { bare: bareNumbers }: PointNotes): string {
+function pointsJson(answers: readonly AnsweredOrNot[], { bare: bareNumbers }: PointNotes): string {
   const [only, ...more] = answers;
   return `${JSON.stringify({ ...(more.length === 0 ? only : { points: answers }), bareNumbers }, null, 2)}\n`;
 }
 
-function pointsReport(answers: readonly MachinePoint[], notes: PointNotes, view: UnitView): string {
-  return answers.map((point) => machinePointReport(point, notes, view)).join('\n');
+function pointsReport(answers: readonly AnsweredOrNot[], notes: PointNotes, view: UnitView): string {
+  return answers
+    .map((point) => ('error' in point ? unansweredReport(point, view) : machinePointReport(point, notes, view)))
+    .join('\n');
 }
+
+/** Of several points some may have no answer, which is told in their place. */
+type AnsweredOrNot = MachinePoint | UnansweredPoint;
 
 function study(text: string, asked: Asked, streams: Streams): ExitCode {
   const read = readMachine(text);

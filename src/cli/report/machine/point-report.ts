@@ -1,7 +1,7 @@
 // One running point of a machine as a person reads it in a terminal: on which basis it stands, its numbers, what coefficients say
 // themselves, how near its limits it is, and what does not fit.
 
-import { doubtWords, type MachinePoint } from '../../../assess/index.ts';
+import { doubtWords, type MachinePoint, sayNoLoop, type UnansweredPoint } from '../../../assess/index.ts';
 import {
   type Band,
   isQuantityName,
@@ -35,6 +35,16 @@ export function machinePointReport(point: MachinePoint, notes: PointNotes, view:
   ]
     .filter((part) => part !== '')
     .join('\n');
+}
+
+/** Why one of several points has no answer. */
+export function unansweredReport({ at, error, caution }: UnansweredPoint, view: UnitView): string {
+  const level = (value: number) => sayQuantity(value, 'temperature', view, 3);
+  const title = `${at.refrigerant}, evaporating at ${level(at.evaporating)}, condensing at ${level(at.condensing)} (dew)`;
+  return [
+    section(title, paragraph(`No answer: ${sayNoLoop(error, at.refrigerant, view)}`, '  ')),
+    paragraph(caution),
+  ].join('\n');
 }
 
 function basisSection({ at }: MachinePoint, { bare }: PointNotes, view: UnitView): string {

@@ -2,6 +2,7 @@
 // point both are the same; settle.ts finds it.
 
 import { type Refrigerant, type State, stateInLoop } from '../../../matter/refrigerants/index.ts';
+import { OutOfModelError } from '../../../numerics/index.ts';
 import {
   exchangedCapacity,
   fillingEnthalpy,
@@ -196,5 +197,24 @@ export function driven(
 /** Gas after isentropic compression; without lift the gas itself, where a flash would only add rounding. */
 export function compressedTo(fluid: Refrigerant, gas: State, pressure: number): State {
   if (pressure === gas.pressure) return gas;
-  return stateInLoop(fluid, { pressure, entropy: gas.entropy });
+  try {
+    return stateInLoop(fluid, { pressure, entropy: gas.entropy });
+  } catch (error) {
+    if (!(error instanceof OutOfModelError) || error.quantity !== 'entropy' || error.value < error.high) throw error;
+    const { value, unit, low, high } = error;
+    throw new OutOfModelError(
+      'entropy of the compressed gas',
+      value,
+      unit,
+      low,
+      high,
+      'dischargeTooHot',
+      tooHot(fluid),
+    );
+  }
+}
+
+/** Why gas that hot has no answer: the end of a sentence. */
+export function tooHot({ name, limits }: Refrigerant): string {
+  return `gas hotter than the equation of ${name} reaches, ${limits.temperatureMax} K, with too little flow to carry the machine’s losses`;
 }

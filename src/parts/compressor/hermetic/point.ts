@@ -12,7 +12,7 @@ import { isentropicWorkOf, overallEfficiency, pressureRatioOf, volumetricEfficie
 import { heatAtWall } from './gas-path.ts';
 import { type MotorPoint, motorPoint } from './motor.ts';
 import { type HermeticCompressor, requireHermeticCompressor, requireSupply } from './parameters.ts';
-import { compressedTo, type RunningConditions } from './pass.ts';
+import { compressedTo, type RunningConditions, tooHot } from './pass.ts';
 import { type Settled, settledPass } from './settle.ts';
 import { dischargeEnthalpyOf, shellHeatOf } from './shell.ts';
 
@@ -171,7 +171,7 @@ export function dischargeState(fluid: Refrigerant, pressure: number, enthalpy: n
   } catch (error) {
     if (!(error instanceof OutOfModelError) || error.quantity !== 'enthalpy' || error.value < error.high) throw error;
     const { value, unit, low, high } = error;
-    throw new OutOfModelError('dischargeEnthalpy', value, unit, low, high, 'dischargeTooHot');
+    throw new OutOfModelError('dischargeEnthalpy', value, unit, low, high, 'dischargeTooHot', tooHot(fluid));
   }
 }
 

@@ -17,7 +17,9 @@ function pointOf(
   const asked = refrigerant === undefined ? { at, basis } : { at, basis, refrigerant };
   const outcome = assessMachinePoints(alone(compressor, machine), asked);
   if (!outcome.ok) throw new Error(JSON.stringify(outcome));
-  return outcome.points[0]!;
+  const [point] = outcome.points;
+  if (point === undefined || 'error' in point) throw new Error(JSON.stringify(point));
+  return point;
 }
 
 describe('a published data set, F. Fortkamp 2022 (R600a, 13.54 cm³, 60 Hz, 35 °C condensing)', () => {

@@ -3,7 +3,7 @@
 
 import type { Band, Finding } from '../../../../quantities/index.ts';
 import type { LimitMargin } from '../../../assessment.ts';
-import type { Refusal } from '../../../from-design.ts';
+import type { EngineError, Refusal } from '../../../from-design.ts';
 import type { ResidualAnswer } from '../../../machine-answer.ts';
 
 /** A number with its range and the SI unit it is in. */
@@ -91,4 +91,14 @@ export interface MachinePoint {
   readonly findings: readonly Finding[];
 }
 
-export type MachinePointsOutcome = { readonly ok: true; readonly points: readonly MachinePoint[] } | Refusal;
+/** One of several points at which the machine has no answer. */
+export interface UnansweredPoint {
+  readonly machinePointVersion: 1;
+  readonly caution: string;
+  readonly at: PointBasis;
+  readonly error: EngineError;
+}
+
+export type MachinePointsOutcome =
+  | { readonly ok: true; readonly points: readonly (MachinePoint | UnansweredPoint)[] }
+  | Refusal;

@@ -5,9 +5,9 @@ import { caution } from '../../../../cautions/index.ts';
 import type { OperatingPoint } from '../../../../loop/index.ts';
 import type { Refrigerant } from '../../../../matter/refrigerants/index.ts';
 import { type EvidencePoint, modelDoubt } from '../../../../parts/compressor/index.ts';
-import { type QuantityName, quantityRecord } from '../../../../quantities/index.ts';
+import { listed, type QuantityName, quantityRecord } from '../../../../quantities/index.ts';
 import { residualAnswer } from '../../../answers/machine.ts';
-import { fromDesign } from '../../../from-design.ts';
+import { fromDesign, type Refusal } from '../../../from-design.ts';
 import { compressorPath } from '../../../stages/machine.ts';
 import { describedMachine } from '../../../stages/machine-description.ts';
 import { calorimeterSurroundings } from '../../../stages/machine-evidence.ts';
@@ -20,7 +20,7 @@ import { isOfMachine, type LoopRun, loopVariants, type MachineSubject, machineSu
 import { type Variants, type VariedNumbers, variedNumbers } from '../variants.ts';
 import { type AskedBasis, type KnownBasis, pointBasis } from './basis.ts';
 import { coefficientValues } from './coefficient-values.ts';
-import type { MachinePoint, MachinePointsOutcome, PointBasis, UnitBand } from './point-answer.ts';
+import type { MachinePoint, MachinePointsOutcome, PointBasis, UnansweredPoint, UnitBand } from './point-answer.ts';
 import { pointFindings } from './point-findings.ts';
 
 export interface AskedPoints {
@@ -54,7 +54,7 @@ type NumberName = keyof typeof numbers;
  * @param text    the text of the file
  * @param asked   where, on which basis, on which refrigerant
  * @param states  where the states of refrigerants come from
- * @returns       one answer a point, in the order asked; or why there is none, which is a refusal of all
+ * @returns       one answer a point, in the order asked, or why there is none; where no point has one, a refusal
  * @throws InputError of pointBasis, about what was asked
  */
 export function assessMachinePoints(
@@ -72,10 +72,35 @@ export function assessMachinePoints(
   const { subject, variants, known } = prepared;
   const fluid = states.fluid(asked.refrigerant ?? subject.design.machine.refrigerant);
   const bases = asked.at.map((levels) => pointBasis(fluid, levels, asked.basis, known));
-  return fromDesign(read.document, () => ({
-    points: bases.map((basis) => machinePoint(subject, variants, basis, fluid)),
+  const answers = bases.map((basis) => ({
+    basis,
+    outcome: fromDesign(read.document, () => ({ point: machinePoint(subject, variants, basis, fluid) })),
   }));
+  const refusals = answers.map(({ outcome }) => outcome).filter((outcome) => !outcome.ok);
+  if (refusals.length === answers.length && refusals.length > 0) return withContradictions(refusals[0]!, subject);
+  return { ok: true, points: answers.map(({ basis, outcome }) => pointOrReason(basis, outcome, subject)) };
 }
+
+type OnePoint = ReturnType<typeof fromDesign<{ readonly point: MachinePoint }>>;
+
+function pointOrReason(basis: PointBasis, outcome: OnePoint, subject: MachineSubject): MachinePoint | UnansweredPoint {
+  if (outcome.ok) return outcome.point;
+  const refusal = withContradictions(outcome, subject);
+  if (refusal.kind === 'unusable') throw new Error('a design that was read is usable');
+  return { machinePointVersion: 1, caution, at: basis, error: refusal.error };
+}
+
+/** A machine made of values that contradict each other may run nowhere: they are named beside the reason. */
+function withContradictions(refusal: Refusal, { results }: MachineSubject): Refusal {
+  const contradicting = results.identified.residuals.filter(({ disagrees }) => disagrees).map(({ path }) => path);
+  if (refusal.kind === 'unusable' || contradicting.length === 0) return refusal;
+  const { message, code, facts } = refusal.error;
+  const ended = message.endsWith('.') ? message : `${message}.`;
+  const named = `${ended} Given values contradict each other, check them first: ${listed(contradicting.slice(0, mostNamed))}`;
+  return { ...refusal, error: { code, message: named, facts: { ...facts, contradicting } } };
+}
+
+const mostNamed = 4;
 
 function machinePoint(
   subject: MachineSubject,
