@@ -19,7 +19,7 @@ import { given, openQuestions, parts } from './inputs.ts';
 import { duty, limits, operatingRange, states } from './operation.ts';
 
 /** Assumptions that are shown one by one, and the share of the doubt that is worth a line. */
-const mostAssumptions = 6;
+const mostAssumptions = 5;
 const smallestShare = 0.005;
 
 /** Findings to look at that are told in full, unless those to stop at are more already. */

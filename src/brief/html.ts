@@ -44,7 +44,7 @@ export function briefBody(document: BriefDocument, level: number): string {
 <header>
 <p class="kind">Brief for a licensed refrigeration technician</p>
 ${write.heading(0, designName)}
-<p class="facts">${escapeMarkup(date)} · ${escapeMarkup(refrigerant)} · made with Kettlefin from a description, nothing measured on the machine</p>
+<p class="facts">${escapeMarkup(date)} · ${escapeMarkup(refrigerant)} · made with Kettlefin from a description; nothing here was checked on the machine</p>
 ${asks}
 </header>
 <p class="caution"><strong>Caution.</strong> ${escapeMarkup(document.caution)}</p>

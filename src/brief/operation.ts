@@ -122,12 +122,16 @@ function decimalsOf(number: string): number {
   return number.split('.')[1]?.length ?? 0;
 }
 
+/** So many of the limits are told, and every one that is passed. */
+const nearestLimits = 6;
+
 export function limits(margins: readonly LimitMargin[], view: UnitView): ChartTable {
+  const told = margins.filter(({ passed }, index) => passed || index < nearestLimits);
+  const others = told.length < margins.length ? ` ${margins.length - told.length} more are farther off.` : '';
   return {
-    caption:
-      'Limits usual for such a machine, the nearest first, in the coldest spell. Its own data sheet comes before them.',
+    caption: `Limits usual for such a machine, the nearest first, in the coldest spell. Its own data sheet comes before them.${others}`,
     columns: [{ label: 'Limit' }, { label: 'Usual' }, { label: 'Here' }, { label: 'Margin' }],
-    rows: margins.map(({ label, quantity, value, bound, margin, passed }) => {
+    rows: told.map(({ label, quantity, value, bound, margin, passed }) => {
       const level = (number: number) => sayQuantity(number, quantity, view);
       const here = quantity === 'ratio' ? fixedDecimals(value, 1) : level(value);
       const distance = sayQuantity(Math.abs(margin), distanceQuantity(quantity), view);

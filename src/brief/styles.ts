@@ -5,7 +5,7 @@
 export const briefStyles = `
 @page { margin: 11mm 14mm 12mm; @bottom-right { content: counter(page) ' / ' counter(pages); font: 7.5pt Helvetica, Arial, sans-serif; color: #4a5a5a; } }
 .brief { box-sizing: border-box; display: table; table-layout: fixed; width: 100%; margin: 0 auto; background: #fff; color: #1b2a2e;
-  font: 8.4pt/1.29 Helvetica, Arial, 'Liberation Sans', 'Open Sans', 'DejaVu Sans', sans-serif; font-variant-numeric: tabular-nums; overflow-wrap: break-word; }
+  font: 8.2pt/1.27 Helvetica, Arial, 'Liberation Sans', 'Open Sans', 'DejaVu Sans', sans-serif; font-variant-numeric: tabular-nums; overflow-wrap: break-word; }
 .brief *, .brief *::before { box-sizing: border-box; }
 .brief-pages { display: table-row-group; }
 .brief-foot { display: table-footer-group; break-inside: avoid; }

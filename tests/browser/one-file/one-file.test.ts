@@ -56,7 +56,11 @@ describe('opened from the disk with the network cut', () => {
     await page.waitForSelector('.verdict-sentence');
     expect(await page.evaluate(() => 'Plotly' in globalThis)).toBe(false);
     await page.getByRole('link', { name: 'Where it settles' }).click();
-    await page.locator('.chart-picture').first().scrollIntoViewIfNeeded();
+    // The place of the picture gives way to the picture as it comes into view.
+    await page
+      .locator('.chart-picture')
+      .first()
+      .evaluate((place) => place.scrollIntoView());
     await page.waitForSelector('.chart-picture[data-state="drawn"] .scatterlayer');
     expect(await page.evaluate(() => 'Plotly' in globalThis)).toBe(true);
     workbench.expectNoComplaints();
