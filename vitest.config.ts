@@ -11,6 +11,8 @@ export default defineConfig({
     environment: 'node',
     // The tests change no state of a module: files share what they import, which is a third of the time of all of them.
     isolate: false,
+    // On two cores the runner itself would take one of them; it has little to do meanwhile.
+    maxWorkers: 2,
     setupFiles: [
       'src/matter/every-refrigerant/index.ts',
       'src/parts/every-machine-reading/index.ts',

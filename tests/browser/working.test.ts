@@ -29,7 +29,7 @@ describe('from a number to its working', () => {
     expect(await page.locator('.working').count()).toBeGreaterThan(8);
     await page.getByRole('link', { name: 'Open in Working' }).click();
     await expect.poll(() => title(page)).toBe('Working');
-    expect(await answer(page)).toContain('temperature of the discharge gas');
+    await expect.poll(() => answer(page)).toContain('temperature of the discharge gas');
     workbench.expectNoComplaints();
     await workbench.close();
   });
