@@ -13,26 +13,20 @@ import {
 import type { PlainDesign, ResolvedDesign } from '../design/index.ts';
 import type { OperatingPoint } from '../loop/index.ts';
 import { dewPoint, saturationVapourPressure } from '../matter/air/index.ts';
-import {
-  catalogueEntry,
-  type Refrigerant,
-  saturationAtTemperature,
-  stateInLoop,
-} from '../matter/refrigerants/index.ts';
-import { KettlefinError } from '../numerics/index.ts';
+import { catalogueEntry, type Refrigerant, saturationAtTemperature } from '../matter/refrigerants/index.ts';
 import {
   applicationLimits,
   type EnvelopeLimit,
   type LimitReach,
   type RunningMachine,
   type RunningPoint,
-  runningPoint,
 } from '../parts/compressor/index.ts';
 import { heatReachingWater } from '../plant/index.ts';
 import { machineEnvelope, reachesOf } from './answers/limits.ts';
 import { rangesAt, workingMonths } from './answers/moments.ts';
 import type { Bands } from './answers/pieces.ts';
 import { machineFacts, machineStateFacts } from './machine-facts.ts';
+import { answerOrNull, hardestAllowed, machinePointAt } from './machine-point.ts';
 import type { StagedDesign } from './stages/engine-assumptions.ts';
 import { loopSlice, type StageResults } from './stages/index.ts';
 import { aroundShell, machineAt } from './stages/machine.ts';
@@ -70,7 +64,7 @@ export function cautionFacts(
     madeFor: cautionFluid(catalogueEntry(machine.compressor.madeFor)),
     application: machine.application,
     limits: machineLimits(design),
-    hardestAllowedPower: hardestAllowed(design, results, machine.refrigerant)?.power ?? null,
+    hardestAllowedPower: hardestOn(design, results, machine.refrigerant)?.power ?? null,
     operating,
     forFlammables: machine.forFlammables,
     charge: resolved.machine.charge,
@@ -146,8 +140,9 @@ function shellSurroundings({ machine }: StagedDesign, { surroundings: { spell } 
  */
 function ratedMassFlow(design: StagedDesign, results: CautionResults): number | null {
   const { evaporating, condensing, returnGas } = usualRating(design.machine.application);
-  const fluid = design.machine.compressor.madeFor;
-  return pointAt(design, results, { fluid, evaporating, condensing, suctionTemperature: returnGas })?.massFlow ?? null;
+  const fluid = design.states.fluid(design.machine.compressor.madeFor);
+  const at = { evaporating, condensing, suctionTemperature: returnGas };
+  return answerOrNull(() => machinePointAt(machineInSpell(design, results), fluid, at).massFlow);
 }
 
 /** Surface of a refrigerant coil in the tank against the water, in the coldest spell [K]. */
@@ -162,65 +157,29 @@ export function limitReaches(design: StagedDesign, results: CautionResults): rea
 }
 
 function limitsOf(design: StagedDesign, results: CautionResults): readonly EnvelopeLimit[] {
-  const hardest = hardestAllowed(design, results, design.machine.compressor.madeFor);
+  const hardest = hardestOn(design, results, design.machine.compressor.madeFor);
   return machineEnvelope(design, results.compressor, hardest?.motor.load ?? null);
 }
 
-/** The machine where its application is hardest for long: highest evaporating, continuous condensing temperature. */
-function hardestAllowed(design: StagedDesign, results: CautionResults, fluid: string): RunningPoint | null {
-  const limits = machineLimits(design);
-  const evaporating = limits.evaporating.highest;
-  return pointAt(design, results, {
-    fluid,
-    evaporating,
-    condensing: limits.condensing.continuous,
-    suctionTemperature: evaporating + design.exchangers.superheat,
-  });
-}
-
-/** Dew temperatures, and the gas at the inlet of the shell [K]. */
-interface ModelledPoint {
-  readonly fluid: string;
-  readonly evaporating: number;
-  readonly condensing: number;
-  readonly suctionTemperature: number;
-}
-
-/** The modelled machine at such a point, where it stands in the coldest spell; null where it has no answer. */
-function pointAt(design: StagedDesign, results: CautionResults, at: ModelledPoint): RunningPoint | null {
-  return answerOrNull(() => modelledPoint(design, results, at));
-}
-
-function modelledPoint(design: StagedDesign, results: CautionResults, at: ModelledPoint): RunningPoint {
-  const fluid = design.states.fluid(at.fluid);
-  const low = saturationAtTemperature(fluid, at.evaporating);
-  const superheated = { temperature: at.suctionTemperature, pressure: low.vapour.pressure };
-  const suction = at.suctionTemperature > at.evaporating ? stateInLoop(fluid, superheated) : low.vapour;
-  const dischargePressure = saturationAtTemperature(fluid, at.condensing).vapour.pressure;
-  return runningPoint(machineInSpell(design, results), fluid, { suction, dischargePressure });
+/** The machine on a fluid where its application is hardest for long; null where it has no answer. */
+function hardestOn(design: StagedDesign, results: CautionResults, fluid: string): RunningPoint | null {
+  const { machine, exchangers, states } = design;
+  const inSpell = machineInSpell(design, results);
+  return hardestAllowed(inSpell, states.fluid(fluid), machine.application, exchangers.superheat);
 }
 
 /** The machine of the design at other evaporating temperatures, condensing as in the coldest spell. */
 function evaporatingAt(design: StagedDesign, results: CautionResults): (evaporating: number) => RunningPoint {
-  const { refrigerant: fluid } = design.machine;
+  const fluid = design.states.fluid(design.machine.refrigerant);
   const condensing = results.operating.condensing.temperature;
   return (evaporating) => {
     const suctionTemperature = evaporating + design.exchangers.superheat;
-    return modelledPoint(design, results, { fluid, evaporating, condensing, suctionTemperature });
+    return machinePointAt(machineInSpell(design, results), fluid, { evaporating, condensing, suctionTemperature });
   };
 }
 
 function machineInSpell(design: StagedDesign, { compressor, surroundings }: CautionResults): RunningMachine {
   return machineAt(loopSlice(design), compressor, surroundings.spell);
-}
-
-function answerOrNull<Answer>(compute: () => Answer): Answer | null {
-  try {
-    return compute();
-  } catch (error) {
-    if (error instanceof KettlefinError) return null;
-    throw error;
-  }
 }
 
 function machineLimits({ machine }: PlainDesign): MachineLimits {

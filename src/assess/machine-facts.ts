@@ -4,7 +4,6 @@
 import type { MachineFacts, MachineStateFacts, StepsOfLimit } from '../cautions/index.ts';
 import type { ResolvedDesign } from '../design/index.ts';
 import type { OperatingPoint } from '../loop/index.ts';
-import { KettlefinError } from '../numerics/index.ts';
 import {
   type EnvelopeLimit,
   type LimitName,
@@ -15,6 +14,7 @@ import {
 } from '../parts/compressor/index.ts';
 import { machineBandsAt } from './answers/moments.ts';
 import type { Bands } from './answers/pieces.ts';
+import { answerOrNull } from './machine-point.ts';
 
 /** What the facts are gathered from. */
 export interface MachineFactsInput {
@@ -76,10 +76,5 @@ function tripOf(
   const from = operating.evaporating.temperature;
   const to = operating.condensing.temperature - leastLift;
   if (!(from < to)) return null;
-  try {
-    return tripAt({ pointAt, from, to, highestLoad, highestCurrent }).trip;
-  } catch (error) {
-    if (error instanceof KettlefinError) return null;
-    throw error;
-  }
+  return answerOrNull(() => tripAt({ pointAt, from, to, highestLoad, highestCurrent }).trip);
 }

@@ -1,11 +1,10 @@
 // The limits that the machine of a design meets by how it is loaded, and how far any of its running points is from each.
 
 import type { OperatingPoint } from '../../../loop/index.ts';
-import { KettlefinError } from '../../../numerics/index.ts';
-import { type Application, applicationLimits, type EnvelopeLimit } from '../../../parts/compressor/index.ts';
+import type { EnvelopeLimit } from '../../../parts/compressor/index.ts';
 import { limitMargins, machineEnvelope, reachesOf } from '../../answers/limits.ts';
 import type { LimitMargin } from '../../assessment.ts';
-import { type Run, runningAt } from './running.ts';
+import { hardestAllowed } from '../../machine-point.ts';
 import type { LoopRun, MachineSubject } from './subject.ts';
 
 export interface LimitsOfMachine {
@@ -24,8 +23,9 @@ export function limitsOfMachine(
   likely: LoopRun,
 ): LimitsOfMachine {
   const { machine, states } = design;
-  const onOwn = { ...likely, fluid: states.fluid(machine.compressor.madeFor) };
-  const limits = machineEnvelope(design, results.compressor, hardestLoad(onOwn, machine.application));
+  const own = states.fluid(machine.compressor.madeFor);
+  const hardest = hardestAllowed(likely.machine, own, machine.application, likely.superheat);
+  const limits = machineEnvelope(design, results.compressor, hardest?.motor.load ?? null);
   const margins = (point: OperatingPoint) => limitMargins(reachesOf(limits, point));
   return {
     limits,
@@ -44,16 +44,4 @@ export function limitsOfMachine(
 function ofSize(limits: readonly EnvelopeLimit[], size: number): readonly EnvelopeLimit[] {
   if (size === 1) return limits;
   return limits.map((limit) => (limit.of === 'current' ? { ...limit, bound: size * limit.bound } : limit));
-}
-
-/** Motor load at the hardest point the application allows for long; null where the machine has no running point there. */
-function hardestLoad(run: Run, application: Application): number | null {
-  const { evaporating, condensing } = applicationLimits(application);
-  try {
-    const levels = { evaporating: evaporating.highest, condensing: condensing.continuous };
-    return runningAt(run, levels).compressor.motor.load;
-  } catch (error) {
-    if (!(error instanceof KettlefinError)) throw error;
-    return null;
-  }
 }

@@ -5,6 +5,7 @@ import { describe, expect, test } from 'vitest';
 import {
   assessDesign,
   assessMachine,
+  assessSettle,
   type MachineStudy,
   type Remedy,
   tableStates,
@@ -194,4 +195,14 @@ test('several machines as planned', () => {
   const { howMany } = studyOf(changedDesign(reef, { 'machine.count': '3' }));
   expect(howMany.planned).toBe(3);
   expect(howMany.chargeOfAll.likely).toBeCloseTo(3 * howMany.chargePerCircuit.likely, 12);
+});
+
+test('a valve before the machine spares its motor and leaves what the motor bears as it was', () => {
+  const text = changedDesign(reef, { 'exchangers.suctionPressureLimit': '3 bar' });
+  const assessed = assessDesign(text, 'metric');
+  const settled = assessSettle(text, {});
+  if (!assessed.ok || !settled.ok) throw new Error('no answer');
+  const bound = (limits: readonly { readonly limit: string; readonly bound: number }[]) =>
+    limits.find(({ limit }) => limit === 'motorLoadHighest')!.bound;
+  expect(bound(settled.answer.limits)).toBeCloseTo(bound(assessed.assessment.operating.limits), 9);
 });
