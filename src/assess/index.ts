@@ -150,8 +150,8 @@ export { pathLabel, scenarioLabel } from './wording/labels.ts';
 export { limitLabel } from './wording/limits.ts';
 export { type LoopAgainstWords, sayLoopAgainst } from './wording/loop-against.ts';
 export {
-  differenceOf,
   doubtWords,
+  evidenceWords,
   limitWords,
   type MachineWords,
   remedyReasons,

@@ -2,7 +2,7 @@
 // fit the rest, and how far the model itself may be off here.
 
 import type { ReactNode } from 'react';
-import { doubtWords, type MachineAnswer } from '../../assess/index.ts';
+import { doubtWords, evidenceWords, type MachineAnswer } from '../../assess/index.ts';
 import { type DesignNotice, fieldRecord, noticesOf, sayNotice } from '../../design/index.ts';
 import { listed, sayBand, sayQuantity, type UnitView } from '../../quantities/index.ts';
 import { useWorkbench } from '../state/context.tsx';
@@ -11,7 +11,7 @@ import { say, sentenceStart } from '../ui/say.ts';
 import { ScrollBox } from '../ui/scroll-box.tsx';
 import { StateMark } from '../ui/state-mark.tsx';
 import { quantityNamed } from './quantity-named.ts';
-import { evidenceWords, fieldOfResidual, type KnownResidual, offBy } from './residual-words.ts';
+import { fieldOfResidual, type KnownResidual, offBy } from './residual-words.ts';
 import { TablesRead, tablesPath } from './tables-read.tsx';
 
 interface KnownByProps {

@@ -3,7 +3,7 @@
 import type { ReactNode } from 'react';
 import {
   type Assessment,
-  differenceOf,
+  distanceQuantity,
   type LimitMargin,
   type MachineStudy,
   type MapTrip,
@@ -106,7 +106,7 @@ function LimitTable({ assessment, view }: LimitTableProps): ReactNode {
                 <td className="number">{say(bound, quantityNamed(quantity), view)}</td>
                 <BandCell
                   band={left}
-                  quantity={differenceOf(quantity)}
+                  quantity={distanceQuantity(quantity)}
                   view={view}
                   workings={workings}
                   of={`${label}, distance left`}

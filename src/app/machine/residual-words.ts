@@ -6,14 +6,6 @@ import { say } from '../ui/say.ts';
 
 export type KnownResidual = MachineAnswer['residuals'][number];
 
-export const evidenceWords: Readonly<Record<KnownResidual['of'], string>> = {
-  massFlow: 'flow',
-  capacity: 'capacity',
-  power: 'power',
-  current: 'current',
-  dischargeTemperature: 'discharge',
-};
-
 /** With its sign: the model is above or below what was given. */
 export function offBy({ of, deviation }: Pick<KnownResidual, 'of' | 'deviation'>, view: UnitView): string {
   const said =

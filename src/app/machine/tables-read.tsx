@@ -2,6 +2,7 @@
 // do not fit the rest.
 
 import type { ReactNode } from 'react';
+import { evidenceWords } from '../../assess/index.ts';
 import { itemsOf } from '../../design/index.ts';
 import { type PointRow, readPointTable, type TableQuantity } from '../../parts/compressor/index.ts';
 import type { QuantityName, UnitView } from '../../quantities/index.ts';
@@ -9,7 +10,7 @@ import { useWorkbench } from '../state/context.tsx';
 import { say } from '../ui/say.ts';
 import { ScrollBox } from '../ui/scroll-box.tsx';
 import { StateMark } from '../ui/state-mark.tsx';
-import { evidenceWords, type KnownResidual, offBy } from './residual-words.ts';
+import { type KnownResidual, offBy } from './residual-words.ts';
 
 const columns: Readonly<Record<TableQuantity, readonly [string, QuantityName]>> = {
   evaporating: ['Evaporating', 'temperature'],

@@ -8,12 +8,23 @@ import {
   sayRange,
   type UnitView,
 } from '../../quantities/index.ts';
+import { distanceQuantity } from '../answers/limits.ts';
 import type { LimitMargin } from '../assessment.ts';
+import type { MachineAnswer } from '../machine-answer.ts';
 import type { MachineSentence, MapMark, Remedy, RemedyReason } from '../studies/machine/answer.ts';
 
 export const whenWords: Readonly<Record<MapMark['when'], string>> = {
   coldestSpell: 'in the coldest spell',
   mildDay: 'on a mild day',
+};
+
+/** What a given value is of. */
+export const evidenceWords: Readonly<Record<MachineAnswer['residuals'][number]['of'], string>> = {
+  massFlow: 'flow',
+  capacity: 'capacity',
+  power: 'electricity',
+  current: 'current',
+  dischargeTemperature: 'discharge',
 };
 
 /** What the sentence is made of; an assessment of a machine has all of it too. */
@@ -51,20 +62,8 @@ export function saySpan({ lowest, highest }: MachineSentence['builtFor'], view: 
 /** "discharge temperature, 22 K away on a mild day". */
 export function limitWords(firstLimit: MachineWords['firstLimit'], view: UnitView): string {
   const { label, quantity, margin, passed, when = 'coldestSpell' } = firstLimit;
-  const left = sayQuantity(Math.abs(margin), differenceOf(quantity), view, 2);
+  const left = sayQuantity(Math.abs(margin), distanceQuantity(quantity), view, 2);
   return `${label}, ${passed ? `passed by ${left}` : `${left} away`} ${whenWords[when]}`;
-}
-
-/** What the distance to a limit of that quantity is a number of. */
-export function differenceOf(quantity: string): QuantityName {
-  switch (quantity) {
-    case 'temperature':
-      return 'temperatureDifference';
-    case 'pressure':
-      return 'pressureDifference';
-    default:
-      return isQuantityName(quantity) ? quantity : 'ratio';
-  }
 }
 
 /** What is done, with what is set where it can be. */

@@ -1,6 +1,6 @@
 // How well a machine is known, as a person reads it in a terminal.
 
-import type { CoefficientFit, FitAnswer } from '../../../assess/index.ts';
+import { type CoefficientFit, evidenceWords, type FitAnswer } from '../../../assess/index.ts';
 import {
   type Band,
   formatNumber,
@@ -42,14 +42,6 @@ function headline({ madeFor, residuals }: FitAnswer): string {
         : `${off} of them do not fit the rest.`;
   return `A machine made for ${madeFor}, found from ${count === 1 ? 'one value' : `${count} values`} given of it. ${fits}`;
 }
-
-export const evidenceWords: Readonly<Record<FitAnswer['residuals'][number]['of'], string>> = {
-  massFlow: 'flow',
-  capacity: 'capacity',
-  power: 'electricity',
-  current: 'current',
-  dischargeTemperature: 'discharge',
-};
 
 function residualSection({ residuals }: FitAnswer, view: UnitView): string {
   const title = 'What is left at each value';

@@ -1,7 +1,13 @@
 // One running point of a machine as a person reads it in a terminal: on which basis it stands, its numbers, what coefficients say
 // themselves, how near its limits it is, and what does not fit.
 
-import { doubtWords, type MachinePoint, sayNoLoop, type UnansweredPoint } from '../../../assess/index.ts';
+import {
+  doubtWords,
+  evidenceWords,
+  type MachinePoint,
+  sayNoLoop,
+  type UnansweredPoint,
+} from '../../../assess/index.ts';
 import {
   type Band,
   isQuantityName,
@@ -14,7 +20,6 @@ import {
 } from '../../../quantities/index.ts';
 import { findingsSection } from '../report-sections.ts';
 import { columnAndText, columns, paragraph, section } from '../text-table.ts';
-import { evidenceWords } from './fit-report.ts';
 import { limitsRows } from './limits-rows.ts';
 
 /** What the person typed, as far as the report tells of it. */
