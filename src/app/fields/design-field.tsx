@@ -92,7 +92,7 @@ function isLayer({ path }: FieldRecord): boolean {
   return path.includes('.insulation.');
 }
 
-export function contextOf(document: DesignDocument): QuantityContext {
+function contextOf(document: DesignDocument): QuantityContext {
   return { currency: document.prices.currency };
 }
 

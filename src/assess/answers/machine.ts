@@ -59,7 +59,7 @@ export function machineAnswer(input: MachineAnswerInput): MachineAnswer {
 }
 
 /** How doubtful the model is where the machine runs in the coldest spell. */
-export function doubtAtSpell(
+function doubtAtSpell(
   { machine }: StagedDesign,
   { compressor: { compressor, identified }, operating }: Pick<StageResults, 'compressor' | 'operating'>,
 ): ModelDoubt {

@@ -89,7 +89,7 @@ export function tableEvidence(described: DescribedCompressor, fluid: Refrigerant
 }
 
 /** What each pasted table tells, in their order. */
-export function describedTables({ tables }: DescribedCompressor, fluid: Refrigerant): readonly TableEvidence[] {
+function describedTables({ tables }: DescribedCompressor, fluid: Refrigerant): readonly TableEvidence[] {
   return tables.map((each, index) => {
     const at = `${path}.tables.${index}`;
     const { suction, liquid, saturation } = each.basis;

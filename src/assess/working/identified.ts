@@ -17,14 +17,12 @@ import type { StageResults } from '../stages/index.ts';
 import { compressorPath, valueAt } from '../stages/machine.ts';
 
 /** Name of the step that gives a number of the likely machine. */
-export function identifiedResult(parameter: HermeticParameter): string {
+function identifiedResult(parameter: HermeticParameter): string {
   return `identified.${parameter}`;
 }
 
 /** Where a number of the likely machine came from: its step, or its field where it is known exactly. */
-export function numberOrigins({
-  identified,
-}: Pick<StageResults, 'identified'>): Readonly<Record<HermeticParameter, string>> {
+function numberOrigins({ identified }: Pick<StageResults, 'identified'>): Readonly<Record<HermeticParameter, string>> {
   const origins = hermeticParameters.map((name, index) => {
     const isExact = identified.prior.spread[index] === 0 && name !== 'displacement';
     return [name, isExact ? `${compressorPath}.${name}` : identifiedResult(name)];

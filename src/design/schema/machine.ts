@@ -16,7 +16,7 @@ const levelLabels = {
   high: 'High: dehumidifiers, air conditioners, dryers',
 };
 
-export const ofMains = 'nominal mains, IEC 60038';
+const ofMains = 'nominal mains, IEC 60038';
 
 const enclosureVolume = quantityField({
   label: 'Volume it stands in',

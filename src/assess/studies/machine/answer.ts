@@ -7,15 +7,7 @@ import type { BandWithUnit, LimitMargin } from '../../assessment.ts';
 import type { Refusal } from '../../from-design.ts';
 
 /** What the map tells of one running point, in the order it is told. */
-export const mapQuantities = [
-  'heat',
-  'power',
-  'cop',
-  'current',
-  'dischargeTemperature',
-  'massFlow',
-  'motorLoad',
-] as const;
+const mapQuantities = ['heat', 'power', 'cop', 'current', 'dischargeTemperature', 'massFlow', 'motorLoad'] as const;
 
 /** heat [W] out of the condenser, power [W], cop [-], current [A], dischargeTemperature [K], massFlow [kg/s], motorLoad [-]. */
 export type MapQuantity = (typeof mapQuantities)[number];
@@ -118,7 +110,7 @@ export interface RemedyState {
   readonly passed: readonly string[];
 }
 
-export const remedyNames = ['suctionPressureLimit', 'lowerCondensing', 'smallerMachine', 'intermittent'] as const;
+const remedyNames = ['suctionPressureLimit', 'lowerCondensing', 'smallerMachine', 'intermittent'] as const;
 
 export type RemedyName = (typeof remedyNames)[number];
 

@@ -81,7 +81,7 @@ function studyOf(subject: MachineSubject<LoopResults>): MachineStudy {
 }
 
 /** The map, its limits and what it holds for. */
-export function mapPart(
+function mapPart(
   subject: Pick<MachineSubject, 'design' | 'results'>,
   variants: Variants<LoopRun>,
   envelope: LimitsOfMachine,

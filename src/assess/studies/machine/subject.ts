@@ -58,7 +58,7 @@ export function machineSubject(document: DesignDocument, states: StatesFrom): Ma
 }
 
 /** The stages of a loop in a coldest spell and in each month, with what the tank needs. */
-export const loopStageNames = [
+const loopStageNames = [
   'surroundings',
   'meter',
   'tank',
@@ -115,7 +115,7 @@ export function loopVariants(subject: MachineSubject, matters: (path: string) =>
 }
 
 /** The machine of one run of the stages. */
-export function loopRun(design: StagedDesign, { surroundings, compressor }: MachineResults): LoopRun {
+function loopRun(design: StagedDesign, { surroundings, compressor }: MachineResults): LoopRun {
   const slice = loopSlice(design);
   const { superheat, subcooling, suctionPressureLimit } = slice.exchangers;
   return {

@@ -7,7 +7,7 @@ import { frequency, ofNameplate, voltage, whyFrequency } from './nameplate.ts';
 import { condensing, evaporating, liquid, suctionGas } from './ratings.ts';
 
 /** A table of hundreds of points fits; more is refused [characters]. */
-export const longestTable = 20_000;
+const longestTable = 20_000;
 
 export const whySuction = 'colder return gas is denser: tens of kelvins are a tenth of the flow';
 const difference = { quantity: 'temperatureDifference', minimum: 0, maximum: 100, level: 'more' } as const;

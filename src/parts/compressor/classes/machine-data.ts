@@ -7,7 +7,7 @@ import { applications, type CompressorFile, fileName, rangeFrom, type SourcedEst
 import { type Era, requireRising } from './eras.ts';
 
 /** Numbers of a mechanism that have one range for every size, fluid and mains. */
-export const mechanismNumbers = [
+const mechanismNumbers = [
   'clearanceRatio',
   'suctionHeatingUnits',
   'dischargeCoolingUnits',

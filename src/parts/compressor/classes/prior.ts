@@ -65,7 +65,7 @@ export function machinePrior(origin: MachineOrigin): MachinePrior {
 }
 
 /** p_r [Pa], saturation pressure at 40 °C of the fluid a machine was made for: its pressures and forces go with it. */
-export function referencePressure(madeFor: string): number {
+function referencePressure(madeFor: string): number {
   const found = machineData.referencePressures.get(madeFor);
   if (found !== undefined) return found;
   throw new InputError('madeFor', madeFor, `one of ${compressorFluids.join(', ')}`, 'fluidWithoutMachines');

@@ -28,7 +28,7 @@ export type CompressorWarning = 'wetDischarge' | 'littleFlow';
 export const littleFlowVolumetricEfficiency = 0.4;
 
 /** Hottest wall that the model describes [K]: beyond the hottest class of insulation, 453 K (class H, from memory). */
-export const hottestWall = 500;
+const hottestWall = 500;
 
 export interface HermeticPoint {
   /** ṁ [kg/s]. */

@@ -15,7 +15,7 @@ export const remarkableOverallEfficiency = 0.27;
 const sensibleVolumetricEfficiency = { lowest: 0.2, highest: 1 } as const;
 
 /** Swept volumes per revolution of small hermetic machines [m³], where the displacement is not known. */
-export const sensibleDisplacement = { smallest: 5e-7, largest: 2e-4 } as const;
+const sensibleDisplacement = { smallest: 5e-7, largest: 2e-4 } as const;
 
 /** Volumetric efficiency with which a swept volume is guessed. */
 const usualVolumetricEfficiency = 0.75;

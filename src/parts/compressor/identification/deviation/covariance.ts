@@ -13,7 +13,7 @@ export interface Places {
 }
 
 /** σ of ln of a factor of a series; 0 for a quantity that no factor moves. */
-export function seriesSpread(series: readonly EvidenceSeries[], { quantity, series: number }: Datum): number {
+function seriesSpread(series: readonly EvidenceSeries[], { quantity, series: number }: Datum): number {
   const factor = seriesFactorOf(quantity);
   if (number === undefined || factor === undefined) return 0;
   const of = series[number]!;
@@ -64,7 +64,7 @@ export const withoutSeriesFactors: CovarianceParts = {
   seriesFactors: false,
 };
 
-export const allParts: CovarianceParts = { model: true, ownInSeries: true, ownAlone: true, seriesFactors: true };
+const allParts: CovarianceParts = { model: true, ownInSeries: true, ownAlone: true, seriesFactors: true };
 
 /** No printed or metered value is known better than this part of itself, or by this many kelvins [σ]: its last digit. */
 const rounding = 1e-3;

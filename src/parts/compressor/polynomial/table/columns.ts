@@ -4,7 +4,7 @@
 import { findUnit, nearestWord, type Unit } from '../../../../quantities/index.ts';
 
 /** What a column of a table may hold. */
-export const tableQuantities = [
+const tableQuantities = [
   'evaporating',
   'condensing',
   'capacity',
