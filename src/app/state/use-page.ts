@@ -44,12 +44,39 @@ function focusPart(page: PageName, part: string | undefined, framesLeft: number)
       if (framesLeft > 0) focusPart(page, part, framesLeft - 1);
       return;
     }
-    const named = part && (document.getElementById(part) ?? document.getElementById(`${part}-title`));
-    const field = named || part === undefined ? undefined : findField(part);
-    const goal = named || field || title;
-    goal.focus({ preventScroll: true });
-    // A field has its name above it, which has to be in sight too.
-    if (!isWellInSight(goal)) goal.scrollIntoView({ block: field === undefined ? 'start' : 'center' });
+    const goal = part === undefined ? undefined : findPart(part);
+    focusOn(goal ?? { element: title, isField: false });
+    if (goal === undefined && part !== undefined && isStation(page)) goOnTo(part, title, framesForPart);
+  });
+}
+
+interface Goal {
+  readonly element: HTMLElement;
+  readonly isField: boolean;
+}
+
+function findPart(part: string): Goal | undefined {
+  const named = document.getElementById(part) ?? document.getElementById(`${part}-title`);
+  const element = named ?? findField(part);
+  return element ? { element, isField: named === null } : undefined;
+}
+
+function focusOn({ element, isField }: Goal): void {
+  element.focus({ preventScroll: true });
+  // A field has its name above it, which has to be in sight too.
+  if (!isWellInSight(element)) element.scrollIntoView({ block: isField ? 'center' : 'start' });
+}
+
+/** Fields that are fetched with their station come a moment after its heading. */
+const framesForPart = 60;
+
+/** From the heading to the part once it is there, unless the reader has gone elsewhere meanwhile. */
+function goOnTo(part: string, title: HTMLElement, framesLeft: number): void {
+  requestAnimationFrame(() => {
+    if (document.activeElement !== title || framesLeft === 0) return;
+    const goal = findPart(part);
+    if (goal === undefined) goOnTo(part, title, framesLeft - 1);
+    else focusOn(goal);
   });
 }
 
