@@ -27,8 +27,8 @@ const common = {
 export default defineConfig({
   root,
   test: {
-    // Each file starts a browser of its own and waits for it half of the time; more at once than this only slow each other down.
-    maxWorkers: 3,
+    // Each file starts a browser of its own; more at once than this only slow each other down.
+    maxWorkers: 2,
     projects: [
       {
         root,
