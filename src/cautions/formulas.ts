@@ -2,7 +2,7 @@
 
 import type { Formula } from '../quantities/index.ts';
 import { chargeLimitFormulas } from './charge-limits.ts';
-import { dampFormulas } from './rules/damp.ts';
-import { leakFormulas } from './rules/leak.ts';
+import { dampFormulas } from './rules/house/damp.ts';
+import { leakFormulas } from './rules/refrigerant/leak.ts';
 
 export const cautionsFormulas: readonly Formula[] = [...leakFormulas, ...chargeLimitFormulas, ...dampFormulas];

@@ -42,17 +42,17 @@ export { cautionFluid, isFlammable, isToxic } from './facts.ts';
 export { cautionRules, findCautions, findStandingTankCautions, type StandingTankFacts, worstFirst } from './find.ts';
 export { cautionsFormulas } from './formulas.ts';
 export type { MachineFacts, MachineStateFacts, StepsOfLimit } from './machine-facts.ts';
-export { type ChargeComparison, type ComparisonName, chargeComparisons } from './rules/charge.ts';
-export { moistureExcess } from './rules/damp.ts';
+export { highestUsualWater, lowestUsualWater } from './rules/animals/livestock.ts';
+export { moistureExcess } from './rules/house/damp.ts';
+export { type ChargeComparison, type ComparisonName, chargeComparisons } from './rules/refrigerant/charge.ts';
 export {
   flammableFluidInUnsuitableEquipment,
   fluidAttacksCopper,
   fluidForStudyOnly,
   notForThisMachine,
   oilNotForThisFluid,
-} from './rules/fluid.ts';
-export { leakConcentration, leakLimit } from './rules/leak.ts';
-export { highestUsualWater, lowestUsualWater } from './rules/livestock.ts';
-export { highSideDesignTemperature, lowSideDesignTemperature } from './rules/pressure.ts';
-export { type LeakSpace, leakSpaces, type SpaceName, type SpaceState } from './rules/spaces.ts';
+} from './rules/refrigerant/fluid.ts';
+export { leakConcentration, leakLimit } from './rules/refrigerant/leak.ts';
+export { highSideDesignTemperature, lowSideDesignTemperature } from './rules/refrigerant/pressure.ts';
+export { type LeakSpace, leakSpaces, type SpaceName, type SpaceState } from './rules/refrigerant/spaces.ts';
 export type { DampFaces, RestingWater, StandingTank, SummerFacts } from './standing-tank.ts';

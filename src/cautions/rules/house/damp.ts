@@ -1,9 +1,9 @@
 // Rules about water that goes from the tank into the room's air and comes out of it again where nobody looks.
 
-import type { Formula } from '../../quantities/index.ts';
-import type { CautionFinding } from '../fact.ts';
-import { quantity, temperature, volume, word } from '../fact.ts';
-import type { CautionFacts } from '../facts.ts';
+import type { Formula } from '../../../quantities/index.ts';
+import type { CautionFinding } from '../../fact.ts';
+import { quantity, temperature, volume, word } from '../../fact.ts';
+import type { CautionFacts } from '../../facts.ts';
 
 export type DampFacts = Pick<CautionFacts, 'standing' | 'roomVolume'>;
 
@@ -100,7 +100,7 @@ export const dampFormulas: readonly Formula[] = [
     },
     source: 'balance of vapour',
     validity: 'evenly mixed air; nothing condenses or dries',
-    file: 'src/cautions/rules/damp.ts',
+    file: 'src/cautions/rules/house/damp.ts',
     compute: (v) => moistureExcess(v.E!, v.n!, v.V!),
     examples: [
       { E: 3.4722e-5, n: 1.3889e-4, V: 40 },

@@ -2,9 +2,9 @@
 // warm or too cold. Livestock temperatures and copper criteria are from memory of usual advice: they can warn and never
 // clear.
 
-import type { CautionFinding } from '../fact.ts';
-import { highEnd, highestBy, temperature, word } from '../fact.ts';
-import type { CautionFacts, OperatingFacts, WettedMetal } from '../facts.ts';
+import type { CautionFinding } from '../../fact.ts';
+import { highEnd, highestBy, temperature, word } from '../../fact.ts';
+import type { CautionFacts, OperatingFacts, WettedMetal } from '../../facts.ts';
 import { highestUsualWater, lowestUsualWater } from './livestock.ts';
 
 export type WaterFacts = Pick<

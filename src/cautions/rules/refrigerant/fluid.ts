@@ -1,10 +1,10 @@
 // Rules about the fluid itself: whether it burns and in what equipment, whether the compressor and its oil were made for
 // it, and what the law says of opening a circuit that holds it.
 
-import type { CautionFinding, Grounds } from '../fact.ts';
-import { quantity, word } from '../fact.ts';
-import type { CautionFacts, CautionFluid, Region } from '../facts.ts';
-import { isFlammable } from '../facts.ts';
+import type { CautionFinding, Grounds } from '../../fact.ts';
+import { quantity, word } from '../../fact.ts';
+import type { CautionFacts, CautionFluid, Region } from '../../facts.ts';
+import { isFlammable } from '../../facts.ts';
 
 const classes: Grounds = {
   source: 'safety classes of ISO 817 and ASHRAE 34 as given in EN 378-1:2016 Annex E',

@@ -2,9 +2,9 @@
 // machine that stops, one that cannot carry the load. Balance of energy at likely values; the usual advice on rates is from
 // memory and has no authoritative source, so it can warn and never clear.
 
-import type { CautionFinding, Grounds } from '../fact.ts';
-import { duration, highestBy, power, temperature, word } from '../fact.ts';
-import type { CautionFacts, OperatingFacts } from '../facts.ts';
+import type { CautionFinding, Grounds } from '../../fact.ts';
+import { duration, highestBy, power, temperature, word } from '../../fact.ts';
+import type { CautionFacts, OperatingFacts } from '../../facts.ts';
 
 export type WarmingFacts = Pick<
   CautionFacts,

@@ -2,7 +2,7 @@
 // should stay below. The upper end of the charge counts and the lower end of the space. No space is cleared by it: heavy
 // gas lies on the floor, and evenly mixed is the mildest case.
 
-import type { CautionFacts } from '../facts.ts';
+import type { CautionFacts } from '../../facts.ts';
 import { atIntake } from './air-pump.ts';
 import { leakConcentration, leakLimit } from './leak.ts';
 

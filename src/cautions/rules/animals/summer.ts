@@ -2,10 +2,10 @@
 // tank. The temperature at rest is a balance of energy; the alarm temperatures are from memory, so these rules warn and never
 // stop.
 
-import type { CautionFinding, Grounds } from '../fact.ts';
-import { power, temperature, word } from '../fact.ts';
-import type { CautionFacts } from '../facts.ts';
-import type { RestingWater, SummerFacts } from '../standing-tank.ts';
+import type { CautionFinding, Grounds } from '../../fact.ts';
+import { power, temperature, word } from '../../fact.ts';
+import type { CautionFacts } from '../../facts.ts';
+import type { RestingWater, SummerFacts } from '../../standing-tank.ts';
 import { highestUsualWater } from './livestock.ts';
 
 export type SummerRuleFacts = Pick<CautionFacts, 'standing' | 'livestock'>;

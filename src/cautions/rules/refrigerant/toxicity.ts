@@ -2,9 +2,9 @@
 // breathed for a while (ATEL/ODL), which for some fluids that burn lies far below what could catch fire. The whole charge,
 // upper end of its range, evenly mixed into the smallest room; heavy gas on the floor is thicker.
 
-import type { CautionFinding, Grounds } from '../fact.ts';
-import { word } from '../fact.ts';
-import { isFlammable, isToxic } from '../facts.ts';
+import type { CautionFinding, Grounds } from '../../fact.ts';
+import { word } from '../../fact.ts';
+import { isFlammable, isToxic } from '../../facts.ts';
 import { classGrounds } from './fluid.ts';
 import { concentrationFacts, type LeakFacts, leakConcentration, smallestRoom } from './leak.ts';
 

@@ -2,9 +2,9 @@
 // fluid they were made for at the design temperatures of EN 378-2, from memory. Real ratings stand on the parts. What
 // stands in the circuit at rest is an upper end: with little refrigerant all of it is vapour and the pressure stays lower.
 
-import type { CautionFinding, Grounds } from '../fact.ts';
-import { highEnd, highestBy, pressure, temperature, word } from '../fact.ts';
-import type { CautionFacts } from '../facts.ts';
+import type { CautionFinding, Grounds } from '../../fact.ts';
+import { highEnd, highestBy, pressure, temperature, word } from '../../fact.ts';
+import type { CautionFacts } from '../../facts.ts';
 
 export type PressureRuleFacts = Pick<CautionFacts, 'fluid' | 'madeFor' | 'operating' | 'pressures'>;
 

@@ -3,12 +3,12 @@
 // mixed: heavy gas lies on the floor.
 // Product standards do not apply to a home-made machine; their figures are comparisons, nothing more.
 
-import { InputError, requireNonNegative, requirePositive } from '../../numerics/index.ts';
-import type { Formula } from '../../quantities/index.ts';
-import type { CautionFinding, Grounds } from '../fact.ts';
-import { chargeDensity, mass, volume, word } from '../fact.ts';
-import type { CautionFacts, CautionFluid } from '../facts.ts';
-import { isFlammable, isHeavierThanAir } from '../facts.ts';
+import { InputError, requireNonNegative, requirePositive } from '../../../numerics/index.ts';
+import type { Formula } from '../../../quantities/index.ts';
+import type { CautionFinding, Grounds } from '../../fact.ts';
+import { chargeDensity, mass, volume, word } from '../../fact.ts';
+import type { CautionFacts, CautionFluid } from '../../facts.ts';
+import { isFlammable, isHeavierThanAir } from '../../facts.ts';
 
 export type LeakFacts = Pick<
   CautionFacts,
@@ -222,7 +222,7 @@ export const leakFormulas: readonly Formula[] = [
     },
     source: 'definition',
     validity: 'evenly mixed; heavy gas collects lower down',
-    file: 'src/cautions/rules/leak.ts',
+    file: 'src/cautions/rules/refrigerant/leak.ts',
     compute: (v) => leakConcentration(v.m!, v.V!),
     examples: [
       { m: 0.062, V: 0.31 },

@@ -3,18 +3,18 @@
 // upper end of the charge's range counts, and the lower end of the space's. Which clause of which edition applies to which
 // product is left out, since it is not sure.
 
-import type { Certainty } from '../../quantities/index.ts';
+import type { Certainty } from '../../../quantities/index.ts';
 import {
   chargeAtFlammabilityLimit,
   chargeFactors,
   commercialCabinetVolume,
   floorReleaseHeight,
   largestChargeOnFloorArea,
-} from '../charge-limits.ts';
-import type { CautionFinding } from '../fact.ts';
-import { area, mass, word } from '../fact.ts';
-import type { CautionFacts } from '../facts.ts';
-import { isFlammable, isHeavierThanAir } from '../facts.ts';
+} from '../../charge-limits.ts';
+import type { CautionFinding } from '../../fact.ts';
+import { area, mass, word } from '../../fact.ts';
+import type { CautionFacts } from '../../facts.ts';
+import { isFlammable, isHeavierThanAir } from '../../facts.ts';
 import { leakLimit } from './leak.ts';
 
 export type ChargeFacts = Pick<

@@ -1,9 +1,9 @@
 // Rules about a tank without any electricity: how long until its water is as cold as tropical animals must not be. The loss
 // falls as the water cools, and so is followed; only the water stores heat, so a real tank takes rather longer.
 
-import type { CautionFinding, Grounds } from '../fact.ts';
-import { duration, temperature } from '../fact.ts';
-import type { CautionFacts } from '../facts.ts';
+import type { CautionFinding, Grounds } from '../../fact.ts';
+import { duration, temperature } from '../../fact.ts';
+import type { CautionFacts } from '../../facts.ts';
 import { lowestUsualWater } from './livestock.ts';
 
 export type PowerFailureFacts = Pick<CautionFacts, 'standing' | 'livestock' | 'waterTemperature'>;

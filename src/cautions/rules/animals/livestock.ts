@@ -1,7 +1,7 @@
 // Water temperatures at which usual advice raises alarm, by what lives in the tank; from memory: a rule on them can warn and
 // never clears.
 
-import type { Livestock } from '../facts.ts';
+import type { Livestock } from '../../facts.ts';
 
 /** Water temperature above which usual advice is alarm [K], by livestock; from memory. */
 export const highestUsualWater: Readonly<Record<Livestock, number>> = {

@@ -1,9 +1,9 @@
 // Rules about starts: a motor that cannot start against pressure, and rests that are too short. Typical guides,
 // from memory.
 
-import type { CautionFinding } from '../fact.ts';
-import { duration, word } from '../fact.ts';
-import type { CautionFacts } from '../facts.ts';
+import type { CautionFinding } from '../../fact.ts';
+import { duration, word } from '../../fact.ts';
+import type { CautionFacts } from '../../facts.ts';
 
 export type StartFacts = Pick<CautionFacts, 'machine'>;
 

@@ -1,10 +1,10 @@
 // Rules about the motor of the machine: its current against what is printed on it, the pressure it was matched to, its
 // warmth, and liquid that comes back to it. Conventions and guides are from memory; they warn, and silence clears nothing.
 
-import type { CautionFinding } from '../fact.ts';
-import { current, highestBy, pressure, ratio, temperature, temperatureDifference, word } from '../fact.ts';
-import type { CautionFacts, OperatingFacts } from '../facts.ts';
-import type { MachineStateFacts } from '../machine-facts.ts';
+import type { CautionFinding } from '../../fact.ts';
+import { current, highestBy, pressure, ratio, temperature, temperatureDifference, word } from '../../fact.ts';
+import type { CautionFacts, OperatingFacts } from '../../facts.ts';
+import type { MachineStateFacts } from '../../machine-facts.ts';
 import { evaporatingAboveApplication, motorOverloaded, type OperationFacts } from './operation.ts';
 
 export type MotorFacts = OperationFacts & Pick<CautionFacts, 'machine' | 'fluid' | 'madeFor'>;

@@ -3,7 +3,7 @@
 // The limits are typical application guides, from memory: they can warn, and nothing here ever says that a machine is
 // within them. A data sheet of the very compressor goes before all of them.
 
-import type { CautionFinding } from '../fact.ts';
+import type { CautionFinding } from '../../fact.ts';
 import {
   electricPower,
   highEnd,
@@ -17,8 +17,8 @@ import {
   temperature,
   temperatureDifference,
   word,
-} from '../fact.ts';
-import type { CautionFacts, OperatingFacts, RangedFact } from '../facts.ts';
+} from '../../fact.ts';
+import type { CautionFacts, OperatingFacts, RangedFact } from '../../facts.ts';
 
 export type OperationFacts = Pick<
   CautionFacts,

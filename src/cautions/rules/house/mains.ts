@@ -1,9 +1,9 @@
 // Rules about mains electricity beside water: residual-current protection, and in one finding where plugs, cables, machine
 // and metal stand to the water.
 
-import type { CautionFinding, Grounds } from '../fact.ts';
-import { word } from '../fact.ts';
-import type { CautionFacts } from '../facts.ts';
+import type { CautionFinding, Grounds } from '../../fact.ts';
+import { word } from '../../fact.ts';
+import type { CautionFacts } from '../../facts.ts';
 
 export type MainsFacts = Pick<
   CautionFacts,

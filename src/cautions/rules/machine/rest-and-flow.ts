@@ -1,9 +1,9 @@
 // Rules about refrigerant where it is not wanted: more flow than the appliance's own capillary passes, liquid that gathers
 // in the coldest part while the machine rests, oil that takes up water. Common practice and physics; they warn only.
 
-import type { CautionFinding } from '../fact.ts';
-import { electricPower, highestBy, lowestBy, massFlow, ratio, temperature, word } from '../fact.ts';
-import type { CautionFacts } from '../facts.ts';
+import type { CautionFinding } from '../../fact.ts';
+import { electricPower, highestBy, lowestBy, massFlow, ratio, temperature, word } from '../../fact.ts';
+import type { CautionFacts } from '../../facts.ts';
 
 export type RestAndFlowFacts = Pick<
   CautionFacts,

@@ -1,9 +1,9 @@
 // Rules about what is laid over the water: less air reaches it, lamps and plugs get damp.
 
-import type { CautionFinding, Grounds } from '../fact.ts';
-import { electricPower, quantity, word } from '../fact.ts';
-import type { CautionFacts } from '../facts.ts';
-import type { StandingTank } from '../standing-tank.ts';
+import type { CautionFinding, Grounds } from '../../fact.ts';
+import { electricPower, quantity, word } from '../../fact.ts';
+import type { CautionFacts } from '../../facts.ts';
+import type { StandingTank } from '../../standing-tank.ts';
 
 export type CoverFacts = Pick<CautionFacts, 'standing'>;
 

@@ -1,10 +1,10 @@
 // Rules about an air pump that draws from where a leak would flow: it blows the gas through the water and carries it into
 // the fish room, and in the water the gas takes the place of oxygen.
 
-import type { CautionFinding, Grounds } from '../fact.ts';
-import { chargeDensity, mass, word } from '../fact.ts';
-import type { CautionFacts } from '../facts.ts';
-import { isFlammable } from '../facts.ts';
+import type { CautionFinding, Grounds } from '../../fact.ts';
+import { chargeDensity, mass, word } from '../../fact.ts';
+import type { CautionFacts } from '../../facts.ts';
+import { isFlammable } from '../../facts.ts';
 import { leakConcentration, leakLimit } from './leak.ts';
 
 export type AirPumpFacts = Pick<

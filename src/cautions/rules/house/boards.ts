@@ -1,8 +1,8 @@
 // Rules about boards, mats and glue on and under a tank: what burns, what poisons, what bears the weight, and the wall behind.
 
-import type { CautionFinding, Grounds } from '../fact.ts';
-import { area, mass, word } from '../fact.ts';
-import type { CautionFacts } from '../facts.ts';
+import type { CautionFinding, Grounds } from '../../fact.ts';
+import { area, mass, word } from '../../fact.ts';
+import type { CautionFacts } from '../../facts.ts';
 
 export type BoardFacts = Pick<CautionFacts, 'standing'>;
 
