@@ -76,6 +76,8 @@ export function App({ engine, keeper, start }: AppProps): ReactNode {
   const { answer } = state;
   const stale = state.answered !== document;
   const isRefused = state.refusal !== undefined && stale && !work.working;
+  // What the page shows is of an earlier state of the design, and the engine is at work on this one.
+  const isBehind = stale && !isRefused && !work.stopped;
 
   return (
     <LightProvider choice={state.light}>
@@ -157,7 +159,12 @@ export function App({ engine, keeper, start }: AppProps): ReactNode {
           )}
           <WorkingNote work={work} />
           <PageLinks current={page} open={open} />
-          <main id="main" tabIndex={-1} className={isRefused && isOfTheDesign(place) ? 'refused' : undefined}>
+          <main
+            id="main"
+            tabIndex={-1}
+            className={isRefused && isOfTheDesign(place) ? 'refused' : undefined}
+            aria-busy={isBehind && isOfTheDesign(place)}
+          >
             <OpenedPage place={place} answer={answer} view={state.view} refused={state.refusal !== undefined} />
           </main>
           <footer className="foot quiet">

@@ -17,7 +17,7 @@ export function usePage(): readonly [Place, OpenPage] {
   // A link from outside to a part of a station leads there too, once the station has been answered.
   // biome-ignore lint/correctness/useExhaustiveDependencies: only the place the page begins with
   useEffect(() => {
-    if (isStation(place.page) && place.part !== undefined) focusPart(place.page, place.part, framesAtStart);
+    if (isStation(place.page) && place.part !== undefined) focusPart(place.page, place.part);
   }, []);
   useEffect(() => {
     // An address of something else on the page, such as the skip link's, leaves it as it is.
@@ -28,26 +28,37 @@ export function usePage(): readonly [Place, OpenPage] {
   const open = useCallback<OpenPage>((page, part) => {
     location.hash = addressOf({ page, part });
     setPlace({ page, part });
-    focusPart(page, part, 60);
+    focusPart(page, part);
   }, []);
   return [place, open];
 }
 
-/** While the page itself begins, engine and station have to be loaded first: some seconds. */
-const framesAtStart = 900;
+/** What is meant may have to be loaded first, at the start with the engine: some seconds. */
+const framesForLoading = 900;
 
-/** The reader and the keyboard go on from the page's heading or the part meant, once it is there: a page may have to be loaded first. */
-function focusPart(page: PageName, part: string | undefined, framesLeft: number): void {
-  requestAnimationFrame(() => {
-    const title = document.getElementById('page-title');
-    if (title?.textContent !== pageTitles[page]) {
-      if (framesLeft > 0) focusPart(page, part, framesLeft - 1);
-      return;
-    }
-    const goal = part === undefined ? undefined : findPart(part);
-    focusOn(goal ?? { element: title, isField: false });
-    if (goal === undefined && part !== undefined && isStation(page)) goOnTo(part, title, framesForPart);
-  });
+let lastMeant = 0;
+
+/**
+ * The reader and the keyboard go on from the page's heading or the part meant, once it is there, unless another has been
+ * opened meanwhile.
+ */
+function focusPart(page: PageName, part: string | undefined): void {
+  lastMeant += 1;
+  const meant = lastMeant;
+  const look = (framesLeft: number) =>
+    requestAnimationFrame(() => {
+      if (meant !== lastMeant) return;
+      const title = document.getElementById('page-title');
+      if (title?.textContent === pageTitles[page]) focusIn(page, part, title);
+      else if (framesLeft > 0) look(framesLeft - 1);
+    });
+  look(framesForLoading);
+}
+
+function focusIn(page: PageName, part: string | undefined, title: HTMLElement): void {
+  const goal = part === undefined ? undefined : findPart(part);
+  focusOn(goal ?? { element: title, isField: false });
+  if (goal === undefined && part !== undefined && isStation(page)) goOnTo(part, title, framesForLoading);
 }
 
 interface Goal {
@@ -67,10 +78,7 @@ function focusOn({ element, isField }: Goal): void {
   if (!isWellInSight(element)) element.scrollIntoView({ block: isField ? 'center' : 'start' });
 }
 
-/** Fields that are fetched with their station come a moment after its heading. */
-const framesForPart = 60;
-
-/** From the heading to the part once it is there, unless the reader has gone elsewhere meanwhile. */
+/** From the heading to the part, which comes a moment later where it is fetched, unless the reader has gone elsewhere meanwhile. */
 function goOnTo(part: string, title: HTMLElement, framesLeft: number): void {
   requestAnimationFrame(() => {
     if (document.activeElement !== title || framesLeft === 0) return;

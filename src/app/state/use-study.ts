@@ -13,7 +13,7 @@ export type StudyKind = 'wrapping' | 'machine';
 export interface StudyState<Reply> {
   readonly reply: Reply | undefined;
   readonly problems: readonly string[];
-  /** Whether the reply is not of the design as it stands. */
+  /** Whether the reply is not of the design as it stands, or not in the units of the view. */
   readonly isOld: boolean;
 }
 
@@ -21,6 +21,7 @@ interface Known<Reply> {
   readonly reply: Reply | undefined;
   readonly problems: readonly string[];
   readonly of: DesignDocument | undefined;
+  readonly in: UnitView;
 }
 
 /** A pause between edits after which the study is made anew: until then the next edit's verdict comes first [ms]. */
@@ -33,7 +34,12 @@ export function useStudy<Kind extends StudyKind>(
   view: UnitView,
 ): StudyState<EngineAnswers[Kind]> {
   const { engine, state } = useWorkbench();
-  const [known, setKnown] = useState<Known<EngineAnswers[Kind]>>({ reply: undefined, problems: [], of: undefined });
+  const [known, setKnown] = useState<Known<EngineAnswers[Kind]>>({
+    reply: undefined,
+    problems: [],
+    of: undefined,
+    in: view,
+  });
   const isFirst = useRef(true);
   const isVerdictIn = state.answered === state.designs.present || state.refusal !== undefined;
   useEffect(() => {
@@ -43,10 +49,10 @@ export function useStudy<Kind extends StudyKind>(
     const ask = () =>
       void engine.ask<Kind>(request).then((outcome) => {
         if (dropped || outcome.outcome === 'superseded') return;
-        if (outcome.outcome === 'answered') setKnown({ reply: outcome.answer, problems: [], of: document });
+        if (outcome.outcome === 'answered') setKnown({ reply: outcome.answer, problems: [], of: document, in: view });
         else {
           const problems = outcome.problems.map(({ message }) => message);
-          setKnown(({ reply }) => ({ reply, problems, of: document }));
+          setKnown(({ reply }) => ({ reply, problems, of: document, in: view }));
         }
       });
     const wait = setTimeout(ask, isFirst.current ? 0 : pause);
@@ -56,6 +62,6 @@ export function useStudy<Kind extends StudyKind>(
       clearTimeout(wait);
     };
   }, [kind, engine, document, view, isVerdictIn]);
-  const { reply, problems, of } = known;
-  return { reply, problems, isOld: of !== document || problems.length > 0 };
+  const { reply, problems } = known;
+  return { reply, problems, isOld: known.of !== document || known.in !== view || problems.length > 0 };
 }

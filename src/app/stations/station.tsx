@@ -18,17 +18,19 @@ export interface StationFrameProps {
   readonly name: StationName;
   readonly answer: string;
   readonly numbers?: ReactNode;
+  /** Answer and numbers are of an earlier state of the design, while those of this one are worked out. */
+  readonly isOld?: boolean;
   readonly before?: ReactNode;
   readonly children: ReactNode;
 }
 
-export function Station({ name, answer, numbers, before, children }: StationFrameProps): ReactNode {
+export function Station({ name, answer, numbers, isOld = false, before, children }: StationFrameProps): ReactNode {
   const { state } = useWorkbench();
   const findings = [...(state.answer?.assessment.findings ?? []), ...(state.answer?.assessment.cautions ?? [])];
   const isForStudyOnly = findings.some((finding) => finding.code === 'notForThisMachine');
   return (
     <article className="station" aria-labelledby="page-title">
-      <header className="station-head">
+      <header className="station-head" aria-busy={isOld}>
         <h2 id="page-title" tabIndex={-1}>
           {pageTitles[name]}
         </h2>

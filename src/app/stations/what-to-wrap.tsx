@@ -30,6 +30,7 @@ export function WhatToWrap({ view }: StationProps): ReactNode {
     <Station
       name="what-to-wrap"
       answer={answer}
+      isOld={isOld && reply !== undefined && problems.length === 0}
       numbers={reply && problems.length === 0 && <HeadNumbers answer={reply.answer} view={view} />}
     >
       {reply !== undefined && (

@@ -1,4 +1,4 @@
-// Prints the page once its pictures are drawn: those not yet looked at are drawn first.
+// Prints the page once what is on it is drawn: pictures not yet looked at are drawn first.
 
 const undrawn = new Set<() => void>();
 
@@ -6,7 +6,7 @@ const undrawn = new Set<() => void>();
 const longestWait = 8000;
 const pause = 50;
 
-/** Tells of a picture still to be drawn, by the function that draws it; the answer takes it back. */
+/** Tells of a picture or a page still to be drawn, by the function that draws it; the answer takes it back. */
 export function drawBeforePrinting(draw: () => void): () => void {
   undrawn.add(draw);
   return () => undrawn.delete(draw);

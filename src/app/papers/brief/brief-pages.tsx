@@ -3,7 +3,13 @@
 
 import { type ReactNode, useLayoutEffect, useRef } from 'react';
 
-export function BriefPages({ body, styles }: { readonly body: string; readonly styles: string }): ReactNode {
+interface BriefPagesProps {
+  readonly body: string;
+  readonly styles: string;
+  readonly isOld: boolean;
+}
+
+export function BriefPages({ body, styles, isOld }: BriefPagesProps): ReactNode {
   const host = useRef<HTMLDivElement>(null);
   useLayoutEffect(() => {
     const element = host.current;
@@ -17,7 +23,7 @@ export function BriefPages({ body, styles }: { readonly body: string; readonly s
     watch.observe(element);
     return () => watch.disconnect();
   }, [body, styles]);
-  return <div className="brief-host" ref={host} />;
+  return <div className={isOld ? 'brief-host stale' : 'brief-host'} ref={host} />;
 }
 
 /** Only what is wider than the screen is a stop for the keyboard: it scrolls. */

@@ -15,7 +15,7 @@ const contactKey = 'brief-contact';
 export function Brief({ answer, view }: PaperProps): ReactNode {
   const { keeper, state, document } = useWorkbench();
   const [contact, setContact] = useState(() => (keeper.read(contactKey) ?? '').slice(0, longestContact));
-  const { brief, problem } = useBrief(answer, view, contact);
+  const { brief, problem, isOld } = useBrief(answer, view, contact);
   const isRefused = state.refusal !== undefined && state.answered !== document;
   if (answer === undefined || isRefused) {
     return (
@@ -32,6 +32,7 @@ export function Brief({ answer, view }: PaperProps): ReactNode {
     <button
       type="button"
       className="plain"
+      disabled={isOld}
       onClick={() => saveText(brief.file, fileNameFor(`${answer.assessment.designName} brief`, 'html'), 'text/html')}
     >
       Save as an HTML file
@@ -60,7 +61,7 @@ export function Brief({ answer, view }: PaperProps): ReactNode {
         <span className="quiet">Stands on the pages if you type it. Kept in this browser only.</span>
       </label>
       {problem !== undefined && <p className="quiet">The pages could not be made: {problem}</p>}
-      {brief !== undefined && <BriefPages body={brief.body} styles={brief.styles} />}
+      {brief !== undefined && <BriefPages body={brief.body} styles={brief.styles} isOld={isOld} />}
     </Paper>
   );
 }
