@@ -6,7 +6,7 @@ import type { IdentifiedMachine } from '../parts/compressor/index.ts';
 import type { DoubtfulInput } from './doubt/doubt.ts';
 import { engineAssumptions, type StagedDesign } from './stages/engine-assumptions.ts';
 import { valueAt } from './stages/machine.ts';
-import { standardTankFactors } from './stages/tank-assumptions.ts';
+import { standardTankFactors } from './stages/tank/tank-assumptions.ts';
 
 /** Paths of the assumptions inside the models begin with this. */
 const engine = 'engine.';

@@ -8,9 +8,9 @@ import type { Doubt } from './doubt/doubt.ts';
 import { doubtfulInputs, withInput } from './inputs.ts';
 import type { StagedDesign } from './stages/engine-assumptions.ts';
 import { tankSlice } from './stages/index.ts';
-import { meterOf } from './stages/meter.ts';
 import { sizedTankParts } from './stages/sized-tank/handed-over.ts';
-import { surroundingsOf, surroundingsSlice } from './stages/surroundings.ts';
+import { surroundingsOf, surroundingsSlice } from './stages/surroundings/surroundings.ts';
+import { meterOf } from './stages/tank/meter.ts';
 import type { MeterAnswer } from './tank-answer.ts';
 
 /** Null for a tank without a meter beside its sizes. */

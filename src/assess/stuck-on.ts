@@ -8,9 +8,9 @@ import { heatReachingWater } from '../plant/index.ts';
 import type { StagedDesign } from './stages/engine-assumptions.ts';
 import { loopSlice, type StageResults, tankSlice } from './stages/index.ts';
 import { operatingAt } from './stages/machine.ts';
-import { carriedBy } from './stages/meter.ts';
 import { allMachines, plantHardware } from './stages/plant.ts';
-import { type TankPlace, tankLoadAt } from './stages/tank.ts';
+import { carriedBy } from './stages/tank/meter.ts';
+import { type TankPlace, tankLoadAt } from './stages/tank/tank.ts';
 
 /** Warmest water that is tried [K]. */
 const warmestTried = 333.15;

@@ -11,9 +11,9 @@ import { doubt } from './doubt/doubt.ts';
 import { doubtfulInputs, isTankInput, withInput } from './inputs.ts';
 import type { StagedDesign } from './stages/engine-assumptions.ts';
 import { type StageResults, tankSlice } from './stages/index.ts';
-import { carriedBy, type MeterResult, meterOf } from './stages/meter.ts';
-import { type SurroundingsResult, surroundingsOf, surroundingsSlice } from './stages/surroundings.ts';
-import { tankConditions, tankDescription } from './stages/tank.ts';
+import { type SurroundingsResult, surroundingsOf, surroundingsSlice } from './stages/surroundings/surroundings.ts';
+import { carriedBy, type MeterResult, meterOf } from './stages/tank/meter.ts';
+import { tankConditions, tankDescription } from './stages/tank/tank.ts';
 
 /** How near the temperature at rest is found [K]. */
 const tolerance = 0.01;

@@ -6,9 +6,9 @@ import { fallTimeLinear, type TankLoad, timesToFall } from '../../tank/index.ts'
 import type { BandWithUnit } from '../assessment.ts';
 import type { StagedDesign } from '../stages/engine-assumptions.ts';
 import { tankSlice } from '../stages/index.ts';
-import { carriedBy } from '../stages/meter.ts';
 import { sizedTankParts } from '../stages/sized-tank/handed-over.ts';
-import { tankConditions, tankDescription } from '../stages/tank.ts';
+import { carriedBy } from '../stages/tank/meter.ts';
+import { tankConditions, tankDescription } from '../stages/tank/tank.ts';
 import type { FallAnswer, LossPath, MeterAnswer, TankAnswer, TankMonth } from '../tank-answer.ts';
 import { pathLabel } from '../wording/labels.ts';
 import { type Bands, bandOf, bareBand } from './pieces.ts';

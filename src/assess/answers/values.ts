@@ -6,7 +6,7 @@ import { NoSolutionError } from '../../numerics/index.ts';
 import { currentShare } from '../../parts/compressor/index.ts';
 import type { QuantityName } from '../../quantities/index.ts';
 import type { ResultValues } from '../doubt/doubt.ts';
-import type { AccountsResult } from '../stages/accounts.ts';
+import type { AccountsResult } from '../stages/accounts/accounts.ts';
 import type { StageResults } from '../stages/index.ts';
 import { allMachines } from '../stages/plant.ts';
 import { allMachinesResult, machineFlows } from './machines.ts';

@@ -6,7 +6,7 @@ import { type PlainDesign, plainDesign, type ResolvedDesign } from '../../design
 import { exchangerAssumptions, type TubeMaterial, tubeWall } from '../../parts/exchangers/index.ts';
 import type { Estimate } from '../../quantities/index.ts';
 import { exactStates, type StatesFrom } from './states.ts';
-import { standardTankFactors, type TankFactors, tankAssumptions } from './tank-assumptions.ts';
+import { standardTankFactors, type TankFactors, tankAssumptions } from './tank/tank-assumptions.ts';
 import { type MeasureFactors, measureAssumptions, standardMeasureFactors } from './wrapping/assumptions.ts';
 import type { OfferedMeasure } from './wrapping/offered.ts';
 

@@ -12,11 +12,10 @@ import { secondsPerYear } from '../../quantities/index.ts';
 import type { TankLoad } from '../../tank/index.ts';
 import type { Year } from '../../year/index.ts';
 import { type Stage, stageOf } from '../stage.ts';
-import { type AccountsResult, accountPrices, accountsOf } from './accounts.ts';
+import { type AccountsResult, accountPrices, accountsOf } from './accounts/accounts.ts';
 import type { EngineValues, SizingValues, StagedDesign } from './engine-assumptions.ts';
 import { type CompressorResult, compressorOf, type LoopSlice, operatingAt } from './machine.ts';
 import { describedMachine } from './machine-description.ts';
-import { carriedBy, type MeterResult, meterOf } from './meter.ts';
 import {
   dryingEnergyOf,
   monthLoads,
@@ -26,11 +25,12 @@ import {
   plantHardware,
   yearOf,
 } from './plant.ts';
-import { ventilationOf } from './room-air.ts';
 import { type SizingResult, sizingOf } from './sizing.ts';
-import { type SurroundingsResult, surroundingsOf, surroundingsSlice } from './surroundings.ts';
-import { type TankSlice, tankLoadAt } from './tank.ts';
-import { standardTankFactors, type TankFactors } from './tank-assumptions.ts';
+import { ventilationOf } from './surroundings/room-air.ts';
+import { type SurroundingsResult, surroundingsOf, surroundingsSlice } from './surroundings/surroundings.ts';
+import { carriedBy, type MeterResult, meterOf } from './tank/meter.ts';
+import { type TankSlice, tankLoadAt } from './tank/tank.ts';
+import { standardTankFactors, type TankFactors } from './tank/tank-assumptions.ts';
 import { chosenWraps } from './wrapping/choice.ts';
 import type { OfferedMeasure } from './wrapping/offered.ts';
 import { type HeaterPrices, WrappedStates, type WrappedYear, type WrappingSubject } from './wrapping/states.ts';

@@ -16,8 +16,8 @@ import { type Year, yearOfMonths } from '../../year/index.ts';
 import type { StagedDesign } from './engine-assumptions.ts';
 import { aroundShell, type CompressorResult, type LoopSlice, operatingOrNull } from './machine.ts';
 import { remembered } from './remembered.ts';
-import type { SurroundingsResult } from './surroundings.ts';
-import { differentMonths, type TankSlice, tankLoadIn } from './tank.ts';
+import type { SurroundingsResult } from './surroundings/surroundings.ts';
+import { differentMonths, type TankSlice, tankLoadIn } from './tank/tank.ts';
 
 /** The parts of the design that decide what fan, pump and controls do to whom. */
 export interface HardwareSlice {

@@ -12,7 +12,7 @@ import {
 import { heatReachingWater, perMachine } from '../../plant/index.ts';
 import type { SizingValues, StagedDesign } from './engine-assumptions.ts';
 import { allMachines, type PlantParts } from './plant.ts';
-import type { SurroundingsResult } from './surroundings.ts';
+import type { SurroundingsResult } from './surroundings/surroundings.ts';
 
 export interface SizingResult {
   readonly condenserRequest: CondenserRequest;

@@ -6,11 +6,11 @@ import { type DesignDocument, resolveDesign } from '../../design/index.ts';
 import { loadMap, type MapAxes, type MapColumn, mapColumns, tankValidity } from '../../tank/index.ts';
 import { fromDesign, type Refusal } from '../from-design.ts';
 import { StageRunner } from '../stage.ts';
+import { type TankAloneResults, tankAloneStages } from '../stages/accounts/heater.ts';
 import { stagedDesign } from '../stages/engine-assumptions.ts';
-import { type TankAloneResults, tankAloneStages } from '../stages/heater.ts';
 import { tankSlice } from '../stages/index.ts';
-import { carriedBy } from '../stages/meter.ts';
-import { tankDescription } from '../stages/tank.ts';
+import { carriedBy } from '../stages/tank/meter.ts';
+import { tankDescription } from '../stages/tank/tank.ts';
 
 /** Plain data in base SI, as `kettlefin load --map --json` gives it. */
 export interface LoadMapAnswer {

@@ -11,9 +11,9 @@ import {
 } from '../../accounts/index.ts';
 import { type WorkingStep, workingStep } from '../../quantities/index.ts';
 import type { Year } from '../../year/index.ts';
-import type { AccountsResult } from '../stages/accounts.ts';
+import type { AccountsResult } from '../stages/accounts/accounts.ts';
+import type { HeaterAccount } from '../stages/accounts/heater.ts';
 import type { StagedDesign } from '../stages/engine-assumptions.ts';
-import type { HeaterAccount } from '../stages/heater.ts';
 import type { StageResults } from '../stages/index.ts';
 import { sourceIsTankRoom } from '../stages/plant.ts';
 import { wrappedSteps } from './wrapped.ts';

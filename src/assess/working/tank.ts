@@ -12,8 +12,14 @@ import {
 import { fallName, type TankResults } from '../answers/tank-values.ts';
 import type { StagedDesign } from '../stages/engine-assumptions.ts';
 import { type StageResults, tankSlice } from '../stages/index.ts';
-import { carriedBy, type MeterResult, placeOfMeter } from '../stages/meter.ts';
-import { dependsOnSeasons, type TankPlace, type TankSlice, tankConditions, tankDescription } from '../stages/tank.ts';
+import { carriedBy, type MeterResult, placeOfMeter } from '../stages/tank/meter.ts';
+import {
+  dependsOnSeasons,
+  type TankPlace,
+  type TankSlice,
+  tankConditions,
+  tankDescription,
+} from '../stages/tank/tank.ts';
 import { placesInDesign } from './tank-origins.ts';
 import { under } from './under.ts';
 

@@ -7,10 +7,10 @@ import { monthWorking, nearbyWorking, type RoomClimate, type SourceClimate } fro
 import type { TankLoad } from '../../tank/index.ts';
 import { type MonthResult, yearWorking } from '../../year/index.ts';
 import { monthPath } from '../answers/tank-values.ts';
+import type { TankAloneResults } from '../stages/accounts/heater.ts';
 import type { StagedDesign } from '../stages/engine-assumptions.ts';
-import type { TankAloneResults } from '../stages/heater.ts';
 import { type StageResults, tankSlice } from '../stages/index.ts';
-import { dependsOnSeasons } from '../stages/tank.ts';
+import { dependsOnSeasons } from '../stages/tank/tank.ts';
 import { dehumidifierSteps } from './dehumidifier.ts';
 import { operatingSteps, plantOrigins, severalSteps } from './machine.ts';
 import { tankSteps } from './tank.ts';

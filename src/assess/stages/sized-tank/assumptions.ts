@@ -3,8 +3,8 @@
 import type { LayerOf, SizedLoadOf } from '../../../design/index.ts';
 import { layerConductivity, type MaterialRange, material } from '../../../matter/materials/index.ts';
 import { outerFilmRange, type Stack } from '../../../tank/index.ts';
-import { standardTankFactors, type TankAssumption, type TankFactors } from '../tank-assumptions.ts';
-import { exposuresIn, mirrorEmissivity } from '../tank-stacks.ts';
+import { standardTankFactors, type TankAssumption, type TankFactors } from '../tank/tank-assumptions.ts';
+import { exposuresIn, mirrorEmissivity } from '../tank/tank-stacks.ts';
 import { vesselsOf } from './vessels.ts';
 
 interface UsedLayer {

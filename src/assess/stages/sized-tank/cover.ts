@@ -2,8 +2,8 @@
 
 import type { SheetOf, SideVesselOf, SizedLoadOf } from '../../../design/index.ts';
 import type { Cover, ShapeMeasures, Stack } from '../../../tank/index.ts';
-import type { TankFactors } from '../tank-assumptions.ts';
-import { listedLayers, outermostEmissivity, sheetLayer } from '../tank-stacks.ts';
+import type { TankFactors } from '../tank/tank-assumptions.ts';
+import { listedLayers, outermostEmissivity, sheetLayer } from '../tank/tank-stacks.ts';
 
 /** The cover of the display tank. */
 export function displayCover(

@@ -3,8 +3,8 @@
 import type { PipeOf, SizedLoadOf } from '../../../design/index.ts';
 import { layerConductivity, material } from '../../../matter/materials/index.ts';
 import { type BuiltTank, type Pipe, pumpHeat } from '../../../tank/index.ts';
-import { gainsOf, type TankSlice } from '../tank.ts';
-import type { TankFactors } from '../tank-assumptions.ts';
+import { gainsOf, type TankSlice } from '../tank/tank.ts';
+import type { TankFactors } from '../tank/tank-assumptions.ts';
 import { vesselsOf } from './vessels.ts';
 
 export function builtTank(

@@ -11,7 +11,7 @@ import {
   type Stack,
   type Vessel,
 } from '../../../tank/index.ts';
-import type { TankFactors } from '../tank-assumptions.ts';
+import type { TankFactors } from '../tank/tank-assumptions.ts';
 import {
   type Beyond,
   boardLayers,
@@ -21,7 +21,7 @@ import {
   type PlainExposure,
   type PlainSheet,
   sheetLayer,
-} from '../tank-stacks.ts';
+} from '../tank/tank-stacks.ts';
 import { displayCover, sideCover } from './cover.ts';
 
 type PlainLoad = SizedLoadOf<number>;

@@ -9,8 +9,8 @@ import {
   type TankDescription,
   tankHeatOf,
 } from '../../../tank/index.ts';
-import type { SurroundingsResult } from '../surroundings.ts';
-import { differentMonths, type TankPlace, type TankSlice, tankConditions } from '../tank.ts';
+import type { SurroundingsResult } from '../surroundings/surroundings.ts';
+import { differentMonths, type TankPlace, type TankSlice, tankConditions } from '../tank/tank.ts';
 
 /** What surrounds the tank in the coldest spell, in the months that differ, and which of these each month is. */
 export interface Moments {

@@ -17,8 +17,8 @@ import {
   type TankDescription,
   type VesselName,
 } from '../../../tank/index.ts';
-import type { TankFactors } from '../tank-assumptions.ts';
-import { outermostEmissivity, type PlainSheet, sheetLayer } from '../tank-stacks.ts';
+import type { TankFactors } from '../tank/tank-assumptions.ts';
+import { outermostEmissivity, type PlainSheet, sheetLayer } from '../tank/tank-stacks.ts';
 import type { MeasureFactors } from './assumptions.ts';
 
 type Listed = NonNullable<PlainDesign['wrapping']['measures']>[number];

@@ -19,8 +19,8 @@ import {
 import type { Year } from '../../../year/index.ts';
 import { type PlantParts, yearOf } from '../plant.ts';
 import { remembered } from '../remembered.ts';
-import type { SurroundingsResult } from '../surroundings.ts';
-import { type TankSlice, tankDescription } from '../tank.ts';
+import type { SurroundingsResult } from '../surroundings/surroundings.ts';
+import { type TankSlice, tankDescription } from '../tank/tank.ts';
 import { type Moments, momentsOf, monthHeats, wrappedHeat } from './heats.ts';
 import { applies, type OfferedMeasure, type OfferSlice, offeredMeasures } from './offered.ts';
 

@@ -16,7 +16,7 @@ import {
   operatingAt,
 } from '../../stages/machine.ts';
 import type { StatesFrom } from '../../stages/states.ts';
-import type { SurroundingsResult } from '../../stages/surroundings.ts';
+import type { SurroundingsResult } from '../../stages/surroundings/surroundings.ts';
 import type { Run } from './running.ts';
 import { type Variants, variantsOf } from './variants.ts';
 

@@ -1,12 +1,12 @@
 // Stages of the tank alone: a year in which a plain heater does everything, and its account. What the tank needs and gives its
 // room is that of its own stages; no machine is computed, so none can fail.
 
-import { type Account, type AccountPrices, account, plainHeaterEnergies } from '../../accounts/index.ts';
-import type { Year } from '../../year/index.ts';
-import { type Stage, stageOf } from '../stage.ts';
+import { type Account, type AccountPrices, account, plainHeaterEnergies } from '../../../accounts/index.ts';
+import type { Year } from '../../../year/index.ts';
+import { type Stage, stageOf } from '../../stage.ts';
+import { type StageResults, stages } from '../index.ts';
+import { dryingEnergyOf, yearOf } from '../plant.ts';
 import { accountPrices } from './accounts.ts';
-import { type StageResults, stages } from './index.ts';
-import { dryingEnergyOf, yearOf } from './plant.ts';
 
 export interface HeaterAccount {
   readonly prices: AccountPrices;

@@ -1,8 +1,8 @@
 // Layers of the design as stacks of the tank model: materials looked up, their doubt as a factor, emissivities of faces, and
 // what lies beyond the outermost layer.
 
-import type { BoardOf, ExposureOf, LayerOf, SheetOf, SizedLoadOf } from '../../design/index.ts';
-import { layerConductivity, material } from '../../matter/materials/index.ts';
+import type { BoardOf, ExposureOf, LayerOf, SheetOf, SizedLoadOf } from '../../../design/index.ts';
+import { layerConductivity, material } from '../../../matter/materials/index.ts';
 import {
   type Exposure,
   OUTER_EMISSIVITY,
@@ -10,7 +10,7 @@ import {
   type Stack,
   type StackLayer,
   standResistance,
-} from '../../tank/index.ts';
+} from '../../../tank/index.ts';
 import type { TankFactors } from './tank-assumptions.ts';
 
 export type PlainSheet = SheetOf<number>;

@@ -1,10 +1,10 @@
 // How humid the tank's room is where it is aired: what the tank evaporates into it, and what exchanged air carries off, in
 // balance. Simplification: a measure that wraps the tank leaves the room as humid as it was.
 
-import { saturationVapourPressure } from '../../matter/air/index.ts';
-import { ventilatedRoom } from '../../surroundings/index.ts';
-import { type TankConditions, type TankDescription, tankEvaporationOf } from '../../tank/index.ts';
-import type { StagedDesign } from './engine-assumptions.ts';
+import { saturationVapourPressure } from '../../../matter/air/index.ts';
+import { ventilatedRoom } from '../../../surroundings/index.ts';
+import { type TankConditions, type TankDescription, tankEvaporationOf } from '../../../tank/index.ts';
+import type { StagedDesign } from '../engine-assumptions.ts';
 
 /** Air changes n [1/s] of the room's volume V [m³], relative humidity outdoors [-]. */
 export interface RoomVentilation {

@@ -4,9 +4,9 @@
 // Simplifications, named in the result: humidity of the room, pumps, lights and lid as the design has them; outdoors, ground
 // and water main as in the usual winter; water as warm at the end of the measurement as at its start.
 
-import { InputError } from '../../numerics/index.ts';
-import { heatThatLeft, meanPower, measuredOverModelled, type TankLoad } from '../../tank/index.ts';
-import type { SurroundingsResult } from './surroundings.ts';
+import { InputError } from '../../../numerics/index.ts';
+import { heatThatLeft, meanPower, measuredOverModelled, type TankLoad } from '../../../tank/index.ts';
+import type { SurroundingsResult } from '../surroundings/surroundings.ts';
 import { type TankPlace, type TankSlice, tankLoadAt } from './tank.ts';
 
 export interface MeterResult {

@@ -1,7 +1,7 @@
 // Stage: the tank as the tank model wants it told, and what it needs under given conditions.
 
-import type { PlainDesign } from '../../design/index.ts';
-import type { MonthConditions } from '../../surroundings/index.ts';
+import type { PlainDesign } from '../../../design/index.ts';
+import type { MonthConditions } from '../../../surroundings/index.ts';
 import {
   lightHeat,
   type MeasuredTank,
@@ -10,9 +10,9 @@ import {
   type TankDescription,
   type TankLoad,
   tankLoad,
-} from '../../tank/index.ts';
-import { airedHumidity, type RoomVentilation } from './room-air.ts';
-import { sizedTankParts } from './sized-tank/handed-over.ts';
+} from '../../../tank/index.ts';
+import { sizedTankParts } from '../sized-tank/handed-over.ts';
+import { airedHumidity, type RoomVentilation } from '../surroundings/room-air.ts';
 import type { TankFactors } from './tank-assumptions.ts';
 import { exposuresIn } from './tank-stacks.ts';
 

@@ -2,9 +2,9 @@
 // materials conduct, how bright foil stays, how closed a stand is. Each is a factor on the value the model uses; 1 is that
 // value. A measured tank needs none of them.
 
-import type { PlainDesign } from '../../design/index.ts';
-import type { Estimate } from '../../quantities/index.ts';
-import { sizedTankParts } from './sized-tank/handed-over.ts';
+import type { PlainDesign } from '../../../design/index.ts';
+import type { Estimate } from '../../../quantities/index.ts';
+import { sizedTankParts } from '../sized-tank/handed-over.ts';
 
 /** Plain factors of the tank's assumptions. */
 export interface TankFactors {

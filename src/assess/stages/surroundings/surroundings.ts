@@ -1,6 +1,6 @@
 // Stage: air pressure of the place, the coldest spell, and the twelve months of room and source.
 
-import { pressureAtAltitude } from '../../matter/air/index.ts';
+import { pressureAtAltitude } from '../../../matter/air/index.ts';
 import {
   type ColdestSpell,
   coldestSpell,
@@ -10,9 +10,9 @@ import {
   nearbyInSpell,
   type RoomClimate,
   type SourceClimate,
-} from '../../surroundings/index.ts';
-import type { StagedDesign } from './engine-assumptions.ts';
-import type { TankPlace } from './tank.ts';
+} from '../../../surroundings/index.ts';
+import type { StagedDesign } from '../engine-assumptions.ts';
+import type { TankPlace } from '../tank/tank.ts';
 
 export interface SurroundingsResult {
   readonly atmosphericPressure: number;

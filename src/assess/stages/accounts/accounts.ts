@@ -13,12 +13,12 @@ import {
   plainHeaterEnergies,
   purchaseWithHeater,
   thisLoopEnergies,
-} from '../../accounts/index.ts';
-import { secondsPerYear } from '../../quantities/index.ts';
-import type { Year } from '../../year/index.ts';
-import type { StagedDesign } from './engine-assumptions.ts';
-import { sourceIsTankRoom } from './plant.ts';
-import { type WrappedYear, wrappedAccount } from './wrapping/states.ts';
+} from '../../../accounts/index.ts';
+import { secondsPerYear } from '../../../quantities/index.ts';
+import type { Year } from '../../../year/index.ts';
+import type { StagedDesign } from '../engine-assumptions.ts';
+import { sourceIsTankRoom } from '../plant.ts';
+import { type WrappedYear, wrappedAccount } from '../wrapping/states.ts';
 
 export interface AccountsResult {
   readonly prices: AccountPrices;
