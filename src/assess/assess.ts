@@ -2,7 +2,7 @@
 
 import type { DesignDocument } from '../design/index.ts';
 import type { UnitView, WorkingStep } from '../quantities/index.ts';
-import type { Assessment } from './assessment.ts';
+import type { Assessment } from './assessment/assessment.ts';
 import { type AssessOptions, BareAssessor, type OutcomeOf } from './bare-assessor.ts';
 import type { ResultRange } from './doubt/range.ts';
 import type { StageCounts } from './stage.ts';

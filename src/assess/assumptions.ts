@@ -2,7 +2,7 @@
 
 import type { Assumption } from '../design/index.ts';
 import type { Band } from '../quantities/index.ts';
-import type { AssumptionLeft } from './assessment.ts';
+import type { AssumptionLeft } from './assessment/assessment.ts';
 import { engineAssumptions, type StagedDesign } from './stages/engine-assumptions.ts';
 
 /** Assumptions of the design first, in the order of its fields, then those of the engine, whose paths begin with "engine.". */

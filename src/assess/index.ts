@@ -24,7 +24,20 @@ export type {
   SizingAnswer,
   SpaceAnswer,
   Standing,
-} from './assessment.ts';
+} from './assessment/assessment.ts';
+export type { MachineAnswer, ModelCorrection, ResidualAnswer } from './assessment/machine-answer.ts';
+export type {
+  FallAnswer,
+  HeatSink,
+  LayerAnswer,
+  LossPath,
+  MeterAnswer,
+  MeterExplanation,
+  PanelAnswer,
+  TankAnswer,
+  TankMonth,
+  VesselAnswer,
+} from './assessment/tank-answer.ts';
 export {
   type AssessOptions,
   type BareAssessment,
@@ -33,9 +46,9 @@ export {
 } from './bare-assessor.ts';
 export { type DoubtfulInput, doubt, varianceShares } from './doubt/doubt.ts';
 export type { ResultRange } from './doubt/range.ts';
+export { isCharge, withheldWord, withholdsCharge, withoutCharge } from './findings/withheld.ts';
 export { allFormulas, formulaById } from './formulas.ts';
 export type { EngineError, Refusal } from './from-design.ts';
-export type { MachineAnswer, ModelCorrection, ResidualAnswer } from './machine-answer.ts';
 export type { StageCounts } from './stage.ts';
 export { hasSizedTanks } from './stages/sized-tank/handed-over.ts';
 export { exactStates, type StatesFrom } from './stages/states.ts';
@@ -126,18 +139,6 @@ export type {
   WrappingStep,
 } from './studies/wrapping/answer.ts';
 export { assessWrapping } from './studies/wrapping/study.ts';
-export type {
-  FallAnswer,
-  HeatSink,
-  LayerAnswer,
-  LossPath,
-  MeterAnswer,
-  MeterExplanation,
-  PanelAnswer,
-  TankAnswer,
-  TankMonth,
-  VesselAnswer,
-} from './tank-answer.ts';
 export {
   assessTankLoad,
   type LoadInfluence,
@@ -145,7 +146,6 @@ export {
   type TankLoadOptions,
   type TankLoadOutcome,
 } from './tank-load.ts';
-export { isCharge, withheldWord, withholdsCharge, withoutCharge } from './withheld.ts';
 export { pathLabel, scenarioLabel } from './wording/labels.ts';
 export { limitLabel } from './wording/limits.ts';
 export { type LoopAgainstWords, sayLoopAgainst } from './wording/loop-against.ts';

@@ -4,6 +4,7 @@
 import type { Resolution } from '../design/index.ts';
 import type { Bands } from './answers/pieces.ts';
 import type { TankResults } from './answers/tank-values.ts';
+import type { MeterAnswer } from './assessment/tank-answer.ts';
 import type { Doubt } from './doubt/doubt.ts';
 import { doubtfulInputs, withInput } from './inputs.ts';
 import type { StagedDesign } from './stages/engine-assumptions.ts';
@@ -11,7 +12,6 @@ import { tankSlice } from './stages/index.ts';
 import { sizedTankParts } from './stages/sized-tank/handed-over.ts';
 import { surroundingsOf, surroundingsSlice } from './stages/surroundings/surroundings.ts';
 import { meterOf } from './stages/tank/meter.ts';
-import type { MeterAnswer } from './tank-answer.ts';
 
 /** Null for a tank without a meter beside its sizes. */
 export function meterOfTank(

@@ -1,7 +1,7 @@
 // The standing of a design: the first of five that applies, judged at the coldest spell with the backup off.
 
 import type { Band, Finding } from '../quantities/index.ts';
-import type { LoadStanding, Standing } from './assessment.ts';
+import type { LoadStanding, Standing } from './assessment/assessment.ts';
 
 export interface VerdictInput {
   readonly findings: readonly Finding[];

@@ -4,7 +4,7 @@
 // Source of the idea: Fieller (1954), Some problems in interval estimation, J. R. Statist. Soc. B 16, 175 (from memory).
 
 import { findRoot } from '../../numerics/index.ts';
-import type { BreakEven } from '../assessment.ts';
+import type { BreakEven } from '../assessment/assessment.ts';
 import { combinedReach, type Doubt, endMoves } from '../doubt/doubt.ts';
 
 /** D(x) = at0 + sign · slope · x: the names of two results that were varied together. */

@@ -5,7 +5,7 @@
 import type { ScenarioId } from '../../accounts/index.ts';
 import { quantityRecord } from '../../quantities/index.ts';
 import { type Bands, bandOf } from '../answers/pieces.ts';
-import type { BreakEven, LoopAgainst } from '../assessment.ts';
+import type { BreakEven, LoopAgainst } from '../assessment/assessment.ts';
 import type { Doubt } from '../doubt/doubt.ts';
 import type { StageResults } from '../stages/index.ts';
 import { scenarioLabel } from '../wording/labels.ts';

@@ -12,7 +12,7 @@ import type {
   OperatingMomentAnswer,
   ScenarioAccount,
   SizingAnswer,
-} from '../assessment.ts';
+} from '../assessment/assessment.ts';
 import type { StagedDesign } from '../stages/engine-assumptions.ts';
 import type { StageResults } from '../stages/index.ts';
 import { allMachines } from '../stages/plant.ts';

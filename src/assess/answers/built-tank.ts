@@ -10,11 +10,11 @@ import {
   type PanelState,
   type VesselState,
 } from '../../tank/index.ts';
+import type { LayerAnswer, PanelAnswer, TankAnswer, VesselAnswer } from '../assessment/tank-answer.ts';
 import type { StagedDesign } from '../stages/engine-assumptions.ts';
 import { tankSlice } from '../stages/index.ts';
 import { carriedBy } from '../stages/tank/meter.ts';
 import { tankDescription } from '../stages/tank/tank.ts';
-import type { LayerAnswer, PanelAnswer, TankAnswer, VesselAnswer } from '../tank-answer.ts';
 import { panelLabel, vesselLabel } from '../wording/labels.ts';
 import { type Bands, bandOf } from './pieces.ts';
 import type { TankResults } from './tank-values.ts';

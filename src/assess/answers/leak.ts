@@ -9,7 +9,7 @@ import {
   type SpaceName,
 } from '../../cautions/index.ts';
 import type { ResolvedDesign } from '../../design/index.ts';
-import type { ChargeComparisonAnswer, SpaceAnswer } from '../assessment.ts';
+import type { ChargeComparisonAnswer, SpaceAnswer } from '../assessment/assessment.ts';
 import { howToMeasure } from '../wording/measure.ts';
 
 const spaceLabels: Readonly<Record<SpaceName, string>> = {

@@ -10,8 +10,8 @@ import {
   limitsReached,
 } from '../../parts/compressor/index.ts';
 import { type WorkingStep, workingStep } from '../../quantities/index.ts';
-import type { LimitMargin, LimitQuantity } from '../assessment.ts';
-import type { LimitAnswer } from '../machine-answer.ts';
+import type { LimitMargin, LimitQuantity } from '../assessment/assessment.ts';
+import type { LimitAnswer } from '../assessment/machine-answer.ts';
 import type { StagedDesign } from '../stages/engine-assumptions.ts';
 import type { CompressorResult } from '../stages/machine.ts';
 import { limitLabel } from '../wording/limits.ts';

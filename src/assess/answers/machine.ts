@@ -9,8 +9,8 @@ import {
   modelDoubt,
   type Residual,
 } from '../../parts/compressor/index.ts';
-import type { OperatingMomentAnswer } from '../assessment.ts';
-import type { MachineAnswer, ResidualAnswer } from '../machine-answer.ts';
+import type { OperatingMomentAnswer } from '../assessment/assessment.ts';
+import type { MachineAnswer, ResidualAnswer } from '../assessment/machine-answer.ts';
 import type { StagedDesign } from '../stages/engine-assumptions.ts';
 import type { StageResults } from '../stages/index.ts';
 import { limitAnswers, limitMargins } from './limits.ts';

@@ -3,10 +3,10 @@
 
 import { fieldRecord } from '../../design/index.ts';
 import { findRoot, KettlefinError } from '../../numerics/index.ts';
+import type { MeterAnswer, MeterExplanation } from '../assessment/tank-answer.ts';
 import { type Doubt, endMoves, type Move } from '../doubt/doubt.ts';
 import type { NamedInput } from '../inputs.ts';
 import type { MeterResult } from '../stages/tank/meter.ts';
-import type { MeterAnswer, MeterExplanation } from '../tank-answer.ts';
 import { howToSettleMeter } from '../wording/measure.ts';
 import { type Bands, bandOf } from './pieces.ts';
 import { modelledLossName } from './tank-values.ts';

@@ -2,7 +2,7 @@
 
 import type { CyclePoint } from '../../loop/index.ts';
 import { type Band, type QuantityName, quantityRecord } from '../../quantities/index.ts';
-import type { BandWithUnit, LoopPoint } from '../assessment.ts';
+import type { BandWithUnit, LoopPoint } from '../assessment/assessment.ts';
 
 /** A band under the name of its step, with its SI unit. */
 export function bandWithUnit(result: string, quantity: QuantityName, { low, likely, high }: Band): BandWithUnit {

@@ -3,13 +3,13 @@
 import { dewPoint } from '../../matter/air/index.ts';
 import type { Band } from '../../quantities/index.ts';
 import { fallTimeLinear, type TankLoad, timesToFall } from '../../tank/index.ts';
-import type { BandWithUnit } from '../assessment.ts';
+import type { BandWithUnit } from '../assessment/assessment.ts';
+import type { FallAnswer, LossPath, MeterAnswer, TankAnswer, TankMonth } from '../assessment/tank-answer.ts';
 import type { StagedDesign } from '../stages/engine-assumptions.ts';
 import { tankSlice } from '../stages/index.ts';
 import { sizedTankParts } from '../stages/sized-tank/handed-over.ts';
 import { carriedBy } from '../stages/tank/meter.ts';
 import { tankConditions, tankDescription } from '../stages/tank/tank.ts';
-import type { FallAnswer, LossPath, MeterAnswer, TankAnswer, TankMonth } from '../tank-answer.ts';
 import { pathLabel } from '../wording/labels.ts';
 import { type Bands, bandOf, bareBand } from './pieces.ts';
 import { fallName, fallRate, monthPath, type TankResults, twinOf, usualFalls } from './tank-values.ts';

@@ -2,8 +2,8 @@
 
 import type { SizedLoadOf } from '../../design/index.ts';
 import type { Shape, VesselName } from '../../tank/index.ts';
+import type { VesselAnswer } from '../assessment/tank-answer.ts';
 import { shapeOf } from '../stages/sized-tank/vessels.ts';
-import type { VesselAnswer } from '../tank-answer.ts';
 
 export type DrawnVessel = Pick<VesselAnswer, 'shape' | 'cover'>;
 

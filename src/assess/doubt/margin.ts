@@ -2,7 +2,7 @@
 // the margin's range were it known, and whether knowing it at one of its ends would change what can be said of the load.
 
 import type { Band } from '../../quantities/index.ts';
-import type { Influence, LoadStanding } from '../assessment.ts';
+import type { Influence, LoadStanding } from '../assessment/assessment.ts';
 import type { NamedInput } from '../inputs.ts';
 import { judgeLoad } from '../verdict.ts';
 import { bandWithout, type Doubt, endMoves, type Move } from './doubt.ts';

@@ -3,7 +3,7 @@
 // measurement that settles them. How far the range would shrink is told as if the measurement left no doubt of its own.
 
 import type { Band } from '../../quantities/index.ts';
-import type { Influence, MeasureNext } from '../assessment.ts';
+import type { Influence, MeasureNext } from '../assessment/assessment.ts';
 import { enteredAt, isMeasurable } from '../wording/measure.ts';
 import { bandWithout, type Doubt } from './doubt.ts';
 

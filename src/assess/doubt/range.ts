@@ -1,7 +1,7 @@
 // The range of one result: its band, and which uncertain inputs make it, the most telling first.
 
 import { type Bands, bandOf } from '../answers/pieces.ts';
-import type { BandWithUnit } from '../assessment.ts';
+import type { BandWithUnit } from '../assessment/assessment.ts';
 import type { Doubt } from './doubt.ts';
 import { type InputInfluence, influencesOn } from './vary.ts';
 

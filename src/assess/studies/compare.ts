@@ -9,10 +9,10 @@ import type { DesignDocument } from '../../design/index.ts';
 import { condensingTemperature, evaporatingTemperature } from '../../loop/index.ts';
 import { InputError } from '../../numerics/index.ts';
 import type { Doubt } from '../doubt/doubt.ts';
+import { withheldFacts } from '../findings/withheld.ts';
 import { fromDesign, type Refusal } from '../from-design.ts';
 import { StageRunner } from '../stage.ts';
 import { type StageResults, stages } from '../stages/index.ts';
-import { withheldFacts } from '../withheld.ts';
 import type {
   ComparisonColumn,
   ComparisonConditions,

@@ -2,7 +2,7 @@
 // the verdict shows, end by end, the one that moved most first.
 
 import type { Band } from '../../quantities/index.ts';
-import type { Assessment, BandWithUnit } from '../assessment.ts';
+import type { Assessment, BandWithUnit } from '../assessment/assessment.ts';
 
 /** One figure of the verdict, both ways. */
 export interface StateDifference {

@@ -1,7 +1,7 @@
 // Plain names of loss paths, scenarios and inputs, as tables, pictures and running text show them.
 
 import { insideSentence } from '../../quantities/index.ts';
-import type { ScenarioAccount } from '../assessment.ts';
+import type { ScenarioAccount } from '../assessment/assessment.ts';
 
 /** What leaves by the water and its cover, by drawn air, by fresh water; panels of the known shapes. */
 const partLabels: Readonly<Record<string, string>> = {

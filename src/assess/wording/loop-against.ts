@@ -10,7 +10,7 @@ import {
   sayQuantity,
   type UnitView,
 } from '../../quantities/index.ts';
-import type { BreakEven, LoopAgainst } from '../assessment.ts';
+import type { BreakEven, LoopAgainst } from '../assessment/assessment.ts';
 
 export interface LoopAgainstWords {
   readonly difference: string;

@@ -9,8 +9,8 @@ import {
   type UnitView,
 } from '../../quantities/index.ts';
 import { distanceQuantity } from '../answers/limits.ts';
-import type { LimitMargin } from '../assessment.ts';
-import type { MachineAnswer } from '../machine-answer.ts';
+import type { LimitMargin } from '../assessment/assessment.ts';
+import type { MachineAnswer } from '../assessment/machine-answer.ts';
 import type { MachineSentence, MapMark, Remedy, RemedyReason } from '../studies/machine/answer.ts';
 
 export const whenWords: Readonly<Record<MapMark['when'], string>> = {

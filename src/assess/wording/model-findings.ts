@@ -11,10 +11,10 @@ import {
   type UnitView,
 } from '../../quantities/index.ts';
 import type { TankFindingCode } from '../../tank/index.ts';
-import type { ModelFindingCode } from '../model-findings.ts';
-import type { RoomFindingCode } from '../room-findings.ts';
+import type { ModelFindingCode } from '../findings/model-findings.ts';
+import type { RoomFindingCode } from '../findings/room-findings.ts';
+import type { TankAnswerFindingCode } from '../findings/tank-findings.ts';
 import type { WrappingFindingCode } from '../studies/wrapping/findings.ts';
-import type { TankAnswerFindingCode } from '../tank-findings.ts';
 import type { FindingWords } from './findings.ts';
 import { messageInView } from './si-text.ts';
 

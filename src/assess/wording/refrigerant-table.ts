@@ -12,7 +12,8 @@ import {
   sentenceStart,
   type UnitView,
 } from '../../quantities/index.ts';
-import type { BandWithUnit } from '../assessment.ts';
+import type { BandWithUnit } from '../assessment/assessment.ts';
+import { withheldWord } from '../findings/withheld.ts';
 import type {
   ChargeFigures,
   ComparisonColumn,
@@ -20,7 +21,6 @@ import type {
   RowGroup,
   SourcedFact,
 } from '../studies/comparison/comparison.ts';
-import { withheldWord } from '../withheld.ts';
 import { sayFinding } from './say-finding.ts';
 
 export interface SaidCell {

@@ -2,7 +2,7 @@
 
 import { type Band, type Finding, sayBand, sayQuantity, sentenceStart, type UnitView } from '../../quantities/index.ts';
 import { distanceQuantity } from '../answers/limits.ts';
-import type { Influence, LimitMargin, LoopAgainst, Standing } from '../assessment.ts';
+import type { Influence, LimitMargin, LoopAgainst, Standing } from '../assessment/assessment.ts';
 import { inputPhrase } from './labels.ts';
 import { sayFinding } from './say-finding.ts';
 

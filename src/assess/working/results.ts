@@ -4,8 +4,8 @@
 import type { LimitName } from '../../parts/compressor/index.ts';
 import { type Band, type QuantityName, sentenceStart } from '../../quantities/index.ts';
 import { distanceQuantity, limitDecidedBy, limitedResult } from '../answers/limits.ts';
-import type { Assessment, BandWithUnit, LoopPoint, MonthAnswer, ScenarioAccount } from '../assessment.ts';
-import type { TankAnswer, TankMonth } from '../tank-answer.ts';
+import type { Assessment, BandWithUnit, LoopPoint, MonthAnswer, ScenarioAccount } from '../assessment/assessment.ts';
+import type { TankAnswer, TankMonth } from '../assessment/tank-answer.ts';
 
 export type ResultGroup = 'tank' | 'machine' | 'year' | 'accounts';
 

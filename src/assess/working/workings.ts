@@ -4,7 +4,7 @@
 import type { WorkingStep } from '../../quantities/index.ts';
 import { limitSteps } from '../answers/limits.ts';
 import { type TankResults, usualFalls } from '../answers/tank-values.ts';
-import { limitReaches } from '../caution-facts.ts';
+import { limitReaches } from '../caution-facts/caution-facts.ts';
 import type { TankAloneResults } from '../stages/accounts/heater.ts';
 import type { StagedDesign } from '../stages/engine-assumptions.ts';
 import type { StageResults } from '../stages/index.ts';

@@ -3,7 +3,7 @@
 
 import type { StudyOnlyReason } from '../../../matter/refrigerants/index.ts';
 import type { Finding, QuantityName, WorkingStep } from '../../../quantities/index.ts';
-import type { BandWithUnit, LoopPoint } from '../../assessment.ts';
+import type { BandWithUnit, LoopPoint } from '../../assessment/assessment.ts';
 import type { UnansweredEnd } from '../../doubt/doubt.ts';
 import type { EngineError } from '../../from-design.ts';
 

@@ -7,7 +7,7 @@ import type { DesignDocument } from '../../../design/index.ts';
 import { KettlefinError } from '../../../numerics/index.ts';
 import type { Finding } from '../../../quantities/index.ts';
 import { BareAssessor } from '../../bare-assessor.ts';
-import { cautionFacts } from '../../caution-facts.ts';
+import { cautionFacts } from '../../caution-facts/caution-facts.ts';
 import { StageRunner } from '../../stage.ts';
 import { type StageResults, stages } from '../../stages/index.ts';
 import { fluidFindings } from '../fluid-findings.ts';

@@ -3,7 +3,7 @@
 // what its start asks for. Sentences are made in ../../wording/machine.ts.
 
 import type { Band, Finding } from '../../../quantities/index.ts';
-import type { BandWithUnit, LimitMargin } from '../../assessment.ts';
+import type { BandWithUnit, LimitMargin } from '../../assessment/assessment.ts';
 import type { Refusal } from '../../from-design.ts';
 
 /** What the map tells of one running point, in the order it is told. */

@@ -3,7 +3,7 @@
 import type { OperatingPoint } from '../../../loop/index.ts';
 import type { EnvelopeLimit } from '../../../parts/compressor/index.ts';
 import { limitMargins, machineEnvelope, reachesOf } from '../../answers/limits.ts';
-import type { LimitMargin } from '../../assessment.ts';
+import type { LimitMargin } from '../../assessment/assessment.ts';
 import { hardestAllowed } from '../../machine-point.ts';
 import type { LoopRun, MachineSubject } from './subject.ts';
 

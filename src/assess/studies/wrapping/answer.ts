@@ -2,7 +2,7 @@
 // pump makes of them, prices, and what the last inch of a board earns. Sentences are made in ../../wording/wrapping.ts.
 
 import type { Finding, WorkingStep } from '../../../quantities/index.ts';
-import type { AssumptionLeft, BandWithUnit } from '../../assessment.ts';
+import type { AssumptionLeft, BandWithUnit } from '../../assessment/assessment.ts';
 import type { UnansweredEnd } from '../../doubt/doubt.ts';
 import type { Refusal } from '../../from-design.ts';
 

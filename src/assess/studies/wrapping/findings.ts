@@ -2,7 +2,7 @@
 // do to the animals.
 
 import type { Fact, Finding, Severity, Subject } from '../../../quantities/index.ts';
-import { roomFindings } from '../../room-findings.ts';
+import { roomFindings } from '../../findings/room-findings.ts';
 import type { StagedDesign } from '../../stages/engine-assumptions.ts';
 import type { WrappedStates } from '../../stages/wrapping/states.ts';
 

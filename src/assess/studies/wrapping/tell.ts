@@ -3,7 +3,7 @@
 import { usualMeasures } from '../../../accounts/index.ts';
 import type { DesignDocument, Resolution } from '../../../design/index.ts';
 import { bandWithUnit } from '../../answers/pieces.ts';
-import type { BandWithUnit } from '../../assessment.ts';
+import type { BandWithUnit } from '../../assessment/assessment.ts';
 import type { Doubt } from '../../doubt/doubt.ts';
 import type { TankAloneResults } from '../../stages/accounts/heater.ts';
 import type { StagedDesign } from '../../stages/engine-assumptions.ts';

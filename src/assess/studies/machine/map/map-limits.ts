@@ -2,7 +2,7 @@
 // them.
 
 import type { EnvelopeLimit } from '../../../../parts/compressor/index.ts';
-import type { LimitMargin } from '../../../assessment.ts';
+import type { LimitMargin } from '../../../assessment/assessment.ts';
 import type { MapLimit } from '../answer.ts';
 import type { Levels } from '../running.ts';
 

@@ -15,10 +15,10 @@ import {
 } from '../../../../parts/compressor/index.ts';
 import type { Band, Finding } from '../../../../quantities/index.ts';
 import { residualAnswer } from '../../../answers/machine.ts';
-import { coefficientFindings } from '../../../coefficient-findings.ts';
+import type { ResidualAnswer } from '../../../assessment/machine-answer.ts';
+import { coefficientFindings } from '../../../findings/coefficient-findings.ts';
+import { disagreementFindings, unansweredFinding } from '../../../findings/model-findings.ts';
 import { type EngineError, fromDesign, type Refusal, refusalOf } from '../../../from-design.ts';
-import type { ResidualAnswer } from '../../../machine-answer.ts';
-import { disagreementFindings, unansweredFinding } from '../../../model-findings.ts';
 import { compressorPath } from '../../../stages/machine.ts';
 import { describedMachine } from '../../../stages/machine-description.ts';
 import { exactStates, type StatesFrom } from '../../../stages/states.ts';

@@ -2,9 +2,9 @@
 // data in base SI, as `kettlefin machine --at --json` gives it.
 
 import type { Band, Finding } from '../../../../quantities/index.ts';
-import type { LimitMargin } from '../../../assessment.ts';
+import type { LimitMargin } from '../../../assessment/assessment.ts';
+import type { ResidualAnswer } from '../../../assessment/machine-answer.ts';
 import type { EngineError, Refusal } from '../../../from-design.ts';
-import type { ResidualAnswer } from '../../../machine-answer.ts';
 
 /** A number with its range and the SI unit it is in. */
 export interface UnitBand extends Band {

@@ -4,9 +4,9 @@
 import { worstFirst } from '../../../../cautions/index.ts';
 import type { OperatingPoint } from '../../../../loop/index.ts';
 import type { Finding } from '../../../../quantities/index.ts';
-import { coefficientFindings } from '../../../coefficient-findings.ts';
 import type { UnansweredEnd } from '../../../doubt/doubt.ts';
-import { disagreementFindings, operatingFindings, unansweredFinding } from '../../../model-findings.ts';
+import { coefficientFindings } from '../../../findings/coefficient-findings.ts';
+import { disagreementFindings, operatingFindings, unansweredFinding } from '../../../findings/model-findings.ts';
 import { fluidFindings } from '../../fluid-findings.ts';
 import type { MachineSubject } from '../subject.ts';
 

@@ -7,10 +7,15 @@ import { InputError } from '../../../../numerics/index.ts';
 import { modelDoubt } from '../../../../parts/compressor/index.ts';
 import { type Finding, type QuantityName, quantityRecord } from '../../../../quantities/index.ts';
 import { loopPoints } from '../../../answers/pieces.ts';
-import type { LimitMargin, LoopPoint } from '../../../assessment.ts';
-import { coefficientFindings } from '../../../coefficient-findings.ts';
+import type { LimitMargin, LoopPoint } from '../../../assessment/assessment.ts';
+import { coefficientFindings } from '../../../findings/coefficient-findings.ts';
+import {
+  disagreementFindings,
+  glideFindings,
+  operatingFindings,
+  unansweredFinding,
+} from '../../../findings/model-findings.ts';
 import { fromDesign, type Refusal } from '../../../from-design.ts';
-import { disagreementFindings, glideFindings, operatingFindings, unansweredFinding } from '../../../model-findings.ts';
 import { aroundShell } from '../../../stages/machine.ts';
 import { exactStates, type StatesFrom } from '../../../stages/states.ts';
 import { fluidFindings } from '../../fluid-findings.ts';

@@ -1,9 +1,9 @@
 // The facts that the rules of caution look at about the machine itself: its motor against its plate and its limits, and what its
 // start asks for. What meters the refrigerant and how the control rests it are no part of a design: nothing is known of them.
 
-import type { MachineFacts, MachineStateFacts, StepsOfLimit } from '../cautions/index.ts';
-import type { ResolvedDesign } from '../design/index.ts';
-import type { OperatingPoint } from '../loop/index.ts';
+import type { MachineFacts, MachineStateFacts, StepsOfLimit } from '../../cautions/index.ts';
+import type { ResolvedDesign } from '../../design/index.ts';
+import type { OperatingPoint } from '../../loop/index.ts';
 import {
   type EnvelopeLimit,
   type LimitName,
@@ -11,10 +11,10 @@ import {
   startingNumbers,
   type TripFound,
   tripAt,
-} from '../parts/compressor/index.ts';
-import { machineBandsAt } from './answers/moments.ts';
-import type { Bands } from './answers/pieces.ts';
-import { answerOrNull } from './machine-point.ts';
+} from '../../parts/compressor/index.ts';
+import { machineBandsAt } from '../answers/moments.ts';
+import type { Bands } from '../answers/pieces.ts';
+import { answerOrNull } from '../machine-point.ts';
 
 /** What the facts are gathered from. */
 export interface MachineFactsInput {

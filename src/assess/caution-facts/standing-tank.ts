@@ -1,16 +1,16 @@
 // What the rules of caution are told of a tank apart from any machine, as it stands and with the measures that are to be taken.
 
-import { lowestUsualWater, type StandingTank } from '../cautions/index.ts';
-import type { PlainDesign, SizedLoadOf } from '../design/index.ts';
-import { insulationNames } from '../matter/materials/index.ts';
-import { dampFaces, type TankDescription, type TankLoad, timeToFall, type Vessel } from '../tank/index.ts';
-import { roomDewPoint } from './answers/tank.ts';
-import { type StageResults, tankSlice } from './stages/index.ts';
-import { carriedBy } from './stages/tank/meter.ts';
-import { tankConditions, tankDescription } from './stages/tank/tank.ts';
-import type { OfferedMeasure } from './stages/wrapping/offered.ts';
+import { lowestUsualWater, type StandingTank } from '../../cautions/index.ts';
+import type { PlainDesign, SizedLoadOf } from '../../design/index.ts';
+import { insulationNames } from '../../matter/materials/index.ts';
+import { dampFaces, type TankDescription, type TankLoad, timeToFall, type Vessel } from '../../tank/index.ts';
+import { roomDewPoint } from '../answers/tank.ts';
+import { type StageResults, tankSlice } from '../stages/index.ts';
+import { carriedBy } from '../stages/tank/meter.ts';
+import { tankConditions, tankDescription } from '../stages/tank/tank.ts';
+import type { OfferedMeasure } from '../stages/wrapping/offered.ts';
+import { panelLabel } from '../wording/labels.ts';
 import { type SummerSubject, warmestMonth, waterInSummer } from './summer.ts';
-import { panelLabel } from './wording/labels.ts';
 
 type PlainLoad = PlainDesign['tank']['load'];
 type SizedLoad = SizedLoadOf<number>;

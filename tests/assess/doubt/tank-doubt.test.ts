@@ -2,14 +2,14 @@
 // band, held against the tank model called one by one and combined as JCGM 100:2008 equation (10) says.
 
 import { describe, expect, test } from 'vitest';
-import { type Assessment, assessDesign, assessTankLoad } from '../../src/assess/index.ts';
-import { withInput } from '../../src/assess/inputs.ts';
-import { StageRunner } from '../../src/assess/stage.ts';
-import { engineAssumptions, stagedDesign } from '../../src/assess/stages/engine-assumptions.ts';
-import { type StageResults, stages } from '../../src/assess/stages/index.ts';
-import { resolveDesign } from '../../src/design/index.ts';
-import { type RectangularTank, rectangularTank, type TankConditions, tankLoad } from '../../src/tank/index.ts';
-import { documentOf, type Loose, measuredDesign } from '../design/examples.ts';
+import { type Assessment, assessDesign, assessTankLoad } from '../../../src/assess/index.ts';
+import { withInput } from '../../../src/assess/inputs.ts';
+import { StageRunner } from '../../../src/assess/stage.ts';
+import { engineAssumptions, stagedDesign } from '../../../src/assess/stages/engine-assumptions.ts';
+import { type StageResults, stages } from '../../../src/assess/stages/index.ts';
+import { resolveDesign } from '../../../src/design/index.ts';
+import { type RectangularTank, rectangularTank, type TankConditions, tankLoad } from '../../../src/tank/index.ts';
+import { documentOf, type Loose, measuredDesign } from '../../design/examples.ts';
 
 /** Every number typed in without doubt: what is left moves by the engine's own assumptions. */
 function certain(): Loose {

@@ -6,10 +6,10 @@ import {
   readingWords,
   remarkableOverallEfficiency,
   sensibleOverallEfficiency,
-} from '../parts/compressor/index.ts';
-import type { Fact, Finding } from '../quantities/index.ts';
-import type { StagedDesign } from './stages/engine-assumptions.ts';
-import { coefficientEvidence } from './stages/machine-points.ts';
+} from '../../parts/compressor/index.ts';
+import type { Fact, Finding } from '../../quantities/index.ts';
+import type { StagedDesign } from '../stages/engine-assumptions.ts';
+import { coefficientEvidence } from '../stages/machine-points.ts';
 
 /** Of a machine that was identified from them: what cannot be of one machine was refused before. */
 export function coefficientFindings({

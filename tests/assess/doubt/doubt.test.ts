@@ -2,8 +2,8 @@
 
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { type DoubtfulInput, doubt, varianceShares } from '../../src/assess/doubt/doubt.ts';
-import { NoSolutionError } from '../../src/numerics/index.ts';
+import { type DoubtfulInput, doubt, varianceShares } from '../../../src/assess/doubt/doubt.ts';
+import { NoSolutionError } from '../../../src/numerics/index.ts';
 
 function symmetric(path: string, likely: number, half: number): DoubtfulInput {
   return { path, label: path, estimate: { low: likely - half, likely, high: likely + half, origin: 'typed' } };

@@ -3,17 +3,17 @@
 // Simplifications: the room keeps its temperature and its humidity; lamps give as much to covered water as to open water; a
 // monthly mean, which hot days pass; measures at their likely values.
 
-import type { RestingWater } from '../cautions/index.ts';
-import type { Resolution } from '../design/index.ts';
-import { findRoot } from '../numerics/index.ts';
-import { applyMeasures, type Measure, tankHeatOf, tankValidity } from '../tank/index.ts';
-import { doubt } from './doubt/doubt.ts';
-import { doubtfulInputs, isTankInput, withInput } from './inputs.ts';
-import type { StagedDesign } from './stages/engine-assumptions.ts';
-import { type StageResults, tankSlice } from './stages/index.ts';
-import { type SurroundingsResult, surroundingsOf, surroundingsSlice } from './stages/surroundings/surroundings.ts';
-import { carriedBy, type MeterResult, meterOf } from './stages/tank/meter.ts';
-import { tankConditions, tankDescription } from './stages/tank/tank.ts';
+import type { RestingWater } from '../../cautions/index.ts';
+import type { Resolution } from '../../design/index.ts';
+import { findRoot } from '../../numerics/index.ts';
+import { applyMeasures, type Measure, tankHeatOf, tankValidity } from '../../tank/index.ts';
+import { doubt } from '../doubt/doubt.ts';
+import { doubtfulInputs, isTankInput, withInput } from '../inputs.ts';
+import type { StagedDesign } from '../stages/engine-assumptions.ts';
+import { type StageResults, tankSlice } from '../stages/index.ts';
+import { type SurroundingsResult, surroundingsOf, surroundingsSlice } from '../stages/surroundings/surroundings.ts';
+import { carriedBy, type MeterResult, meterOf } from '../stages/tank/meter.ts';
+import { tankConditions, tankDescription } from '../stages/tank/tank.ts';
 
 /** How near the temperature at rest is found [K]. */
 const tolerance = 0.01;

@@ -1,8 +1,8 @@
 // The range of one result: the band that stands beside it, and the inputs that make it.
 
 import { expect, test } from 'vitest';
-import { Assessor } from '../../src/assess/index.ts';
-import { demoTexts } from '../designs.ts';
+import { Assessor } from '../../../src/assess/index.ts';
+import { demoTexts } from '../../designs.ts';
 
 const text = demoTexts['reef-in-the-study.json']!;
 

@@ -2,8 +2,8 @@
 // comes to rest the whole assessment, asked for that water, finds heat brought equal to heat needed.
 
 import { describe, expect, test } from 'vitest';
-import { assessDesign } from '../../src/assess/index.ts';
-import { demoTexts } from '../designs.ts';
+import { assessDesign } from '../../../src/assess/index.ts';
+import { demoTexts } from '../../designs.ts';
 
 function assessed(document: unknown) {
   const outcome = assessDesign(JSON.stringify(document), 'metric');

@@ -2,14 +2,14 @@
 // does not know is not taken for harmless.
 
 import { afterEach, describe, expect, test, vi } from 'vitest';
-import { assessDesign } from '../../src/assess/index.ts';
-import { refrigerant, saturationAtTemperature } from '../../src/matter/refrigerants/index.ts';
-import { demoTexts } from '../designs.ts';
+import { assessDesign } from '../../../src/assess/index.ts';
+import { refrigerant, saturationAtTemperature } from '../../../src/matter/refrigerants/index.ts';
+import { demoTexts } from '../../designs.ts';
 
 const known = vi.hoisted(() => ({ asInCatalogue: true }));
 
-vi.mock('../../src/matter/refrigerants/index.ts', async (importOriginal) => {
-  const original = await importOriginal<typeof import('../../src/matter/refrigerants/index.ts')>();
+vi.mock('../../../src/matter/refrigerants/index.ts', async (importOriginal) => {
+  const original = await importOriginal<typeof import('../../../src/matter/refrigerants/index.ts')>();
   return {
     ...original,
     catalogueEntry(name: string) {

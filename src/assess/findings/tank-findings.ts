@@ -1,12 +1,12 @@
 // What is to be known of the tank's answers beside the findings of its model: faces that sweat, what a meter says against the
 // sizes, and what the cooling of the water leaves out.
 
-import type { Fact, Finding, Severity } from '../quantities/index.ts';
-import { dampFaces, type TankLoad } from '../tank/index.ts';
-import { roomDewPoint } from './answers/tank.ts';
-import type { TankResults } from './answers/tank-values.ts';
-import type { MeterAnswer } from './tank-answer.ts';
-import { panelLabel } from './wording/labels.ts';
+import type { Fact, Finding, Severity } from '../../quantities/index.ts';
+import { dampFaces, type TankLoad } from '../../tank/index.ts';
+import { roomDewPoint } from '../answers/tank.ts';
+import type { TankResults } from '../answers/tank-values.ts';
+import type { MeterAnswer } from '../assessment/tank-answer.ts';
+import { panelLabel } from '../wording/labels.ts';
 
 /** Every code this file can report. */
 export const tankAnswerFindingCodes = [

@@ -2,15 +2,15 @@
 // rest, when what the tank loses has grown to what the loop brings. Likely values; the source and the room keep their
 // temperature, and no cut-out, protector or limit of the machine is taken to stop it.
 
-import type { OperatingFacts, StuckOn } from '../cautions/index.ts';
-import { findRoot, KettlefinError } from '../numerics/index.ts';
-import { heatReachingWater } from '../plant/index.ts';
-import type { StagedDesign } from './stages/engine-assumptions.ts';
-import { loopSlice, type StageResults, tankSlice } from './stages/index.ts';
-import { operatingAt } from './stages/machine.ts';
-import { allMachines, plantHardware } from './stages/plant.ts';
-import { carriedBy } from './stages/tank/meter.ts';
-import { type TankPlace, tankLoadAt } from './stages/tank/tank.ts';
+import type { OperatingFacts, StuckOn } from '../../cautions/index.ts';
+import { findRoot, KettlefinError } from '../../numerics/index.ts';
+import { heatReachingWater } from '../../plant/index.ts';
+import type { StagedDesign } from '../stages/engine-assumptions.ts';
+import { loopSlice, type StageResults, tankSlice } from '../stages/index.ts';
+import { operatingAt } from '../stages/machine.ts';
+import { allMachines, plantHardware } from '../stages/plant.ts';
+import { carriedBy } from '../stages/tank/meter.ts';
+import { type TankPlace, tankLoadAt } from '../stages/tank/tank.ts';
 
 /** Warmest water that is tried [K]. */
 const warmestTried = 333.15;

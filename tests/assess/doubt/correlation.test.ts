@@ -2,8 +2,8 @@
 // Expected bands come from the engine's own functions called one by one, combined as JCGM 100:2008 equation (10) says.
 
 import { describe, expect, test } from 'vitest';
-import { type Assessment, assessDesign, assessTankLoad } from '../../src/assess/index.ts';
-import { tankLoad } from '../../src/tank/index.ts';
+import { type Assessment, assessDesign, assessTankLoad } from '../../../src/assess/index.ts';
+import { tankLoad } from '../../../src/tank/index.ts';
 
 /** A measured tank; only water and room are in doubt, and the coldest spell follows the room. */
 const measured = {

@@ -1,9 +1,9 @@
 // What is withheld from a design that must not be built: how much refrigerant the circuit holds. The figures would serve
 // nobody but the one who fills it. The concentration that a leak would make stays, since it is the reason to stop.
 
-import type { Fact, Finding } from '../quantities/index.ts';
-import type { AssumptionLeft, Standing } from './assessment.ts';
-import type { BareAssessment } from './bare-assessor.ts';
+import type { Fact, Finding } from '../../quantities/index.ts';
+import type { AssumptionLeft, Standing } from '../assessment/assessment.ts';
+import type { BareAssessment } from '../bare-assessor.ts';
 
 /** Stands in place of an assumed charge. */
 export const withheldWord = 'withheld';

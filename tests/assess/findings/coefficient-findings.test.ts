@@ -1,7 +1,7 @@
 // Ten coefficients told in a unit that gives an unusual efficiency but no impossible one: said, with the unit that would be usual.
 
 import { expect, test } from 'vitest';
-import { assessMachinePoints, sayFinding } from '../../src/assess/index.ts';
+import { assessMachinePoints, sayFinding } from '../../../src/assess/index.ts';
 
 /** An invented machine: flow over the lowest evaporating temperature, power near 80 W. */
 function machineWith(unitOfFlow: 'kg/h' | 'lb/h'): string {

@@ -3,9 +3,9 @@
 // it weighs; and the time without electricity is that of the cooling.
 
 import { describe, expect, test } from 'vitest';
-import { assessDesign, assessTankLoad, assessWrapping } from '../../src/assess/index.ts';
-import type { Finding } from '../../src/quantities/index.ts';
-import { demoTexts } from '../designs.ts';
+import { assessDesign, assessTankLoad, assessWrapping } from '../../../src/assess/index.ts';
+import type { Finding } from '../../../src/quantities/index.ts';
+import { demoTexts } from '../../designs.ts';
 
 interface Change {
   readonly tank?: Readonly<Record<string, unknown>>;

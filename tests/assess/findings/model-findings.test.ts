@@ -1,8 +1,8 @@
 // What the models leave out is said beside the result that it shapes.
 
 import { expect, test } from 'vitest';
-import { type Assessment, assessDesign } from '../../src/assess/index.ts';
-import { changedDesign, demoTexts } from '../designs.ts';
+import { type Assessment, assessDesign } from '../../../src/assess/index.ts';
+import { changedDesign, demoTexts } from '../../designs.ts';
 
 function assessed(demo: string): Assessment {
   const outcome = assessDesign(demoTexts[demo]!, 'metric');

@@ -2,7 +2,7 @@
 // The command line prints it, `--json` serialises it, the workbench draws it. No sentence is made here but `sentence`,
 // which the edge that asked for it has chosen the unit view of.
 
-import type { Band, Certainty, Finding, WorkingStep } from '../quantities/index.ts';
+import type { Band, Certainty, Finding, WorkingStep } from '../../quantities/index.ts';
 import type { MachineAnswer } from './machine-answer.ts';
 import type { TankAnswer } from './tank-answer.ts';
 

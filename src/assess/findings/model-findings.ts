@@ -1,19 +1,19 @@
 // What the models themselves leave in doubt about this design, as findings: warnings of the parts, months without an
 // operating point, and ends of ranges at which the engine has no answer.
 
-import type { ResolvedDesign } from '../design/index.ts';
+import type { ResolvedDesign } from '../../design/index.ts';
 import {
   type Contradiction,
   evidenceQuantityNames,
   type IdentifiedMachine,
   nameplateContradictions,
   type Residual,
-} from '../parts/compressor/index.ts';
-import type { Fact, Finding, Severity } from '../quantities/index.ts';
-import type { UnansweredEnd } from './doubt/doubt.ts';
-import type { MachineAnswer } from './machine-answer.ts';
-import type { StageResults } from './stages/index.ts';
-import type { StatesFrom } from './stages/states.ts';
+} from '../../parts/compressor/index.ts';
+import type { Fact, Finding, Severity } from '../../quantities/index.ts';
+import type { MachineAnswer } from '../assessment/machine-answer.ts';
+import type { UnansweredEnd } from '../doubt/doubt.ts';
+import type { StageResults } from '../stages/index.ts';
+import type { StatesFrom } from '../stages/states.ts';
 
 /** Every code this file can report. */
 export const modelFindingCodes = [

@@ -1,8 +1,8 @@
 // What an assessment says of its machine: what it is, how it would run in the coldest spell, how far that is from what it was
 // built for, and how well it is known. Every number is of one machine; plain data in base SI.
 
-import type { EvidenceQuantity, ModelDoubtReason } from '../parts/compressor/index.ts';
-import type { Band } from '../quantities/index.ts';
+import type { EvidenceQuantity, ModelDoubtReason } from '../../parts/compressor/index.ts';
+import type { Band } from '../../quantities/index.ts';
 import type { BandWithUnit, LimitMargin } from './assessment.ts';
 
 /** How well the likely machine meets one value that was printed or measured of it. */

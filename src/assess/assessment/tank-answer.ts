@@ -1,8 +1,8 @@
 // What Kettlefin says of the tank alone: where its watts go at the coldest spell and through the year, panel by panel, how fast
 // it cools, and what a meter says of it. Plain data in base SI; part of the Assessment and of what `kettlefin load` answers.
 
-import type { Band } from '../quantities/index.ts';
-import type { Shape } from '../tank/index.ts';
+import type { Band } from '../../quantities/index.ts';
+import type { Shape } from '../../tank/index.ts';
 import type { BandWithUnit } from './assessment.ts';
 
 /** Where the heat of a path goes. */

@@ -2,10 +2,10 @@
 // promised must come about when the design really says that value.
 
 import { describe, expect, test } from 'vitest';
-import { type Assessment, assessDesign } from '../../src/assess/index.ts';
-import { howToMeasure, isMeasurable } from '../../src/assess/wording/measure.ts';
-import { fieldRecords, listRecords, parseDesign, setField } from '../../src/design/index.ts';
-import { demoTexts } from '../designs.ts';
+import { type Assessment, assessDesign } from '../../../src/assess/index.ts';
+import { howToMeasure, isMeasurable } from '../../../src/assess/wording/measure.ts';
+import { fieldRecords, listRecords, parseDesign, setField } from '../../../src/design/index.ts';
+import { demoTexts } from '../../designs.ts';
 
 describe.each(Object.entries(demoTexts))('%s', (_, text) => {
   const assessment = assessed(text);

@@ -9,29 +9,29 @@ import {
   type MachineLimits,
   type OperatingFacts,
   type PressureFacts,
-} from '../cautions/index.ts';
-import type { PlainDesign, ResolvedDesign } from '../design/index.ts';
-import type { OperatingPoint } from '../loop/index.ts';
-import { dewPoint, saturationVapourPressure } from '../matter/air/index.ts';
-import { catalogueEntry, type Refrigerant, saturationAtTemperature } from '../matter/refrigerants/index.ts';
+} from '../../cautions/index.ts';
+import type { PlainDesign, ResolvedDesign } from '../../design/index.ts';
+import type { OperatingPoint } from '../../loop/index.ts';
+import { dewPoint, saturationVapourPressure } from '../../matter/air/index.ts';
+import { catalogueEntry, type Refrigerant, saturationAtTemperature } from '../../matter/refrigerants/index.ts';
 import {
   applicationLimits,
   type EnvelopeLimit,
   type LimitReach,
   type RunningMachine,
   type RunningPoint,
-} from '../parts/compressor/index.ts';
-import { heatReachingWater } from '../plant/index.ts';
-import { machineEnvelope, reachesOf } from './answers/limits.ts';
-import { rangesAt, workingMonths } from './answers/moments.ts';
-import type { Bands } from './answers/pieces.ts';
+} from '../../parts/compressor/index.ts';
+import { heatReachingWater } from '../../plant/index.ts';
+import { machineEnvelope, reachesOf } from '../answers/limits.ts';
+import { rangesAt, workingMonths } from '../answers/moments.ts';
+import type { Bands } from '../answers/pieces.ts';
+import { answerOrNull, hardestAllowed, machinePointAt } from '../machine-point.ts';
+import type { StagedDesign } from '../stages/engine-assumptions.ts';
+import { loopSlice, type StageResults } from '../stages/index.ts';
+import { aroundShell, machineAt } from '../stages/machine.ts';
+import { allMachines, plantHardware, sourceIsTankRoom } from '../stages/plant.ts';
+import { usualRating } from '../stages/usual-rating.ts';
 import { machineFacts, machineStateFacts } from './machine-facts.ts';
-import { answerOrNull, hardestAllowed, machinePointAt } from './machine-point.ts';
-import type { StagedDesign } from './stages/engine-assumptions.ts';
-import { loopSlice, type StageResults } from './stages/index.ts';
-import { aroundShell, machineAt } from './stages/machine.ts';
-import { allMachines, plantHardware, sourceIsTankRoom } from './stages/plant.ts';
-import { usualRating } from './stages/usual-rating.ts';
 import { stuckOn } from './stuck-on.ts';
 
 /** What was computed for a design. A comparison of fluids leaves the sizes out. */

@@ -1,8 +1,8 @@
 // How the room's humidity enters the accounts, as findings: a dehumidifier is charged for the tank's vapour by the simplest
 // balance, and airing the room is charged to nobody.
 
-import type { Finding } from '../quantities/index.ts';
-import type { StagedDesign } from './stages/engine-assumptions.ts';
+import type { Finding } from '../../quantities/index.ts';
+import type { StagedDesign } from '../stages/engine-assumptions.ts';
 
 /** Every code this file can report. */
 export const roomFindingCodes = ['dehumidifierSimplified', 'airingNotCharged'] as const;
