@@ -37,6 +37,7 @@ export { hermeticParameters, requireHermeticCompressor } from './hermetic/parame
 export type { CompressorWarning, HermeticPoint, RunningConditions } from './hermetic/point.ts';
 export { hermeticPoint } from './hermetic/point.ts';
 export { parameterScales } from './identification/coordinates.ts';
+export { type Contribution, contributionsOf } from './identification/deviation/contributions.ts';
 export { type DoubtedPlace, modelDoubt } from './identification/deviation/doubt.ts';
 export type {
   EvidencePoint,

@@ -3,6 +3,7 @@
 
 import type { Formula, FormulaSymbol } from '../../../quantities/index.ts';
 import { fromScale, onScale, type Scale } from './coordinates.ts';
+import { contributionOf } from './deviation/contributions.ts';
 
 const pure = (meaning: string): FormulaSymbol => ({ meaning, unit: '1', quantity: 'ratio' });
 
@@ -20,6 +21,25 @@ export function relativeDeviation(modelled: number, given: number): number {
 export function temperatureDeviation(modelled: number, given: number): number {
   return modelled - given;
 }
+
+/** ln of given over modelled value, from how far the model is off it, relative. */
+export function missOf(deviation: number): number {
+  return -Math.log1p(deviation);
+}
+
+/** How many points one sum of contributions takes; what is more is added to the sum before. */
+export const pointsOfSum = 8;
+
+/** Sum of weights times misses, added to what the points before gave. */
+export function sumOfContributions(before: number, weights: readonly number[], misses: readonly number[]): number {
+  return weights.reduce((sum, weight, index) => sum + contributionOf(weight, misses[index]!), before);
+}
+
+/** Symbols of weight and miss of the points of one sum. */
+export const contributionSymbols: readonly (readonly [weight: string, miss: string])[] = Array.from(
+  { length: pointsOfSum },
+  (_, index) => [`lambda_${index + 1}`, `r_${index + 1}`],
+);
 
 /** Correction of the model, relative, from the logarithm of its factor. */
 export function correctionOf(logarithm: number): number {
@@ -110,6 +130,51 @@ export const identifiedFormulas: readonly Formula[] = [
       { T: 361.2, T_given: 358.4 },
       { T: 349.9, T_given: 352 },
     ],
+  },
+  {
+    id: 'compressor.missOfPoint',
+    title: 'What the likely machine misses of a given value',
+    result: { symbol: 'r', ...pure('logarithm of given over modelled value') },
+    expression: '-log(1 + delta)',
+    symbols: { delta: pure('modelled over given, less 1') },
+    source: 'definition',
+    validity: 'flow, capacity, power',
+    file,
+    compute: (v) => missOf(v.delta!),
+    examples: [{ delta: 0.021 }, { delta: -0.034 }],
+  },
+  {
+    id: 'compressor.sumOfContributions',
+    title: 'What the misses of the points around tell of the model here',
+    result: { symbol: 'mu', ...logarithmOfFactor },
+    expression: ['mu_0', ...contributionSymbols.map(([weight, miss]) => `${weight} * ${miss}`)].join(' + '),
+    symbols: {
+      mu_0: pure('the same of the points before; 0 at the first'),
+      ...Object.fromEntries(
+        contributionSymbols.flatMap(([weight, miss], index) => [
+          [weight, pure(`weight of point ${index + 1} here, by how near it stands and how sure it is; 0 without it`)],
+          [miss, pure(`logarithm of given over modelled value of point ${index + 1}; 0 without it`)],
+        ]),
+      ),
+    },
+    source: `${kriging}: the weights solve their covariances for the covariance with the running point`,
+    validity: 'between the points; away from them the weights return to 0',
+    file,
+    compute: (v) =>
+      sumOfContributions(
+        v.mu_0!,
+        contributionSymbols.map(([weight]) => v[weight]!),
+        contributionSymbols.map(([, miss]) => v[miss]!),
+      ),
+    examples: [0.7, -0.4].map((share) => ({
+      mu_0: 0.003 * share,
+      ...Object.fromEntries(
+        contributionSymbols.flatMap(([weight, miss], index) => [
+          [weight, 0.3 - 0.05 * index],
+          [miss, share * 0.01 * (index + 1)],
+        ]),
+      ),
+    })),
   },
   {
     id: 'compressor.modelCorrection',

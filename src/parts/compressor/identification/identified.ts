@@ -53,8 +53,14 @@ export interface KrigedMisses {
   /** Where each was given. */
   readonly places: readonly Place[];
   readonly middle: Place;
+  /** Index of each in `residuals`. */
+  readonly rows: readonly number[];
+  /** ln of given over modelled, of the likely machine. */
+  readonly misses: Float64Array;
   /** L of their covariance = L Lᵀ, row by row. */
   readonly lower: Float64Array;
+  /** The same without the factors of whole series: it decides how much each point counts. */
+  readonly weighing: Float64Array;
   /** Covariance⁻¹ times the misses of the likely machine. */
   readonly weights: Float64Array;
   /** Covariance⁻¹ times the change of the modelled values with each number in σ of its range, row by row. */

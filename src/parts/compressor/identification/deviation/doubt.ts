@@ -55,7 +55,7 @@ export function modelDoubt(
 }
 
 /** Δz from the likely machine; undefined for that machine itself. */
-function movementOf(identified: IdentifiedMachine, compressor: HermeticCompressor): Float64Array | undefined {
+export function movementOf(identified: IdentifiedMachine, compressor: HermeticCompressor): Float64Array | undefined {
   if (compressor === identified.compressor) return undefined;
   const moved = deviationsOf(identified.prior, compressor);
   for (let number = 0; number < dimensions; number++) moved[number]! -= identified.deviations[number]!;

@@ -38,7 +38,10 @@ export function krigedMisses(
   return {
     places: own.map(({ point }) => places.of[point]!),
     middle: places.middle,
+    rows,
+    misses,
     lower,
+    weighing,
     weights,
     sensitivity,
     widened: size < fewestForScatter ? 1 : Math.max(1, Math.sqrt(square / size)),
