@@ -7,6 +7,7 @@ import type { UnitView } from '../../src/quantities/index.ts';
 import { briefOf } from '../brief/briefs.ts';
 import { openWorkbench } from './harness.ts';
 import { pdfPages } from './pdf-text.ts';
+import { chooseUnits, shown } from './waiting.ts';
 
 export const formats = ['A4', 'Letter'] as const;
 
@@ -26,13 +27,12 @@ export async function openBrief({ text, view, ...options }: Opened = {}) {
     await page.locator('input[type=file]').setInputFiles(file);
   }
   if (view === 'us') {
-    await page.locator('summary', { hasText: 'View' }).click();
-    await page.getByRole('radio', { name: 'US' }).check({ force: true });
-    await page.keyboard.press('Escape');
+    await chooseUnits(page, 'US');
   }
   const name = text === undefined ? 'Reef tank in the study' : String(JSON.parse(text).name);
   await expect.poll(() => page.locator('.brief header h3').textContent()).toContain(name.slice(0, 20));
   if (view === 'us') await expect.poll(() => page.locator('.brief table').first().textContent()).toContain('psi');
+  await shown(page, 'brief');
   return workbench;
 }
 

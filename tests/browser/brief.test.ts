@@ -7,6 +7,7 @@ import { wordsOf } from '../brief/briefs.ts';
 import { demoTexts } from '../designs.ts';
 import { expectBriefPages, openBrief, printed } from './brief-page.ts';
 import { startBrowserForThisFile } from './harness.ts';
+import { go } from './waiting.ts';
 
 startBrowserForThisFile();
 
@@ -45,7 +46,7 @@ describe('in the workbench', () => {
     design.machine.charge = '91.7 to 133.3 g';
     const workbench = await openBrief({ text: JSON.stringify(design) });
     const { page } = workbench;
-    expect(await page.locator('.station-answer').textContent()).toMatch(/^The answer is not to build/);
+    await expect.poll(() => page.locator('.station-answer').textContent()).toMatch(/^The answer is not to build/);
     const [download] = await Promise.all([
       page.waitForEvent('download'),
       page.getByRole('button', { name: 'Save as an HTML file' }).click(),
@@ -63,14 +64,10 @@ describe('in the workbench', () => {
     design.machine.charge = '91.7 to 133.3 g';
     const workbench = await openBrief({ text: JSON.stringify(design) });
     const { page } = workbench;
-    await page.evaluate(() => {
-      location.hash = 'the-machine';
-    });
-    await expect.poll(() => page.locator('#page-title').textContent()).toBe('The machine');
+    await go(page, 'the-machine');
     for (const more of await page.locator('details.fields-more').all()) await more.locator('> summary').click();
-    expect(await page.getByRole('textbox', { name: 'Refrigerant in the circuit' }).inputValue()).toBe(
-      '91.7 to 133.3 g',
-    );
+    const charge = page.getByRole('textbox', { name: 'Refrigerant in the circuit' });
+    await expect.poll(() => charge.inputValue()).toBe('91.7 to 133.3 g');
     const words = (await printed(page, 'A4')).join(' ');
     expect(words).toContain('Refrigerant in the circuit');
     expect(words).toContain('withheld');
@@ -86,7 +83,7 @@ describe('in the workbench', () => {
     const file = { name: 'design.json', mimeType: 'application/json', buffer: Buffer.from(JSON.stringify(design)) };
     await page.locator('input[type=file]').setInputFiles(file);
     await expect.poll(() => page.locator('.station-answer').textContent()).toMatch(/^There is no brief/);
-    expect(await page.locator('.brief').count()).toBe(0);
+    await expect.poll(() => page.locator('.brief').count()).toBe(0);
     await workbench.close();
   });
 });

@@ -27,7 +27,7 @@ describe('the workbench connects to nothing outside', () => {
     );
     expect(outcome).toBe('refused');
     await expect.poll(() => workbench.complaints.policyViolations.join()).toContain('outside.example');
-    expect(workbench.complaints.consoleErrors.join()).toContain('outside.example');
+    await expect.poll(() => workbench.complaints.consoleErrors.join()).toContain('outside.example');
     await workbench.close();
   });
 

@@ -3,6 +3,7 @@
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { openWorkbench, startBrowserForThisFile } from './harness.ts';
+import { settled } from './waiting.ts';
 
 startBrowserForThisFile();
 
@@ -80,16 +81,19 @@ test('seven questions, verdict, an assumption replaced, stations, cautions, brie
   await expect.poll(() => page.locator('.design-name').textContent()).toContain('My tank');
   await expect.poll(() => page.locator('.verdict-sentence').textContent()).toMatch(/tank needs/);
 
-  await page.waitForSelector('#verdict:not(.stale)');
+  await settled(page);
   const left = async () => Number.parseInt((await page.locator('.verdict-links').textContent()) ?? '', 10);
   const before = await left();
   await tabTo(page, /assumptions left/);
   await page.keyboard.press('Enter');
   await expect.poll(() => dialog.textContent()).toContain('assumptions left');
+  // What it costs is told last; with that the list has its order.
+  await expect.poll(() => dialog.textContent()).toContain('Moves what this loop costs');
   await answer(page, /Volume swept per revolution/, '9 to 10 cm3');
   await page.keyboard.press('Enter');
   await page.keyboard.press('Escape');
   await expect.poll(left).toBe(before - 1);
+  await settled(page);
 
   for (const [name, title] of [
     [/^What leaves$/, 'What leaves'],

@@ -6,6 +6,7 @@ import type { Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
 import { linkWith } from '../../src/app/links/design-link.ts';
 import { type OpenWorkbench, openWorkbench, startBrowserForThisFile } from './harness.ts';
+import { settled } from './waiting.ts';
 
 startBrowserForThisFile();
 
@@ -21,6 +22,7 @@ const hashFor = (text: string) => linkWith('', text);
 async function openSolved(options: Parameters<typeof openWorkbench>[0] = {}): Promise<OpenWorkbench> {
   const workbench = await openWorkbench(options);
   await workbench.page.waitForSelector('.verdict-sentence');
+  await settled(workbench.page);
   return workbench;
 }
 
@@ -58,12 +60,13 @@ describe('a link that carries a design', () => {
     expect(link).toContain('#for-study-only,not-permission-to-build&design=');
 
     const elsewhere = await openSolved({ path: link.slice(link.indexOf('#')) });
-    expect(await kept(elsewhere.page)).toBe(text);
-    expect(elsewhere.page.url()).toMatch(/#where-it-settles$/);
-    expect(await notices(elsewhere.page)).toContain('came with the link');
+    await expect.poll(() => kept(elsewhere.page)).toBe(text);
+    await expect.poll(() => elsewhere.page.url()).toMatch(/#where-it-settles$/);
+    await expect.poll(() => notices(elsewhere.page)).toContain('came with the link');
     expect(await elsewhere.page.locator('.caution').textContent()).toContain('not permission to build');
     await elsewhere.page.reload();
     await elsewhere.page.waitForSelector('.verdict-sentence');
+    await settled(elsewhere.page);
     expect(await kept(elsewhere.page)).toBe(text);
     expect(await elsewhere.page.locator('.notice').count()).toBe(0);
     elsewhere.expectNoComplaints();
@@ -82,8 +85,8 @@ describe('a link that carries a design', () => {
     await page.getByRole('button', { name: 'Copy link' }).click();
     const field = page.getByRole('textbox', { name: /denies its clipboard/ });
     await field.waitFor();
-    expect(await field.inputValue()).toContain('&design=');
-    expect(await field.evaluate((input: HTMLInputElement) => input.selectionEnd)).toBeGreaterThan(500);
+    await expect.poll(() => field.inputValue()).toContain('&design=');
+    await expect.poll(() => field.evaluate((input: HTMLInputElement) => input.selectionEnd)).toBeGreaterThan(500);
     workbench.expectNoComplaints();
     await workbench.close();
   });
@@ -96,15 +99,15 @@ describe('a link that carries a design', () => {
     const own = await kept(page);
     const another = await workbench.anotherPage(await hashFor(garage));
     await another.waitForSelector('.verdict-sentence');
-    expect(await nameOf(another)).toBe(garageName);
-    expect(await notices(another)).toContain('set aside under Designs');
+    await expect.poll(() => nameOf(another)).toBe(garageName);
+    await expect.poll(() => notices(another)).toContain('set aside under Designs');
     await openDesigns(another);
     await another.locator('.set-aside li').waitFor();
     await another.keyboard.press('Escape');
     await another.getByRole('button', { name: 'Go back to what was open' }).click();
     await expect.poll(() => nameOf(another)).not.toBe(garageName);
-    expect(await kept(another)).toBe(own);
-    expect(await another.locator('.notice').count()).toBe(0);
+    await expect.poll(() => kept(another)).toBe(own);
+    await expect.poll(() => another.locator('.notice').count()).toBe(0);
     workbench.expectNoComplaints();
     await workbench.close();
   });
@@ -117,8 +120,8 @@ describe('a link that carries a design', () => {
       location.hash = link;
     }, hash);
     await expect.poll(() => nameOf(page)).toBe(garageName);
-    expect(page.url()).toMatch(/#what-leaves$/);
-    expect(await page.locator('#page-title').textContent()).toBe('What leaves');
+    await expect.poll(() => page.url()).toMatch(/#what-leaves$/);
+    await expect.poll(() => page.locator('#page-title').textContent()).toBe('What leaves');
     await openDesigns(page);
     await page.getByRole('textbox', { name: 'Open a link' }).fill(`https://tank.example/${await hashFor(shrimp)}`);
     await page.keyboard.press('Enter');
@@ -147,10 +150,11 @@ describe('a link that carries a design', () => {
     for (const [path, words] of bad) {
       const another = await workbench.anotherPage(path);
       await another.waitForSelector('.verdict-sentence');
-      expect(await notices(another), words).toContain(words);
-      expect(await notices(another)).toContain('unchanged');
+      await expect.poll(() => notices(another), { message: words }).toContain(words);
+      await expect.poll(() => notices(another)).toContain('unchanged');
+      await expect.poll(() => another.url()).toMatch(/#where-it-settles$/);
+      await settled(another);
       expect(await kept(another)).toBe(own);
-      expect(another.url()).toMatch(/#where-it-settles$/);
       await another.close();
     }
     workbench.expectNoComplaints();
@@ -159,10 +163,12 @@ describe('a link that carries a design', () => {
 
   test('leaves the addresses of pages and their parts alone', async () => {
     const workbench = await openSolved({ path: '#where-it-settles/cautions' });
-    expect(workbench.page.url()).toMatch(/#where-it-settles\/cautions$/);
-    await workbench.page.getByRole('link', { name: 'Two bills' }).click();
-    await workbench.page.goBack();
-    expect(workbench.page.url()).toMatch(/#where-it-settles\/cautions$/);
+    const { page } = workbench;
+    expect(page.url()).toMatch(/#where-it-settles\/cautions$/);
+    await page.getByRole('link', { name: 'Two bills' }).click();
+    await expect.poll(() => page.url()).toMatch(/#two-bills$/);
+    await page.goBack();
+    await expect.poll(() => page.url()).toMatch(/#where-it-settles\/cautions$/);
     await workbench.close();
   });
 });
@@ -185,9 +191,9 @@ describe('what the browser keeps', () => {
     await page.waitForSelector('.verdict-sentence');
     await fill(page, 'Water temperature', '27.3 °C');
     await expect.poll(() => notices(page)).toContain('storage for this page is full');
-    expect(await notices(page)).toContain('the open design');
-    expect(await notices(page)).toContain('the units');
-    expect(await nameOf(page)).toContain('Not kept by this browser');
+    await expect.poll(() => notices(page)).toContain('the open design');
+    await expect.poll(() => notices(page)).toContain('the units');
+    await expect.poll(() => nameOf(page)).toContain('Not kept by this browser');
     const [download] = await Promise.all([
       page.waitForEvent('download'),
       page.getByRole('button', { name: 'Save the design to a file' }).click(),
@@ -198,9 +204,9 @@ describe('what the browser keeps', () => {
     });
     await fill(page, 'Water temperature', '27.4 °C');
     await expect.poll(() => page.locator('.notice').count()).toBe(0);
-    expect(await kept(page)).toContain('27.4 °C');
-    expect(await page.evaluate(() => localStorage.getItem('kettlefin.view'))).toBe('metric');
-    expect(await nameOf(page)).not.toContain('Not kept');
+    await isKept(page, '27.4 °C');
+    await expect.poll(() => page.evaluate(() => localStorage.getItem('kettlefin.view'))).toBe('metric');
+    await expect.poll(() => nameOf(page)).not.toContain('Not kept');
     workbench.expectNoComplaints();
     await workbench.close();
   });
@@ -220,7 +226,7 @@ describe('what the browser keeps', () => {
     const before = await sentence(page);
     await fill(page, 'Water temperature', '31 °C');
     await expect.poll(() => sentence(page)).not.toBe(before);
-    expect(await notices(page)).toContain('allows this page no storage');
+    await expect.poll(() => notices(page)).toContain('allows this page no storage');
     workbench.expectNoComplaints();
     await workbench.close();
   });
@@ -242,7 +248,7 @@ describe('what the browser keeps', () => {
     expect(await page.locator('.notice').count()).toBe(0);
     await openDesigns(page);
     const entry = page.locator('.set-aside li');
-    expect(await entry.textContent()).toContain('could not be read');
+    await expect.poll(() => entry.textContent()).toContain('could not be read');
     expect(await entry.getByRole('button', { name: /^Open/ }).count()).toBe(0);
     await entry.getByRole('button', { name: /^Remove/ }).click();
     await expect.poll(() => entry.count()).toBe(0);
@@ -256,6 +262,7 @@ describe('two tabs', () => {
     const workbench = await openSolved({ path: '#what-leaves' });
     const other = await workbench.anotherPage('#what-leaves');
     await other.waitForSelector('.verdict-sentence');
+    await settled(other);
     return { workbench, one: workbench.page, other };
   }
 
@@ -265,12 +272,14 @@ describe('two tabs', () => {
     await expect.poll(() => notices(other)).toContain('Another tab has changed the design');
     await fill(other, 'Water temperature', '24.1 °C');
     await expect.poll(() => nameOf(other)).toContain('another tab keeps a different one');
-    await expect.poll(() => sentence(other)).not.toBe(await sentence(one));
+    await settled(one);
+    await settled(other);
+    expect(await sentence(other)).not.toBe(await sentence(one));
     expect(await kept(other)).toContain('27.3 °C');
     await other.getByRole('button', { name: 'Take over the other tab’s' }).click();
     await expect.poll(() => sentence(other)).toBe(await sentence(one));
-    expect(await other.locator('.notice').count()).toBe(0);
-    expect(await one.locator('.notice').count()).toBe(0);
+    await expect.poll(() => other.locator('.notice').count()).toBe(0);
+    await expect.poll(() => one.locator('.notice').count()).toBe(0);
     await openDesigns(other);
     await other.locator('.set-aside').getByRole('button', { name: /^Open/ }).first().click();
     await isKept(other, '24.1 °C');
@@ -290,9 +299,9 @@ describe('two tabs', () => {
     await fill(one, 'Water temperature', '27.9 °C');
     await expect.poll(() => nameOf(one)).toContain('another tab keeps');
     expect(await kept(one)).toContain('24.1 °C');
-    const aside = await one.evaluate(() => localStorage.getItem('kettlefin.set-aside'));
-    expect(aside).toContain('27.3 °C');
-    await expect.poll(() => one.evaluate(() => localStorage.getItem('kettlefin.set-aside'))).toContain('27.9 °C');
+    const aside = () => one.evaluate(() => localStorage.getItem('kettlefin.set-aside'));
+    await expect.poll(aside).toContain('27.3 °C');
+    await expect.poll(aside).toContain('27.9 °C');
     workbench.expectNoComplaints();
     await workbench.close();
   });
@@ -311,7 +320,7 @@ describe('a design file', () => {
     await page.getByText('Drop the design file to open it').waitFor();
     await page.dispatchEvent('main', 'drop', { dataTransfer: files });
     await expect.poll(() => nameOf(page)).toBe(garageName);
-    expect(await page.getByText('Drop the design file to open it').count()).toBe(0);
+    await expect.poll(() => page.getByText('Drop the design file to open it').count()).toBe(0);
     workbench.expectNoComplaints();
     await workbench.close();
   });
@@ -342,7 +351,7 @@ describe('work that takes long', () => {
     });
     await page.getByRole('button', { name: 'Compute it' }).click();
     await page.waitForSelector('.verdict-sentence');
-    expect((await page.locator('.working-note').textContent())?.trim()).toBe('');
+    await expect.poll(async () => (await page.locator('.working-note').textContent())?.trim()).toBe('');
     workbench.expectNoComplaints();
     await workbench.close();
   });

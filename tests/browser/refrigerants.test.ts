@@ -5,6 +5,7 @@ import type { Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
 import { accessibilityFaults } from './accessibility.ts';
 import { type OpeningOptions, openWorkbench, screens, startBrowserForThisFile } from './harness.ts';
+import { settled, shown, tooWide } from './waiting.ts';
 
 startBrowserForThisFile();
 
@@ -35,22 +36,24 @@ describe('Cycle alone', () => {
     expect(await page.locator('.number-item', { hasText: 'Glide' }).count()).toBe(0);
     await choose(page, '407');
     await expect.poll(() => answer(page)).toMatch(/^With R407C/);
-    expect(await chosen(page).inputValue()).toBe('R407C');
-    expect(await chosen(page).evaluate((select) => select === document.activeElement)).toBe(true);
-    expect(await numberItem(page, 'Glide, evaporating')).toMatch(/6\.\d.K\s+bubble −6\.\d.°C, dew 0.°C/);
-    expect(await numberItem(page, 'Glide, condensing')).toMatch(/\d\.\d.K\s+bubble 3\d(\.\d)?.°C, dew 40.°C/);
-    expect(await page.locator('.cycle-notes').textContent()).toContain('glide approximation');
+    await expect.poll(() => chosen(page).inputValue()).toBe('R407C');
+    await expect.poll(() => chosen(page).evaluate((select) => select === document.activeElement)).toBe(true);
+    await expect.poll(() => numberItem(page, 'Glide, evaporating')).toMatch(/6\.\d.K\s+bubble −6\.\d.°C, dew 0.°C/);
+    await expect
+      .poll(() => numberItem(page, 'Glide, condensing'))
+      .toMatch(/\d\.\d.K\s+bubble 3\d(\.\d)?.°C, dew 40.°C/);
+    await expect.poll(() => page.locator('.cycle-notes').textContent()).toContain('glide approximation');
     await page.getByText('Viscosity and conductivity of these states').click();
     const transport = page.locator('.cycle-transport');
+    await expect.poll(() => transport.locator('tbody tr').last().textContent()).toMatch(/into the evaporator––$/);
     expect(await transport.getByRole('columnheader', { name: 'estimate' }).count()).toBe(0);
-    expect(await transport.locator('tbody tr').last().textContent()).toMatch(/into the evaporator––$/);
     await choose(page, 'R410A');
     await expect.poll(() => answer(page)).toMatch(/^With R410A/);
-    expect(await numberItem(page, 'Glide, evaporating')).toMatch(/0\.1.K/);
+    await expect.poll(() => numberItem(page, 'Glide, evaporating')).toMatch(/0\.1.K/);
     await choose(page, 'R32');
     await expect.poll(() => answer(page)).toMatch(/^With R32/);
-    expect(await page.locator('.number-item', { hasText: 'Glide' }).count()).toBe(0);
-    expect(await transport.getByRole('columnheader', { name: 'Viscosity, estimate' }).count()).toBe(1);
+    await expect.poll(() => page.locator('.number-item', { hasText: 'Glide' }).count()).toBe(0);
+    await expect.poll(() => transport.getByRole('columnheader', { name: 'Viscosity, estimate' }).count()).toBe(1);
     expectNoComplaints();
     await close();
   });
@@ -61,7 +64,7 @@ describe('Cycle alone', () => {
     await page.keyboard.press('Enter');
     await search(page).waitFor();
     const found = page.locator('.fluid-finder [role=status]');
-    expect(await page.locator('.fluid-item').count()).toBe(25);
+    await expect.poll(() => page.locator('.fluid-item').count()).toBe(25);
     expect(await accessibilityFaults(page)).toEqual([]);
     await page.keyboard.press('Tab');
     await page.keyboard.press('Tab');
@@ -69,7 +72,7 @@ describe('Cycle alone', () => {
     await expect.poll(() => found.textContent()).toMatch(/^[2-9] of 25\.$/);
     await page.keyboard.press('Escape');
     await expect.poll(() => page.locator('.fluid-finder').count()).toBe(0);
-    expect(await allFluids(page).evaluate((button) => button === document.activeElement)).toBe(true);
+    await expect.poll(() => allFluids(page).evaluate((button) => button === document.activeElement)).toBe(true);
     expect(await chosen(page).inputValue()).toBe('R134a');
     await page.keyboard.press('Enter');
     await search(page).fill('CO2');
@@ -87,17 +90,19 @@ describe('Cycle alone', () => {
     await choose(page, 'water');
     await expect.poll(() => answer(page)).toMatch(/^With R718/);
     const words = 'R718 is for study only: no source that was read confirms';
-    expect(await page.locator('.cycle-notes').textContent()).toContain(words);
-    expect(await page.locator('.fluid-study').textContent()).toContain(words);
-    expect(await page.locator('.cycle-notes').textContent()).toContain('R718 begins with evaporating 5 °C');
-    expect(await page.getByRole('textbox', { name: 'Evaporating temperature', exact: true }).inputValue()).toBe('5 °C');
+    const notes = () => page.locator('.cycle-notes').textContent();
+    await expect.poll(notes).toContain(words);
+    await expect.poll(() => page.locator('.fluid-study').textContent()).toContain(words);
+    await expect.poll(notes).toContain('R718 begins with evaporating 5 °C');
+    const evaporating = page.getByRole('textbox', { name: 'Evaporating temperature', exact: true });
+    await expect.poll(() => evaporating.inputValue()).toBe('5 °C');
     await allFluids(page).click();
     await search(page).waitFor();
-    expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBeLessThanOrEqual(0);
+    await expect.poll(() => tooWide(page)).toBeLessThanOrEqual(0);
     await page.getByRole('button', { name: 'R290 (propane' }).click();
     await expect.poll(() => answer(page)).toMatch(/^With R290/);
-    expect(await page.locator('.cycle-notes').textContent()).toBe('');
-    expect(await page.locator('.fluid-study').count()).toBe(0);
+    await expect.poll(notes).toBe('');
+    await expect.poll(() => page.locator('.fluid-study').count()).toBe(0);
     expectNoComplaints();
     await close();
   });
@@ -108,14 +113,14 @@ describe('Cycle alone', () => {
     const evaporating = page.getByRole('textbox', { name: 'Evaporating temperature', exact: true });
     await choose(page, 'CO2');
     await expect.poll(() => answer(page)).toMatch(/^With R744/);
-    expect(await condensing.inputValue()).toBe('25 °C');
+    await expect.poll(() => condensing.inputValue()).toBe('25 °C');
     await choose(page, 'water');
     await expect.poll(() => answer(page)).toMatch(/^With R718/);
-    expect(await condensing.inputValue()).toBe('40 °C');
-    expect(await evaporating.inputValue()).toBe('5 °C');
+    await expect.poll(() => condensing.inputValue()).toBe('40 °C');
+    await expect.poll(() => evaporating.inputValue()).toBe('5 °C');
     await choose(page, 'R134a');
     await expect.poll(() => answer(page)).toMatch(/^With R134a/);
-    expect(await evaporating.inputValue()).toBe('0 °C');
+    await expect.poll(() => evaporating.inputValue()).toBe('0 °C');
     expectNoComplaints();
     await close();
   });
@@ -130,11 +135,11 @@ describe('Cycle alone', () => {
     await expect
       .poll(() => notice.textContent())
       .toMatch(/Above its critical point \(31.°C, .*\) R744 does not condense/);
-    expect(await condensing.inputValue()).toBe('45 °C');
+    await expect.poll(() => condensing.inputValue()).toBe('45 °C');
     await notice.getByRole('button', { name: 'Take condensing 25 °C' }).click();
     await expect.poll(() => answer(page)).toMatch(/^With R744/);
-    expect(await condensing.inputValue()).toBe('25 °C');
-    expect(await notice.count()).toBe(0);
+    await expect.poll(() => condensing.inputValue()).toBe('25 °C');
+    await expect.poll(() => notice.count()).toBe(0);
     expectNoComplaints();
     await close();
   });
@@ -147,7 +152,7 @@ describe('elsewhere', () => {
     await search(page).fill('R1270');
     await search(page).press('Enter');
     await expect.poll(() => answer(page)).toMatch(/you would run it on R1270 at/);
-    expect(await page.getByLabel('Refrigerant it would run on').inputValue()).toBe('R1270');
+    await expect.poll(() => page.getByLabel('Refrigerant it would run on').inputValue()).toBe('R1270');
     await expect.poll(() => page.locator('#verdict').textContent()).toMatch(/do not build/i);
     expectNoComplaints();
     await close();
@@ -155,7 +160,7 @@ describe('elsewhere', () => {
 
   test('side by side, five of any kind: every column has its figures or says why not', async () => {
     const { page, close, expectNoComplaints } = await openWorkbench({ path: '#side-by-side' });
-    await page.waitForSelector('table.comparison');
+    await shown(page, 'side-by-side');
     await page.getByRole('checkbox', { name: 'R600a' }).uncheck();
     await page.getByRole('checkbox', { name: 'R290' }).uncheck();
     await allFluids(page).click();
@@ -167,18 +172,19 @@ describe('elsewhere', () => {
     await page.getByRole('checkbox', { name: 'R718' }).check();
     const heads = page.locator('.comparison-fluid');
     await expect.poll(() => heads.allTextContents()).toEqual(['R134a', 'R744', 'R717', 'R407C', 'R718']);
-    expect(await page.getByRole('checkbox', { name: 'R290' }).isDisabled()).toBe(true);
+    await settled(page);
+    await expect.poll(() => page.getByRole('checkbox', { name: 'R290' }).isDisabled()).toBe(true);
     const table = page.locator('table.comparison');
     expect(await table.textContent()).not.toMatch(/NaN|undefined|Infinity/);
-    expect(await table.getByText('not below the critical point of R744').count()).toBe(1);
-    expect(await table.locator('thead').getByText('R718 is for study only').count()).toBe(1);
+    await expect.poll(() => table.getByText('not below the critical point of R744').count()).toBe(1);
+    await expect.poll(() => table.locator('thead').getByText('R718 is for study only').count()).toBe(1);
     for (const width of await heads.evaluateAll((all) => all.map((head) => head.closest('th')?.offsetWidth ?? 0))) {
       expect(width).toBeGreaterThan(120);
     }
     expect(await accessibilityFaults(page)).toEqual([]);
     await page.getByRole('button', { name: 'only the usual ones and the chosen' }).click();
+    await expect.poll(() => page.getByRole('checkbox', { name: 'R227ea' }).count()).toBe(0);
     expect(await page.getByRole('checkbox', { name: 'R717' }).isChecked()).toBe(true);
-    expect(await page.getByRole('checkbox', { name: 'R227ea' }).count()).toBe(0);
     expectNoComplaints();
     await close();
   });

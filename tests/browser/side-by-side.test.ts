@@ -5,12 +5,13 @@ import type { Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
 import { accessibilityFaults } from './accessibility.ts';
 import { openWorkbench, screens, startBrowserForThisFile } from './harness.ts';
+import { chooseUnits, drawCharts, shown, tooWide } from './waiting.ts';
 
 startBrowserForThisFile();
 
 async function openPaper(options: Parameters<typeof openWorkbench>[0] = {}) {
   const workbench = await openWorkbench({ path: '#side-by-side', ...options });
-  await workbench.page.waitForSelector('table.comparison');
+  await shown(workbench.page, 'side-by-side');
   return workbench;
 }
 
@@ -48,16 +49,14 @@ describe('what is shown', () => {
   test('the loops over one another, with their table', async () => {
     const workbench = await openPaper();
     const { page } = workbench;
-    const picture = page.locator('.chart-picture');
-    await picture.scrollIntoViewIfNeeded();
-    await expect.poll(() => picture.getAttribute('data-state')).toBe('drawn');
-    expect(await page.locator('.chart .legendtext').allTextContents()).toEqual(['R134a', 'R600a', 'R290']);
+    await drawCharts(page);
+    await expect.poll(() => page.locator('.chart .legendtext').allTextContents()).toEqual(['R134a', 'R600a', 'R290']);
     const dashes = await page
       .locator('.chart .legendlines path.js-line')
       .evaluateAll((lines) => lines.map((line) => getComputedStyle(line).strokeDasharray));
     expect(new Set(dashes).size).toBe(3);
     await page.locator('.chart summary').click();
-    expect(await page.locator('.chart tbody tr').count()).toBe(3);
+    await expect.poll(() => page.locator('.chart tbody tr').count()).toBe(3);
     await workbench.close();
   });
 
@@ -68,10 +67,8 @@ describe('what is shown', () => {
     await page
       .locator('.comparison-workings details[open] button', { hasText: 'Heat per volume of gas drawn in' })
       .click();
-    await page.locator('.comparison-workings .working').first().waitFor();
-    expect(await page.locator('.comparison-workings .working').first().textContent()).toContain(
-      'Volumetric heating capacity',
-    );
+    const working = page.locator('.comparison-workings .working').first();
+    await expect.poll(() => working.textContent()).toContain('Volumetric heating capacity');
     expect(await page.locator('.comparison-workings').getByText('Open in Working').count()).toBe(0);
     await workbench.close();
   });
@@ -112,12 +109,11 @@ describe('choices', () => {
   test('US units', async () => {
     const workbench = await openPaper();
     const { page } = workbench;
-    await page.locator('summary', { hasText: 'View' }).click();
-    await page.getByRole('radio', { name: 'US' }).check();
+    await chooseUnits(page, 'US');
     await expect
       .poll(async () => (await cellsOf(page, 'Evaporating pressure, gauge').first().textContent())?.replace(/\s/g, ' '))
       .toMatch(/psig/);
-    expect(await cellsOf(page, 'Heat out of the condenser').first().textContent()).toContain('BTU/h');
+    await expect.poll(() => cellsOf(page, 'Heat out of the condenser').first().textContent()).toContain('BTU/h');
     await workbench.close();
   });
 });
@@ -136,7 +132,7 @@ describe('for everybody', () => {
     const workbench = await openPaper({ viewport: screens.phone });
     const { page } = workbench;
     expect(await accessibilityFaults(page)).toEqual([]);
-    expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBeLessThanOrEqual(0);
+    await expect.poll(() => tooWide(page)).toBeLessThanOrEqual(0);
     const scroll = page.locator('.comparison-scroll');
     await scroll.focus();
     for (let count = 0; count < 12; count++) await page.keyboard.press('ArrowRight');
@@ -154,16 +150,17 @@ describe('on paper', () => {
     const { page } = workbench;
     const pageRules = () =>
       page.evaluate(() => document.adoptedStyleSheets.map((sheet) => sheet.cssRules[0]?.cssText ?? '').join(' '));
-    expect(await pageRules()).toContain('landscape');
+    await expect.poll(pageRules).toContain('landscape');
     await page.emulateMedia({ media: 'print' });
     // A page of 279 mm less its margins.
     await page.setViewportSize({ width: 960, height: 720 });
-    const sizes = await page.evaluate(() => {
-      const table = document.querySelector('table.comparison')!.getBoundingClientRect();
-      return { table: table.right, page: document.documentElement.clientWidth };
-    });
-    expect(sizes.table).toBeLessThanOrEqual(sizes.page + 1);
-    expect(await page.locator('.comparison-choices').isVisible()).toBe(false);
+    const beyondThePage = () =>
+      page.evaluate(() => {
+        const table = document.querySelector('table.comparison')!.getBoundingClientRect();
+        return table.right - document.documentElement.clientWidth;
+      });
+    await expect.poll(beyondThePage).toBeLessThanOrEqual(1);
+    await expect.poll(() => page.locator('.comparison-choices').isVisible()).toBe(false);
     await page.emulateMedia({ media: 'screen' });
     await page.setViewportSize(screens.wide);
     await page.getByRole('link', { name: 'Two bills' }).click();

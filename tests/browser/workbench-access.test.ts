@@ -3,58 +3,31 @@
 
 import type { Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
-import { pageTitles } from '../../src/app/pages.ts';
+import { type PageName, paperNames, stationNames } from '../../src/app/pages.ts';
 import { type OpenWorkbench, openWorkbench, screens, startBrowserForThisFile } from './harness.ts';
+import { drawCharts, go, shown, tooWide } from './waiting.ts';
 
 startBrowserForThisFile();
 
-const stations = [
-  'what-leaves',
-  'what-to-wrap',
-  'the-machine',
-  'where-it-settles',
-  'two-bills',
-  'side-by-side',
-  'cycle-alone',
-  'working',
-  'cautions',
-  'brief',
-] as const;
-
-/** The answer's first number: the paper without a tank has no verdict. */
-const answered = '.number-item, .bill, .side-by-side .block, .chooser, .cautions-paper, .brief-host';
-
-async function openStation(station: string, options: Parameters<typeof openWorkbench>[0] = {}): Promise<OpenWorkbench> {
+async function openStation(
+  station: PageName,
+  options: Parameters<typeof openWorkbench>[0] = {},
+): Promise<OpenWorkbench> {
   const workbench = await openWorkbench({ ...options, path: `#${station}` });
-  await workbench.page.waitForSelector(answered);
+  await shown(workbench.page, station);
   return workbench;
-}
-
-async function drawCharts(page: Page): Promise<void> {
-  for (const picture of await page.locator('.chart-picture').all()) {
-    await picture.scrollIntoViewIfNeeded();
-    await expect.poll(() => picture.getAttribute('data-state')).toBe('drawn');
-  }
 }
 
 describe('any width', () => {
   test('nothing is wider than the screen, from 360 to 1600 px', async () => {
     const workbench = await openStation('what-leaves');
     const { page } = workbench;
-    for (const station of stations) {
-      await page.evaluate((name) => {
-        location.hash = name;
-      }, station);
-      await expect.poll(() => page.locator('#page-title').textContent()).toBe(pageTitles[station]);
-      await page.waitForSelector(answered);
+    for (const station of [...stationNames, ...paperNames]) {
+      await go(page, station);
       for (const width of [360, 390, 768, 1024, 1440, 1600]) {
         await page.setViewportSize({ width, height: 900 });
         // Pictures are drawn anew a moment after the window has changed.
-        await expect
-          .poll(() => page.evaluate(() => document.documentElement.scrollWidth - innerWidth), {
-            message: `${station} at ${width} px`,
-          })
-          .toBeLessThanOrEqual(0);
+        await expect.poll(() => tooWide(page), { message: `${station} at ${width} px` }).toBeLessThanOrEqual(0);
       }
     }
     await workbench.close();
@@ -100,9 +73,12 @@ describe('in sight', () => {
         })
         .toBe(true);
     }
-    const { row, title, line } = await boxes(page);
-    expect(title.top).toBeGreaterThanOrEqual(row.bottom - 1);
-    expect(title.bottom).toBeLessThan(line.top);
+    await expect
+      .poll(async () => {
+        const { row, title, line } = await boxes(page);
+        return title.top >= row.bottom - 1 && title.bottom < line.top;
+      })
+      .toBe(true);
     expect(await page.locator('.caution-line').textContent()).toContain('not permission to build');
     await page.getByRole('button', { name: 'Start my own' }).click();
     await expect.poll(() => page.locator('dialog .caution-line').isVisible()).toBe(true);
@@ -125,10 +101,9 @@ describe('on paper', () => {
     const before = await drawn();
     await page.emulateMedia({ media: 'print' });
     await page.evaluate(() => dispatchEvent(new Event('beforeprint')));
-    const onPaper = await drawn();
-    expect(onPaper.path).toBeLessThanOrEqual(690);
-    expect(onPaper.chart).toBeLessThanOrEqual(690);
-    expect(onPaper.ink).not.toBe(before.ink);
+    await expect.poll(async () => (await drawn()).path).toBeLessThanOrEqual(690);
+    await expect.poll(async () => (await drawn()).chart).toBeLessThanOrEqual(690);
+    await expect.poll(async () => (await drawn()).ink).not.toBe(before.ink);
     // The foot of a table is what browsers repeat on every page.
     const display = await page.evaluate(() => getComputedStyle(document.querySelector('.caution-line')!).display);
     expect(display).toBe('table-footer-group');
@@ -151,11 +126,11 @@ test('printing waits for the pictures that nobody has looked at yet', async () =
     },
   });
   const { page } = workbench;
-  expect(await page.locator('.chart-picture[data-state="waiting"]').count()).toBe(2);
+  await expect.poll(() => page.locator('.chart-picture[data-state="waiting"]').count()).toBe(2);
   await page.locator('summary', { hasText: 'View' }).click();
   await page.getByRole('button', { name: 'Print this page' }).click();
   const states = () => page.evaluate(() => (globalThis as { statesWhenPrinted?: (string | null)[] }).statesWhenPrinted);
-  await expect.poll(states, { timeout: 15_000 }).toEqual(['drawn', 'drawn']);
+  await expect.poll(states).toEqual(['drawn', 'drawn']);
   workbench.expectNoComplaints();
   await workbench.close();
 });
@@ -169,8 +144,8 @@ describe('charts', () => {
       [...document.querySelectorAll('.modebar-btn')].map((button) => button.getAttribute('data-title') ?? ''),
     );
     expect(offers.join()).not.toMatch(/share|cloud|edit|plotly/i);
-    const tables = await page.locator('.chart details table').count();
-    expect(tables).toBe(await page.locator('.chart').count());
+    const charts = await page.locator('.chart').count();
+    await expect.poll(() => page.locator('.chart details table').count()).toBe(charts);
     workbench.expectNoComplaints();
     await workbench.close();
   });

@@ -3,10 +3,12 @@
 import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
 import { type OpeningOptions, type OpenWorkbench, openWorkbench } from './harness.ts';
+import { settled } from './waiting.ts';
 
 export async function openWorking(part: string, options: OpeningOptions = {}): Promise<OpenWorkbench> {
   const workbench = await openWorkbench({ ...options, path: part === '' ? '#working' : `#working/${part}` });
   await workbench.page.waitForSelector('.chain-actions, .paper > .chooser');
+  await settled(workbench.page);
   return workbench;
 }
 

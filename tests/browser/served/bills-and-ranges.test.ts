@@ -6,6 +6,7 @@ import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { accessibilityFaults } from '../accessibility.ts';
 import { type OpenWorkbench, openWorkbench, screens, startBrowserForThisFile } from '../harness.ts';
+import { chooseUnits, drawCharts, settled } from '../waiting.ts';
 
 startBrowserForThisFile();
 
@@ -31,16 +32,13 @@ async function openExample(
     .first()
     .setInputFiles({ name: `${example}.json`, mimeType: 'application/json', buffer: Buffer.from(text) });
   await expect.poll(() => page.locator('.top').textContent()).toContain(name);
-  await expect.poll(() => page.locator('.verdict.stale').count()).toBe(0);
+  await settled(page);
   return workbench;
 }
 
 async function toUs(page: Page): Promise<void> {
-  const sentence = await page.locator('.verdict-sentence').textContent();
-  await page.locator('summary', { hasText: 'View' }).click();
-  await page.getByRole('radio', { name: 'US' }).check({ force: true });
-  await expect.poll(() => page.locator('.verdict-sentence').textContent()).not.toBe(sentence);
-  await page.keyboard.press('Escape');
+  await chooseUnits(page, 'US');
+  await expect.poll(() => page.locator('.verdict-sentence').textContent()).toContain('BTU/h');
 }
 
 /** What reaches beyond the window's right edge, other than inside a part that scrolls by itself. */
@@ -62,8 +60,7 @@ test('what matters most tells for each input the margin at both ends, and which 
   const rows = page.locator('table.moves tbody tr');
   await expect.poll(() => rows.count()).toBeGreaterThanOrEqual(5);
   expect(await rows.count()).toBeLessThanOrEqual(8);
-  const first = await rows.first().textContent();
-  expect(first).toContain('it would carry the load');
+  await expect.poll(() => rows.first().textContent()).toContain('it would carry the load');
   expect(await rows.first().locator('.number .bar-note').allTextContents()).toEqual([
     expect.stringMatching(/^at .*cm³$/),
     expect.stringMatching(/^at .*cm³$/),
@@ -81,11 +78,14 @@ test('a measurement is entered where it is asked for, and the field stays while 
   const next = page.locator('.measurements > li');
   await expect.poll(() => next.count()).toBeGreaterThan(0);
   expect(await next.count()).toBeLessThanOrEqual(3);
-  expect(await next.first().textContent()).toMatch(/topped up.*% of the doubt.*at best.*Divide what you top up/s);
+  await expect
+    .poll(() => next.first().textContent())
+    .toMatch(/topped up.*% of the doubt.*at best.*Divide what you top up/s);
   const field = next.first().getByRole('textbox');
   const before = await page.locator('.verdict-sentence').textContent();
   await field.fill('1.1 to 1.2');
   await expect.poll(() => page.locator('.verdict-sentence').textContent()).not.toBe(before);
+  await settled(page);
   expect(await field.evaluate((element) => element === document.activeElement)).toBe(true);
   await page.keyboard.press('Tab');
   workbench.expectNoComplaints();
@@ -111,9 +111,9 @@ test('an assumption becomes a number by keyboard alone; each says how far it mov
   const dialog = page.getByRole('dialog');
   await dialog.waitFor();
   const items = dialog.locator('.assumption-list > li');
-  expect(await items.first().textContent()).toMatch(
-    /Volume swept.*Moves the margin from.*% of its doubt.*From:.*To know better/s,
-  );
+  await expect
+    .poll(() => items.first().textContent())
+    .toMatch(/Volume swept.*Moves the margin from.*% of its doubt.*From:.*To know better/s);
   await expect.poll(() => dialog.textContent()).toContain('Moves what this loop costs more than');
   const field = items.first().getByRole('textbox');
   for (let presses = 0; presses < 6; presses += 1) {
@@ -124,10 +124,11 @@ test('an assumption becomes a number by keyboard alone; each says how far it mov
   await page.keyboard.press('Enter');
   await expect.poll(() => dialog.getByRole('heading').first().textContent()).not.toBe(before);
   await expect.poll(() => items.first().textContent()).toContain('You gave it');
+  await settled(page);
   expect(await accessibilityFaults(page, 'dialog')).toEqual([]);
   await page.keyboard.press('Escape');
   await expect.poll(() => button.textContent()).not.toBe(before);
-  expect(await button.evaluate((element) => element === document.activeElement)).toBe(true);
+  await expect.poll(() => button.evaluate((element) => element === document.activeElement)).toBe(true);
   workbench.expectNoComplaints();
   await workbench.close();
 });
@@ -161,12 +162,13 @@ test('each bill has its line of room heat with the reason; the months of a chose
 
 test('what being wrong would cost is told; a loop not to be built has its figures for study, unranked', async () => {
   const workbench = await openExample('reef-in-the-study', '#two-bills');
-  expect(await workbench.page.locator('.station').textContent()).toMatch(/you forgo about .* a year/);
+  const words = (page: Page) => page.locator('.station').textContent();
+  await expect.poll(() => words(workbench.page)).toMatch(/you forgo about .* a year/);
   workbench.expectNoComplaints();
   await workbench.close();
   const other = await openExample('propane-in-the-cabinet', '#two-bills');
-  const text = (await other.page.locator('.station').textContent()) ?? '';
-  expect(text).toContain('its bill stands here for study only');
+  await expect.poll(() => words(other.page)).toContain('its bill stands here for study only');
+  const text = (await words(other.page)) ?? '';
   expect(text).not.toMatch(/you forgo/);
   expect(text).toMatch(/as long as house heat costs less than about [\d.]+\sCHF\/kWh \(/);
   expect(text).not.toMatch(/pays? back|payback/);
@@ -181,8 +183,8 @@ test.each([
   const workbench = await openExample(example, path, { viewport: screens.phone });
   const { page } = workbench;
   await toUs(page);
-  await page.waitForTimeout(300);
-  expect(await widerThanWindow(page)).toEqual([]);
+  await drawCharts(page);
+  await expect.poll(() => widerThanWindow(page)).toEqual([]);
   expect(await accessibilityFaults(page, 'main')).toEqual([]);
   workbench.expectNoComplaints();
   await workbench.close();
@@ -193,8 +195,8 @@ test('numbers of the heat path tell their range to a reader and on hovering', as
   const { page } = workbench;
   for (const name of ['source', 'socket', 'machine', 'water']) {
     const node = page.locator(`[data-node="${name}"]`);
-    expect(await node.textContent(), name).toMatch(/\(range .* to .*\)/);
-    expect(await node.getAttribute('title'), name).toMatch(/range/);
+    await expect.poll(() => node.textContent(), { message: name }).toMatch(/\(range .* to .*\)/);
+    await expect.poll(() => node.getAttribute('title'), { message: name }).toMatch(/range/);
   }
   await workbench.close();
 });

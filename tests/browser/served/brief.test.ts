@@ -13,6 +13,7 @@ import { demoTexts } from '../../designs.ts';
 import { accessibilityFaults } from '../accessibility.ts';
 import { expectBriefPages, formats, openBrief, printed } from '../brief-page.ts';
 import { openPage, openWorkbench, screens, startBrowserForThisFile } from '../harness.ts';
+import { tooWide } from '../waiting.ts';
 
 startBrowserForThisFile();
 
@@ -64,7 +65,7 @@ describe('for everybody', () => {
       const workbench = await openBrief(options);
       const { page } = workbench;
       expect(await accessibilityFaults(page)).toEqual([]);
-      expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBeLessThanOrEqual(0);
+      await expect.poll(() => tooWide(page)).toBeLessThanOrEqual(0);
       await workbench.close();
     },
   );
@@ -74,7 +75,7 @@ describe('for everybody', () => {
       const saved = await openSaved(briefHtml(briefOf(demoTexts['reef-in-the-study.json']!)));
       await saved.page.setViewportSize(viewport);
       expect(await accessibilityFaults(saved.page)).toEqual([]);
-      expect(await saved.page.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBeLessThanOrEqual(0);
+      await expect.poll(() => tooWide(saved.page)).toBeLessThanOrEqual(0);
       await saved.close();
     }
   });

@@ -8,6 +8,7 @@ import { demoTexts } from '../../designs.ts';
 import { accessibilityFaults } from '../accessibility.ts';
 import { openWorkbench, screens, startBrowserForThisFile } from '../harness.ts';
 import { pdfPages } from '../pdf-text.ts';
+import { chooseUnits, settled, shown, tooWide } from '../waiting.ts';
 
 startBrowserForThisFile();
 
@@ -22,17 +23,15 @@ interface Opened {
 async function openCautions({ demo = 'propane-in-the-cabinet.json', view, ...options }: Opened = {}) {
   const workbench = await openWorkbench({ ...options, path: '#cautions' });
   const { page } = workbench;
-  await page.waitForSelector('.cautions-paper');
+  await shown(page, 'cautions');
   const { name } = JSON.parse(demoTexts[demo]!) as { name: string };
   const file = { name: 'design.json', mimeType: 'application/json', buffer: Buffer.from(demoTexts[demo]!) };
   await page.locator('input[type=file]').setInputFiles(file);
   await expect.poll(() => page.locator('.design-name').textContent()).toContain(name);
-  await expect.poll(() => page.locator('.stale').count()).toBe(0);
+  await settled(page);
   if (view === 'us') {
-    await page.locator('summary', { hasText: 'View' }).click();
-    await page.getByRole('radio', { name: /US/ }).check({ force: true });
-    await page.keyboard.press('Escape');
-    await expect.poll(() => page.locator('.verdict-sentence').textContent()).toMatch(/BTU|W/);
+    await chooseUnits(page, 'US');
+    await expect.poll(() => page.locator('.verdict-sentence').textContent()).toContain('BTU/h');
   }
   return workbench;
 }
@@ -123,8 +122,8 @@ describe('ways in and out', () => {
     const workbench = await openWorkbench();
     const { page } = workbench;
     await page.locator('.verdict-links button', { hasText: /to look at|to stop for/ }).click();
-    await page.waitForSelector('.cautions-paper');
-    expect(await page.evaluate(() => document.activeElement?.id)).toBe('page-title');
+    await shown(page, 'cautions');
+    await expect.poll(() => page.evaluate(() => document.activeElement?.id)).toBe('page-title');
     workbench.expectNoComplaints();
     await workbench.close();
   });
@@ -137,11 +136,11 @@ describe('ways in and out', () => {
     await expect
       .poll(() => page.evaluate(() => document.activeElement?.getAttribute('data-field')))
       .toBe('source.volume');
-    expect(await page.locator('#page-title').textContent()).toBe('The machine');
+    await expect.poll(() => page.locator('#page-title').textContent()).toBe('The machine');
     await page.keyboard.type('60 m3');
     await page.keyboard.press('Enter');
     await page.locator('.pages a', { hasText: 'Cautions' }).click();
-    await page.waitForSelector('.cautions-paper');
+    await shown(page, 'cautions');
     await expect.poll(() => page.locator('section:has(> #cautions-spaces-title)').textContent()).toMatch(/60\sm³/);
     workbench.expectNoComplaints();
     await workbench.close();
@@ -153,10 +152,10 @@ describe('ways in and out', () => {
     await page.locator('.pages a', { hasText: 'The machine' }).click();
     const found = page.locator('section:has(> #findings-title)');
     await found.locator('.finding').first().waitFor();
+    await expect.poll(() => found.locator('.finding > .state').allTextContents()).toEqual(['stop', 'stop', 'stop']);
     expect(await found.locator('.finding').count()).toBe(3);
-    expect(await found.locator('.finding > .state').allTextContents()).toEqual(['stop', 'stop', 'stop']);
     await found.getByRole('link', { name: /^All \d+ cautions$/ }).click();
-    await page.waitForSelector('.cautions-paper');
+    await shown(page, 'cautions');
     workbench.expectNoComplaints();
     await workbench.close();
   });
@@ -170,7 +169,7 @@ describe('readable for everybody', () => {
   ] as const)('%s', async (_, options) => {
     const workbench = await openCautions(options);
     const { page } = workbench;
-    expect(await page.evaluate(() => document.documentElement.scrollWidth <= innerWidth)).toBe(true);
+    await expect.poll(() => tooWide(page)).toBeLessThanOrEqual(0);
     await page.evaluate(() => {
       for (const fold of document.querySelectorAll('details')) fold.open = true;
     });

@@ -57,10 +57,13 @@ describe('the seven questions', () => {
       await next();
       await dialog.getByRole('button', { name: 'Show me the verdict' }).click();
       await expect.poll(() => page.evaluate(() => document.activeElement?.id)).toBe('verdict');
-      expect(await page.locator('.design-name').textContent()).toBe('My tank');
-      const words = await page.locator('.verdict-words').boundingBox();
-      expect(words!.y).toBeGreaterThanOrEqual(0);
-      expect(words!.y + words!.height).toBeLessThanOrEqual(screens[screen].height);
+      await expect.poll(() => page.locator('.design-name').textContent()).toBe('My tank');
+      // What comes after it may still move it.
+      const words = async () => (await page.locator('.verdict-words').boundingBox()) ?? { y: Number.NaN, height: 0 };
+      await expect.poll(async () => (await words()).y).toBeGreaterThanOrEqual(0);
+      await expect
+        .poll(async () => (await words()).y + (await words()).height)
+        .toBeLessThanOrEqual(screens[screen].height);
       expectNoComplaints();
       await close();
     });
@@ -76,9 +79,9 @@ describe('terms', () => {
       await term.click();
       const meaning = page.locator('.term-meaning:popover-open');
       await expect.poll(() => meaning.textContent()).toContain('coldest spell');
-      const box = await meaning.boundingBox();
-      expect(box!.x).toBeGreaterThanOrEqual(0);
-      expect(box!.x + box!.width).toBeLessThanOrEqual(screens[screen].width);
+      const box = async () => (await meaning.boundingBox()) ?? { x: Number.NaN, width: 0 };
+      await expect.poll(async () => (await box()).x).toBeGreaterThanOrEqual(0);
+      await expect.poll(async () => (await box()).x + (await box()).width).toBeLessThanOrEqual(screens[screen].width);
       await page.keyboard.press('Escape');
       await expect.poll(() => meaning.count()).toBe(0);
       await term.focus();

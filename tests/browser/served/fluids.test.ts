@@ -18,12 +18,12 @@ test('the fluid of the design is fetched, another one when it is chosen; one tha
   });
   await page.reload();
   await page.locator('.number-item').first().waitFor();
-  expect([...new Set(fetched)]).toEqual(['R134a']);
+  await expect.poll(() => [...new Set(fetched)]).toEqual(['R134a']);
   const choice = page.getByLabel('Refrigerant', { exact: true });
   const answer = page.locator('.station-answer');
   await choice.selectOption('R290');
   await expect.poll(() => answer.textContent()).toMatch(/^With R290/);
-  expect([...new Set(fetched)]).toEqual(['R134a', 'R290']);
+  await expect.poll(() => [...new Set(fetched)]).toEqual(['R134a', 'R290']);
 
   await page.context().route(/\/R600a-/, (route) => route.abort());
   await choice.selectOption('R600a');
@@ -32,7 +32,7 @@ test('the fluid of the design is fetched, another one when it is chosen; one tha
     .toContain('The equation of R600a could not be fetched');
   await choice.selectOption('R134a');
   await expect.poll(() => answer.textContent()).toMatch(/^With R134a/);
-  expect(await page.locator('.station .notice').count()).toBe(0);
+  await expect.poll(() => page.locator('.station .notice').count()).toBe(0);
 
   // The browser itself reports the request that was cut off.
   expect(complaints.consoleErrors.filter((words) => !/ERR_FAILED/.test(words))).toEqual([]);

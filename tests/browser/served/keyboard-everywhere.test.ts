@@ -2,6 +2,7 @@
 
 import { describe, expect, test } from 'vitest';
 import { openWorkbench, startBrowserForThisFile } from '../harness.ts';
+import { settled, shown } from '../waiting.ts';
 
 startBrowserForThisFile();
 
@@ -9,11 +10,11 @@ describe('keyboard', () => {
   test('the skip link leads to the station, and a station opens by Enter with focus on its heading', async () => {
     const workbench = await openWorkbench({ path: '#where-it-settles' });
     const { page } = workbench;
-    await page.waitForSelector('.number-item');
+    await shown(page, 'where-it-settles');
     await page.keyboard.press('Tab');
-    expect(await page.evaluate(() => document.activeElement?.className)).toBe('skip');
+    await expect.poll(() => page.evaluate(() => document.activeElement?.className)).toBe('skip');
     await page.keyboard.press('Enter');
-    expect(await page.evaluate(() => document.activeElement?.id)).toBe('main');
+    await expect.poll(() => page.evaluate(() => document.activeElement?.id)).toBe('main');
     expect(await page.locator('#page-title').textContent()).toBe('Where it settles');
     await page.locator('.heat-node[data-node="machine"]').focus();
     await page.keyboard.press('Enter');
@@ -25,7 +26,7 @@ describe('keyboard', () => {
   test('a dialog keeps the focus and gives it back', async () => {
     const workbench = await openWorkbench({ path: '#where-it-settles' });
     const { page } = workbench;
-    await page.waitForSelector('.number-item');
+    await shown(page, 'where-it-settles');
     const opener = page.getByRole('button', { name: 'Start my own' });
     await opener.focus();
     await page.keyboard.press('Enter');
@@ -37,20 +38,21 @@ describe('keyboard', () => {
     expect(isInside).toBe(true);
     await page.keyboard.press('Escape');
     await page.getByRole('dialog').waitFor({ state: 'detached' });
-    expect(await opener.evaluate((element) => element === document.activeElement)).toBe(true);
+    await expect.poll(() => opener.evaluate((element) => element === document.activeElement)).toBe(true);
     await workbench.close();
   });
 
   test('undo by keyboard outside a field', async () => {
     const workbench = await openWorkbench({ path: '#what-leaves' });
     const { page } = workbench;
-    await page.waitForSelector('.number-item');
+    await shown(page, 'what-leaves');
     const sentence = () => page.locator('.verdict-sentence').textContent();
     const before = await sentence();
     const field = page.getByRole('textbox', { name: 'Water temperature' });
     await field.fill('31 °C');
     await field.blur();
     await expect.poll(sentence).not.toBe(before);
+    await settled(page);
     await page.keyboard.press('Control+z');
     await expect.poll(sentence).toBe(before);
     await workbench.close();
@@ -59,20 +61,21 @@ describe('keyboard', () => {
   test('every field reached by Tab is clear of bar, row and caution', async () => {
     const workbench = await openWorkbench({ path: '#where-it-settles', viewport: { width: 1024, height: 600 } });
     const { page } = workbench;
-    await page.waitForSelector('.number-item');
+    await shown(page, 'where-it-settles');
     await page.locator('#page-title').focus();
     for (let count = 0; count < 24; count++) {
       await page.keyboard.press('Tab');
-      const hidden = await page.evaluate(() => {
-        const focused = document.activeElement;
-        if (!(focused instanceof HTMLElement) || focused.closest('.caution-line, .top, .pages')) return '';
-        const { top, bottom } = focused.getBoundingClientRect();
-        const row = document.querySelector('.pages')!.getBoundingClientRect().bottom;
-        const line = document.querySelector('.caution-line')!.getBoundingClientRect().top;
-        const isTall = bottom - top > line - row;
-        return isTall || (top >= row - 1 && bottom <= line + 1) ? '' : (focused.textContent ?? focused.tagName);
-      });
-      expect(hidden).toBe('');
+      const hidden = () =>
+        page.evaluate(() => {
+          const focused = document.activeElement;
+          if (!(focused instanceof HTMLElement) || focused.closest('.caution-line, .top, .pages')) return '';
+          const { top, bottom } = focused.getBoundingClientRect();
+          const row = document.querySelector('.pages')!.getBoundingClientRect().bottom;
+          const line = document.querySelector('.caution-line')!.getBoundingClientRect().top;
+          const isTall = bottom - top > line - row;
+          return isTall || (top >= row - 1 && bottom <= line + 1) ? '' : (focused.textContent ?? focused.tagName);
+        });
+      await expect.poll(hidden).toBe('');
     }
     await workbench.close();
   });

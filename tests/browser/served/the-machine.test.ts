@@ -7,6 +7,7 @@ import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { accessibilityFaults } from '../accessibility.ts';
 import { type OpenWorkbench, openWorkbench, screens, startBrowserForThisFile } from '../harness.ts';
+import { chooseUnits, drawCharts, settled, shown, tooWide } from '../waiting.ts';
 
 startBrowserForThisFile();
 
@@ -65,11 +66,7 @@ async function open(design: string, options: Parameters<typeof openWorkbench>[0]
 }
 
 /** The study is of the design as it stands. */
-async function studied(page: Page): Promise<void> {
-  await page.locator('#verdict:not(.stale)').waitFor();
-  await page.locator('.machine-study:not(.stale) .chart').first().waitFor();
-  await page.locator('.machine-study.stale').waitFor({ state: 'detached' });
-}
+const studied = (page: Page) => shown(page, 'the-machine');
 
 const answer = (page: Page) => page.locator('.station-answer').textContent();
 const block = (page: Page, title: string) =>
@@ -96,7 +93,7 @@ describe('one visitor', () => {
 
   test('the rest is asked under headings, none of them a wall', async () => {
     const folds = page.locator('.station-inputs .fields-subject');
-    expect(await folds.count()).toBeGreaterThanOrEqual(7);
+    await expect.poll(() => folds.count()).toBeGreaterThanOrEqual(7);
     for (const fold of await folds.all()) {
       expect(await fold.locator(':scope > .fields .field').count()).toBeLessThanOrEqual(12);
     }
@@ -104,11 +101,9 @@ describe('one visitor', () => {
 
   test('heat, electricity and COP are drawn, with a table of the same beside each', async () => {
     const figures = page.locator('.machine-study .chart');
-    expect(await figures.locator('h3').allTextContents()).toEqual([
-      'Heat of one machine',
-      'Electricity of one machine',
-      'COP of one machine',
-    ]);
+    await expect
+      .poll(() => figures.locator('h3').allTextContents())
+      .toEqual(['Heat of one machine', 'Electricity of one machine', 'COP of one machine']);
     for (const figure of await figures.all()) {
       await figure.scrollIntoViewIfNeeded();
       await expect.poll(() => figure.locator('.chart-picture').getAttribute('data-state')).toBe('drawn');
@@ -124,6 +119,7 @@ describe('one visitor', () => {
     const before = await words();
     await choice.getByRole('radio').last().check({ force: true });
     await expect.poll(words).not.toBe(before);
+    await settled(page);
     await choice.getByRole('radio').first().check({ force: true });
     await expect.poll(words).toBe(before);
   });
@@ -147,21 +143,19 @@ describe('one visitor', () => {
     const propane = fluids.filter({ hasText: 'R290' });
     expect(await propane.locator('summary').textContent()).toContain('burns, and this equipment was not made for it');
     await propane.locator('summary').click();
-    expect(await propane.locator('p').first().isVisible()).toBe(true);
+    await expect.poll(() => propane.locator('p').first().isVisible()).toBe(true);
     expect(await others.locator('table caption').textContent()).toContain('for study only');
   });
 
   test('other units everywhere, and back', async () => {
     const before = await answer(page);
-    await page.locator('.menu summary', { hasText: 'View' }).click();
-    await page.getByRole('radio', { name: 'US' }).check({ force: true });
+    await chooseUnits(page, 'US');
     await expect.poll(() => answer(page)).toMatch(/°F, you would run it at .*BTU\/h of heat/);
     await studied(page);
-    expect(await block(page, 'How many of them').textContent()).toContain('BTU/h');
-    expect(await page.locator('.machine-study .chart thead').first().textContent()).toContain('°F');
-    await page.getByRole('radio', { name: /metric/i }).check({ force: true });
+    await expect.poll(() => block(page, 'How many of them').textContent()).toContain('BTU/h');
+    await expect.poll(() => page.locator('.machine-study .chart thead').first().textContent()).toContain('°F');
+    await chooseUnits(page, 'Metric');
     await expect.poll(() => answer(page)).toBe(before);
-    await page.keyboard.press('Escape');
     await studied(page);
   });
 
@@ -184,8 +178,10 @@ describe('what is known of it', () => {
       .setInputFiles({ name: example, mimeType: 'application/json', buffer: Buffer.from(withTable(wrong)) });
     await expect.poll(() => known.textContent()).toContain('does not fit the rest');
     const odd = known.locator('.known-odd li');
-    expect(await odd.first().textContent()).toMatch(/line 4: 452.W was given/);
-    expect(await known.locator('tbody tr', { hasText: 'does not fit' }).locator('th').textContent()).toBe('4');
+    await expect.poll(() => odd.first().textContent()).toMatch(/line 4: 452.W was given/);
+    await expect
+      .poll(() => known.locator('tbody tr', { hasText: 'does not fit' }).locator('th').textContent())
+      .toBe('4');
     await odd.first().getByRole('link').click();
     await expect
       .poll(() => page.evaluate(() => (document.activeElement as HTMLElement).dataset.field))
@@ -221,7 +217,9 @@ describe('what is known of it', () => {
     await form.waitFor({ state: 'detached' });
     await expect.poll(() => answer(page)).not.toBe(before);
     await studied(page);
-    expect(await block(page, 'How it is known').textContent()).toContain('What was read of the table: 3 points');
+    await expect
+      .poll(() => block(page, 'How it is known').textContent())
+      .toContain('What was read of the table: 3 points');
     await page.getByRole('button', { name: 'Undo' }).click();
     await expect.poll(() => answer(page)).toBe(before);
     workbench.expectNoComplaints();
@@ -256,11 +254,9 @@ describe('what is known of it', () => {
     await page.keyboard.type('0.7 A');
     await page.keyboard.press('Enter');
     await form.waitFor({ state: 'detached' });
-    await expect
-      .poll(() => page.evaluate(() => document.activeElement?.textContent), { timeout: 10_000 })
-      .toBe('Add a measurement');
+    await expect.poll(() => page.evaluate(() => document.activeElement?.textContent)).toBe('Add a measurement');
     await studied(page);
-    expect(await block(page, 'How it is known').textContent()).toMatch(/values? (were|was) given of it/);
+    await expect.poll(() => block(page, 'How it is known').textContent()).toMatch(/values? (were|was) given of it/);
     workbench.expectNoComplaints();
     await workbench.close();
   });
@@ -274,7 +270,7 @@ test('two machines: the plan stands among the numbers, heat and electricity are 
   await field.press('Enter');
   await page.locator('.station-head', { hasText: 'Electricity of 2 compressors' }).waitFor();
   await studied(page);
-  expect(await block(page, 'How many of them').locator('tr.planned th').textContent()).toMatch(/^2/);
+  await expect.poll(() => block(page, 'How many of them').locator('tr.planned th').textContent()).toMatch(/^2/);
   workbench.expectNoComplaints();
   await workbench.close();
 });
@@ -286,7 +282,7 @@ test('where the answer is not to build, no amount of refrigerant is shown', asyn
   const { page } = workbench;
   await page.locator('#verdict', { hasText: /do not build/i }).waitFor();
   await studied(page);
-  expect(await page.locator('.station-head .study-only').count()).toBe(1);
+  await expect.poll(() => page.locator('.station-head .study-only').count()).toBe(1);
   const words = (await block(page, 'How many of them').textContent()) ?? '';
   expect(words).toContain('How much each circuit holds is withheld.');
   expect(words).not.toMatch(/holds \d/);
@@ -297,7 +293,8 @@ test('where the answer is not to build, no amount of refrigerant is shown', asyn
 test('a phone in the dark: nothing is wider than the screen, no faults', async () => {
   const workbench = await open(text, { viewport: screens.phone, colorScheme: 'dark' });
   const { page } = workbench;
-  expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBeLessThanOrEqual(0);
+  await drawCharts(page);
+  await expect.poll(() => tooWide(page)).toBeLessThanOrEqual(0);
   expect(await accessibilityFaults(page)).toEqual([]);
   await workbench.close();
 });
@@ -306,7 +303,7 @@ test('on paper: tables stay, what is pressed goes', async () => {
   const workbench = await open(text);
   const { page } = workbench;
   await page.emulateMedia({ media: 'print' });
-  expect(await block(page, 'How near its limits').locator('table').first().isVisible()).toBe(true);
-  expect(await page.getByRole('group', { name: 'Range and limits at condensing' }).isVisible()).toBe(false);
+  await expect.poll(() => block(page, 'How near its limits').locator('table').first().isVisible()).toBe(true);
+  await expect.poll(() => page.getByRole('group', { name: 'Range and limits at condensing' }).isVisible()).toBe(false);
   await workbench.close();
 });

@@ -6,6 +6,7 @@ import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { accessibilityFaults } from '../accessibility.ts';
 import { type OpenWorkbench, openWorkbench, screens, startBrowserForThisFile } from '../harness.ts';
+import { chooseUnits, settled, tooWide } from '../waiting.ts';
 
 startBrowserForThisFile();
 
@@ -19,6 +20,7 @@ beforeAll(async () => {
   const buffer = await readFile('data/designs/frag-tank-cold-garage.json');
   await page.setInputFiles('input[type=file]', { name: 'garage.json', mimeType: 'application/json', buffer });
   await page.locator('.tank-sheet').waitFor();
+  await settled(page);
 });
 afterAll(async () => {
   workbench.expectNoComplaints();
@@ -60,18 +62,18 @@ describe('panels', () => {
       seen.add(await panelTitle());
     }
     expect(seen.size).toBe(count);
-    expect(await page.locator('.tank-focused').count()).toBeGreaterThan(0);
+    await expect.poll(() => page.locator('.tank-focused').count()).toBeGreaterThan(0);
   });
 
   test('the table of the picture says the same and chooses too', async () => {
     await page.locator('.tank-table > summary').click();
     const rows = page.locator('.tank-table tbody tr');
-    expect(await rows.count()).toBe(await page.locator('.tank-choice input').count());
+    await expect.poll(() => rows.count()).toBe(await page.locator('.tank-choice input').count());
     const row = rows.filter({ hasText: 'Left end' });
     expect(await row.textContent()).toMatch(/W\/m²/);
     await row.getByRole('button').click();
     await expect.poll(panelTitle).toBe('Left end');
-    expect(await radio('tank.left').isChecked()).toBe(true);
+    await expect.poll(() => radio('tank.left').isChecked()).toBe(true);
   });
 });
 
@@ -96,6 +98,7 @@ describe('layers', () => {
     const undo = page.getByRole('button', { name: 'Undo' });
     for (let count = 0; count < 4; count++) await undo.click();
     await expect.poll(layerNames).toEqual(before);
+    await settled(page);
   });
 
   test('a gap that nothing closes is refused in words, and the design stays', async () => {
@@ -105,7 +108,7 @@ describe('layers', () => {
     await adding().getByRole('button', { name: 'Add it' }).click();
     await expect.poll(() => outside().locator('.field-error').textContent()).toMatch(/closes the gap.*unchanged/s);
     await outside().getByRole('button', { name: 'Leave it' }).click();
-    expect(await outside().locator('.list-item').count()).toBe(0);
+    await expect.poll(() => outside().locator('.list-item').count()).toBe(0);
   });
 });
 
@@ -125,15 +128,18 @@ describe('what stands beside it', () => {
     await pending.getByLabel('Panes of the sump made of').selectOption('glass');
     await pending.getByLabel('Lid of the sump').selectOption('none');
     await expect.poll(captions).toContain('Sump, from outside');
+    await settled(page);
     const bars = page.locator('.bars').first();
     const fold = bars.getByRole('button', { name: /^Sump/ });
+    await fold.waitFor();
     expect(await bars.getByText('Bottom, sump').count()).toBe(0);
     await fold.click();
-    expect(await fold.getAttribute('aria-expanded')).toBe('true');
-    expect(await bars.locator('tr.part').count()).toBeGreaterThan(4);
+    await expect.poll(() => fold.getAttribute('aria-expanded')).toBe('true');
+    await expect.poll(() => bars.locator('tr.part').count()).toBeGreaterThan(4);
     expect(await accessibilityFaults(page)).toEqual([]);
     await page.getByRole('button', { name: 'Remove the sump' }).click();
     await expect.poll(captions).not.toContain('Sump, from outside');
+    await settled(page);
   });
 
   test('a meter says how far the model is off, is taken as the load, and taken back', async () => {
@@ -149,7 +155,7 @@ describe('what stands beside it', () => {
     await expect.poll(() => page.locator('.meter').textContent()).toMatch(/The measurement is \d+ % (higher|lower)/);
     await page.getByRole('button', { name: 'Take the measurement as the load' }).click();
     await expect.poll(loss).not.toBe(modelled);
-    expect(await page.locator('.meter').textContent()).toContain('multiplied by');
+    await expect.poll(() => page.locator('.meter').textContent()).toContain('multiplied by');
     await page.getByRole('button', { name: 'Go back to what the model says' }).click();
     await expect.poll(loss).toBe(modelled);
   });
@@ -157,12 +163,10 @@ describe('what stands beside it', () => {
 
 test('on a phone nothing is wider than the screen, in either view of units', async () => {
   await page.setViewportSize(screens.phone);
-  const over = () => page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
-  await expect.poll(over).toBeLessThanOrEqual(0);
+  await settled(page);
+  await expect.poll(() => tooWide(page)).toBeLessThanOrEqual(0);
   expect(await accessibilityFaults(page)).toEqual([]);
-  await page.locator('summary', { hasText: 'View' }).click();
-  await page.getByRole('radio', { name: 'US' }).check({ force: true });
-  await page.keyboard.press('Escape');
+  await chooseUnits(page, 'US');
   await expect.poll(() => page.locator('.heat-legend').textContent()).toContain('BTU');
-  await expect.poll(over).toBeLessThanOrEqual(0);
+  await expect.poll(() => tooWide(page)).toBeLessThanOrEqual(0);
 });

@@ -6,6 +6,7 @@ import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { accessibilityFaults } from '../accessibility.ts';
 import { type OpenWorkbench, openWorkbench, screens, startBrowserForThisFile } from '../harness.ts';
+import { chooseUnits, drawCharts, settled, tooWide } from '../waiting.ts';
 
 startBrowserForThisFile();
 
@@ -29,6 +30,7 @@ async function openExample(options: Parameters<typeof openWorkbench>[0] = {}): P
 async function answered(page: Page, words: RegExp): Promise<void> {
   await page.locator('.station-answer', { hasText: words }).waitFor();
   await page.locator('.wrapping:not(.stale) .measure').first().waitFor();
+  await settled(page);
 }
 
 const cards = (page: Page) => page.locator('.measure');
@@ -77,24 +79,22 @@ describe('one visitor', () => {
   });
 
   test('without faults, with the curve drawn', async () => {
-    const picture = page.locator('.chart-picture').first();
-    await picture.scrollIntoViewIfNeeded();
-    await expect.poll(() => picture.getAttribute('data-state')).toBe('drawn');
+    await drawCharts(page);
     expect(await accessibilityFaults(page)).toEqual([]);
     workbench.expectNoComplaints();
   });
 
   test('other units: inches and BTU/h everywhere, and back', async () => {
     const before = await page.locator('.waterfall').textContent();
-    await page.locator('.menu summary', { hasText: 'View' }).click();
-    await page.getByRole('radio', { name: /US|°F/ }).check({ force: true });
+    await chooseUnits(page, 'US');
     await expect.poll(() => page.locator('.waterfall').textContent()).toContain('BTU/h');
     await expect.poll(() => page.locator('.chart table th').first().textContent()).toBe('Thickness');
-    expect(await page.locator('.chart tbody th').first().textContent()).toMatch(/\sin$/);
-    expect(await page.locator('.measure').first().textContent()).toContain('ft²');
-    await page.getByRole('radio', { name: /metric|°C/i }).check({ force: true });
+    await settled(page);
+    await expect.poll(() => page.locator('.chart tbody th').first().textContent()).toMatch(/\sin$/);
+    await expect.poll(() => page.locator('.measure').first().textContent()).toContain('ft²');
+    await chooseUnits(page, 'Metric');
     await expect.poll(() => page.locator('.waterfall').textContent()).toBe(before);
-    await page.keyboard.press('Escape');
+    await settled(page);
   });
 });
 
@@ -106,7 +106,8 @@ describe('the list', () => {
     const last = cards(page).last();
     await last.getByRole('button', { name: /^Remove: / }).click();
     await expect.poll(() => cards(page).count()).toBe(usual.length - 1);
-    expect(await page.locator('#measures-title + p').textContent()).toContain('This is your list.');
+    await expect.poll(() => page.locator('#measures-title + p').textContent()).toContain('This is your list.');
+    await settled(page);
 
     await cards(page)
       .first()
@@ -115,21 +116,22 @@ describe('the list', () => {
     const cost = page.getByLabel('Cost', { exact: true });
     await cost.fill('999 USD');
     await cost.press('Enter');
-    await expect
-      .poll(() => page.locator('.measure dd', { hasText: /^1000\sUSD$/ }).count(), { timeout: 15_000 })
-      .toBe(1);
+    await expect.poll(() => page.locator('.measure dd', { hasText: /^1000\sUSD$/ }).count()).toBe(1);
     // Dearer, it comes later in the turn; the keyboard stays in its field.
-    expect(await page.evaluate(() => (document.activeElement as HTMLInputElement).value)).toBe('999 USD');
+    await expect.poll(() => page.evaluate(() => (document.activeElement as HTMLInputElement).value)).toBe('999 USD');
+    await settled(page);
 
     await page.getByRole('button', { name: 'Add a measure' }).click();
     await page.getByLabel('What to do').last().selectOption('cooler');
     await page.getByLabel('Cooler by').last().fill('1.5 K');
     await page.getByRole('button', { name: 'Add it' }).click();
     await expect.poll(() => cards(page).count()).toBe(usual.length);
-    expect(await page.evaluate(() => document.activeElement?.textContent)).toBe('Add a measure');
+    await expect.poll(() => page.evaluate(() => document.activeElement?.textContent)).toBe('Add a measure');
+    await settled(page);
 
     await page.getByRole('button', { name: 'Undo' }).click();
     await expect.poll(() => cards(page).count()).toBe(usual.length - 1);
+    await settled(page);
     await page.getByRole('button', { name: 'Take the usual measures in place of this list' }).click();
     await expect.poll(() => measureNames(page)).toEqual(usual);
     workbench.expectNoComplaints();
@@ -151,6 +153,7 @@ describe('the list', () => {
     await page.keyboard.type('5 USD');
     await page.keyboard.press('Enter');
     await expect.poll(() => cards(page).first().textContent()).toMatch(/To buy5\sUSD/);
+    await settled(page);
     await cards(page)
       .first()
       .getByRole('button', { name: /^Remove: / })
@@ -174,7 +177,8 @@ describe('the list', () => {
 test('a phone in the dark: nothing is wider than the screen, one scale for all bars, no faults', async () => {
   const workbench = await openExample({ viewport: screens.phone, colorScheme: 'dark' });
   const { page } = workbench;
-  expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBeLessThanOrEqual(0);
+  await drawCharts(page);
+  await expect.poll(() => tooWide(page)).toBeLessThanOrEqual(0);
   const widths = await page.locator('.waterfall-bar').evaluateAll((bars) => bars.map((bar) => bar.clientWidth));
   expect(new Set(widths).size).toBe(1);
   expect(await accessibilityFaults(page)).toEqual([]);
@@ -185,13 +189,9 @@ test('on paper: the cards stay, what is pressed goes', async () => {
   const workbench = await openExample();
   const { page } = workbench;
   await page.emulateMedia({ media: 'print' });
-  expect(await cards(page).first().isVisible()).toBe(true);
-  expect(
-    await page
-      .getByRole('button', { name: /^Remove: / })
-      .first()
-      .isVisible(),
-  ).toBe(false);
-  expect(await page.locator('.measure-adding').isVisible()).toBe(false);
+  const removing = page.getByRole('button', { name: /^Remove: /, includeHidden: true }).first();
+  await expect.poll(() => cards(page).first().isVisible()).toBe(true);
+  await expect.poll(() => removing.isVisible()).toBe(false);
+  await expect.poll(() => page.locator('.measure-adding').isVisible()).toBe(false);
   await workbench.close();
 });

@@ -1,0 +1,65 @@
+// What tests wait for before they look: a page with everything on it, answers of the design as it stands, pictures drawn. Each
+// waits for as long as a slow machine needs.
+
+import type { Page } from 'playwright-core';
+import { expect } from 'vitest';
+import { type PageName, pageTitles } from '../../src/app/pages.ts';
+
+/** What each page shows last of all. */
+const whole: Readonly<Record<PageName, string>> = {
+  'what-leaves': '.station-inputs .field',
+  'what-to-wrap': '.wrapping:not(.stale)',
+  'the-machine': '.machine-study:not(.stale) .chart',
+  'where-it-settles': '.station-inputs .field',
+  'two-bills': '.bill',
+  'side-by-side': 'table.comparison',
+  'cycle-alone': '.number-item',
+  working: '.chooser, .chain-actions',
+  cautions: '.cautions-paper',
+  brief: '.brief-host:not(.stale)',
+};
+
+/** The page is open, with the answers of the design as it stands. */
+export async function shown(page: Page, name: PageName): Promise<void> {
+  await page.locator('#page-title', { hasText: new RegExp(`^${pageTitles[name]}$`) }).waitFor();
+  await page.locator(whole[name]).first().waitFor({ state: 'attached' });
+  await settled(page);
+}
+
+/** Opens a page, or a part of it, by its address. */
+export async function go(page: Page, name: PageName, part?: string): Promise<void> {
+  await page.evaluate(
+    (hash) => {
+      location.hash = hash;
+    },
+    part === undefined ? name : `${name}/${part}`,
+  );
+  await shown(page, name);
+}
+
+/** Nothing on the page is of an earlier state of the design; where the engine refuses one, that never comes. */
+export async function settled(page: Page): Promise<void> {
+  await expect.poll(() => page.locator('[aria-busy="true"], .stale').count(), { timeout: 60_000 }).toBe(0);
+}
+
+/** Every picture of the page, looked at one after the other. */
+export async function drawCharts(page: Page): Promise<void> {
+  const pictures = page.locator('.chart-picture');
+  for (let index = 0; index < (await pictures.count()); index += 1) {
+    await pictures.nth(index).scrollIntoViewIfNeeded();
+    await expect.poll(() => pictures.nth(index).getAttribute('data-state')).toBe('drawn');
+  }
+}
+
+/** By how much the page is wider than the window [px]. */
+export function tooWide(page: Page): Promise<number> {
+  return page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+}
+
+/** The units of the view, chosen as a person does; the answers come in them. */
+export async function chooseUnits(page: Page, name: 'US' | 'Metric'): Promise<void> {
+  const menu = page.locator('.menu', { has: page.locator('summary', { hasText: /^View/ }) });
+  await menu.locator('summary').click();
+  await menu.getByRole('radio', { name, exact: true }).check({ force: true });
+  await page.keyboard.press('Escape');
+}
