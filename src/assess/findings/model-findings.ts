@@ -29,6 +29,7 @@ export const modelFindingCodes = [
   'machineValueDisagrees',
   'machinePointsSetAside',
   'coefficientsUnusual',
+  'numbersUnusual',
   'nameplateContradictsItself',
   'runsSeldom',
   'surroundingsHeld',

@@ -13,6 +13,7 @@ import {
   type PointTable,
   type PolynomialUnit,
   type RatingBasis,
+  type TableDoubt,
   type TableEvidence,
 } from '../../parts/compressor/index.ts';
 import { compressorPath as path } from './machine.ts';
@@ -35,6 +36,7 @@ export function coefficientEvidence(
     sets: coefficientSets(described),
     surroundings: calorimeterSurroundings,
     displacement: described.displacement,
+    usual: { numbers: described, ratedSupply: supplyOf(described.nameplate) },
   });
 }
 
@@ -82,14 +84,25 @@ function liquidOf(liquid: NonNullable<Basis['liquid']>): LiquidBasis {
     : { kind: 'liquid', liquid: liquid.temperature.likely };
 }
 
-/** @throws what evidenceFromTable throws, at the path in the design; InputError at the line of a table that cannot be read */
-export function tableEvidence(described: DescribedCompressor, fluid: Refrigerant): Evidence {
+/**
+ * With what is odd about them.
+ * @throws what evidenceFromTable throws, at the path in the design; InputError at the line of a table that cannot be read
+ */
+export function tableEvidence(
+  described: DescribedCompressor,
+  fluid: Refrigerant,
+): Evidence & { readonly doubts: readonly TableDoubt[] } {
   const read = describedTables(described, fluid);
-  return { points: read.flatMap(({ points }) => points), series: read.map(({ series }) => series) };
+  return {
+    points: read.flatMap(({ points }) => points),
+    series: read.map(({ series }) => series),
+    doubts: read.flatMap(({ doubt }) => doubt ?? []),
+  };
 }
 
 /** What each pasted table tells, in their order. */
-function describedTables({ tables }: DescribedCompressor, fluid: Refrigerant): readonly TableEvidence[] {
+function describedTables(described: DescribedCompressor, fluid: Refrigerant): readonly TableEvidence[] {
+  const { tables } = described;
   return tables.map((each, index) => {
     const at = `${path}.tables.${index}`;
     const { suction, liquid, saturation } = each.basis;
@@ -105,6 +118,7 @@ function describedTables({ tables }: DescribedCompressor, fluid: Refrigerant): r
       surroundings: calorimeterSurroundings,
       flowFactor: aboutOne(each.flowTolerance.likely),
       powerFactor: aboutOne(each.powerTolerance.likely),
+      usual: { numbers: described, ratedSupply: supplyOf(described.nameplate) },
     });
   });
 }

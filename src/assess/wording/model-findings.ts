@@ -236,6 +236,10 @@ const words: Readonly<Record<Code, { readonly title: string; readonly text: (tel
     text: (tell) =>
       `By ${tell('path')} and the sets beside it the overall efficiency is ${tell('efficiency')}; usual are ${tell('usualLow')} to ${tell('usualHigh')}. It would be usual with ${tell('readings')}.`,
   },
+  numbersUnusual: {
+    title: 'Numbers that such a machine seldom has',
+    text: (tell) => `By ${tell('path')}: ${tell('numbers')}. It would be usual with ${tell('readings')}.`,
+  },
   runsSeldom: {
     title: 'A machine far larger than this tank',
     text: (tell) => `Even in the coldest spell it would run only ${tell('share')} of the time.`,

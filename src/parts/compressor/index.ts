@@ -38,6 +38,7 @@ export type { CompressorWarning, HermeticPoint, RunningConditions } from './herm
 export { hermeticPoint } from './hermetic/point.ts';
 export { parameterScales } from './identification/coordinates.ts';
 export { type Contribution, contributionsOf } from './identification/deviation/contributions.ts';
+export { type DeviationKind, deviationKind } from './identification/deviation/discrepancy.ts';
 export { type DoubtedPlace, modelDoubt } from './identification/deviation/doubt.ts';
 export type {
   EvidencePoint,
@@ -55,7 +56,13 @@ export type {
   Residual,
   SetAsidePoint,
 } from './identification/identified.ts';
-export { identifiedFormulas } from './identification/identified-formulas.ts';
+export {
+  contributionSymbols,
+  identifiedFormulas,
+  missOf,
+  pointsOfSum,
+  sumOfContributions,
+} from './identification/identified-formulas.ts';
 export { identifyMachine } from './identification/identify.ts';
 export { compressorWith } from './identification/machine-with.ts';
 export { machineOfRanges } from './identification/of-ranges.ts';
@@ -71,6 +78,12 @@ export type {
   CoefficientRequest,
 } from './polynomial/coefficient-evidence.ts';
 export { evidenceFromCoefficients } from './polynomial/coefficient-evidence.ts';
+export {
+  type CoefficientGroup,
+  coefficientGroups,
+  type GridLevel,
+  gridLevels,
+} from './polynomial/coefficient-groups.ts';
 export type { CoefficientSet, StatedSupply, TemperatureRange } from './polynomial/coefficient-set.ts';
 export type { FitPoint, FitResidual, FitWeighting, TenCoefficientFit } from './polynomial/fit.ts';
 export { fitTenCoefficients } from './polynomial/fit.ts';
@@ -78,13 +91,19 @@ export type { RatedStates } from './polynomial/flow-and-capacity.ts';
 export { liquidWorth, ratedStates } from './polynomial/flow-and-capacity.ts';
 export type { PlausibilityDoubt } from './polynomial/group-plausibility.ts';
 export type { SensibleReading, UnitReading } from './polynomial/plausibility.ts';
-export { readingWords, remarkableOverallEfficiency, sensibleOverallEfficiency } from './polynomial/plausibility.ts';
+export {
+  readingWords,
+  remarkableOverallEfficiency,
+  sensibleOverallEfficiency,
+  unlikelyWords,
+} from './polynomial/plausibility.ts';
 export type { PrintedRating } from './polynomial/rating-evidence.ts';
 export { ratingEvidence } from './polynomial/rating-evidence.ts';
 export { flowRatioDabiriRice1981, powerRatioDabiriRice1981 } from './polynomial/superheat.ts';
 export type { TableQuantity } from './polynomial/table/columns.ts';
 export type { ImpliedLiquid, TableEvidence, TableRequest } from './polynomial/table/evidence.ts';
 export { evidenceFromTable } from './polynomial/table/evidence.ts';
+export type { TableDoubt } from './polynomial/table/plausibility.ts';
 export type {
   PointRow,
   PointTable,
@@ -99,6 +118,7 @@ export { requireTenCoefficients, tenCoefficients } from './polynomial/ten-coeffi
 export { sheetTolerance } from './polynomial/tolerance.ts';
 export type { PolynomialQuantity, PolynomialUnit, TemperatureUnit } from './polynomial/units.ts';
 export { polynomialUnits, polynomialUnitsInSi } from './polynomial/units.ts';
+export { coefficientWorking, polynomialWorking } from './polynomial/working.ts';
 export type { RatingConditions, RatingPoint } from './rating-points.ts';
 export { ratingConditions, ratingPoint, ratingPointNames, ratingPoints, ratingPointVariants } from './rating-points.ts';
 export type { BetweenPressures, RunningMachine, RunningPoint } from './running.ts';

@@ -16,7 +16,7 @@ import { parameterQuantities } from './quantity-names.ts';
  * @throws InputError at an impossible range
  */
 export function machineOfRanges(description: Omit<MachineDescription, 'points' | 'series'>): IdentifiedMachine {
-  const prior = priorOf({ ...description, points: [], series: [] });
+  const prior = priorOf(description);
   const deviations = new Float64Array(dimensions);
   const { flow, power } = deviationAmounts;
   return {

@@ -30,7 +30,7 @@ export interface Prior {
 }
 
 /** @throws InputError at the path of a range that is not one of its number. */
-export function priorOf({ prior, ratedSupply }: MachineDescription): Prior {
+export function priorOf({ prior, ratedSupply }: Pick<MachineDescription, 'prior' | 'ratedSupply'>): Prior {
   requireSupply('machine.supply', ratedSupply);
   const columns = hermeticParameters.map((name) => {
     const { path, estimate } = prior[name];

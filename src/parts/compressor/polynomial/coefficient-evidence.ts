@@ -4,6 +4,7 @@
 import type { Refrigerant } from '../../../matter/refrigerants/index.ts';
 import type { Band, Estimate, Origin } from '../../../quantities/index.ts';
 import type { EvidencePoint, EvidenceQuantity, EvidenceSeries } from '../identification/evidence.ts';
+import { type UsualMachine, usualPrior } from '../plausibility/expected.ts';
 import { type CoefficientGroup, coefficientGroups, type GridPoint, gridOf } from './coefficient-groups.ts';
 import type { CoefficientSet, TemperatureRange } from './coefficient-set.ts';
 import { type GroupValues, type PlausibilityDoubt, readGroup } from './group-plausibility.ts';
@@ -16,6 +17,8 @@ export interface CoefficientRequest {
   readonly surroundings: number;
   /** Range of the swept volume per revolution [m³]; null where nothing is known of it. */
   readonly displacement: Estimate | null;
+  /** What is known of the machine without the sets, which they are held against; absent: nothing. */
+  readonly usual?: UsualMachine;
 }
 
 /** Where a group of sets holds, and how efficient it says the machine is. */
@@ -46,10 +49,12 @@ export function evidenceFromCoefficients(request: CoefficientRequest): Coefficie
   const series: EvidenceSeries[] = [];
   const coverage: CoefficientCoverage[] = [];
   const doubts: PlausibilityDoubt[] = [];
+  const { fluid, displacement, surroundings, usual } = request;
+  const knowledge = { fluid, displacement, surroundings, usual: usual === undefined ? null : usualPrior(usual) };
   for (const group of coefficientGroups(request.sets)) {
     const { path, label, evaporatingRange, condensingRange } = group;
     const grid = gridOf(request.fluid, group);
-    const { values, overallEfficiency, doubts: own } = readGroup(group, grid, request.displacement);
+    const { values, overallEfficiency, doubts: own } = readGroup(group, grid, knowledge);
     const ofSheet = around(1, sheetTolerance, 'assumed');
     points.push(...pointsOf(group, grid, values, request.surroundings));
     series.push({ path, label, flowFactor: ofSheet, powerFactor: ofSheet });

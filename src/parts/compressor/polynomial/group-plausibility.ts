@@ -1,20 +1,31 @@
 // Whether the sets of a group can be those of one machine. Where they cannot, every other unit and temperature unit is tried.
 
+import type { Refrigerant } from '../../../matter/refrigerants/index.ts';
 import { InputError } from '../../../numerics/index.ts';
 import type { Band, Estimate } from '../../../quantities/index.ts';
+import type { Prior } from '../identification/priors.ts';
+import { type Expected, expectedAt } from '../plausibility/expected.ts';
+import { refusedGain, surpriseOf, toldGain } from '../plausibility/surprise.ts';
 import type { CoefficientGroup, GridPoint } from './coefficient-groups.ts';
 import type { CoefficientSet } from './coefficient-set.ts';
 import { capacityOfFlow, flowOfCapacity } from './flow-and-capacity.ts';
 import {
   bandOf,
+  type FoundReading,
   faultOfOverall,
   faultOfSwept,
   fewestChanges,
   ImplausibleUnitError,
+  isUsual,
+  likelierReadings,
+  type OfExpected,
+  ofExpectedIn,
   remarkableOverallEfficiency,
   rounded,
   type SensibleReading,
   sensibleOverallEfficiency,
+  unlikelyWords,
+  usualOrAll,
 } from './plausibility.ts';
 import { type TenCoefficients, tenCoefficients } from './ten-coefficients.ts';
 import {
@@ -35,14 +46,20 @@ const sensibleVariation = 4;
 const sensibleEffectDeviation = 0.3;
 
 /** What is odd about a group without being impossible. */
-export interface PlausibilityDoubt {
-  readonly code: 'efficiencyUnusuallyLow' | 'efficiencyUnusuallyHigh';
+export type PlausibilityDoubt = {
   readonly path: string;
-  /** η_o over the range. */
-  readonly efficiency: Band;
+  readonly ofExpected: OfExpected;
   /** Units in which it would be usual. */
   readonly readings: readonly SensibleReading[];
-}
+} & (
+  | {
+      readonly code: 'efficiencyUnusuallyLow' | 'efficiencyUnusuallyHigh';
+      /** η_o over the range. */
+      readonly efficiency: Band;
+    }
+  /** Flow and power far from what is known of the machine; the efficiency is null without power or without flow and capacity. */
+  | { readonly code: 'notAsExpected'; readonly efficiency: Band | null }
+);
 
 /** Values of a group at its grid, SI: columns in the order of the grid. */
 export type GroupValues = Readonly<Partial<Record<PolynomialQuantity, readonly number[]>>>;
@@ -54,31 +71,73 @@ export interface GroupReading {
   readonly doubts: readonly PlausibilityDoubt[];
 }
 
+/** What the sets of a group are held against beside themselves. */
+export interface GroupKnowledge {
+  readonly fluid: Refrigerant;
+  /** Range of the swept volume per revolution [m³]; null where it is not known. */
+  readonly displacement: Estimate | null;
+  /** What is known of the machine without the sets; null where nothing is to be expected. */
+  readonly usual: Prior | null;
+  /** Air around the shell [K]. */
+  readonly surroundings: number;
+}
+
 /**
  * Values of a group at its grid.
- * @param group         sets that belong together
- * @param grid          where they are read
- * @param displacement  range of the swept volume per revolution [m³]; null where it is not known
+ * @param group      sets that belong together
+ * @param grid       where they are read
+ * @param knowledge  what else is known of the machine
  * @throws ImplausibleUnitError ('implausibleUnit') where a value is not positive, an efficiency is above 1 or its middle below what
- *         such machines have, or the swept volume is none of a small machine; InputError 'powerAboveVoltAmperes'
+ *         such machines have, the swept volume is none of a small machine, or flow and power are so unlikely that another unit
+ *         must be meant; InputError 'powerAboveVoltAmperes'
  */
 export function readGroup(
   group: CoefficientGroup,
   grid: readonly GridPoint[],
-  displacement: Estimate | null,
+  knowledge: GroupKnowledge,
 ): GroupReading {
   const as: Reading = new Map(
     setsOf(group).map((set) => [set, { unit: set.unit, temperatureUnit: set.temperatureUnit }]),
   );
   const values = valuesOf(group, grid, as);
-  const judged = judge(group, grid, values, displacement);
+  const held: Held = { displacement: knowledge.displacement, expected: expectedOver(group, grid, knowledge) };
+  const judged = judge(group, grid, values, held);
   if (judged.fault !== undefined) {
-    const readings = sensibleReadings(group, grid, displacement);
+    const readings = fewestChanges(usualOrAll(sensibleReadings(group, grid, held)));
     throw new ImplausibleUnitError(placeOf(group, readings), judged.fault, readings);
   }
+  const { overall, surprise, ofExpected } = judged;
+  const meant = isUsual(judged) ? [] : likelierReadings(sensibleReadings(group, grid, held), surprise, refusedGain);
+  if (meant.length > 0)
+    throw new ImplausibleUnitError(placeOf(group, meant), unlikelyWords(overall, ofExpected), meant);
   requirePossibleCurrent(group, values);
-  const { overall } = judged;
-  return { values, overallEfficiency: overall, doubts: doubtsOf(group, grid, displacement, overall) };
+  return { values, overallEfficiency: overall, doubts: doubtsOf(group, grid, held, judged) };
+}
+
+interface Held {
+  readonly displacement: Estimate | null;
+  readonly expected: ExpectedOver;
+}
+
+type ExpectedOver = readonly { readonly index: number; readonly expected: Expected | undefined }[];
+
+/** So many points, from low to high suction pressure, are held against what is expected: each takes a dozen solved machines. */
+const comparedPoints = 3;
+
+function expectedOver(
+  { supply }: CoefficientGroup,
+  grid: readonly GridPoint[],
+  { fluid, usual, surroundings }: GroupKnowledge,
+): ExpectedOver {
+  if (usual === null) return [];
+  const sorted = grid.map((_, index) => index);
+  sorted.sort((a, b) => grid[a]!.states.suction.pressure - grid[b]!.states.suction.pressure);
+  const count = Math.min(comparedPoints, sorted.length);
+  return Array.from({ length: count }, (_, place) => {
+    const index = sorted[Math.floor(((place + 0.5) * sorted.length) / count)]!;
+    const { suction, dischargePressure } = grid[index]!.states;
+    return { index, expected: expectedAt(fluid, usual, { suction, dischargePressure, surroundings, supply }) };
+  });
 }
 
 /** Units of one set. */
@@ -111,18 +170,16 @@ function columnOf(inSi: TenCoefficients, grid: readonly GridPoint[]): readonly n
 interface Judgement {
   readonly fault: string | undefined;
   readonly overall: Band | null;
+  readonly surprise: number | null;
+  readonly ofExpected: OfExpected;
   /** Largest over smallest volumetric efficiency, which one machine has nearly constant. */
   readonly variation: number;
 }
 
 /** What is impossible about values, if anything. */
-function judge(
-  group: CoefficientGroup,
-  grid: readonly GridPoint[],
-  values: GroupValues,
-  displacement: Estimate | null,
-): Judgement {
-  const nothing = { overall: null, variation: Number.POSITIVE_INFINITY };
+function judge(group: CoefficientGroup, grid: readonly GridPoint[], values: GroupValues, held: Held): Judgement {
+  const unknown = { overall: null, surprise: null, ofExpected: { flow: null, power: null } };
+  const nothing = { ...unknown, variation: Number.POSITIVE_INFINITY };
   for (const [of, column] of Object.entries(values)) {
     const worst = column.findIndex((value) => !(value > 0));
     if (worst >= 0) {
@@ -131,23 +188,31 @@ function judge(
     }
   }
   const flows = flowsOf(grid, values);
-  if (flows === undefined) return { fault: undefined, overall: null, variation: 1 };
+  const { power } = values;
+  const against = againstExpected(held.expected, flows, power);
+  if (flows === undefined) return { fault: undefined, overall: null, ...against, variation: 1 };
   const swept = bandOf(
     flows.map((flow, index) => flow / (grid[index]!.states.suction.density * group.supply.frequency)),
   );
-  const sweptFault = faultOfSwept(swept, displacement) ?? faultOfEffect(grid, values) ?? faultOfTrend(grid, flows);
+  const sweptFault = faultOfSwept(swept, held.displacement) ?? faultOfEffect(grid, values) ?? faultOfTrend(grid, flows);
   const variation = swept.high / swept.low;
-  const { power } = values;
-  if (power === undefined) return { fault: sweptFault, overall: null, variation };
+  if (power === undefined) return { fault: sweptFault, overall: null, ...against, variation };
   const efficiencies = flows.map((flow, index) => (flow * grid[index]!.states.isentropicWork) / power[index]!);
   const overall = bandOf(efficiencies);
   const highest = placeIn(grid, efficiencies.indexOf(overall.high));
   const overallFault = faultOfOverall(overall);
-  return {
-    fault: overallFault === undefined ? sweptFault : `${overallFault}, highest at ${highest}`,
-    overall,
-    variation,
-  };
+  const fault = overallFault === undefined ? sweptFault : `${overallFault}, highest at ${highest}`;
+  return { fault, overall, ...against, variation };
+}
+
+function againstExpected(
+  expected: ExpectedOver,
+  flows: readonly number[] | undefined,
+  powers: readonly number[] | undefined,
+): Pick<Judgement, 'surprise' | 'ofExpected'> {
+  const printed = expected.map(({ index }) => ({ flow: flows?.[index], power: powers?.[index] }));
+  const expectations = expected.map((each) => each.expected);
+  return { surprise: surpriseOf(expectations, printed), ofExpected: ofExpectedIn(expectations, printed) };
 }
 
 /** Where a person looks first. Each level has its own unit, which is what the edges turn into the reader's. */
@@ -207,19 +272,19 @@ function faultOfTrend(grid: readonly GridPoint[], flows: readonly number[]): str
 function sensibleReadings(
   group: CoefficientGroup,
   grid: readonly GridPoint[],
-  displacement: Estimate | null,
+  held: Held,
   least: number = sensibleOverallEfficiency.lowest,
-): readonly SensibleReading[] {
-  const found: (SensibleReading & { readonly changeCount: number })[] = [];
+): readonly FoundReading[] {
+  const found: FoundReading[] = [];
   for (const as of allReadings(setsOf(group))) {
-    const { fault, overall, variation } = judge(group, grid, valuesOf(group, grid, as), displacement);
-    const isUsual =
+    const { fault, overall, surprise, variation } = judge(group, grid, valuesOf(group, grid, as), held);
+    const isSensible =
       overall === null || (overall.likely >= least && overall.likely <= sensibleOverallEfficiency.highest);
-    if (fault === undefined && isUsual && variation <= sensibleVariation) {
-      found.push({ ...changesOf(as), overallEfficiency: overall?.likely ?? null });
+    if (fault === undefined && isSensible && variation <= sensibleVariation) {
+      found.push({ ...changesOf(as), overallEfficiency: overall?.likely ?? null, surprise });
     }
   }
-  return fewestChanges(found);
+  return found.filter(({ changeCount }) => changeCount > 0);
 }
 
 function changesOf(as: Reading) {
@@ -272,14 +337,18 @@ function requirePossibleCurrent(group: CoefficientGroup, { power, current }: Gro
 function doubtsOf(
   group: CoefficientGroup,
   grid: readonly GridPoint[],
-  displacement: Estimate | null,
-  efficiency: Band | null,
+  held: Held,
+  { overall, surprise, ofExpected }: Judgement,
 ): readonly PlausibilityDoubt[] {
-  if (efficiency === null) return [];
-  const isLow = efficiency.likely < remarkableOverallEfficiency;
-  const isHigh = efficiency.likely > sensibleOverallEfficiency.highest;
-  if (!isLow && !isHigh) return [];
-  const readings = sensibleReadings(group, grid, displacement, remarkableOverallEfficiency);
-  const code = isLow ? 'efficiencyUnusuallyLow' : 'efficiencyUnusuallyHigh';
-  return [{ code, path: group.path, efficiency, readings }];
+  const isLow = overall !== null && overall.likely < remarkableOverallEfficiency;
+  const isHigh = overall !== null && overall.likely > sensibleOverallEfficiency.highest;
+  const found = isLow || isHigh ? sensibleReadings(group, grid, held, remarkableOverallEfficiency) : [];
+  const { path } = group;
+  if (isLow || isHigh) {
+    const code = isLow ? 'efficiencyUnusuallyLow' : 'efficiencyUnusuallyHigh';
+    return [{ code, path, efficiency: overall, ofExpected, readings: fewestChanges(usualOrAll(found)) }];
+  }
+  if (isUsual({ surprise })) return [];
+  const readings = likelierReadings(sensibleReadings(group, grid, held), surprise, toldGain);
+  return readings.length === 0 ? [] : [{ code: 'notAsExpected', path, efficiency: overall, ofExpected, readings }];
 }

@@ -3,6 +3,8 @@
 
 import { InputError } from '../../../numerics/index.ts';
 import type { Band, Estimate } from '../../../quantities/index.ts';
+import type { Expected } from '../plausibility/expected.ts';
+import { type PrintedValues, usualSurprise } from '../plausibility/surprise.ts';
 import type { PolynomialUnit, TemperatureUnit } from './units.ts';
 
 /** Overall efficiencies of small hermetic machines; typical, from memory: measured ones lie within 0.3 and 0.7. */
@@ -27,7 +29,7 @@ const mostReadings = 4;
 export interface UnitReading {
   /** Path of the set, or of the column of a table. */
   readonly path: string;
-  readonly unit: PolynomialUnit;
+  readonly unit: PolynomialUnit | 'kcal/h' | 'hp' | '°C' | '°F';
   /** Of a set of coefficients. */
   readonly temperatureUnit?: TemperatureUnit;
 }
@@ -43,8 +45,8 @@ export interface SensibleReading {
 export class ImplausibleUnitError extends InputError {
   readonly readings: readonly SensibleReading[];
 
-  constructor(path: string, received: string, readings: readonly SensibleReading[]) {
-    super(path, received, expectation(readings), 'implausibleUnit');
+  constructor(path: string, received: string, readings: readonly SensibleReading[], code = 'implausibleUnit') {
+    super(path, received, expectation(readings), code);
     // What was received is a judgement of many numbers: none of them alone "is not accepted".
     this.message = `${path}: ${received}: not the numbers of one small machine. Expected ${this.expected}`;
     this.readings = readings;
@@ -73,9 +75,67 @@ export function readingWords({ changes, overallEfficiency }: SensibleReading): s
   return `${units.join(' and ')}${efficiency}`;
 }
 
+/** A reading that was tried. */
+export interface FoundReading extends SensibleReading {
+  readonly changeCount: number;
+  /** How far it lies from what is expected of the machine (surpriseOf); null where nothing is. */
+  readonly surprise: number | null;
+}
+
+export function isUsual({ surprise }: Pick<FoundReading, 'surprise'>): boolean {
+  return surprise === null || surprise <= usualSurprise;
+}
+
+/** Those that such a machine would have, or if there is none, all. */
+export function usualOrAll(found: readonly FoundReading[]): readonly FoundReading[] {
+  const usual = found.filter(isUsual);
+  return usual.length > 0 ? usual : found;
+}
+
+/** Usual readings that are so much less surprising than the numbers as they stand, those with the fewest changes. */
+export function likelierReadings(
+  found: readonly FoundReading[],
+  surprise: number | null,
+  gain: number,
+): readonly SensibleReading[] {
+  if (surprise === null) return [];
+  return fewestChanges(
+    found.filter((each) => isUsual(each) && each.surprise !== null && surprise - each.surprise >= gain),
+  );
+}
+
+/** Flow and power of the middle point over what is expected there; null where they are not given or not expected. */
+export interface OfExpected {
+  readonly flow: number | null;
+  readonly power: number | null;
+}
+
+export function ofExpectedIn(
+  expected: readonly (Expected | undefined)[],
+  printed: readonly PrintedValues[],
+): OfExpected {
+  const median = (of: 'flow' | 'power') => {
+    const ratios = expected.flatMap((each, index) => {
+      const value = printed[index]![of];
+      return value === undefined || each === undefined ? [] : [value / Math.exp(each.likely[of])];
+    });
+    return ratios.length === 0 ? null : bandOf(ratios).likely;
+  };
+  return { flow: median('flow'), power: median('power') };
+}
+
+/** "overall efficiency 0.22 to 0.25, flow 0.46 times and power 0.98 times what a machine of this kind and size would have" */
+export function unlikelyWords(overall: Band | null, ofExpected: OfExpected): string {
+  const efficiency = overall === null ? '' : `overall efficiency ${rounded(overall.low)} to ${rounded(overall.high)}, `;
+  const shares = (['flow', 'power'] as const).flatMap((of) =>
+    ofExpected[of] === null ? [] : [`${of} ${rounded(ofExpected[of])} times`],
+  );
+  return `${efficiency}${shares.join(' and ')} what a machine of this kind and size would have`;
+}
+
 /** The readings with the fewest changes, those with the most usual efficiency first. */
-export function fewestChanges<Found extends SensibleReading & { readonly changeCount: number }>(
-  found: readonly Found[],
+export function fewestChanges(
+  found: readonly Pick<FoundReading, 'changes' | 'overallEfficiency' | 'changeCount'>[],
 ): readonly SensibleReading[] {
   const fewest = Math.min(...found.map(({ changeCount }) => changeCount));
   return found

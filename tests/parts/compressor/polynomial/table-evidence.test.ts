@@ -65,10 +65,17 @@ describe('reference: R600a calorimeter rows (F. Fortkamp 2022), pasted', () => {
     expect(evidence(text, { fluid: isobutane, supply, liquid: null }).impliedLiquid!.fromStated).toBeNull();
   });
 
-  test('the same rows with the flow called lb/h or the capacity BTU/h contradict themselves', () => {
-    for (const wrong of [text.replace('kg/h', 'lb/h'), text.replace('Q [W]', 'Q [kW]')]) {
+  test('the same rows with the flow called lb/h or the capacity kW contradict themselves: the unit is named', () => {
+    for (const [wrong, path, unit] of [
+      [text.replace('kg/h', 'lb/h'), 'tables.0.massFlow', 'kg/h'],
+      [text.replace('Q [W]', 'Q [kW]'), 'tables.0.capacity', 'W'],
+    ] as const) {
       expect(() => evidence(wrong, { fluid: isobutane, supply })).toThrow(
-        expect.objectContaining({ code: 'flowAgainstCapacity', path: 'tables.0.massFlow' }),
+        expect.objectContaining({
+          code: 'flowAgainstCapacity',
+          path,
+          readings: [expect.objectContaining({ changes: [{ path, unit }] })],
+        }),
       );
     }
   });

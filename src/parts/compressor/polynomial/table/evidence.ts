@@ -2,9 +2,11 @@
 // stated basis where the table lacks them. A table with flow and capacity is held against itself.
 
 import { type Refrigerant, saturationAtDewTemperature } from '../../../../matter/refrigerants/index.ts';
-import { InputError } from '../../../../numerics/index.ts';
+import { InputError, KettlefinError } from '../../../../numerics/index.ts';
 import type { Band, Estimate } from '../../../../quantities/index.ts';
+import type { Supply } from '../../hermetic/parameters.ts';
 import type { EvidencePoint, EvidenceQuantity, EvidenceSeries } from '../../identification/evidence.ts';
+import { type UsualMachine, usualPrior } from '../../plausibility/expected.ts';
 import type { RatingConditions } from '../../rating-points.ts';
 import {
   conditionsWithoutCapacity,
@@ -19,8 +21,16 @@ import { around } from '../coefficient-evidence.ts';
 import { requireFrequency, type StatedSupply } from '../coefficient-set.ts';
 import { ratedStates } from '../flow-and-capacity.ts';
 import { sheetTolerance } from '../tolerance.ts';
-import { type JudgedPoint, requirePlausiblePoints } from './plausibility.ts';
+import {
+  type DegreeReading,
+  type JudgedPoint,
+  type JudgedTable,
+  requireOtherDegrees,
+  requirePlausiblePoints,
+  type TableDoubt,
+} from './plausibility.ts';
 import type { PointRow, PointTable } from './point-table.ts';
+import { withOtherDegrees } from './readings.ts';
 
 /** How far one printed or measured value may be off apart from its whole table, relative; typical, from memory. */
 const tableScatter = 0.02;
@@ -43,6 +53,8 @@ export interface TableRequest {
   /** Factors about 1 by which the whole table may be off; absent: 5 % either way, assumed. */
   readonly flowFactor?: Estimate;
   readonly powerFactor?: Estimate;
+  /** What is known of the machine without the table, which its numbers are held against; absent: nothing. */
+  readonly usual?: UsualMachine;
 }
 
 /** What flow and capacity of one table say about the liquid they were stated with. */
@@ -60,6 +72,8 @@ export interface TableEvidence {
   readonly series: EvidenceSeries;
   /** Null where the table does not have both flow and capacity. */
   readonly impliedLiquid: ImpliedLiquid | null;
+  /** What is odd about it without being impossible; null where nothing is. */
+  readonly doubt: TableDoubt | null;
 }
 
 /**
@@ -71,28 +85,94 @@ export interface TableEvidence {
  *         'belowIsentropic' where single lines are impossible; errors of the refrigerant's equation outside its range
  */
 export function evidenceFromTable(request: TableRequest): TableEvidence {
-  const { table, path, label, fluid, surroundings } = request;
+  const { table, path, label, surroundings } = request;
   const supply = requireFrequency(path, request.supply);
-  const judged: JudgedPoint[] = [];
+  const judgedTable = judgedTableOf(request, supply);
+  const { conditions, judged } = readRows(request, judgedTable);
   const points = table.rows.map((row, index) => {
-    const conditions = conditionsOf(request, row);
-    judged.push({ line: row.line, ...row.values, states: ratedStates(fluid, conditions) });
     return {
       path: `${path}.points.${index}`,
       label: `${label}, line ${row.line}`,
-      ...conditions,
+      ...conditions[index]!,
       surroundings,
       supply,
       given: givenIn(row, `${path}.line ${row.line}`),
       series: path,
     } satisfies EvidencePoint;
   });
+  const doubt = requirePlausiblePoints(judgedTable, judged, () => otherDegrees(request)) ?? null;
   const impliedLiquid = impliedLiquidOf(request, points, judged);
-  requirePlausiblePoints(path, table, judged, supply.frequency);
+  requirePossibleCurrent(request, supply.voltage);
   const ofTable = around(1, sheetTolerance, 'assumed');
   const { flowFactor = ofTable, powerFactor = ofTable } = request;
-  return { points, series: { path, label, flowFactor, powerFactor }, impliedLiquid };
+  return { points, series: { path, label, flowFactor, powerFactor }, impliedLiquid, doubt };
 }
+
+function judgedTableOf({ path, table, fluid, surroundings, liquid, usual }: TableRequest, supply: Supply): JudgedTable {
+  const hasColumn = table.columns.some(({ quantity }) => quantity === 'liquid' || quantity === 'subcooling');
+  return {
+    path,
+    table,
+    fluid,
+    supply,
+    surroundings,
+    isLiquidStated: liquid !== null || hasColumn,
+    usual: usual === undefined ? null : usualPrior(usual),
+  };
+}
+
+interface ReadRows {
+  readonly conditions: readonly RatingConditions[];
+  readonly judged: readonly JudgedPoint[];
+}
+
+/** @throws at the first impossible line; ImplausibleUnitError where the degrees of the other scale make sense of all lines */
+function readRows(request: TableRequest, judgedTable: JudgedTable): ReadRows {
+  try {
+    return rowsOf(request, request.table.rows);
+  } catch (error) {
+    const other = error instanceof KettlefinError ? otherDegrees(request) : undefined;
+    if (other !== undefined && error instanceof KettlefinError) {
+      requireOtherDegrees(judgedTable, `temperatures that are none of this machine (${error.message})`, other);
+    }
+    throw error;
+  }
+}
+
+function rowsOf(request: TableRequest, rows: readonly PointRow[]): ReadRows {
+  const conditions = rows.map((row) => conditionsOf(request, row));
+  const judged = rows.map((row, index) => ({
+    line: row.line,
+    ...row.values,
+    states: ratedStates(request.fluid, conditions[index]!),
+  }));
+  return { conditions, judged };
+}
+
+/** Undefined where the degrees of the other scale make no sense either. */
+function otherDegrees(request: TableRequest): DegreeReading | undefined {
+  const other = withOtherDegrees(request.path, request.table);
+  if (other === undefined) return undefined;
+  try {
+    return { points: rowsOf(request, other.rows).judged, changes: other.changes };
+  } catch (error) {
+    if (error instanceof KettlefinError) return undefined;
+    throw error;
+  }
+}
+
+/** @throws InputError 'powerAboveVoltAmperes' where more power is printed than volts times amperes. */
+function requirePossibleCurrent({ table, path }: TableRequest, voltage: number): void {
+  for (const { line, values } of table.rows) {
+    const { power, current } = values;
+    if (power === undefined || current === undefined || power <= voltAmpereTolerance * voltage * current) continue;
+    const expected = `power of at most volts times amperes, ${Math.round(voltage * current)} W at ${voltage} V: check the voltage, both units, and that the machine is single-phase`;
+    throw new InputError(`${path}.line ${line}.power`, `${power} W`, expected, 'powerAboveVoltAmperes');
+  }
+}
+
+/** Rounding of printed amperes, and mains a little off their nominal voltage. */
+const voltAmpereTolerance = 1.1;
 
 function givenIn({ values, line }: PointRow, place: string): EvidencePoint['given'] {
   const { massFlow, capacity, power, current, dischargeTemperature } = values;

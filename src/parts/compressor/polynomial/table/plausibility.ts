@@ -1,21 +1,36 @@
-// Whether the points of a table can be those of one machine: the same limits as for sets of coefficients, point by point, and the
-// units of its columns in which they could be.
+// Whether the points of a table can be those of one machine: efficiencies point by point, flow against capacity, and all of them
+// against what a machine of these ranges lets expect. Where they cannot, the units of the columns in which they could are named;
+// where they hardly can, they are told as unusual. Nothing is corrected.
 
+import type { Refrigerant } from '../../../../matter/refrigerants/index.ts';
 import { NoSolutionError } from '../../../../numerics/index.ts';
-import { findUnit } from '../../../../quantities/index.ts';
+import type { Band } from '../../../../quantities/index.ts';
+import type { Supply } from '../../hermetic/parameters.ts';
+import type { Prior } from '../../identification/priors.ts';
+import { type Expected, expectedAt } from '../../plausibility/expected.ts';
+import { refusedGain, surpriseOf, toldGain, usualSurprise } from '../../plausibility/surprise.ts';
 import { flowOfCapacity, type RatedStates } from '../flow-and-capacity.ts';
 import {
   bandOf,
+  type FoundReading,
   faultOfOverall,
   faultOfSwept,
   fewestChanges,
   ImplausibleUnitError,
+  isUsual,
+  likelierReadings,
+  type OfExpected,
+  ofExpectedIn,
+  remarkableOverallEfficiency,
   rounded,
   type SensibleReading,
   sensibleOverallEfficiency,
+  type UnitReading,
+  unlikelyWords,
+  usualOrAll,
 } from '../plausibility.ts';
-import { type PolynomialUnit, polynomialUnits, unitFactor } from '../units.ts';
-import type { PointTable, TableColumn } from './point-table.ts';
+import type { PointTable } from './point-table.ts';
+import { asPasted, type Factors, factorReadings } from './readings.ts';
 
 /** A point with its states. */
 export interface JudgedPoint {
@@ -26,112 +41,225 @@ export interface JudgedPoint {
   readonly states: RatedStates;
 }
 
+/** What a table holds for beside its points. */
+export interface JudgedTable {
+  /** Of the table, for errors. */
+  readonly path: string;
+  readonly table: PointTable;
+  readonly fluid: Refrigerant;
+  readonly supply: Supply;
+  readonly surroundings: number;
+  /** Whether its liquid is stated, so that flow and capacity can be held against each other. */
+  readonly isLiquidStated: boolean;
+  /** What is known of the machine without the table; null where nothing is to be expected. */
+  readonly usual: Prior | null;
+}
+
+/** Its points with the degrees of its heads or, with what that changes, of the other scale. */
+export interface DegreeReading {
+  readonly points: readonly JudgedPoint[];
+  readonly changes: readonly UnitReading[];
+}
+
+/** What is odd about a table without being impossible. */
+export interface TableDoubt {
+  readonly path: string;
+  /** Overall efficiency over its points; null without power or without flow. */
+  readonly efficiency: Band | null;
+  /** Flow and power of the median point over what is expected there; null where they are not given or not expected. */
+  readonly ofExpected: OfExpected;
+  /** Capacity over what the flow beside it gives [-]; null where it cannot be told. */
+  readonly effect: number | null;
+  /** Units in which it would be usual. */
+  readonly readings: readonly SensibleReading[];
+}
+
+/** A capacity over the flow beside it may differ this far from what gas and liquid give: told beyond the first, refused beyond the second. */
+const effectDeviation = { told: 0.08, refused: 0.3 } as const;
+
+/** So many points, spread over the table, are held against what is expected: each takes a dozen solved machines. */
+const comparedPoints = 3;
+
 /**
- * Holds efficiencies and size that a table's points imply against what is possible.
- * @param path       of the table, for errors
- * @param table      its columns
- * @param points     one for each row
- * @param frequency  of the mains [Hz]
- * @throws ImplausibleUnitError where the whole table is impossible; NoSolutionError 'belowIsentropic' where single lines are
+ * Holds efficiencies, size, flow against capacity and what such machines do against the points of a table.
+ * @returns  what is odd about it; undefined where nothing is
+ * @throws ImplausibleUnitError ('implausibleUnit', 'flowAgainstCapacity') where the whole table is impossible, or so unlikely that
+ *         another unit must be meant; NoSolutionError 'belowIsentropic' where single lines are impossible
  */
 export function requirePlausiblePoints(
-  path: string,
-  table: PointTable,
+  judged: JudgedTable,
+  points: readonly JudgedPoint[],
+  otherDegrees: () => DegreeReading | undefined,
+): TableDoubt | undefined {
+  const { path } = judged;
+  const pasted: DegreeReading = { points, changes: [] };
+  const own = judge(judged, pasted, expectedOver(judged, points), asPasted);
+  const { fault, overall, surprise, effect } = own;
+  if (fault !== undefined) {
+    requirePossibleLines(path, points, overall);
+    const readings = fewestChanges(sensibleReadings(judged, pasted, otherDegrees()));
+    throw new ImplausibleUnitError(placeOf(path, readings), fault.words, readings, fault.code);
+  }
+  const isEfficiencyUsual =
+    overall === null ||
+    (overall.likely >= remarkableOverallEfficiency && overall.likely <= sensibleOverallEfficiency.highest);
+  const isExpected = isUsual(own);
+  const isEffectUsual = effect === null || Math.abs(effect - 1) <= effectDeviation.told;
+  if (isEfficiencyUsual && isExpected && isEffectUsual) return undefined;
+  const readings = sensibleReadings(judged, pasted, otherDegrees());
+  const meant = isExpected ? [] : likelierReadings(readings, surprise, refusedGain);
+  if (meant.length > 0) {
+    throw new ImplausibleUnitError(placeOf(path, meant), unlikelyWords(overall, own.ofExpected), meant);
+  }
+  const told = isExpected ? fewestChanges(readings) : likelierReadings(readings, surprise, toldGain);
+  if (told.length === 0 && isEffectUsual && isEfficiencyUsual) return undefined;
+  return { path, efficiency: overall, ofExpected: own.ofExpected, effect, readings: told };
+}
+
+/**
+ * Where no point has possible temperatures with the degrees of the heads: the other scale, if it makes sense of the numbers.
+ * @throws ImplausibleUnitError
+ */
+export function requireOtherDegrees(judged: JudgedTable, fault: string, other: DegreeReading): void {
+  const judgement = judge(judged, other, expectedOver(judged, other.points), asPasted);
+  if (!isSensible(judgement, usualSurprise)) return;
+  const reading = { changes: other.changes, overallEfficiency: judgement.overall?.likely ?? null };
+  throw new ImplausibleUnitError(`${judged.path}.evaporating`, fault, [reading]);
+}
+
+/** Only single lines are wrong: @throws NoSolutionError 'belowIsentropic' */
+function requirePossibleLines(path: string, points: readonly JudgedPoint[], overall: Band | null): void {
+  const lines = points.filter((point) => (overallOf(point, asPasted) ?? 0) > 1).map(({ line }) => line);
+  const { lowest, highest } = sensibleOverallEfficiency;
+  if (lines.length === 0 || overall === null || overall.likely < lowest || overall.likely > highest) return;
+  throw new NoSolutionError(
+    `${path}: line ${lines.join(', ')}: less power than isentropic compression of the flow takes.`,
+    `no machine has an efficiency above 1; the others have about ${rounded(overall.likely)}: check these lines`,
+    'belowIsentropic',
+  );
+}
+
+interface Judgement {
+  readonly fault: { readonly words: string; readonly code: string } | undefined;
+  readonly overall: Band | null;
+  readonly surprise: number | null;
+  readonly ofExpected: OfExpected;
+  readonly effect: number | null;
+}
+
+type ExpectedOver = readonly { readonly point: JudgedPoint; readonly expected: Expected | undefined }[];
+
+function expectedOver(
+  { fluid, supply, surroundings, usual }: JudgedTable,
+  points: readonly JudgedPoint[],
+): ExpectedOver {
+  if (usual === null) return [];
+  const given = points.filter(({ massFlow, capacity, power }) => (massFlow ?? capacity ?? power) !== undefined);
+  const count = Math.min(comparedPoints, given.length);
+  given.sort((a, b) => a.states.suction.pressure - b.states.suction.pressure);
+  return Array.from({ length: count }, (_, index) => {
+    const point = given[Math.floor(((index + 0.5) * given.length) / count)]!;
+    const { suction, dischargePressure } = point.states;
+    return { point, expected: expectedAt(fluid, usual, { suction, dischargePressure, surroundings, supply }) };
+  });
+}
+
+function judge(
+  { supply, isLiquidStated }: JudgedTable,
+  { points }: DegreeReading,
+  expected: ExpectedOver,
+  factors: Factors,
+): Judgement {
+  const efficiencies = points.map((point) => overallOf(point, factors)).filter((value) => value !== undefined);
+  const overall = efficiencies.length === 0 ? null : bandOf(efficiencies);
+  const effect = isLiquidStated ? effectOf(points, factors) : null;
+  const printed = expected.map(({ point }) => ({ flow: flowOf(point, factors), power: powerOf(point, factors) }));
+  const expectations = expected.map((each) => each.expected);
+  const surprise = surpriseOf(expectations, printed);
+  return {
+    fault: faultOf(points, supply.frequency, factors, overall, effect),
+    overall,
+    surprise,
+    ofExpected: ofExpectedIn(expectations, printed),
+    effect,
+  };
+}
+
+function faultOf(
   points: readonly JudgedPoint[],
   frequency: number,
-): void {
-  const asPasted = { flow: 1, power: 1 };
-  const fault = faultOf(points, frequency, asPasted);
-  if (fault === undefined) return;
-  const lines = points.filter((point) => (overallOf(point, asPasted) ?? 0) > 1).map(({ line }) => line);
-  const efficiencies = efficienciesOf(points, asPasted);
-  const middle = efficiencies.length === 0 ? undefined : bandOf(efficiencies).likely;
-  const { lowest, highest } = sensibleOverallEfficiency;
-  if (lines.length > 0 && middle !== undefined && middle >= lowest && middle <= highest) {
-    throw new NoSolutionError(
-      `${path}: line ${lines.join(', ')}: less power than isentropic compression of the flow takes.`,
-      `no machine has an efficiency above 1; the others have about ${rounded(middle)}: check these lines`,
-      'belowIsentropic',
-    );
-  }
-  throw new ImplausibleUnitError(path, fault, sensibleReadings(path, table, points, frequency));
-}
-
-/** Factors on what was pasted. */
-interface Factors {
-  readonly flow: number;
-  readonly power: number;
-}
-
-function flowOf({ massFlow, capacity, states }: JudgedPoint, factors: Factors): number | undefined {
-  if (massFlow !== undefined) return massFlow * factors.flow;
-  if (capacity === undefined) return undefined;
-  return flowOfCapacity(capacity * factors.flow, states.suction.enthalpy, states.liquidEnthalpy);
-}
-
-function overallOf(point: JudgedPoint, factors: Factors): number | undefined {
-  const flow = flowOf(point, factors);
-  if (flow === undefined || point.power === undefined) return undefined;
-  return (flow * point.states.isentropicWork) / (point.power * factors.power);
-}
-
-function efficienciesOf(points: readonly JudgedPoint[], factors: Factors): readonly number[] {
-  return points.map((point) => overallOf(point, factors)).filter((value) => value !== undefined);
-}
-
-function faultOf(points: readonly JudgedPoint[], frequency: number, factors: Factors): string | undefined {
-  const efficiencies = efficienciesOf(points, factors);
+  factors: Factors,
+  overall: Band | null,
+  effect: number | null,
+): Judgement['fault'] {
+  const overallFault = overall === null ? undefined : faultOfOverall(overall);
+  if (overallFault !== undefined) return { words: overallFault, code: 'implausibleUnit' };
   const swept = points.flatMap((point) => {
     const flow = flowOf(point, factors);
     return flow === undefined ? [] : [flow / (point.states.suction.density * frequency)];
   });
-  const overallFault = efficiencies.length === 0 ? undefined : faultOfOverall(bandOf(efficiencies));
-  return overallFault ?? (swept.length === 0 ? undefined : faultOfSwept(bandOf(swept), null));
+  const sweptFault = swept.length === 0 ? undefined : faultOfSwept(bandOf(swept), null);
+  if (sweptFault !== undefined) return { words: sweptFault, code: 'implausibleUnit' };
+  if (effect === null || Math.abs(effect - 1) <= effectDeviation.refused) return undefined;
+  return { words: `capacity ${rounded(effect)} times what the flow beside it gives`, code: 'flowAgainstCapacity' };
 }
 
-/** Other units of the columns of flow (or capacity) and power. */
+function flowOf({ massFlow, capacity, states }: JudgedPoint, factors: Factors): number | undefined {
+  if (massFlow !== undefined) return massFlow * factors.massFlow;
+  if (capacity === undefined) return undefined;
+  return flowOfCapacity(capacity * factors.capacity, states.suction.enthalpy, states.liquidEnthalpy);
+}
+
+function powerOf({ power }: JudgedPoint, factors: Factors): number | undefined {
+  return power === undefined ? undefined : power * factors.power;
+}
+
+function overallOf(point: JudgedPoint, factors: Factors): number | undefined {
+  const [flow, power] = [flowOf(point, factors), powerOf(point, factors)];
+  return flow === undefined || power === undefined ? undefined : (flow * point.states.isentropicWork) / power;
+}
+
+/** Median capacity over what the flow beside it gives; null where no point has both. */
+function effectOf(points: readonly JudgedPoint[], factors: Factors): number | null {
+  const ratios = points.flatMap(({ massFlow, capacity, states }) => {
+    if (massFlow === undefined || capacity === undefined) return [];
+    const flow = flowOfCapacity(capacity * factors.capacity, states.suction.enthalpy, states.liquidEnthalpy);
+    return [flow / (massFlow * factors.massFlow)];
+  });
+  return ratios.length === 0 ? null : bandOf(ratios).likely;
+}
+
+function isSensible({ fault, overall, surprise, effect }: Judgement, most: number): boolean {
+  if (fault !== undefined) return false;
+  if (overall !== null && overall.likely > sensibleOverallEfficiency.highest) return false;
+  if (effect !== null && Math.abs(effect - 1) > effectDeviation.told) return false;
+  return surprise === null || surprise <= most;
+}
+
+/** Other readings that are sensible: those that such a machine would have, or if there is none, all that are possible. */
 function sensibleReadings(
-  path: string,
-  table: PointTable,
-  points: readonly JudgedPoint[],
-  frequency: number,
-): readonly SensibleReading[] {
-  const column = (quantity: TableColumn['quantity']) => table.columns.find((one) => one.quantity === quantity);
-  const flows = optionsOf(path, column('massFlow') ?? column('capacity'));
-  const powers = optionsOf(path, column('power'));
-  const found: (SensibleReading & { readonly changeCount: number })[] = [];
-  for (const flow of flows) {
-    for (const power of powers) {
-      const factors = { flow: flow.factor, power: power.factor };
-      const efficiencies = efficienciesOf(points, factors);
-      const middle = efficiencies.length === 0 ? null : bandOf(efficiencies).likely;
-      if (faultOf(points, frequency, factors) !== undefined) continue;
-      if (middle !== null && middle > sensibleOverallEfficiency.highest) continue;
-      const changes = [flow.change, power.change].filter((change) => change !== undefined);
-      found.push({ changes, changeCount: changes.length, overallEfficiency: middle });
+  judged: JudgedTable,
+  pasted: DegreeReading,
+  other: DegreeReading | undefined,
+): readonly FoundReading[] {
+  const found: FoundReading[] = [];
+  for (const degrees of other === undefined ? [pasted] : [pasted, other]) {
+    const expected = expectedOver(judged, degrees.points);
+    for (const { factors, changes } of factorReadings(judged.path, judged.table)) {
+      const all = [...degrees.changes, ...changes];
+      if (all.length === 0) continue;
+      const judgement = judge(judged, degrees, expected, factors);
+      if (!isSensible(judgement, Number.POSITIVE_INFINITY)) continue;
+      const changeCount = changes.length + (degrees === pasted ? 0 : 1);
+      const { surprise } = judgement;
+      found.push({ changes: all, changeCount, overallEfficiency: judgement.overall?.likely ?? null, surprise });
     }
   }
-  return fewestChanges(found);
+  return usualOrAll(found);
 }
 
-interface UnitOption {
-  readonly factor: number;
-  readonly change: { readonly path: string; readonly unit: PolynomialUnit } | undefined;
-}
-
-/** The column as pasted, and in each other unit. */
-function optionsOf(path: string, column: TableColumn | undefined): readonly UnitOption[] {
-  const asPasted: UnitOption = { factor: 1, change: undefined };
-  if (column === undefined) return [asPasted];
-  const { quantity, unit } = column;
-  if (quantity !== 'massFlow' && quantity !== 'capacity' && quantity !== 'power') return [asPasted];
-  const present = findUnit(quantity === 'massFlow' ? 'massFlow' : 'power', unit)!.factor;
-  const others = polynomialUnits[quantity].filter((other) => other !== unit);
-  return [
-    asPasted,
-    ...others.map((other: PolynomialUnit) => ({
-      factor: unitFactor(other) / present,
-      change: { path: `${path}.${quantity}`, unit: other },
-    })),
-  ];
+/** The column that all readings change, or the table. */
+function placeOf(path: string, readings: readonly SensibleReading[]): string {
+  const paths = new Set(readings.flatMap(({ changes }) => changes.map((change) => change.path)));
+  return paths.size === 1 ? [...paths][0]! : path;
 }
