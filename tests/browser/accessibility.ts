@@ -12,14 +12,15 @@ export async function accessibilityFaults(page: Page, within?: string): Promise<
   return page.evaluate(async (selector) => {
     // What stays at the edges of the window covers something at every scroll; that it never covers the focus is a test
     // of its own.
-    for (const edge of document.querySelectorAll<HTMLElement>('.top, .pages, .caution-line'))
-      edge.style.position = 'static';
+    const edges = [...document.querySelectorAll<HTMLElement>('.top, .pages, .caution-line')];
+    for (const edge of edges) edge.style.position = 'static';
     const engine = (globalThis as unknown as { axe: typeof import('axe-core') }).axe;
     const levels = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
     // Good practice speaks of the page as a whole.
     const { violations } = await engine.run(selector ?? document, {
       runOnly: selector === undefined ? [...levels, 'best-practice'] : levels,
     });
+    for (const edge of edges) edge.style.position = '';
     return violations.flatMap(({ id, nodes }) =>
       nodes.map((node) => `${id}: ${node.target.join(' ')} ${node.failureSummary}`),
     );

@@ -112,6 +112,23 @@ export function openWorkbench(options: OpeningOptions = {}): Promise<OpenWorkben
   return openPage(inject('workbenchAddress'), options);
 }
 
+/** One visitor for all tests of the file, or of the block, that this is called in; nothing that must not happen may happen to them. */
+export function oneVisitor(options: OpeningOptions = {}): () => OpenWorkbench {
+  let workbench: OpenWorkbench | undefined;
+  beforeAll(async () => {
+    workbench = await openWorkbench(options);
+    await workbench.page.waitForSelector('.verdict-sentence, .number-item');
+  });
+  afterAll(async () => {
+    await workbench?.close();
+    workbench?.expectNoComplaints();
+  });
+  return () => {
+    if (workbench === undefined) throw new Error('the visitor of this block is there from its first test on');
+    return workbench;
+  };
+}
+
 /** Runs inside the page, before its own scripts. */
 function reportViolations(): void {
   document.addEventListener('securitypolicyviolation', (event) => {

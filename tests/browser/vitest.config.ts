@@ -13,6 +13,8 @@ const both = 'tests/browser/*.test.ts';
 
 const common = {
   environment: 'node',
+  // The tests change no state of a module: files share what they import.
+  isolate: false,
   // A wait that is met costs nothing; on a slow machine that others use too, one answer may take many seconds.
   testTimeout: 180_000,
   hookTimeout: 180_000,

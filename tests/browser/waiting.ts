@@ -1,5 +1,5 @@
-// What tests wait for before they look: a page with everything on it, answers of the design as it stands, pictures drawn. Each
-// waits for as long as a slow machine needs.
+// What tests do on any page before they look: open it with everything on it, open a design, choose units, draw pictures. Each is
+// over when its effect is there, however long a slow machine needs for it.
 
 import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
@@ -54,6 +54,33 @@ export async function drawCharts(page: Page): Promise<void> {
 /** By how much the page is wider than the window [px]. */
 export function tooWide(page: Page): Promise<number> {
   return page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+}
+
+let opened = 0;
+
+/**
+ * A design opened as a person's file would be, shown at a page that begins afresh, in metric units. Its name is made its own,
+ * so that no answer of another design can be taken for it.
+ */
+export async function openDesign(page: Page, text: string, name: PageName): Promise<void> {
+  await page.evaluate(
+    (hash) => {
+      location.hash = hash;
+    },
+    name === 'two-bills' ? 'cautions' : 'two-bills',
+  );
+  await page
+    .locator(name === 'two-bills' ? '.cautions-paper' : '.bill')
+    .first()
+    .waitFor();
+  opened += 1;
+  const design = JSON.parse(text) as { name: string };
+  design.name = `${design.name} ${opened}`;
+  const buffer = Buffer.from(JSON.stringify(design));
+  await page.setInputFiles('input[type=file]', { name: 'design.json', mimeType: 'application/json', buffer });
+  await page.locator('.design-name', { hasText: design.name }).waitFor();
+  if ((await page.evaluate(() => localStorage.getItem('kettlefin.view'))) === 'us') await chooseUnits(page, 'Metric');
+  await go(page, name);
 }
 
 /** The units of the view, chosen as a person does; the answers come in them. */

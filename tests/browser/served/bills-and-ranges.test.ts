@@ -1,14 +1,17 @@
 // Ranges felt, and two bills: what matters most, measuring next with the field in place, the list of assumptions by keyboard,
 // bills by month, break-evens and the cost of being wrong; in both unit views, on a phone, and for a reader.
 
-import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
+import type { PageName } from '../../../src/app/pages.ts';
+import { demoTexts } from '../../designs.ts';
 import { accessibilityFaults } from '../accessibility.ts';
-import { type OpenWorkbench, openWorkbench, screens, startBrowserForThisFile } from '../harness.ts';
-import { chooseUnits, drawCharts, settled } from '../waiting.ts';
+import { oneVisitor, screens, startBrowserForThisFile } from '../harness.ts';
+import { chooseUnits, drawCharts, openDesign, settled } from '../waiting.ts';
 
 startBrowserForThisFile();
+
+const visitor = oneVisitor();
 
 type Example =
   | 'reef-in-the-study'
@@ -19,21 +22,13 @@ type Example =
 /** The page with an example opened as a file, as anybody opens one. */
 async function openExample(
   example: Example,
-  path: string,
-  options: Parameters<typeof openWorkbench>[0] = {},
-): Promise<OpenWorkbench> {
-  const workbench = await openWorkbench({ path, ...options });
-  const { page } = workbench;
-  await page.waitForSelector('.verdict-sentence');
-  const text = readFileSync(new URL(`../../../data/designs/${example}.json`, import.meta.url), 'utf8');
-  const { name } = JSON.parse(text) as { name: string };
-  await page
-    .locator('input[type=file]')
-    .first()
-    .setInputFiles({ name: `${example}.json`, mimeType: 'application/json', buffer: Buffer.from(text) });
-  await expect.poll(() => page.locator('.top').textContent()).toContain(name);
-  await settled(page);
-  return workbench;
+  name: PageName,
+  screen: keyof typeof screens = 'wide',
+): Promise<{ page: Page; expectNoComplaints: () => void }> {
+  const { page, expectNoComplaints } = visitor();
+  await page.setViewportSize(screens[screen]);
+  await openDesign(page, demoTexts[`${example}.json`]!, name);
+  return { page, expectNoComplaints };
 }
 
 async function toUs(page: Page): Promise<void> {
@@ -55,8 +50,7 @@ async function widerThanWindow(page: Page): Promise<readonly string[]> {
 }
 
 test('what matters most tells for each input the margin at both ends, and which end would settle it', async () => {
-  const workbench = await openExample('shrimp-rack-unknown-draughts', '#where-it-settles');
-  const { page } = workbench;
+  const { page, expectNoComplaints } = await openExample('shrimp-rack-unknown-draughts', 'where-it-settles');
   const rows = page.locator('table.moves tbody tr');
   await expect.poll(() => rows.count()).toBeGreaterThanOrEqual(5);
   expect(await rows.count()).toBeLessThanOrEqual(8);
@@ -68,13 +62,11 @@ test('what matters most tells for each input the margin at both ends, and which 
   for (const row of await rows.allTextContents()) expect(row).toMatch(/W.*W.*%/s);
   await toUs(page);
   await expect.poll(() => rows.first().textContent()).toContain('BTU/h');
-  workbench.expectNoComplaints();
-  await workbench.close();
+  expectNoComplaints();
 });
 
 test('a measurement is entered where it is asked for, and the field stays while the hand is in it', async () => {
-  const workbench = await openExample('frag-tank-cold-garage', '#where-it-settles');
-  const { page } = workbench;
+  const { page, expectNoComplaints } = await openExample('frag-tank-cold-garage', 'where-it-settles');
   const next = page.locator('.measurements > li');
   await expect.poll(() => next.count()).toBeGreaterThan(0);
   expect(await next.count()).toBeLessThanOrEqual(3);
@@ -88,22 +80,18 @@ test('a measurement is entered where it is asked for, and the field stays while 
   await settled(page);
   expect(await field.evaluate((element) => element === document.activeElement)).toBe(true);
   await page.keyboard.press('Tab');
-  workbench.expectNoComplaints();
-  await workbench.close();
+  expectNoComplaints();
 });
 
 test('the verdict leads to what to measure next', async () => {
-  const workbench = await openExample('reef-in-the-study', '#two-bills');
-  const { page } = workbench;
+  const { page, expectNoComplaints } = await openExample('reef-in-the-study', 'two-bills');
   await page.getByRole('button', { name: 'What to measure next' }).click();
   await expect.poll(() => page.evaluate(() => document.activeElement?.id)).toBe('measure-next-title');
-  workbench.expectNoComplaints();
-  await workbench.close();
+  expectNoComplaints();
 });
 
 test('an assumption becomes a number by keyboard alone; each says how far it moves the verdict, its range and source', async () => {
-  const workbench = await openExample('reef-in-the-study', '#what-leaves');
-  const { page } = workbench;
+  const { page, expectNoComplaints } = await openExample('reef-in-the-study', 'what-leaves');
   const button = page.getByRole('button', { name: /assumptions? left/ });
   const before = await button.textContent();
   await button.focus();
@@ -129,13 +117,11 @@ test('an assumption becomes a number by keyboard alone; each says how far it mov
   await page.keyboard.press('Escape');
   await expect.poll(() => button.textContent()).not.toBe(before);
   await expect.poll(() => button.evaluate((element) => element === document.activeElement)).toBe(true);
-  workbench.expectNoComplaints();
-  await workbench.close();
+  expectNoComplaints();
 });
 
 test('each bill has its line of room heat with the reason; the months of a chosen bill are drawn and tabled', async () => {
-  const workbench = await openExample('reef-in-the-study', '#two-bills');
-  const { page } = workbench;
+  const { page, expectNoComplaints } = await openExample('reef-in-the-study', 'two-bills');
   await expect.poll(() => page.locator('.bill').count()).toBe(3);
   for (const bill of await page.locator('.bill').allTextContents()) {
     expect(bill).toMatch(/room heat (gained|taken)/);
@@ -156,47 +142,39 @@ test('each bill has its line of room heat with the reason; the months of a chose
   expect(Math.abs(sum - Number(year?.replace(/[^\d]/g, '')))).toBeLessThan(8);
   await chart.getByRole('link', { name: /july, Left to pay/ }).click();
   await expect.poll(() => page.locator('#page-title').textContent()).toBe('Working');
-  workbench.expectNoComplaints();
-  await workbench.close();
+  expectNoComplaints();
 });
 
 test('what being wrong would cost is told; a loop not to be built has its figures for study, unranked', async () => {
-  const workbench = await openExample('reef-in-the-study', '#two-bills');
-  const words = (page: Page) => page.locator('.station').textContent();
-  await expect.poll(() => words(workbench.page)).toMatch(/you forgo about .* a year/);
-  workbench.expectNoComplaints();
-  await workbench.close();
-  const other = await openExample('propane-in-the-cabinet', '#two-bills');
-  await expect.poll(() => words(other.page)).toContain('its bill stands here for study only');
-  const text = (await words(other.page)) ?? '';
+  const { page, expectNoComplaints } = await openExample('reef-in-the-study', 'two-bills');
+  const words = () => page.locator('.station').textContent();
+  await expect.poll(words).toMatch(/you forgo about .* a year/);
+  await openExample('propane-in-the-cabinet', 'two-bills');
+  await expect.poll(words).toContain('its bill stands here for study only');
+  const text = (await words()) ?? '';
   expect(text).not.toMatch(/you forgo/);
   expect(text).toMatch(/as long as house heat costs less than about [\d.]+\sCHF\/kWh \(/);
   expect(text).not.toMatch(/pays? back|payback/);
-  other.expectNoComplaints();
-  await other.close();
+  expectNoComplaints();
 });
 
 test.each([
-  ['reef-in-the-study', '#two-bills'],
-  ['shrimp-rack-unknown-draughts', '#where-it-settles'],
-] as const)('%s at %s: no fault for a reader, nothing wider than a phone', async (example, path) => {
-  const workbench = await openExample(example, path, { viewport: screens.phone });
-  const { page } = workbench;
+  ['reef-in-the-study', 'two-bills'],
+  ['shrimp-rack-unknown-draughts', 'where-it-settles'],
+] as const)('%s at %s: no fault for a reader, nothing wider than a phone', async (example, name) => {
+  const { page, expectNoComplaints } = await openExample(example, name, 'phone');
   await toUs(page);
   await drawCharts(page);
   await expect.poll(() => widerThanWindow(page)).toEqual([]);
   expect(await accessibilityFaults(page, 'main')).toEqual([]);
-  workbench.expectNoComplaints();
-  await workbench.close();
+  expectNoComplaints();
 });
 
 test('numbers of the heat path tell their range to a reader and on hovering', async () => {
-  const workbench = await openExample('reef-in-the-study', '#what-leaves');
-  const { page } = workbench;
+  const { page } = await openExample('reef-in-the-study', 'what-leaves');
   for (const name of ['source', 'socket', 'machine', 'water']) {
     const node = page.locator(`[data-node="${name}"]`);
     await expect.poll(() => node.textContent(), { message: name }).toMatch(/\(range .* to .*\)/);
     await expect.poll(() => node.getAttribute('title'), { message: name }).toMatch(/range/);
   }
-  await workbench.close();
 });

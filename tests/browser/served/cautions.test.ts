@@ -6,9 +6,9 @@ import { caution, notChecked } from '../../../src/cautions/index.ts';
 import type { UnitView } from '../../../src/quantities/index.ts';
 import { demoTexts } from '../../designs.ts';
 import { accessibilityFaults } from '../accessibility.ts';
-import { openWorkbench, screens, startBrowserForThisFile } from '../harness.ts';
+import { oneVisitor, screens, startBrowserForThisFile } from '../harness.ts';
 import { pdfPages } from '../pdf-text.ts';
-import { chooseUnits, settled, shown, tooWide } from '../waiting.ts';
+import { chooseUnits, openDesign, shown, tooWide } from '../waiting.ts';
 
 startBrowserForThisFile();
 
@@ -19,27 +19,25 @@ interface Opened {
   readonly viewport?: { readonly width: number; readonly height: number };
 }
 
+const visitor = oneVisitor();
+
 /** The paper of a demo that was opened as a person's file would be. */
-async function openCautions({ demo = 'propane-in-the-cabinet.json', view, ...options }: Opened = {}) {
-  const workbench = await openWorkbench({ ...options, path: '#cautions' });
-  const { page } = workbench;
-  await shown(page, 'cautions');
-  const { name } = JSON.parse(demoTexts[demo]!) as { name: string };
-  const file = { name: 'design.json', mimeType: 'application/json', buffer: Buffer.from(demoTexts[demo]!) };
-  await page.locator('input[type=file]').setInputFiles(file);
-  await expect.poll(() => page.locator('.design-name').textContent()).toContain(name);
-  await settled(page);
+async function openCautions(opened: Opened = {}) {
+  const { demo = 'propane-in-the-cabinet.json', view, colorScheme = 'light', viewport = screens.wide } = opened;
+  const { page, expectNoComplaints } = visitor();
+  await page.setViewportSize(viewport);
+  await page.emulateMedia({ colorScheme });
+  await openDesign(page, demoTexts[demo]!, 'cautions');
   if (view === 'us') {
     await chooseUnits(page, 'US');
     await expect.poll(() => page.locator('.verdict-sentence').textContent()).toContain('BTU/h');
   }
-  return workbench;
+  return { page, expectNoComplaints };
 }
 
 describe('the paper', () => {
   test('answers first, then groups by whom it could hurt, the gravest first', async () => {
-    const workbench = await openCautions();
-    const { page } = workbench;
+    const { page, expectNoComplaints } = await openCautions();
     const answer = await page.locator('.paper .station-answer').textContent();
     expect(answer).toMatch(/^\d+ to stop for, \d+ to look at, \d+ to note\. The worst: R290 burns/);
     const groups = page.locator('.caution-group');
@@ -62,13 +60,11 @@ describe('the paper', () => {
     expect(await page.locator('.caution-group .licensed').count()).toBeGreaterThan(3);
     for (const line of notChecked)
       expect(await page.locator('.not-checked').first().textContent()).toContain(line.slice(1));
-    workbench.expectNoComplaints();
-    await workbench.close();
+    expectNoComplaints();
   });
 
   test('judges each space by itself and keeps the charge out of sight where the answer is not to build', async () => {
-    const workbench = await openCautions();
-    const { page } = workbench;
+    const { page, expectNoComplaints } = await openCautions();
     const spaces = page.locator('section:has(> #cautions-spaces-title) tbody tr');
     const rows = await spaces.allTextContents();
     expect(rows.find((row) => row.includes('closed cabinet'))).toMatch(/180\sL.*720\sg\/m³.*would burn/);
@@ -78,26 +74,22 @@ describe('the paper', () => {
     const text = await page.locator('main').innerText();
     expect(text).not.toMatch(/\b(?:90|130)\sg\b/);
     expect(text).not.toMatch(/\b(?:safe|safely|approved|compliant)\b/i);
-    workbench.expectNoComplaints();
-    await workbench.close();
+    expectNoComplaints();
   });
 
   test('says no metric number in the US view, source and remedy included', async () => {
-    const workbench = await openCautions({ demo: 'frag-tank-cold-garage.json', view: 'us' });
-    const { page } = workbench;
+    const { page, expectNoComplaints } = await openCautions({ demo: 'frag-tank-cold-garage.json', view: 'us' });
     await expect.poll(() => page.locator('main').innerText()).toMatch(/°F/);
     for (const fold of await page.locator('.caution-notes').all())
       await fold.evaluate((each) => each.setAttribute('open', ''));
     const groups = (await page.locator('.caution-group').allInnerTexts()).join('\n');
     expect(groups).toMatch(/°F/);
     expect(groups).not.toMatch(/°C|\d\s?K\b|W\/K|kelvin|\d\s(?:bar|kPa|m³|m²|kg|g|L)\b/);
-    workbench.expectNoComplaints();
-    await workbench.close();
+    expectNoComplaints();
   });
 
   test('prints whole: notes in their folds, both tables, the caution on every page', async () => {
-    const workbench = await openCautions({ demo: 'shrimp-rack-unknown-draughts.json' });
-    const { page } = workbench;
+    const { page, expectNoComplaints } = await openCautions({ demo: 'shrimp-rack-unknown-draughts.json' });
     const titles = await page.locator('.caution-group h4').allTextContents();
     const pages = pdfPages(await page.pdf({ format: 'A4' }));
     const bare = (text: string) => text.replaceAll(/[\s\u00a0\u202f\u00ad-]/g, '');
@@ -112,25 +104,22 @@ describe('the paper', () => {
       expect(printed).toContain(bare(heading));
     const foot = bare(caution.slice(0, 50));
     for (const each of pages) expect(bare(each)).toContain(foot);
-    workbench.expectNoComplaints();
-    await workbench.close();
+    expectNoComplaints();
   });
 });
 
 describe('ways in and out', () => {
   test('the verdict counts and leads to the paper', async () => {
-    const workbench = await openWorkbench();
-    const { page } = workbench;
+    const { page, expectNoComplaints } = visitor();
+    await openDesign(page, demoTexts['reef-in-the-study.json']!, 'where-it-settles');
     await page.locator('.verdict-links button', { hasText: /to look at|to stop for/ }).click();
     await shown(page, 'cautions');
     await expect.poll(() => page.evaluate(() => document.activeElement?.id)).toBe('page-title');
-    workbench.expectNoComplaints();
-    await workbench.close();
+    expectNoComplaints();
   });
 
   test('a caution leads into the field that could settle it, folds opened, focus in the field', async () => {
-    const workbench = await openCautions({ demo: 'shrimp-rack-unknown-draughts.json' });
-    const { page } = workbench;
+    const { page, expectNoComplaints } = await openCautions({ demo: 'shrimp-rack-unknown-draughts.json' });
     const entry = page.locator('.finding', { hasText: 'A leak could become flammable' });
     await entry.getByRole('link', { name: 'Volume of that room' }).click();
     await expect
@@ -142,13 +131,11 @@ describe('ways in and out', () => {
     await page.locator('.pages a', { hasText: 'Cautions' }).click();
     await shown(page, 'cautions');
     await expect.poll(() => page.locator('section:has(> #cautions-spaces-title)').textContent()).toMatch(/60\sm³/);
-    workbench.expectNoComplaints();
-    await workbench.close();
+    expectNoComplaints();
   });
 
   test('a station shows the worst three and leads to all', async () => {
-    const workbench = await openCautions();
-    const { page } = workbench;
+    const { page, expectNoComplaints } = await openCautions();
     await page.locator('.pages a', { hasText: 'The machine' }).click();
     const found = page.locator('section:has(> #findings-title)');
     await found.locator('.finding').first().waitFor();
@@ -156,8 +143,7 @@ describe('ways in and out', () => {
     expect(await found.locator('.finding').count()).toBe(3);
     await found.getByRole('link', { name: /^All \d+ cautions$/ }).click();
     await shown(page, 'cautions');
-    workbench.expectNoComplaints();
-    await workbench.close();
+    expectNoComplaints();
   });
 });
 
@@ -167,14 +153,12 @@ describe('readable for everybody', () => {
     ['dark', { colorScheme: 'dark' }],
     ['phone', { viewport: screens.phone }],
   ] as const)('%s', async (_, options) => {
-    const workbench = await openCautions(options);
-    const { page } = workbench;
+    const { page, expectNoComplaints } = await openCautions(options);
     await expect.poll(() => tooWide(page)).toBeLessThanOrEqual(0);
     await page.evaluate(() => {
       for (const fold of document.querySelectorAll('details')) fold.open = true;
     });
     expect(await accessibilityFaults(page)).toEqual([]);
-    workbench.expectNoComplaints();
-    await workbench.close();
+    expectNoComplaints();
   });
 });
