@@ -7,33 +7,28 @@ import type { UnitView } from '../../src/quantities/index.ts';
 import { briefOf } from '../brief/briefs.ts';
 import { openWorkbench } from './harness.ts';
 import { pdfPages } from './pdf-text.ts';
-import { chooseUnits, shown } from './waiting.ts';
+import { chooseUnits, openDesign, shown } from './waiting.ts';
 
 export const formats = ['A4', 'Letter'] as const;
 
-interface Opened {
-  readonly text?: string;
-  readonly view?: UnitView;
-  readonly colorScheme?: 'light' | 'dark';
-  readonly viewport?: { readonly width: number; readonly height: number };
+/** The paper with its pages made, of a demo that was opened as a person's file would be. */
+export async function openBrief({ text, view }: { readonly text?: string; readonly view?: UnitView } = {}) {
+  const workbench = await openWorkbench({ path: '#brief' });
+  if (text === undefined) await shown(workbench.page, 'brief');
+  else await showBrief(workbench.page, text, view);
+  return workbench;
 }
 
-/** The paper with its pages made, of a demo that was opened as a person's file would be. */
-export async function openBrief({ text, view, ...options }: Opened = {}) {
-  const workbench = await openWorkbench({ ...options, path: '#brief' });
-  const { page } = workbench;
-  if (text !== undefined) {
-    const file = { name: 'design.json', mimeType: 'application/json', buffer: Buffer.from(text) };
-    await page.locator('input[type=file]').setInputFiles(file);
-  }
+/** The same on a page that is already open. */
+export async function showBrief(page: Page, text: string, view: UnitView = 'metric'): Promise<void> {
+  await openDesign(page, text, 'brief');
   if (view === 'us') {
     await chooseUnits(page, 'US');
+    await expect.poll(() => page.locator('.brief table').first().textContent()).toContain('psi');
+    await shown(page, 'brief');
   }
-  const name = text === undefined ? 'Reef tank in the study' : String(JSON.parse(text).name);
+  const name = String(JSON.parse(text).name);
   await expect.poll(() => page.locator('.brief header h3').textContent()).toContain(name.slice(0, 20));
-  if (view === 'us') await expect.poll(() => page.locator('.brief table').first().textContent()).toContain('psi');
-  await shown(page, 'brief');
-  return workbench;
 }
 
 export async function printed(page: Page, format: (typeof formats)[number]): Promise<readonly string[]> {

@@ -11,11 +11,13 @@ import { chartSvg, monthsChart } from '../../../src/charts/index.ts';
 import { assessed, briefOf } from '../../brief/briefs.ts';
 import { demoTexts } from '../../designs.ts';
 import { accessibilityFaults } from '../accessibility.ts';
-import { expectBriefPages, formats, openBrief, printed } from '../brief-page.ts';
-import { openPage, openWorkbench, screens, startBrowserForThisFile } from '../harness.ts';
+import { expectBriefPages, formats, printed, showBrief } from '../brief-page.ts';
+import { oneVisitor, openPage, screens, startBrowserForThisFile } from '../harness.ts';
 import { tooWide } from '../waiting.ts';
 
 startBrowserForThisFile();
+
+const visitor = oneVisitor();
 
 let folder = '';
 beforeAll(async () => {
@@ -41,32 +43,39 @@ describe.each(Object.entries(demoTexts))('printed: %s', (_file, text) => {
   });
 
   test('from the workbench, the pages and nothing else', async () => {
-    const workbench = await openBrief({ text });
-    const { page } = workbench;
+    const { page, expectNoComplaints } = visitor();
+    await showBrief(page, text);
     for (const format of formats) {
       const pages = await printed(page, format);
       expectBriefPages(pages, text, 'metric');
       expect(pages.join(' ')).not.toMatch(/Start my own|Who asks, and how|Save as an HTML|assumptions left/i);
     }
-    workbench.expectNoComplaints();
-    await workbench.close();
+    expectNoComplaints();
   });
 });
+
+interface Looked {
+  readonly demo?: string;
+  readonly colorScheme?: 'light' | 'dark';
+  readonly viewport?: { readonly width: number; readonly height: number };
+}
 
 describe('for everybody', () => {
   test.each([
     ['light', {}],
     ['dark', { colorScheme: 'dark' }],
     ['phone', { viewport: screens.phone }],
-    ['propane', { text: demoTexts['propane-in-the-cabinet.json']! }],
+    ['propane', { demo: 'propane-in-the-cabinet.json' }],
   ] as const)(
     '%s: the accessibility engine finds no fault, and nothing is wider than the screen',
-    async (_name, options) => {
-      const workbench = await openBrief(options);
-      const { page } = workbench;
+    async (_name, on) => {
+      const { demo = 'reef-in-the-study.json', colorScheme = 'light', viewport = screens.wide } = on as Looked;
+      const { page } = visitor();
+      await page.setViewportSize(viewport);
+      await page.emulateMedia({ colorScheme });
+      await showBrief(page, demoTexts[demo]!);
       expect(await accessibilityFaults(page)).toEqual([]);
       await expect.poll(() => tooWide(page)).toBeLessThanOrEqual(0);
-      await workbench.close();
     },
   );
 
@@ -84,17 +93,15 @@ describe('for everybody', () => {
 test.each(Object.entries(demoTexts))(
   'still pictures of %s: the browser reads them, and real letters keep clear',
   async (_file, text) => {
-    const workbench = await openWorkbench();
     for (const view of ['metric', 'us'] as const) {
       const { diagram } = briefOf(text, view);
       const { year } = assessed(text, view).assessment;
       for (const chart of [diagram, monthsChart(year, view)]) {
         const svg = chartSvg(chart, { width: 720, height: 400 });
-        const found = await workbench.page.evaluate(readPicture, svg);
+        const found = await visitor().page.evaluate(readPicture, svg);
         expect(found).toEqual({ fault: '', outside: [], overlapping: [] });
       }
     }
-    await workbench.close();
   },
 );
 

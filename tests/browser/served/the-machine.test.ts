@@ -2,18 +2,16 @@
 // point that does not fit, a measurement on the bench, several machines, other units, keyboard, phone, paper, and what the
 // accessibility engine finds.
 
-import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { beforeAll, describe, expect, test } from 'vitest';
+import { demoTexts } from '../../designs.ts';
 import { accessibilityFaults } from '../accessibility.ts';
-import { type OpenWorkbench, openWorkbench, screens, startBrowserForThisFile } from '../harness.ts';
-import { chooseUnits, drawCharts, settled, shown, tooWide } from '../waiting.ts';
+import { oneVisitor, screens, startBrowserForThisFile } from '../harness.ts';
+import { chooseUnits, drawCharts, openDesign, settled, shown, tooWide } from '../waiting.ts';
 
 startBrowserForThisFile();
 
-const example = 'frag-tank-cold-garage.json';
-const text = readFileSync(new URL(`../../../data/designs/${example}`, import.meta.url), 'utf8');
-const { name } = JSON.parse(text) as { name: string };
+const text = demoTexts['frag-tank-cold-garage.json']!;
 
 /** R600a reciprocating, 13.54 cm³, 60 Hz, condensing 35 °C, return gas and liquid 32.2 °C: four published rows (F. Fortkamp 2022). */
 const published = [
@@ -52,17 +50,12 @@ function withTable(rows: readonly (readonly number[])[]): string {
   return JSON.stringify(design);
 }
 
-async function open(design: string, options: Parameters<typeof openWorkbench>[0] = {}): Promise<OpenWorkbench> {
-  const workbench = await openWorkbench({ path: '#the-machine', ...options });
-  const { page } = workbench;
-  await page.waitForSelector('.machine-study .chart');
-  await page
-    .locator('input[type=file]')
-    .first()
-    .setInputFiles({ name: example, mimeType: 'application/json', buffer: Buffer.from(design) });
-  await page.locator('.top', { hasText: name }).waitFor();
-  await studied(page);
-  return workbench;
+const visitor = oneVisitor({ path: '#two-bills' });
+
+async function open(design: string): Promise<{ page: Page; expectNoComplaints: () => void }> {
+  const { page, expectNoComplaints } = visitor();
+  await openDesign(page, design, 'the-machine');
+  return { page, expectNoComplaints };
 }
 
 /** The study is of the design as it stands. */
@@ -72,14 +65,11 @@ const answer = (page: Page) => page.locator('.station-answer').textContent();
 const block = (page: Page, title: string) =>
   page.locator('section.block', { has: page.getByRole('heading', { name: title }) });
 
-describe('one visitor', () => {
-  let workbench: OpenWorkbench;
+describe('the design as it was opened', () => {
   let page: Page;
   beforeAll(async () => {
-    workbench = await open(text);
-    page = workbench.page;
+    ({ page } = await open(text));
   });
-  afterAll(() => workbench.close());
 
   test('the sentence: what it was built for, where it would run, heat, electricity, current, first limit', async () => {
     const words = (await answer(page)) ?? '';
@@ -161,21 +151,17 @@ describe('one visitor', () => {
 
   test('without faults', async () => {
     expect(await accessibilityFaults(page)).toEqual([]);
-    workbench.expectNoComplaints();
+    visitor().expectNoComplaints();
   });
 });
 
 describe('what is known of it', () => {
   test('a published table fits the machine; a wrong number in it is pointed at, and the way leads into its field', async () => {
-    const workbench = await open(withTable(published));
-    const { page } = workbench;
+    const { page, expectNoComplaints } = await open(withTable(published));
     const known = block(page, 'How it is known');
     await expect.poll(() => known.textContent()).toContain('a machine that meets all of them is likely');
     const wrong = published.map(([te, q, p]) => (te === -20 ? [te, 452, p!] : [te!, q!, p!]));
-    await page
-      .locator('input[type=file]')
-      .first()
-      .setInputFiles({ name: example, mimeType: 'application/json', buffer: Buffer.from(withTable(wrong)) });
+    await open(withTable(wrong));
     await expect.poll(() => known.textContent()).toContain('does not fit the rest');
     const odd = known.locator('.known-odd li');
     await expect.poll(() => odd.first().textContent()).toMatch(/line 4: 452.W was given/);
@@ -188,13 +174,11 @@ describe('what is known of it', () => {
       .toBe('machine.compressor.tables.0.table');
     await studied(page);
     expect(await accessibilityFaults(page)).toEqual([]);
-    workbench.expectNoComplaints();
-    await workbench.close();
+    expectNoComplaints();
   });
 
   test('a table is pasted: what was read is said back, what cannot be read names line and column, and the answer moves', async () => {
-    const workbench = await open(text);
-    const { page } = workbench;
+    const { page, expectNoComplaints } = await open(text);
     const before = await answer(page);
     await page.locator('.station-inputs summary', { hasText: 'I know more' }).click();
     await page.locator('.station-inputs summary', { hasText: 'A table of points' }).click();
@@ -222,13 +206,11 @@ describe('what is known of it', () => {
       .toContain('What was read of the table: 3 points');
     await page.getByRole('button', { name: 'Undo' }).click();
     await expect.poll(() => answer(page)).toBe(before);
-    workbench.expectNoComplaints();
-    await workbench.close();
+    expectNoComplaints();
   });
 
   test('by keyboard alone: a measurement on the bench with amps instead of watts', async () => {
-    const workbench = await open(text);
-    const { page } = workbench;
+    const { page, expectNoComplaints } = await open(text);
     await page.locator('.station-inputs summary', { hasText: 'I know more' }).focus();
     await page.keyboard.press('Enter');
     await page.locator('.station-inputs summary', { hasText: 'Measured by yourself' }).focus();
@@ -257,53 +239,49 @@ describe('what is known of it', () => {
     await expect.poll(() => page.evaluate(() => document.activeElement?.textContent)).toBe('Add a measurement');
     await studied(page);
     await expect.poll(() => block(page, 'How it is known').textContent()).toMatch(/values? (were|was) given of it/);
-    workbench.expectNoComplaints();
-    await workbench.close();
+    expectNoComplaints();
   });
 });
 
 test('two machines: the plan stands among the numbers, heat and electricity are of both', async () => {
-  const workbench = await open(text);
-  const { page } = workbench;
+  const { page, expectNoComplaints } = await open(text);
   const field = page.getByRole('textbox', { name: 'How many such machines' });
   await field.fill('2');
   await field.press('Enter');
   await page.locator('.station-head', { hasText: 'Electricity of 2 compressors' }).waitFor();
   await studied(page);
   await expect.poll(() => block(page, 'How many of them').locator('tr.planned th').textContent()).toMatch(/^2/);
-  workbench.expectNoComplaints();
-  await workbench.close();
+  expectNoComplaints();
 });
 
 test('where the answer is not to build, no amount of refrigerant is shown', async () => {
   const design = JSON.parse(text);
   design.machine.refrigerant = 'R290';
-  const workbench = await open(JSON.stringify(design));
-  const { page } = workbench;
+  const { page, expectNoComplaints } = await open(JSON.stringify(design));
   await page.locator('#verdict', { hasText: /do not build/i }).waitFor();
   await studied(page);
   await expect.poll(() => page.locator('.station-head .study-only').count()).toBe(1);
   const words = (await block(page, 'How many of them').textContent()) ?? '';
   expect(words).toContain('How much each circuit holds is withheld.');
   expect(words).not.toMatch(/holds \d/);
-  workbench.expectNoComplaints();
-  await workbench.close();
+  expectNoComplaints();
 });
 
 test('a phone in the dark: nothing is wider than the screen, no faults', async () => {
-  const workbench = await open(text, { viewport: screens.phone, colorScheme: 'dark' });
-  const { page } = workbench;
+  const { page } = await open(text);
+  await page.setViewportSize(screens.phone);
+  await page.emulateMedia({ colorScheme: 'dark' });
   await drawCharts(page);
   await expect.poll(() => tooWide(page)).toBeLessThanOrEqual(0);
   expect(await accessibilityFaults(page)).toEqual([]);
-  await workbench.close();
+  await page.setViewportSize(screens.wide);
+  await page.emulateMedia({ colorScheme: null });
 });
 
 test('on paper: tables stay, what is pressed goes', async () => {
-  const workbench = await open(text);
-  const { page } = workbench;
+  const { page } = await open(text);
   await page.emulateMedia({ media: 'print' });
   await expect.poll(() => block(page, 'How near its limits').locator('table').first().isVisible()).toBe(true);
   await expect.poll(() => page.getByRole('group', { name: 'Range and limits at condensing' }).isVisible()).toBe(false);
-  await workbench.close();
+  await page.emulateMedia({ media: null });
 });

@@ -1,30 +1,22 @@
 // The station What to wrap: the answer, the waterfall and the cards, a measure changed, added and removed, other units, the
 // keyboard, a phone, paper, and what the accessibility engine finds.
 
-import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { beforeAll, describe, expect, test } from 'vitest';
+import { demoTexts } from '../../designs.ts';
 import { accessibilityFaults } from '../accessibility.ts';
-import { type OpenWorkbench, openWorkbench, screens, startBrowserForThisFile } from '../harness.ts';
-import { chooseUnits, drawCharts, settled, tooWide } from '../waiting.ts';
+import { oneVisitor, screens, startBrowserForThisFile } from '../harness.ts';
+import { chooseUnits, drawCharts, openDesign, settled, tooWide } from '../waiting.ts';
 
 startBrowserForThisFile();
 
-const example = 'frag-tank-cold-garage.json';
-const text = readFileSync(new URL(`../../../data/designs/${example}`, import.meta.url), 'utf8');
-const { name } = JSON.parse(text) as { name: string };
+const visitor = oneVisitor({ path: '#two-bills' });
 
-async function openExample(options: Parameters<typeof openWorkbench>[0] = {}): Promise<OpenWorkbench> {
-  const workbench = await openWorkbench({ path: '#what-to-wrap', ...options });
-  const { page } = workbench;
-  await page.waitForSelector('.wrapping .measure');
-  await page
-    .locator('input[type=file]')
-    .first()
-    .setInputFiles({ name: example, mimeType: 'application/json', buffer: Buffer.from(text) });
-  await page.locator('.top', { hasText: name }).waitFor();
+async function openExample(): Promise<{ page: Page; expectNoComplaints: () => void }> {
+  const { page, expectNoComplaints } = visitor();
+  await openDesign(page, demoTexts['frag-tank-cold-garage.json']!, 'what-to-wrap');
   await answered(page, / first: that saves /);
-  return workbench;
+  return { page, expectNoComplaints };
 }
 
 async function answered(page: Page, words: RegExp): Promise<void> {
@@ -36,14 +28,11 @@ async function answered(page: Page, words: RegExp): Promise<void> {
 const cards = (page: Page) => page.locator('.measure');
 const measureNames = (page: Page) => page.locator('.measure h4').allTextContents();
 
-describe('one visitor', () => {
-  let workbench: OpenWorkbench;
+describe('the design as it was opened', () => {
   let page: Page;
   beforeAll(async () => {
-    workbench = await openExample();
-    page = workbench.page;
+    ({ page } = await openExample());
   });
-  afterAll(() => workbench.close());
 
   test('the answer names what comes first, what it saves and when it is paid for; the cards follow that order', async () => {
     const answer = (await page.locator('.station-answer').textContent()) ?? '';
@@ -81,7 +70,7 @@ describe('one visitor', () => {
   test('without faults, with the curve drawn', async () => {
     await drawCharts(page);
     expect(await accessibilityFaults(page)).toEqual([]);
-    workbench.expectNoComplaints();
+    visitor().expectNoComplaints();
   });
 
   test('other units: inches and BTU/h everywhere, and back', async () => {
@@ -100,8 +89,7 @@ describe('one visitor', () => {
 
 describe('the list', () => {
   test('one removed, one changed, one added: each is one step, and the usual ones come back', async () => {
-    const workbench = await openExample();
-    const { page } = workbench;
+    const { page, expectNoComplaints } = await openExample();
     const usual = await measureNames(page);
     const last = cards(page).last();
     await last.getByRole('button', { name: /^Remove: / }).click();
@@ -134,13 +122,11 @@ describe('the list', () => {
     await settled(page);
     await page.getByRole('button', { name: 'Take the usual measures in place of this list' }).click();
     await expect.poll(() => measureNames(page)).toEqual(usual);
-    workbench.expectNoComplaints();
-    await workbench.close();
+    expectNoComplaints();
   });
 
   test('by keyboard alone: a measure is opened, changed and removed', async () => {
-    const workbench = await openExample();
-    const { page } = workbench;
+    const { page, expectNoComplaints } = await openExample();
     const count = await cards(page).count();
     await cards(page)
       .first()
@@ -161,37 +147,38 @@ describe('the list', () => {
     await page.keyboard.press('Enter');
     await expect.poll(() => cards(page).count()).toBe(count - 1);
     await expect.poll(() => page.evaluate(() => document.activeElement?.textContent)).toBe('Add a measure');
-    await workbench.close();
+    expectNoComplaints();
   });
 
   test('a tank known by its meter alone says what cannot be reckoned, and where to give its sizes', async () => {
-    const workbench = await openWorkbench({ path: '#what-to-wrap' });
-    const { page } = workbench;
+    const { page } = visitor();
+    await openDesign(page, demoTexts['reef-in-the-study.json']!, 'what-to-wrap');
     await answered(page, /sizes are known/);
     await page.getByRole('link', { name: 'Give the sizes of the tank' }).click();
     await expect.poll(() => page.locator('#page-title').textContent()).toBe('What leaves');
-    await workbench.close();
+    visitor().expectNoComplaints();
   });
 });
 
 test('a phone in the dark: nothing is wider than the screen, one scale for all bars, no faults', async () => {
-  const workbench = await openExample({ viewport: screens.phone, colorScheme: 'dark' });
-  const { page } = workbench;
+  const { page } = await openExample();
+  await page.setViewportSize(screens.phone);
+  await page.emulateMedia({ colorScheme: 'dark' });
   await drawCharts(page);
   await expect.poll(() => tooWide(page)).toBeLessThanOrEqual(0);
   const widths = await page.locator('.waterfall-bar').evaluateAll((bars) => bars.map((bar) => bar.clientWidth));
   expect(new Set(widths).size).toBe(1);
   expect(await accessibilityFaults(page)).toEqual([]);
-  await workbench.close();
+  await page.setViewportSize(screens.wide);
+  await page.emulateMedia({ colorScheme: null });
 });
 
 test('on paper: the cards stay, what is pressed goes', async () => {
-  const workbench = await openExample();
-  const { page } = workbench;
+  const { page } = await openExample();
   await page.emulateMedia({ media: 'print' });
   const removing = page.getByRole('button', { name: /^Remove: /, includeHidden: true }).first();
   await expect.poll(() => cards(page).first().isVisible()).toBe(true);
   await expect.poll(() => removing.isVisible()).toBe(false);
   await expect.poll(() => page.locator('.measure-adding').isVisible()).toBe(false);
-  await workbench.close();
+  await page.emulateMedia({ media: null });
 });
