@@ -4,15 +4,20 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
 import { accessibilityFaults } from './accessibility.ts';
-import { openWorkbench, screens, startBrowserForThisFile } from './harness.ts';
-import { chooseUnits, drawCharts, shown, tooWide } from './waiting.ts';
+import { oneVisitor, screens, startBrowserForThisFile } from './harness.ts';
+import { chooseUnits, drawCharts, go, tooWide } from './waiting.ts';
 
 startBrowserForThisFile();
 
-async function openPaper(options: Parameters<typeof openWorkbench>[0] = {}) {
-  const workbench = await openWorkbench({ path: '#side-by-side', ...options });
-  await shown(workbench.page, 'side-by-side');
-  return workbench;
+const visitor = oneVisitor({ path: '#side-by-side' });
+
+/** The paper with the choice that it begins with. */
+async function openPaper(): Promise<{ page: Page; expectNoComplaints: () => void }> {
+  const { page, expectNoComplaints } = visitor();
+  await go(page, 'cautions');
+  await page.evaluate(() => localStorage.removeItem('kettlefin.sideBySide'));
+  await go(page, 'side-by-side');
+  return { page, expectNoComplaints };
 }
 
 const cellsOf = (page: Page, label: string) =>
@@ -20,8 +25,7 @@ const cellsOf = (page: Page, label: string) =>
 
 describe('what is shown', () => {
   test('the fluid of the machine first, the others under their heading; law, safety and oil before any number', async () => {
-    const workbench = await openPaper();
-    const { page } = workbench;
+    const { page, expectNoComplaints } = await openPaper();
     const table = page.locator('table.comparison');
     expect(await table.locator('.comparison-fluid').allTextContents()).toEqual(['R134a', 'R600a', 'R290']);
     expect(await table.getByRole('columnheader', { name: 'Not for this machine, for study only' }).count()).toBe(1);
@@ -42,13 +46,11 @@ describe('what is shown', () => {
     ]);
     expect(await page.locator('.station-answer').textContent()).toContain('made for R134a alone');
     expect(await page.getByText('Only R134a is for this machine, so nothing is ranked.').count()).toBe(1);
-    workbench.expectNoComplaints();
-    await workbench.close();
+    expectNoComplaints();
   });
 
   test('the loops over one another, with their table', async () => {
-    const workbench = await openPaper();
-    const { page } = workbench;
+    const { page, expectNoComplaints } = await openPaper();
     await drawCharts(page);
     await expect.poll(() => page.locator('.chart .legendtext').allTextContents()).toEqual(['R134a', 'R600a', 'R290']);
     const dashes = await page
@@ -57,12 +59,11 @@ describe('what is shown', () => {
     expect(new Set(dashes).size).toBe(3);
     await page.locator('.chart summary').click();
     await expect.poll(() => page.locator('.chart tbody tr').count()).toBe(3);
-    await workbench.close();
+    expectNoComplaints();
   });
 
   test('how a number was computed, fluid by fluid', async () => {
-    const workbench = await openPaper();
-    const { page } = workbench;
+    const { page, expectNoComplaints } = await openPaper();
     await page.locator('.comparison-workings summary', { hasText: 'R290' }).click();
     await page
       .locator('.comparison-workings details[open] button', { hasText: 'Heat per volume of gas drawn in' })
@@ -70,14 +71,13 @@ describe('what is shown', () => {
     const working = page.locator('.comparison-workings .working').first();
     await expect.poll(() => working.textContent()).toContain('Volumetric heating capacity');
     expect(await page.locator('.comparison-workings').getByText('Open in Working').count()).toBe(0);
-    await workbench.close();
+    expectNoComplaints();
   });
 });
 
 describe('choices', () => {
   test('by keyboard: another basis, another fluid; both are kept for the next visit to the paper', async () => {
-    const workbench = await openPaper();
-    const { page } = workbench;
+    const { page, expectNoComplaints } = await openPaper();
     await page.getByRole('radio', { name: 'The same temperatures' }).focus();
     await page.keyboard.press('ArrowRight');
     await expect.poll(() => cellsOf(page, 'Displacement needed for it').count()).toBe(3);
@@ -90,31 +90,29 @@ describe('choices', () => {
     await expect.poll(() => page.locator('#page-title').textContent()).toBe('Where it settles');
     await page.getByRole('link', { name: 'Side by side' }).click();
     await expect.poll(() => cellsOf(page, 'Displacement needed for it').count()).toBe(4);
-    workbench.expectNoComplaints();
-    await workbench.close();
+    expectNoComplaints();
   });
 
   test('fewer than two fluids are not compared, and what is shown is marked as of before', async () => {
-    const workbench = await openPaper();
-    const { page } = workbench;
+    const { page, expectNoComplaints } = await openPaper();
     await page.getByRole('checkbox', { name: /^R600a/ }).uncheck();
     await page.getByRole('checkbox', { name: /^R290/ }).uncheck();
     await page.getByText('Choose at least two fluids.').waitFor();
     await page.getByText('What is shown belongs to the choice before.').waitFor();
     await page.getByRole('checkbox', { name: /^R290/ }).check();
     await expect.poll(() => page.locator('.comparison-fluid').allTextContents()).toEqual(['R134a', 'R290']);
-    await workbench.close();
+    expectNoComplaints();
   });
 
   test('US units', async () => {
-    const workbench = await openPaper();
-    const { page } = workbench;
+    const { page, expectNoComplaints } = await openPaper();
     await chooseUnits(page, 'US');
     await expect
       .poll(async () => (await cellsOf(page, 'Evaporating pressure, gauge').first().textContent())?.replace(/\s/g, ' '))
       .toMatch(/psig/);
     await expect.poll(() => cellsOf(page, 'Heat out of the condenser').first().textContent()).toContain('BTU/h');
-    await workbench.close();
+    await chooseUnits(page, 'Metric');
+    expectNoComplaints();
   });
 });
 
@@ -122,15 +120,16 @@ describe('for everybody', () => {
   test.each(['light', 'dark'] as const)(
     'no fault that the accessibility engine finds in the %s',
     async (colorScheme) => {
-      const workbench = await openPaper({ colorScheme });
-      expect(await accessibilityFaults(workbench.page)).toEqual([]);
-      await workbench.close();
+      const { page } = await openPaper();
+      await page.emulateMedia({ colorScheme });
+      expect(await accessibilityFaults(page)).toEqual([]);
+      await page.emulateMedia({ colorScheme: null });
     },
   );
 
   test('phone: the table scrolls inside itself, its row heads stay in sight', async () => {
-    const workbench = await openPaper({ viewport: screens.phone });
-    const { page } = workbench;
+    const { page, expectNoComplaints } = await openPaper();
+    await page.setViewportSize(screens.phone);
     expect(await accessibilityFaults(page)).toEqual([]);
     await expect.poll(() => tooWide(page)).toBeLessThanOrEqual(0);
     const scroll = page.locator('.comparison-scroll');
@@ -140,14 +139,14 @@ describe('for everybody', () => {
     const head = await page.getByRole('rowheader', { name: 'Safety class' }).boundingBox();
     const box = await scroll.boundingBox();
     expect(Math.abs(head!.x - box!.x)).toBeLessThan(2);
-    await workbench.close();
+    await page.setViewportSize(screens.wide);
+    expectNoComplaints();
   });
 });
 
 describe('on paper', () => {
   test('crosswise while this paper is open, with the whole table between the margins', async () => {
-    const workbench = await openPaper();
-    const { page } = workbench;
+    const { page, expectNoComplaints } = await openPaper();
     const pageRules = () =>
       page.evaluate(() => document.adoptedStyleSheets.map((sheet) => sheet.cssRules[0]?.cssText ?? '').join(' '));
     await expect.poll(pageRules).toContain('landscape');
@@ -165,6 +164,6 @@ describe('on paper', () => {
     await page.setViewportSize(screens.wide);
     await page.getByRole('link', { name: 'Two bills' }).click();
     await expect.poll(pageRules).not.toContain('landscape');
-    await workbench.close();
+    expectNoComplaints();
   });
 });

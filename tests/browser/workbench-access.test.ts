@@ -4,24 +4,26 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
 import { type PageName, paperNames, stationNames } from '../../src/app/pages.ts';
-import { type OpenWorkbench, openWorkbench, screens, startBrowserForThisFile } from './harness.ts';
+import { oneVisitor, openWorkbench, screens, startBrowserForThisFile } from './harness.ts';
 import { drawCharts, go, shown, tooWide } from './waiting.ts';
 
 startBrowserForThisFile();
 
+const visitor = oneVisitor();
+
 async function openStation(
   station: PageName,
-  options: Parameters<typeof openWorkbench>[0] = {},
-): Promise<OpenWorkbench> {
-  const workbench = await openWorkbench({ ...options, path: `#${station}` });
-  await shown(workbench.page, station);
-  return workbench;
+  screen: keyof typeof screens = 'wide',
+): Promise<{ page: Page; expectNoComplaints: () => void }> {
+  const { page, expectNoComplaints } = visitor();
+  await page.setViewportSize(screens[screen]);
+  await go(page, station);
+  return { page, expectNoComplaints };
 }
 
 describe('any width', () => {
   test('nothing is wider than the screen, from 360 to 1600 px', async () => {
-    const workbench = await openStation('what-leaves');
-    const { page } = workbench;
+    const { page, expectNoComplaints } = await openStation('what-leaves');
     for (const station of [...stationNames, ...paperNames]) {
       await go(page, station);
       for (const width of [360, 390, 768, 1024, 1440, 1600]) {
@@ -30,7 +32,7 @@ describe('any width', () => {
         await expect.poll(() => tooWide(page), { message: `${station} at ${width} px` }).toBeLessThanOrEqual(0);
       }
     }
-    await workbench.close();
+    expectNoComplaints();
   });
 });
 
@@ -54,8 +56,7 @@ async function boxes(page: Page) {
 
 describe('in sight', () => {
   test.each(['wide', 'laptop', 'phone'] as const)('%s: row of stations, heading and caution', async (screen) => {
-    const workbench = await openStation('where-it-settles', { viewport: screens[screen] });
-    const { page } = workbench;
+    const { page, expectNoComplaints } = await openStation('where-it-settles', screen);
     const openers = [
       [() => page.locator('.heat-node[data-node="machine"]').click(), 'The machine'],
       [() => page.getByRole('link', { name: 'Where it settles' }).click(), 'Where it settles'],
@@ -82,14 +83,17 @@ describe('in sight', () => {
     expect(await page.locator('.caution-line').textContent()).toContain('not permission to build');
     await page.getByRole('button', { name: 'Start my own' }).click();
     await expect.poll(() => page.locator('dialog .caution-line').isVisible()).toBe(true);
-    await workbench.close();
+    await page.keyboard.press('Escape');
+    await page.getByRole('dialog').waitFor({ state: 'detached' });
+    expectNoComplaints();
   });
 });
 
 describe('on paper', () => {
   test('pictures fit between the margins in the light, and the caution stands at the foot of every page', async () => {
-    const workbench = await openStation('where-it-settles', { colorScheme: 'dark' });
-    const { page } = workbench;
+    const { page, expectNoComplaints } = await openStation('cautions');
+    await page.emulateMedia({ colorScheme: 'dark' });
+    await go(page, 'where-it-settles');
     await page.waitForSelector('.chart-picture');
     await drawCharts(page);
     const drawn = () =>
@@ -110,13 +114,14 @@ describe('on paper', () => {
     await page.emulateMedia({ media: 'screen' });
     await page.evaluate(() => dispatchEvent(new Event('afterprint')));
     await expect.poll(drawn).toEqual(before);
-    workbench.expectNoComplaints();
-    await workbench.close();
+    await page.emulateMedia({ colorScheme: null, media: null });
+    expectNoComplaints();
   });
 });
 
 test('printing waits for the pictures that nobody has looked at yet', async () => {
-  const workbench = await openStation('two-bills', {
+  const workbench = await openWorkbench({
+    path: '#two-bills',
     before: () => {
       const seen = globalThis as { statesWhenPrinted?: (string | null)[] };
       window.print = () => {
@@ -126,6 +131,7 @@ test('printing waits for the pictures that nobody has looked at yet', async () =
     },
   });
   const { page } = workbench;
+  await shown(page, 'two-bills');
   await expect.poll(() => page.locator('.chart-picture[data-state="waiting"]').count()).toBe(2);
   await page.locator('summary', { hasText: 'View' }).click();
   await page.getByRole('button', { name: 'Print this page' }).click();
@@ -137,8 +143,7 @@ test('printing waits for the pictures that nobody has looked at yet', async () =
 
 describe('charts', () => {
   test('offer nothing that leaves this machine, and have their table beside them', async () => {
-    const workbench = await openStation('where-it-settles');
-    const { page } = workbench;
+    const { page, expectNoComplaints } = await openStation('where-it-settles');
     await drawCharts(page);
     const offers = await page.evaluate(() =>
       [...document.querySelectorAll('.modebar-btn')].map((button) => button.getAttribute('data-title') ?? ''),
@@ -146,7 +151,6 @@ describe('charts', () => {
     expect(offers.join()).not.toMatch(/share|cloud|edit|plotly/i);
     const charts = await page.locator('.chart').count();
     await expect.poll(() => page.locator('.chart details table').count()).toBe(charts);
-    workbench.expectNoComplaints();
-    await workbench.close();
+    expectNoComplaints();
   });
 });
