@@ -1,10 +1,8 @@
 // The working of a machine found from its description: each of its numbers out of its range and how far the points move it,
 // how far every given value is off, and its current against the rated one.
 
-import type { OperatingPoint } from '../../loop/index.ts';
 import {
   currentShare,
-  endsAt,
   type HermeticParameter,
   hermeticParameters,
   type MachineOrigins,
@@ -14,7 +12,9 @@ import {
 import { type StepInput, type WorkingStep, workingStep } from '../../quantities/index.ts';
 import type { StagedDesign } from '../stages/engine-assumptions.ts';
 import type { StageResults } from '../stages/index.ts';
-import { compressorPath, valueAt } from '../stages/machine.ts';
+import { compressorPath } from '../stages/machine.ts';
+import { missSteps, residualResult } from './correction.ts';
+import { givenSteps } from './given.ts';
 
 /** Name of the step that gives a number of the likely machine. */
 function identifiedResult(parameter: HermeticParameter): string {
@@ -56,25 +56,7 @@ export function machineOrigins(
   };
 }
 
-/** Steps `<prefix>.doubt.flow.correction`, …: what the points around tell of the model there. */
-export function doubtSteps({ compressor: { doubt } }: OperatingPoint, prefix: string): readonly WorkingStep[] {
-  if (doubt === null) return [];
-  return (['flow', 'power'] as const).flatMap((kind) => {
-    const { correction, halfWidth } = doubt[kind];
-    const variance = (halfWidth / (1 + correction) / endsAt) ** 2;
-    return [
-      workingStep(`${prefix}.doubt.${kind}.correction`, 'compressor.modelCorrection', correction, {
-        mu: [Math.log1p(correction)],
-      }),
-      workingStep(`${prefix}.doubt.${kind}.halfWidth`, 'compressor.modelDoubt', halfWidth, {
-        f: [1 + correction],
-        v: [variance],
-      }),
-    ];
-  });
-}
-
-/** Steps `identified.<number>`, and `identified.residuals.<index>` in the order of the given values. */
+/** Steps `identified.<number>`; `identified.residuals.<index>` in the order of the given values, and what is missed of each. */
 export function identifiedSteps(
   design: StagedDesign,
   { identified }: Pick<StageResults, 'identified'>,
@@ -96,17 +78,20 @@ export function identifiedSteps(
         })
       : workingStep(identifiedResult(name), 'compressor.identifiedByFactor', compressor[name], common);
   });
-  return [...numbers, ...residuals.map((residual, index) => residualStep(design, residual, index))];
+  const given = givenSteps(design, residuals);
+  return [
+    ...numbers,
+    ...given.steps,
+    ...residuals.map((residual, index) => residualStep(residual, given.values[index]!, index)),
+    ...missSteps(identified),
+  ];
 }
 
-function residualStep(design: StagedDesign, residual: Residual, index: number): WorkingStep {
-  const { path, quantity, given, modelled, deviation } = residual;
-  const isField = valueAt(design.machine.compressor, path) === given;
-  const value: StepInput = isField ? [given, path] : [given];
-  const name = `identified.residuals.${index}`;
+function residualStep({ quantity, modelled, deviation }: Residual, given: StepInput, index: number): WorkingStep {
+  const name = residualResult(index);
   return quantity === 'dischargeTemperature'
-    ? workingStep(name, 'compressor.temperatureDeviation', deviation, { T: [modelled], T_given: value })
-    : workingStep(name, 'compressor.relativeDeviation', deviation, { X: [modelled], X_given: value });
+    ? workingStep(name, 'compressor.temperatureDeviation', deviation, { T: [modelled], T_given: given })
+    : workingStep(name, 'compressor.relativeDeviation', deviation, { X: [modelled], X_given: given });
 }
 
 /** Current in the coldest spell over the rated one, where that is known. */

@@ -10,7 +10,8 @@ import type { StagedDesign } from '../stages/engine-assumptions.ts';
 import { loopSlice, type StageResults } from '../stages/index.ts';
 import { type MachinePlace, machineAt } from '../stages/machine.ts';
 import { allMachines, machineState, tankHeat } from '../stages/plant.ts';
-import { doubtSteps, machineOrigins } from './identified.ts';
+import { doubtSteps } from './correction.ts';
+import { machineOrigins } from './identified.ts';
 import { atmosphere } from './tank.ts';
 
 /** Temperatures around the machine, and where they came from. */
@@ -61,7 +62,8 @@ export function operatingSteps(
     suctionPressureLimit: 'exchangers.suctionPressureLimit',
     areLevelsGiven,
   };
-  return [...doubtSteps(operating, prefix), ...operatingPointWorking(input, operating, origins, prefix)];
+  const doubt = doubtSteps(operating.compressor, compressor, input.fluid, prefix);
+  return [...doubt, ...operatingPointWorking(input, operating, origins, prefix)];
 }
 
 /** Sizes that the assumed approaches imply. */

@@ -109,19 +109,45 @@ export const leastLift = 5;
 export function gridOf(fluid: Refrigerant, group: CoefficientGroup): readonly GridPoint[] {
   const points: GridPoint[] = [];
   const conditionsOf = group.dependsOnLiquid ? ratedConditions : conditionsWithoutCapacity;
-  for (const condensing of levels(group.condensingRange, condensingLevels)) {
-    for (const evaporating of levels(group.evaporatingRange, evaporatingLevels)) {
-      if (condensing - evaporating < leastLift) continue;
-      const conditions = conditionsOf(fluid, group.basis, evaporating, condensing, `${group.path}.basis`);
-      points.push({ evaporating, condensing, conditions, states: ratedStates(fluid, conditions) });
-    }
+  for (const { evaporating, condensing } of gridLevels(group)) {
+    const conditions = conditionsOf(fluid, group.basis, evaporating.value, condensing.value, `${group.path}.basis`);
+    const states = ratedStates(fluid, conditions);
+    points.push({ evaporating: evaporating.value, condensing: condensing.value, conditions, states });
   }
   if (points.length > 0) return points;
   const expected = `condensing temperatures at least ${leastLift} K above evaporating ones`;
   throw new InputError(`${group.path}.condensingRange`, group.condensingRange.high, expected, 'noLift');
 }
 
-function levels({ low, high }: TemperatureRange, count: number): readonly number[] {
-  if (low === high) return [low];
-  return Array.from({ length: count }, (_, index) => low + ((high - low) * index) / (count - 1));
+/** One of the temperatures at which a group is read [K]: level `index` of `steps`, from the lowest of its range. */
+export interface GridLevel {
+  readonly value: number;
+  readonly index: number;
+  readonly steps: number;
+}
+
+/** The two levels of each point of the grid, in its order. */
+export function gridLevels(
+  group: CoefficientGroup,
+): readonly { readonly evaporating: GridLevel; readonly condensing: GridLevel }[] {
+  const evaporatingOnes = levelsOf(group.evaporatingRange, evaporatingLevels);
+  return levelsOf(group.condensingRange, condensingLevels).flatMap((condensing) =>
+    evaporatingOnes
+      .filter((evaporating) => condensing.value - evaporating.value >= leastLift)
+      .map((evaporating) => ({ evaporating, condensing })),
+  );
+}
+
+function levelsOf({ low, high }: TemperatureRange, count: number): readonly GridLevel[] {
+  const steps = low === high ? 0 : count - 1;
+  return Array.from({ length: steps + 1 }, (_, index) => ({
+    value: levelOfGrid(low, high, index, steps),
+    index,
+    steps,
+  }));
+}
+
+/** Level i of n steps from the lowest to the highest [K]; of n = 0 the lowest. */
+export function levelOfGrid(low: number, high: number, index: number, steps: number): number {
+  return steps === 0 ? low : low + ((high - low) * index) / steps;
 }

@@ -1,9 +1,11 @@
 // Formula records of sets of ten coefficients, of flow and capacity, and of another superheat.
 
 import type { Formula, FormulaSymbol } from '../../../quantities/index.ts';
+import { levelOfGrid } from './coefficient-groups.ts';
 import { capacityOfFlow, flowOfCapacity } from './flow-and-capacity.ts';
 import { capacityRatioOf, carriedValue, flowRatioDabiriRice1981, powerRatioDabiriRice1981 } from './superheat.ts';
 import { coefficientPowers, requireTenCoefficients, tenCoefficients } from './ten-coefficients.ts';
+import { onTemperatureScale, valueInSi } from './units.ts';
 
 const flowFile = 'src/parts/compressor/polynomial/flow-and-capacity.ts';
 const superheatFile = 'src/parts/compressor/polynomial/superheat.ts';
@@ -20,13 +22,13 @@ const liquid: FormulaSymbol = {
 function polynomialSymbols(): Readonly<Record<string, FormulaSymbol>> {
   const coefficients = coefficientPowers.map(([i, j], index): [string, FormulaSymbol] => {
     const power = i + j;
-    const per = power === 0 ? '' : power === 1 ? '/K' : `/K^${power}`;
+    const per = power === 0 ? '' : power === 1 ? '/degree' : `/degree^${power}`;
     return [`C${index + 1}`, { meaning: `coefficient ${index + 1} of the set`, unit: `unit of X${per}` }];
   });
   return {
     ...Object.fromEntries(coefficients),
-    S: { meaning: 'saturation (dew) temperature at suction', unit: '°C' },
-    D: { meaning: 'saturation (dew) temperature at discharge', unit: '°C' },
+    S: { meaning: 'saturation temperature at suction, on the scale of the set', unit: 'degrees of the set' },
+    D: { meaning: 'saturation temperature at discharge, on the scale of the set', unit: 'degrees of the set' },
   };
 }
 
@@ -35,7 +37,66 @@ function example(values: readonly number[], S: number, D: number): Readonly<Reco
   return { ...Object.fromEntries(values.map((value, index) => [`C${index + 1}`, value])), S, D };
 }
 
+const level: FormulaSymbol = { meaning: 'saturation temperature', unit: 'K', quantity: 'temperature' };
+
 export const polynomialFormulas: readonly Formula[] = [
+  {
+    id: 'compressor.levelOfGrid',
+    title: 'Saturation temperature at which the coefficients are read',
+    result: { symbol: 'T', ...level },
+    expression: 'n == 0 ? T_low : T_low + (T_high - T_low) * i / n',
+    symbols: {
+      T_low: { ...level, meaning: 'lowest at which all sets of the machine hold' },
+      T_high: { ...level, meaning: 'highest at which all sets of the machine hold' },
+      i: { meaning: 'number of the level, from 0', unit: '1' },
+      n: { meaning: 'number of the last level', unit: '1' },
+    },
+    source: 'levels spread evenly over the common range of the sets, its ends among them',
+    validity: 'inside the ranges of the sets only',
+    file: 'src/parts/compressor/polynomial/coefficient-groups.ts',
+    compute: ({ T_low, T_high, i, n }) => levelOfGrid(T_low!, T_high!, i!, n!),
+    examples: [
+      { T_low: 238.15, T_high: 263.15, i: 2, n: 5 },
+      { T_low: 308.15, T_high: 328.15, i: 3, n: 4 },
+    ],
+  },
+  {
+    id: 'compressor.onTemperatureScale',
+    title: 'Saturation temperature on the scale of the set',
+    result: { symbol: 'S', meaning: 'saturation temperature on the scale of the set', unit: 'degrees of the set' },
+    expression: '(T - 273.15) * a + b',
+    symbols: {
+      T: level,
+      a: { meaning: 'degrees of the scale per kelvin', unit: 'degree/K' },
+      b: { meaning: 'what the scale reads at 0 °C', unit: 'degree' },
+    },
+    source: 'definition of °C and °F',
+    validity: 'everywhere',
+    file: 'src/parts/compressor/polynomial/units.ts',
+    compute: ({ T, a, b }) => onTemperatureScale(T!, a!, b!),
+    examples: [
+      { T: 258.15, a: 1.8, b: 32 },
+      { T: 318.15, a: 1, b: 0 },
+    ],
+  },
+  {
+    id: 'compressor.valueInSi',
+    title: 'Value of the ten coefficients in base SI',
+    result: { symbol: 'X', meaning: 'flow, capacity, power or current in base SI', unit: 'kg/s, W or A' },
+    expression: 'X_set * k_unit',
+    symbols: {
+      X_set: { meaning: 'value in the unit of the set', unit: 'unit of X' },
+      k_unit: { meaning: 'base SI per unit of the set', unit: 'SI per unit' },
+    },
+    source: 'definition of the unit',
+    validity: 'everywhere',
+    file: 'src/parts/compressor/polynomial/units.ts',
+    compute: ({ X_set, k_unit }) => valueInSi(X_set!, k_unit!),
+    examples: [
+      { X_set: 3.2, k_unit: 1 / 3600 },
+      { X_set: 640, k_unit: 0.29307107 },
+    ],
+  },
   {
     id: 'compressor.tenCoefficients',
     title: 'Ten coefficients over two saturation temperatures',

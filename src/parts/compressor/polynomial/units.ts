@@ -38,12 +38,33 @@ export function unitFactor(unit: PolynomialUnit): number {
   return (findUnit('massFlow', unit) ?? findUnit('power', unit))!.factor;
 }
 
+/** Degrees of the scale per kelvin, and what it reads at 0 °C. */
+const temperatureScales: Readonly<Record<TemperatureUnit, { readonly perKelvin: number; readonly atZero: number }>> = {
+  celsius: { perKelvin: 1, atZero: 0 },
+  fahrenheit: { perKelvin: 1.8, atZero: 32 },
+};
+
+/** What a scale reads: degrees per kelvin, and its reading at 0 °C. */
+export function temperatureScale(unit: TemperatureUnit): { readonly perKelvin: number; readonly atZero: number } {
+  return temperatureScales[unit];
+}
+
+/** Reading of a scale [degrees of it] = (T − 273.15) a + b, from T [K]. Worked value: 258.15 K, 1.8, 32 → 5 °F. */
+export function onTemperatureScale(temperature: number, perKelvin: number, atZero: number): number {
+  return (temperature - zeroCelsius) * perKelvin + atZero;
+}
+
+/** A value in base SI, from the unit it was printed in and base SI per unit. Worked value: 12 lb/h → 0.00151 kg/s. */
+export function valueInSi(value: number, perUnit: number): number {
+  return value * perUnit;
+}
+
 /** The set with temperatures in °C and its value in base SI. */
 export function coefficientsInSi(
   coefficients: TenCoefficients,
   temperatureUnit: TemperatureUnit,
   unit: PolynomialUnit,
 ): TenCoefficients {
-  const degrees = temperatureUnit === 'celsius' ? { scale: 1, shift: 0 } : { scale: 1.8, shift: 32 };
-  return convertedCoefficients(coefficients, { ...degrees, factor: unitFactor(unit) });
+  const { perKelvin, atZero } = temperatureScales[temperatureUnit];
+  return convertedCoefficients(coefficients, { scale: perKelvin, shift: atZero, factor: unitFactor(unit) });
 }

@@ -8,7 +8,7 @@ import {
   stateInLoop,
   stateWorking,
 } from '../../../matter/refrigerants/index.ts';
-import { type StepInput, type StepInputs, type WorkingStep, workingStep } from '../../../quantities/index.ts';
+import { type StepInput, type WorkingStep, workingStep } from '../../../quantities/index.ts';
 import type { RatingConditions } from '../rating-points.ts';
 import { printedLevels } from './basis.ts';
 import type { CoefficientAt } from './coefficient-at.ts';
@@ -20,13 +20,14 @@ import {
   flowRatioDabiriRice1981,
   powerRatioDabiriRice1981,
 } from './superheat.ts';
-import { coefficientsInSi, zeroCelsius } from './units.ts';
+import { tenCoefficients } from './ten-coefficients.ts';
+import { onTemperatureScale, temperatureScale, unitFactor } from './units.ts';
 
 /**
- * Steps named `<prefix>.own`, and where the value was carried to another gas `<prefix>.flowRatio` and so on up to
+ * Steps up to `<prefix>.own`, and where the value was carried to another gas `<prefix>.flowRatio` and so on up to
  * `<prefix>.corrected`.
  * @param fluid       what the set is of
- * @param set         the set; its coefficients stand in the steps for °C and base SI
+ * @param set         the set; its coefficients stand in the steps as printed
  * @param at          the four temperatures asked for [K]
  * @param result      what coefficientAt gave
  * @param conditions  where the four temperatures came from
@@ -40,9 +41,9 @@ export function coefficientWorking(
   conditions: string,
   prefix: string,
 ): readonly WorkingStep[] {
-  const own = ownValue(fluid, set, at, result, conditions, `${prefix}.own`);
+  const own = ownSteps(fluid, set, at, result, conditions, `${prefix}.own`);
   const { of } = set;
-  if (of === 'current' || result.corrected === null) return [own];
+  if (of === 'current' || result.corrected === null) return own;
   const worked: Worked = {
     fluid,
     prefix,
@@ -65,33 +66,77 @@ export function coefficientWorking(
     X: [result.own, `${prefix}.own`],
     r: [last.value, last.result],
   });
-  return [own, ...states, flow, ...rest, corrected];
+  return [...own, ...states, flow, ...rest, corrected];
 }
 
 function askedOf(result: CoefficientAt, at: RatingConditions): RatingConditions {
   return { ...result.conditions, returnGas: at.returnGas, liquid: at.liquid };
 }
 
-function ownValue(
+function ownSteps(
   fluid: Refrigerant,
   set: CoefficientSet,
   at: RatingConditions,
   { own }: CoefficientAt,
   conditions: string,
   name: string,
-): WorkingStep {
+): readonly WorkingStep[] {
   const { evaporating, condensing } = printedLevels(fluid, set.basis, at.evaporating, at.condensing);
-  const inSi = coefficientsInSi(set.coefficients, set.temperatureUnit, set.unit);
-  const coefficients = inSi.map((value, index): [string, StepInput] => [
+  // Mid-points were reckoned from the dew temperatures by the basis of the set.
+  const origin = (level: number, dew: number) => (level === dew ? conditions : `${set.path}.basis.saturation`);
+  return polynomialWorking(
+    set,
+    [evaporating, origin(evaporating, at.evaporating)],
+    [condensing, origin(condensing, at.condensing)],
+    own,
+    name,
+  );
+}
+
+/**
+ * Steps `<name>.suction`, `<name>.discharge`, `<name>.printed` and `<name>`: both levels on the scale of the set, the polynomial with
+ * its numbers as printed, and its value in base SI.
+ * @param set          the set
+ * @param evaporating  as the set is asked [K], dew or mid-point, and where it came from
+ * @param condensing   the same
+ * @param value        what coefficientValue gave
+ * @param name         of the value
+ */
+export function polynomialWorking(
+  set: CoefficientSet,
+  evaporating: StepInput,
+  condensing: StepInput,
+  value: number,
+  name: string,
+): readonly WorkingStep[] {
+  const { perKelvin, atZero } = temperatureScale(set.temperatureUnit);
+  const onScale = (level: StepInput, which: string) =>
+    workingStep(`${name}.${which}`, 'compressor.onTemperatureScale', onTemperatureScale(level[0], perKelvin, atZero), {
+      T: level,
+      a: [perKelvin],
+      b: [atZero],
+    });
+  const suction = onScale(evaporating, 'suction');
+  const discharge = onScale(condensing, 'discharge');
+  const coefficients = set.coefficients.map((each, index): [string, StepInput] => [
     `C${index + 1}`,
-    [value, `${set.path}.values`],
+    [each, `${set.path}.values`],
   ]);
-  const inputs: StepInputs = {
-    ...Object.fromEntries(coefficients),
-    S: [evaporating - zeroCelsius, conditions],
-    D: [condensing - zeroCelsius, conditions],
-  };
-  return workingStep(name, 'compressor.tenCoefficients', own, inputs);
+  const printed = workingStep(
+    `${name}.printed`,
+    'compressor.tenCoefficients',
+    tenCoefficients(set.coefficients, suction.value, discharge.value),
+    {
+      ...Object.fromEntries(coefficients),
+      S: [suction.value, suction.result],
+      D: [discharge.value, discharge.result],
+    },
+  );
+  const inSi = workingStep(name, 'compressor.valueInSi', value, {
+    X_set: [printed.value, printed.result],
+    k_unit: [unitFactor(set.unit)],
+  });
+  return [suction, discharge, printed, inSi];
 }
 
 interface Worked {

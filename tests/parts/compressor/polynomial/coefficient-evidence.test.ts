@@ -341,7 +341,7 @@ describe('the own value of a set at another gas', () => {
     const steps = coefficientWorking(fluid, set, asked, result, 'at', 'polynomial');
     const isGiven = (origin: string) => ['at', `${set.path}.values`, `${set.path}.basis`].includes(origin);
     const values = expectTraced(steps, [...compressorFormulas, ...refrigerantFormulas], isGiven, [
-      'F',
+      ...['F', 'a', 'b', 'k_unit'],
       ...ofTheEquation,
     ]);
     expect(values.get('polynomial.own')).toBe(result.own);
