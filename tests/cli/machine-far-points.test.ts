@@ -36,6 +36,8 @@ const liquid = { kind: 'temperature', temperature: '32.2 °C' };
 const cold = alone({
   madeFor: 'R134a',
   displacement: '7.4 cm3',
+  // A tight machine, as far as its owner knows: one with more clearance would meet every line.
+  clearanceRatio: '0.018 (0.005 to 0.038)',
   tables: [{ table, basis: { suction, liquid }, frequency: '50 Hz' }],
 });
 

@@ -64,8 +64,19 @@ export function describeMachine(document: DesignDocument): DescribedMachine {
       domeDiameter: valueAt(document, `${compressorPath}.domeDiameter`),
       application: machine.application ?? (application.isKnown ? application.name : undefined),
       startType: described.nameplate?.startType as StartType | undefined,
+      isRated: isRated(described),
     },
   };
+}
+
+/** Is anything stated of its flow? */
+function isRated({
+  ratings = [],
+  coefficients = [],
+  tables = [],
+}: NonNullable<DesignDocument['machine']['compressor']>): boolean {
+  const isOfFlow = ({ of }: { readonly of: string }) => of === 'capacity' || of === 'massFlow';
+  return ratings.some(({ capacity }) => capacity !== undefined) || coefficients.some(isOfFlow) || tables.length > 0;
 }
 
 function likelyMadeFor(document: DesignDocument): ChosenDefault {

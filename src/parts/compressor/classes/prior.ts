@@ -27,6 +27,8 @@ export interface MachineOrigin {
   readonly startType?: StartType | undefined;
   /** Mains its motor was wound for [Hz]. */
   readonly frequency: number;
+  /** Whether flow or capacity of it is known: of a machine out of nothing that is named, they alone tell its size. */
+  readonly isRated?: boolean;
 }
 
 /** Every number with its range and the words of its source. */
@@ -72,14 +74,22 @@ function referencePressure(madeFor: string): number {
 }
 
 /** Mechanisms that may stand behind it. A told application goes before that of the appliance, unless all of those are rotary. */
-function mechanismsOf({ appliance, application }: MachineOrigin): readonly MachineMechanism[] {
+function mechanismsOf({ appliance, application, madeFor }: MachineOrigin): readonly MachineMechanism[] {
   const { mechanismsOf: found, mechanisms } = machineData;
   if (appliance !== undefined) {
     const usual = applianceClass(appliance).application;
     const own = found.get(appliance)!;
     if (application === undefined || application === usual || own.every(isRotary)) return own;
   }
-  return application === undefined ? [...mechanisms.values()] : found.get(application)!;
+  const all = application === undefined ? [...mechanisms.values()] : found.get(application)!;
+  const met = all.filter((mechanism) => isMadeFor(mechanism, madeFor));
+  return met.length === 0 ? all : met;
+}
+
+/** Is any appliance with that mechanism made for the fluid? A mechanism that is behind none of them may be for any. */
+function isMadeFor(mechanism: MachineMechanism, fluid: string): boolean {
+  const users = applianceRecords.filter(({ name }) => machineData.mechanismsOf.get(name)!.includes(mechanism));
+  return users.length === 0 || users.some(({ madeFor }) => madeFor.has(fluid));
 }
 
 function isRotary({ name }: MachineMechanism): boolean {
@@ -88,22 +98,52 @@ function isRotary({ name }: MachineMechanism): boolean {
 
 /** Of its class, of all machines of its application for that fluid, or of all for that fluid; and of its dome. */
 function displacement(origin: MachineOrigin, mechanisms: readonly MachineMechanism[]): SourcedEstimate {
-  const { domeHeight, domeDiameter } = origin;
   const ofClass = classDisplacement(origin);
-  if (domeHeight === undefined || domeDiameter === undefined) return ofClass;
-  const kinds = new Set(mechanisms.map((each) => (isRotary(each) ? 'rotary' : 'reciprocating')));
-  const ofDome = spanOf([...kinds].map((kind) => displacementOf(domeHeight, domeDiameter, kind)));
+  const ofDome = domeDisplacement(origin, mechanisms);
+  if (ofDome === undefined) return ofClass;
   const source = `its class (${ofClass.source}) and its dome (${machineData.dome.reciprocating.source})`;
   return { ...bothOf(ofClass, ofDome), origin: 'assumed', source };
 }
 
-function classDisplacement({ appliance, application, madeFor }: MachineOrigin): SourcedEstimate {
+/** Undefined where its size is not told. */
+function domeDisplacement(
+  { domeHeight, domeDiameter }: Pick<MachineOrigin, 'domeHeight' | 'domeDiameter'>,
+  mechanisms: readonly MachineMechanism[],
+): Band | undefined {
+  if (domeHeight === undefined || domeDiameter === undefined) return undefined;
+  const kinds = new Set(mechanisms.map((each) => (isRotary(each) ? 'rotary' : 'reciprocating')));
+  return spanOf([...kinds].map((kind) => displacementOf(domeHeight, domeDiameter, kind)));
+}
+
+/**
+ * What class and dome each tell of the swept volume [m³], where they tell two things that do not meet; undefined where they do.
+ * @throws InputError as machinePrior
+ */
+export function displacementContradiction(
+  origin: Omit<MachineOrigin, 'frequency'>,
+): { readonly ofClass: Band; readonly ofDome: Band } | undefined {
+  const ofDome = domeDisplacement(origin, mechanismsOf(origin));
+  if (ofDome === undefined) return undefined;
+  const ofClass = classDisplacement(origin);
+  return ofDome.high < ofClass.low || ofDome.low > ofClass.high ? { ofClass, ofDome } : undefined;
+}
+
+function classDisplacement({ appliance, application, madeFor, isRated = false }: MachineOrigin): SourcedEstimate {
   const ofFluid = applianceRecords.filter((record) => record.madeFor.has(madeFor));
   const named = ofFluid.filter((record) => record.name === appliance);
   const ofUse = ofFluid.filter((record) => record.application === application);
   const records = [named, ofUse, ofFluid].find((each) => each.length > 0) ?? [];
   if (records.length === 0) throw noDisplacement(madeFor);
-  return spanned(records.map((record) => record.madeFor.get(madeFor)!.displacement));
+  const usual = spanned(records.map((record) => record.madeFor.get(madeFor)!.displacement));
+  return appliance === undefined && isRated ? ofAnySize(usual) : usual;
+}
+
+/** What a rated machine of unknown origin may be smaller or larger than those of all classes: own judgement. */
+const anySize = { smaller: 2, larger: 6 };
+
+function ofAnySize({ low, high, source }: SourcedEstimate): SourcedEstimate {
+  const ends = { low: low / anySize.smaller, high: high * anySize.larger };
+  return { ...ends, likely: Math.sqrt(ends.low * ends.high), origin: 'assumed', source };
 }
 
 /** A rolling piston's motor has a run capacitor unless something else is told. */

@@ -51,14 +51,16 @@ describe('reference: machines at their usual rating point', () => {
     expectWithin(shellShare.likely, typical.shellShare);
     // One efficiency at one point cannot fill a range that covers all pressure ratios: its band ends near the ends that it can
     // reach there, and is never narrower than a third of the range.
-    for (const [band, range] of [
-      [volumetric, typical.volumetric],
-      [overall, typical.overall],
-      [shellShare, typical.shellShare],
+    // Clearances that published curves of commercial machines tell lie above those of handbooks: at the pressure ratio of a rating
+    // point their volumetric efficiency falls further below the typical range than the other two.
+    for (const [band, range, below] of [
+      [volumetric, typical.volumetric, 0.22],
+      [overall, typical.overall, 0.15],
+      [shellShare, typical.shellShare, 0.15],
     ] as const) {
       const [low, high] = range;
       expect(band.high - band.low).toBeGreaterThan((high - low) / 3);
-      expect(band.low).toBeGreaterThan(low - 0.15);
+      expect(band.low).toBeGreaterThan(low - below);
       expect(band.high).toBeLessThan(high + 0.1);
     }
     expectSpans(overall, typical.overall, isEither ? 0.08 : 0.06);

@@ -54,7 +54,7 @@ export function contributionOf(weight: number, miss: number): number {
   return weight * miss;
 }
 
-/** r less J Δz: a machine that gives more misses that much less. */
+/** r less J Δz: a machine that gives more misses that much less. What all values of a series may be off by together is left out of it. */
 function missesOf({ misses, weighing, sensitivity }: KrigedMisses, moved: Float64Array | undefined): Float64Array {
   if (moved === undefined) return misses;
   const size = misses.length;

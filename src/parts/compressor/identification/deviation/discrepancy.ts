@@ -26,7 +26,7 @@ export interface DeviationAmounts {
 
 /** Own judgement. */
 export const deviationAmounts: Readonly<Record<DeviationKind, DeviationAmounts>> = {
-  flow: { smooth: 0.02, evaporatingSlope: 0.0015, condensingSlope: 0.0015, rough: 0.005 },
+  flow: { smooth: 0.02, evaporatingSlope: 0.0022, condensingSlope: 0.002, rough: 0.005 },
   power: { smooth: 0.025, evaporatingSlope: 0.0025, condensingSlope: 0.002, rough: 0.007 },
 };
 

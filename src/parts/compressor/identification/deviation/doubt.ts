@@ -17,9 +17,9 @@ export interface DoubtedPlace extends Place {
 /** σ of ln added where nothing is known from points [-]; own judgement. */
 export const furtherDoubt = {
   /** Another fluid than the points are of: transport in the openings and at the wall, oil, lubrication. */
-  otherFluid: { flow: 0.025, power: 0.03 },
+  otherFluid: { flow: 0.055, power: 0.035 },
   /** From 50 to 60 Hz or back; grows with the logarithm of the ratio. */
-  otherFrequency: { flow: 0.012, power: 0.02 },
+  otherFrequency: { flow: 0.028, power: 0.035 },
   /** No point of that quantity. */
   noPoints: { flow: 0.03, power: 0.03 },
 } as const;

@@ -27,10 +27,11 @@ export function krigedMisses(
   const weighing = choleskyFactor(covarianceOf(own, series, places, withoutSeriesFactors), size);
   const misses = Float64Array.from(rows, (row) => data[row]!.observed - fit.modelled[row]!);
   const weights = solveCholesky(weighing, size, misses);
+  // Values are followed as given, but a machine that its series' common error moves is not pulled back to them by the correction.
   const sensitivity = new Float64Array(size * dimensions);
   for (let number = 0; number < dimensions; number++) {
     const column = Float64Array.from(rows, (row) => fit.jacobian[row * dimensions + number]!);
-    solveCholesky(weighing, size, column).forEach((value, row) => {
+    solveCholesky(lower, size, column).forEach((value, row) => {
       sensitivity[row * dimensions + number] = value;
     });
   }

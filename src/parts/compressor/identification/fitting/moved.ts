@@ -2,10 +2,11 @@
 // that take up how curved the model is on the way.
 //     Δz = C m + G Δy;  then z ← z + C (m − z) + G (y + Δy − modelled(z))
 
-import { inverseCholesky, solveLowerTransposed } from '../../../../numerics/index.ts';
+import { choleskyFactor, inverseCholesky, solveLowerTransposed } from '../../../../numerics/index.ts';
 import { dimensions } from '../coordinates.ts';
 import type { Fitted } from './fit.ts';
-import { type Problem, triedData, whitenedJacobian } from './problem.ts';
+import { informationOf } from './linearised.ts';
+import { jacobianAt, type Problem, triedData, whitenedJacobian } from './problem.ts';
 
 /** Matrices of the linear response about the likely machine. */
 export interface Response {
@@ -19,11 +20,17 @@ export interface Response {
   readonly rest: Float64Array;
 }
 
+type Matrices = Pick<Response, 'covariance' | 'gain'>;
+
 export function responseOf(problem: Problem, fit: Fitted): Response {
-  const { data, lower } = problem;
+  const matrices = matricesOf(problem, fit.information, whitenedJacobian(problem, fit.jacobian));
+  const still: Response = { problem, fit, ...matrices, rest: new Float64Array(dimensions) };
+  return { ...still, rest: correction(still, { of: 'number', index: 0, by: 0 }, fit.deviations, fit.modelled) };
+}
+
+function matricesOf({ data, lower }: Problem, information: Float64Array, whitened: Float64Array): Matrices {
   const size = data.length;
-  const covariance = inverseCholesky(fit.information, dimensions);
-  const whitened = whitenedJacobian(problem, fit.jacobian);
+  const covariance = inverseCholesky(information, dimensions);
   const gain = new Float64Array(dimensions * size);
   for (let row = 0; row < dimensions; row++) {
     const towards = new Float64Array(size);
@@ -34,8 +41,7 @@ export function responseOf(problem: Problem, fit: Fitted): Response {
     }
     gain.set(solveLowerTransposed(lower, size, towards), row * size);
   }
-  const still: Response = { problem, fit, covariance, gain, rest: new Float64Array(dimensions) };
-  return { ...still, rest: correction(still, { of: 'number', index: 0, by: 0 }, fit.deviations, fit.modelled) };
+  return { covariance, gain };
 }
 
 /** m [σ] of one number's likely value, and Δy of one given value on its scale. */
@@ -70,9 +76,43 @@ function linear({ covariance, gain, problem }: Response, { of, index, by }: Move
 }
 
 function settled(response: Response, move: Move): Float64Array | undefined {
-  const { problem, fit } = response;
+  const { problem } = response;
   let moved = linear(response, move);
   if (problem.data.length === 0 || Math.max(...moved.map(Math.abs)) < straightMove) return moved;
+  let local = response;
+  for (let times = 0; times <= mostRelinearised; times++) {
+    const stepped = steppedFrom(local, move, moved);
+    if (stepped === undefined) return undefined;
+    moved = stepped.moved;
+    if (stepped.isSettled || times === mostRelinearised) return moved;
+    const about = linearisedThere(response, moved);
+    if (about === undefined) return moved;
+    local = { ...response, ...about };
+  }
+  return moved;
+}
+
+/** Where the matrices of the likely machine do not lead to the end, they are made anew so often where they led to. */
+const mostRelinearised = 3;
+
+function linearisedThere({ problem, fit }: Response, moved: Float64Array): Matrices | undefined {
+  const deviations = fit.deviations.map((value, number) => value + moved[number]!);
+  const modelled = triedData(problem, deviations);
+  if (modelled === undefined) return undefined;
+  const whitened = whitenedJacobian(problem, jacobianAt(problem, deviations, modelled));
+  return matricesOf(problem, choleskyFactor(informationOf(whitened), dimensions), whitened);
+}
+
+interface Stepped {
+  readonly moved: Float64Array;
+  /** The last step was small. */
+  readonly isSettled: boolean;
+}
+
+/** Undefined where a step leads to a machine without an answer at the points. */
+function steppedFrom(response: Response, move: Move, start: Float64Array): Stepped | undefined {
+  const { problem, fit } = response;
+  let moved = start;
   let before = Number.POSITIVE_INFINITY;
   for (let steps = 0; steps < mostSteps; steps++) {
     const deviations = fit.deviations.map((value, number) => value + moved[number]!);
@@ -80,12 +120,12 @@ function settled(response: Response, move: Move): Float64Array | undefined {
     if (modelled === undefined) return undefined;
     const step = correction(response, move, deviations, modelled);
     const length = Math.max(...step.map(Math.abs));
-    if (length > before) return moved;
+    if (length > before) return { moved, isSettled: false };
     before = length;
     moved = moved.map((value, number) => value + step[number]!);
-    if (length < smallStep) return moved;
+    if (length < smallStep) return { moved, isSettled: true };
   }
-  return moved;
+  return { moved, isSettled: false };
 }
 
 function correction(
