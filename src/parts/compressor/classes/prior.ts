@@ -74,7 +74,11 @@ function referencePressure(madeFor: string): number {
 }
 
 /** Mechanisms that may stand behind it. A told application goes before that of the appliance, unless all of those are rotary. */
-function mechanismsOf({ appliance, application, madeFor }: MachineOrigin): readonly MachineMechanism[] {
+function mechanismsOf({
+  appliance,
+  application,
+  madeFor,
+}: Omit<MachineOrigin, 'frequency'>): readonly MachineMechanism[] {
   const { mechanismsOf: found, mechanisms } = machineData;
   if (appliance !== undefined) {
     const usual = applianceClass(appliance).application;
@@ -128,7 +132,12 @@ export function displacementContradiction(
   return ofDome.high < ofClass.low || ofDome.low > ofClass.high ? { ofClass, ofDome } : undefined;
 }
 
-function classDisplacement({ appliance, application, madeFor, isRated = false }: MachineOrigin): SourcedEstimate {
+function classDisplacement({
+  appliance,
+  application,
+  madeFor,
+  isRated = false,
+}: Omit<MachineOrigin, 'frequency'>): SourcedEstimate {
   const ofFluid = applianceRecords.filter((record) => record.madeFor.has(madeFor));
   const named = ofFluid.filter((record) => record.name === appliance);
   const ofUse = ofFluid.filter((record) => record.application === application);
