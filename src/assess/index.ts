@@ -169,7 +169,7 @@ export {
 } from './wording/refrigerant-comparison.ts';
 export type { SaidCell, SaidGroup, SaidRow } from './wording/refrigerant-table.ts';
 export { sayFinding } from './wording/say-finding.ts';
-export { messageInView } from './wording/si-text.ts';
+export { messageInView, sayProblemInView } from './wording/si-text.ts';
 export { sayStudyOnly } from './wording/study-only.ts';
 export { standingTitles } from './wording/verdict.ts';
 export { type SaidWrapping, sayPayback, sayWrapping, sayYears } from './wording/wrapping.ts';

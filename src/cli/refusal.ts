@@ -1,9 +1,9 @@
 // A design that cannot be used or has no solution, told to people on the error stream and, with --json, to programs on the
 // output: { "caution", "error": { "kind": "unusable", "problems": […] } or { "kind": "noSolution", "code", "message", "facts" } }.
 
-import { type EngineError, messageInView, type Refusal, readMachine } from '../assess/index.ts';
+import { type EngineError, messageInView, type Refusal, readMachine, sayProblemInView } from '../assess/index.ts';
 import { caution } from '../cautions/index.ts';
-import { sayNotice, sayProblem } from '../design/index.ts';
+import { sayNotice } from '../design/index.ts';
 import { InputError, type KettlefinError } from '../numerics/index.ts';
 import type { UnitView } from '../quantities/index.ts';
 import type { Streams } from './command.ts';
@@ -45,7 +45,10 @@ export async function withDesignText(
 export function refuse(asked: Asked, refusal: Refusal, streams: Streams): ExitCode {
   const title = fileTitle(asked.file);
   if (refusal.kind === 'unusable') {
-    const problems = refusal.problems.map((problem) => ({ ...problem, message: sayProblem(problem) }));
+    const problems = refusal.problems.map((problem) => {
+      const { engine, ...told } = problem;
+      return { ...told, code: engine?.code ?? told.code, message: sayProblemInView(problem, asked.view) };
+    });
     writeJson(asked, streams, { kind: 'unusable', problems });
     const lines = problems.map(({ message }) => `  ${message}\n`).join('');
     streams.errors.write(printable(`${title} cannot be used:\n${lines}`));
@@ -57,8 +60,12 @@ export function refuse(asked: Asked, refusal: Refusal, streams: Streams): ExitCo
 }
 
 function noSolution({ message, code, facts }: EngineError, view: UnitView): string {
-  return messageInView(withReason(message, code, facts), view);
+  const said = messageInView(withReason(message, code, facts), view);
+  return code === 'condensingAboveCritical' ? `${said} ${whereCondensingIsFrom}` : said;
 }
+
+const whereCondensingIsFrom =
+  'A lower level has an answer: with --at as asked, else the water temperature (tank.waterTemperature, --water) and the approach above it (exchangers.condenserApproach); or another machine.refrigerant.';
 
 function writeJson({ json }: Asked, { output }: Streams, error: object): void {
   if (json) output.write(refusalJson(error));

@@ -85,6 +85,13 @@ export function fieldRecord(path: string, document?: DesignDocument): FieldRecor
   return placed.find((record) => isPresentKind(record, document)) ?? placed[0];
 }
 
+const parts = new Set(fieldRecords.flatMap(({ path }) => (path.includes('.') ? [path.split('.', 1)[0]!] : [])));
+
+/** Whether a dotted path is one inside a design ('machine.compressor.tables.0.line 4'), in whatever detail. */
+export function isPlaceInDesign(path: string): boolean {
+  return path.includes('.') && parts.has(path.split('.', 1)[0]!);
+}
+
 /** The record of the list at a path: 'tank.load.faces.2.outside'; undefined where there is none. */
 export function listRecord(path: string): ListRecord | undefined {
   const record = listsByPath.get(genericPath(path));

@@ -19,6 +19,7 @@ export {
   fieldRecords,
   fieldsOf,
   fullLabel,
+  isPlaceInDesign,
   type ListRecord,
   listRecord,
   listRecords,

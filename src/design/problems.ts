@@ -24,6 +24,7 @@ export type DesignProblemCode =
   | 'notWhole'
   | 'notInOrder'
   | 'plateContradictsItself'
+  | 'domeAgainstClass'
   | 'notTenNumbers'
   | 'tableUnreadable'
   | 'waterAboveRim'
@@ -40,7 +41,9 @@ export type DesignProblemCode =
   | 'largerThanOpening'
   | 'wallTooThick'
   | 'tooMuchWater'
-  | 'waterTooCold';
+  | 'waterTooCold'
+  /** What the engine found impossible of a design whose fields are valid. */
+  | 'impossible';
 
 export interface DesignProblem {
   /** Dotted path in the document; empty for the document as a whole. */
@@ -52,6 +55,12 @@ export interface DesignProblem {
   /** Place in the text, counted from 1: of the file where it is not JSON, of a table pasted into a field. */
   readonly line?: number;
   readonly column?: number;
+  /** Of `impossible`: the engine's own code, sentence and facts, numbers in base SI. */
+  readonly engine?: {
+    readonly code: string;
+    readonly message: string;
+    readonly facts: Readonly<Record<string, unknown>>;
+  };
 }
 
 export type Result<Value> =
@@ -96,6 +105,7 @@ const reasons: Readonly<Record<DesignProblemCode, string>> = {
   notWhole: 'is not one whole number',
   notInOrder: 'is out of order',
   plateContradictsItself: 'contradicts the rest of the plate',
+  domeAgainstClass: 'does not go with what else is said of the machine',
   notTenNumbers: 'are not ten coefficients',
   tableUnreadable: 'cannot be read',
   waterAboveRim: 'lies above the rim',
@@ -113,6 +123,7 @@ const reasons: Readonly<Record<DesignProblemCode, string>> = {
   wallTooThick: 'leaves no room for water',
   tooMuchWater: 'is more than there is',
   waterTooCold: 'makes the water too cold',
+  impossible: 'is not possible',
 };
 
 const withoutReceived: ReadonlySet<DesignProblemCode> = new Set([
@@ -127,8 +138,9 @@ const withoutReceived: ReadonlySet<DesignProblemCode> = new Set([
   'unknownPath',
 ]);
 
-/** One sentence or two: where, what was read, what is accepted. */
+/** One sentence or two: where, what was read, what is accepted; what the engine found is in base SI. */
 export function sayProblem(problem: DesignProblem): string {
+  if (problem.engine !== undefined) return `${problem.engine.message}.`.replace(/\.\.$/, '.');
   const { path, code, received, expected, nearest, line, column } = problem;
   const where = path === '' ? 'The design' : path;
   const place = line === undefined ? '' : ` (line ${line}, column ${column})`;

@@ -65,11 +65,11 @@ const faults: readonly Fault[] = [
     /text/,
   ],
   [
-    'a rating of neither capacity nor power',
-    (c) => (c.ratings[0] = { at: { kind: 'named', point: 'ashraeLow' }, current: '0.8 A' }),
+    'a rating of nothing',
+    (c) => (c.ratings[0] = { at: { kind: 'named', point: 'ashraeLow' } }),
     `${at}.ratings.0.capacity`,
     'missing',
-    /capacity, an electric power, or both/,
+    /capacity, an electric power or a current/,
   ],
   [
     'a rating point of no name',

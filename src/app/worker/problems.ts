@@ -1,7 +1,6 @@
 // What the engine refused or threw, as problems in words of the view.
 
-import { messageInView, type Refusal, sayNoLoop } from '../../assess/index.ts';
-import { sayProblem } from '../../design/index.ts';
+import { messageInView, type Refusal, sayNoLoop, sayProblemInView } from '../../assess/index.ts';
 import { KettlefinError } from '../../numerics/index.ts';
 import { sentenceStart, type UnitView } from '../../quantities/index.ts';
 import { fluidsOfDesign } from './fluids-named.ts';
@@ -18,7 +17,11 @@ export function problemsOf(outcome: Refusal, text: string, view: UnitView): read
     const [fluid = 'this fluid'] = fluidsOfDesign(text);
     return [{ code: outcome.error.code, path: undefined, message: sayNoLoop(outcome.error, fluid, view) }];
   }
-  return outcome.problems.map((problem) => ({ code: problem.code, path: problem.path, message: sayProblem(problem) }));
+  return outcome.problems.map((problem) => ({
+    code: problem.engine?.code ?? problem.code,
+    path: problem.path,
+    message: sayProblemInView(problem, view),
+  }));
 }
 
 /**

@@ -1,6 +1,7 @@
 // Messages of the engine are in base SI. Before a person reads one, its numbers are said in the reader's view: levels in
 // °C or °F, pressures in bar or psia, four digits. For programs the message stays as it is.
 
+import { type DesignProblem, sayProblem } from '../../design/index.ts';
 import { type QuantityName, sayQuantity, type UnitView } from '../../quantities/index.ts';
 
 const quantitiesByUnit: Readonly<Record<string, QuantityName>> = {
@@ -34,6 +35,12 @@ export function messageInView(message: string, view: UnitView): string {
   return named.replace(withUnit, (_, low: string | undefined, value: string, unit: string) =>
     low === undefined ? say(value, unit) : `${say(low, unit)} to ${say(value, unit)}`,
   );
+}
+
+/** A problem of a design in a sentence; what the engine found is said in the view, everything else as it was written. */
+export function sayProblemInView(problem: DesignProblem, view: UnitView): string {
+  const sentence = sayProblem(problem);
+  return problem.engine === undefined ? sentence : messageInView(sentence, view);
 }
 
 /**

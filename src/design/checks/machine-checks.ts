@@ -1,8 +1,15 @@
 // What a machine cannot be: a plate that contradicts itself, a rating of nothing, temperatures out of order, coefficients and
 // tables that cannot be read or lack what they hold for.
 
-import { hasMachineReading, machineReading, polynomialUnits } from '../../parts/compressor/index.ts';
+import {
+  displacementContradiction,
+  domeSizes,
+  hasMachineReading,
+  machineReading,
+  polynomialUnits,
+} from '../../parts/compressor/index.ts';
 import type { DesignProblem } from '../problems.ts';
+import { describeMachine } from '../resolving/machine-origin.ts';
 import { whySuction } from '../schema/compressor/sheets.ts';
 import type { DesignDocument } from '../schema/design.ts';
 import { readCoefficients } from './coefficients-text.ts';
@@ -18,6 +25,7 @@ export function machineProblems(document: DesignDocument): readonly DesignProble
   const { ratings = [], coefficients = [], tables = [], bench = [] } = document.machine.compressor ?? {};
   return [
     ...countProblems(document),
+    ...domeProblems(document),
     ...nameplateProblems(document),
     ...ratings.flatMap((rating, index) => ratingProblems(document, rating, `${at}.ratings.${index}`)),
     ...coefficients.flatMap((set, index) => coefficientProblems(document, set, `${at}.coefficients.${index}`)),
@@ -31,6 +39,32 @@ function countProblems(document: DesignDocument): readonly DesignProblem[] {
   const count = valueAt(document, path);
   if (count === undefined || (Number.isInteger(count.likely) && count.low === count.high)) return [];
   return [problemAt(document, path, 'notWhole', 'one whole number, such as 2')];
+}
+
+/** From the size of a dome follows what it sweeps; far beyond the sizes that are known it would follow anything. */
+function domeProblems(document: DesignDocument): readonly DesignProblem[] {
+  const sizes = domeSizes();
+  const fields = { domeHeight: sizes.height, domeDiameter: sizes.diameter };
+  const say = (value: number) => inMetric(value, 'length');
+  const problems = Object.entries(fields).flatMap(([name, { known, accepted }]) => {
+    const size = valueAt(document, `${at}.${name}`);
+    if (size === undefined || (size.low >= accepted.low && size.high <= accepted.high)) return [];
+    const expected = `from ${say(accepted.low)} to ${say(accepted.high)}: the domes known here measure ${say(known.low)} to ${say(known.high)}`;
+    return [problemAt(document, `${at}.${name}`, 'outOfRange', expected)];
+  });
+  return problems.length > 0 ? problems : domeAgainstClass(document);
+}
+
+/** Where a typed displacement does not decide it, a dome must be one of its class. */
+function domeAgainstClass(document: DesignDocument): readonly DesignProblem[] {
+  if (document.machine.compressor?.displacement !== undefined) return [];
+  const found = displacementContradiction(describeMachine(document).origin);
+  if (found === undefined) return [];
+  const { ofClass, ofDome } = found;
+  const say = ({ low, high }: { readonly low: number; readonly high: number }) =>
+    `${inMetric(low, 'displacement')} to ${inMetric(high, 'displacement')}`;
+  const expected = `a dome as large as its appliance, application and refrigerant let expect: those sweep ${say(ofClass)}, a dome of this size ${say(ofDome)}; measure it again without feet and tubes, or give the displacement`;
+  return [problemAt(document, `${at}.domeHeight`, 'domeAgainstClass', expected)];
 }
 
 /** Reading and printing of plates is good to a few per cent. */
@@ -56,11 +90,11 @@ function nameplateProblems(document: DesignDocument): readonly DesignProblem[] {
 
 function ratingProblems(
   document: DesignDocument,
-  { capacity, power }: NonNullable<Described['ratings']>[number],
+  { capacity, power, current }: NonNullable<Described['ratings']>[number],
   path: string,
 ): readonly DesignProblem[] {
-  const isEmpty = capacity === undefined && power === undefined;
-  const expected = 'a capacity, an electric power, or both, as stated there';
+  const isEmpty = capacity === undefined && power === undefined && current === undefined;
+  const expected = 'a capacity, an electric power or a current, as stated there; best all three';
   return [
     ...(isEmpty ? [problemAt(document, `${path}.capacity`, 'missing', expected)] : []),
     ...inOrder(document, `${path}.at.evaporating`, `${path}.at.condensing`, 'the condensing temperature'),

@@ -1,5 +1,6 @@
 // Public names of the compressor: model, running point, ratings, appliance classes and limits.
 
+export { displacementOfSize, ofAnotherSize, shellConductanceOfSize, sizeForHeat } from './another-size.ts';
 export { clampError, clampSensitivities, dischargeLag, type Sensitivities } from './bench/clamps.ts';
 export { type BenchMeasurement, type BenchMeter, benchPoint } from './bench/point.ts';
 export {
@@ -11,9 +12,16 @@ export {
   applianceRanges,
 } from './classes/appliances.ts';
 export { oilChoices, startTypeChoices } from './classes/choices.ts';
+export { domeSizes } from './classes/dome.ts';
 export { type LikelyFluid, likelyFluid, usualOil } from './classes/fluids-by-year.ts';
 export { type StartType, startTypes } from './classes/machine-data.ts';
-export { compressorFluids, type MachineOrigin, type MachinePrior, machinePrior } from './classes/prior.ts';
+export {
+  compressorFluids,
+  displacementContradiction,
+  type MachineOrigin,
+  type MachinePrior,
+  machinePrior,
+} from './classes/prior.ts';
 export type { Application, SourcedEstimate } from './data.ts';
 export { applications } from './data.ts';
 export type {

@@ -80,6 +80,7 @@ const rows = [
   ['current', 'current', 'current'],
   ['dischargeTemperature', 'discharge gas', 'temperature'],
   ['heat', 'heat out of the condenser', 'power'],
+  ['compressorCop', 'heat over electricity', 'ratio'],
   ['shellHeat', 'heat from the shell', 'power'],
   ['volumetricEfficiency', 'volumetric efficiency', 'fraction'],
   ['overallEfficiency', 'overall efficiency', 'fraction'],

@@ -6,6 +6,7 @@ import { InputError, requirePositive } from '../../../numerics/index.ts';
 import type { Estimate } from '../../../quantities/index.ts';
 import { requireSupply, type Supply } from '../hermetic/parameters.ts';
 import type { EvidencePoint } from '../identification/evidence.ts';
+import { requireSaturatedLevel } from '../saturated-level.ts';
 import { clampError, clampSensitivities, dischargeLag } from './clamps.ts';
 
 /** Watts as a meter shows them, or amps and volts with the range the power factor may have: their product alone is no power. */
@@ -48,12 +49,14 @@ export function powerOfCurrent(voltage: number, current: number, powerFactor: nu
  * @param fluid     refrigerant in it
  * @param measured  see BenchMeasurement
  * @throws InputError at a value that is none: 'powerFactorNeeded' without a power factor from above 0 to 1; 'noLift' where
- *         condensing is not above evaporating; errors of the refrigerant's equation
+ *         condensing is not above evaporating; OutOfModelError 'outsideFluid' at a level where the fluid neither boils nor condenses
  * Pitfall: a blend with glide boils and condenses at no one temperature; its readings are taken as those of the dew side.
  * Source: sums of squares of independent doubts, JCGM 100; amounts of the clamps are own judgement.
  */
 export function benchPoint(fluid: Refrigerant, measured: BenchMeasurement): EvidencePoint {
   const { path, label, evaporating, condensing, suction, liquid, surroundings } = measured;
+  requireSaturatedLevel(fluid, `${path}.evaporating`, evaporating.likely);
+  requireSaturatedLevel(fluid, `${path}.condensing`, condensing.likely);
   if (!(evaporating.likely < condensing.likely)) {
     const expected = `a temperature below condensing, ${condensing.likely} K`;
     throw new InputError(`${path}.evaporating`, evaporating.likely, expected, 'noLift');

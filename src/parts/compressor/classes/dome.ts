@@ -40,6 +40,35 @@ export function displacementOf(height: Band, diameter: Band, kind: 'reciprocatin
   return productOf([ofBoth(domeRoom, height, diameter), machineData.dome[kind]]);
 }
 
+/** Sizes so many times beyond the known ones are none of such machines; own judgement. */
+const beyondKnown = 1.3;
+
+/** Heights and diameters of the domes known here [m], and those that are accepted about them. */
+export function domeSizes(): Readonly<
+  Record<'height' | 'diameter', { readonly known: Span; readonly accepted: Span }>
+> {
+  const mechanisms = [...machineData.mechanisms.values()];
+  const classes = [...machineData.domes.values()];
+  return {
+    height: spanAbout([...mechanisms.map(({ domeHeight }) => domeHeight), ...classes.map(({ height }) => height)]),
+    diameter: spanAbout([
+      ...mechanisms.map(({ domeDiameter }) => domeDiameter),
+      ...classes.map(({ diameter }) => diameter),
+    ]),
+  };
+}
+
+interface Span {
+  readonly low: number;
+  readonly high: number;
+}
+
+function spanAbout(sizes: readonly Band[]): { readonly known: Span; readonly accepted: Span } {
+  const low = Math.min(...sizes.map((size) => size.low));
+  const high = Math.max(...sizes.map((size) => size.high));
+  return { known: { low, high }, accepted: { low: low / beyondKnown, high: high * beyondKnown } };
+}
+
 /** Range of a function that grows with both, by moving one at a time. */
 function ofBoth(compute: (height: number, diameter: number) => number, height: Band, diameter: Band): Band {
   const likely = compute(height.likely, diameter.likely);

@@ -9,8 +9,9 @@ import {
   saturationAtTemperature,
   stateInLoop,
 } from '../../../matter/refrigerants/index.ts';
-import { findRoot, InputError, requireFinite, requireNonNegative, requirePositive } from '../../../numerics/index.ts';
+import { findRoot, InputError, requireNonNegative, requirePositive } from '../../../numerics/index.ts';
 import type { RatingConditions } from '../rating-points.ts';
+import { requireSaturatedLevel } from '../saturated-level.ts';
 
 /** Gas at the inlet of the shell: a constant superheat above dew [K], or a constant temperature [K]. */
 export type GasBasis =
@@ -43,7 +44,7 @@ export interface RatingBasis {
  * @param condensing   the same [K]
  * @param path         place of the basis, for errors
  * @throws InputError 'evaporatingAboveCondensing'; 'returnGasBelowEvaporating' and 'liquidAboveCondensing' where the basis makes
- *         no sense at this point; errors of the refrigerant's equation beyond the ends of its dome
+ *         no sense at this point; OutOfModelError 'outsideFluid' at a level where the fluid neither boils nor condenses
  * Source: definitions; mid-points as catalogues for blends use them, from memory.
  * Worked value: R407C, mid-points 0 and 45 °C, 10 K superheat, no subcooling → dew 2.10 and 47.39 °C, gas 12.10, liquid 42.61 °C.
  */
@@ -54,11 +55,11 @@ export function ratedConditions(
   condensing: number,
   path = 'basis',
 ): RatingConditions {
-  requireFinite('evaporating', evaporating);
-  requireFinite('condensing', condensing);
+  requireSaturatedLevel(fluid, `${path}.evaporating`, evaporating);
+  requireSaturatedLevel(fluid, `${path}.condensing`, condensing);
   if (!(evaporating < condensing)) {
     const expected = `below the condensing temperature of ${condensing} K`;
-    throw new InputError('evaporating', evaporating, expected, 'evaporatingAboveCondensing');
+    throw new InputError(`${path}.evaporating`, `${evaporating} K`, expected, 'evaporatingAboveCondensing');
   }
   const isMid = basis.saturation === 'midPoint' && fluid.bubbleAndDew !== undefined;
   const condensed = saturationAtDewTemperature(

@@ -5,6 +5,7 @@ import type { Refrigerant } from '../../../matter/refrigerants/index.ts';
 import { InputError } from '../../../numerics/index.ts';
 import type { Supply } from '../hermetic/parameters.ts';
 import type { RatingConditions } from '../rating-points.ts';
+import { requireSaturatedLevel } from '../saturated-level.ts';
 import { conditionsWithoutCapacity, type RatingBasis, ratedConditions } from './basis.ts';
 import {
   type CoefficientSet,
@@ -109,6 +110,10 @@ export const leastLift = 5;
 export function gridOf(fluid: Refrigerant, group: CoefficientGroup): readonly GridPoint[] {
   const points: GridPoint[] = [];
   const conditionsOf = group.dependsOnLiquid ? ratedConditions : conditionsWithoutCapacity;
+  for (const range of ['evaporatingRange', 'condensingRange'] as const) {
+    const { low, high } = group[range];
+    for (const end of [low, high]) requireSaturatedLevel(fluid, `${group.path}.${range}`, end);
+  }
   for (const { evaporating, condensing } of gridLevels(group)) {
     const conditions = conditionsOf(fluid, group.basis, evaporating.value, condensing.value, `${group.path}.basis`);
     const states = ratedStates(fluid, conditions);

@@ -287,16 +287,23 @@ function sensibleReadings(
   return found.filter(({ changeCount }) => changeCount > 0);
 }
 
+/** Degrees of the other scale in all sets are one change: one sheet has one scale. */
 function changesOf(as: Reading) {
-  const changes = [...as].filter(([set, units]) => differences(set, units) > 0);
+  const changes = [...as].filter(([set, units]) => hasOtherUnit(set, units) || hasOtherDegrees(set, units));
+  const otherUnits = changes.filter(([set, units]) => hasOtherUnit(set, units)).length;
+  const otherDegrees = changes.filter(([set, units]) => hasOtherDegrees(set, units)).length;
   return {
     changes: changes.map(([{ path }, units]) => ({ path, ...units })),
-    changeCount: changes.reduce((sum, [set, units]) => sum + differences(set, units), 0),
+    changeCount: otherUnits + (otherDegrees === as.size ? 1 : otherDegrees),
   };
 }
 
-function differences(set: CoefficientSet, { unit, temperatureUnit }: SetUnits): number {
-  return Number(unit !== set.unit) + Number(temperatureUnit !== set.temperatureUnit);
+function hasOtherUnit(set: CoefficientSet, { unit }: SetUnits): boolean {
+  return unit !== set.unit;
+}
+
+function hasOtherDegrees(set: CoefficientSet, { temperatureUnit }: SetUnits): boolean {
+  return temperatureUnit !== set.temperatureUnit;
 }
 
 /** Every combination of units of the sets. */

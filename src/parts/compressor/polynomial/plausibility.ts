@@ -92,7 +92,7 @@ export function usualOrAll(found: readonly FoundReading[]): readonly FoundReadin
   return usual.length > 0 ? usual : found;
 }
 
-/** Usual readings that are so much less surprising than the numbers as they stand, those with the fewest changes. */
+/** Usual readings with one single change that are so much less surprising than the numbers as they stand. */
 export function likelierReadings(
   found: readonly FoundReading[],
   surprise: number | null,
@@ -100,7 +100,10 @@ export function likelierReadings(
 ): readonly SensibleReading[] {
   if (surprise === null) return [];
   return fewestChanges(
-    found.filter((each) => isUsual(each) && each.surprise !== null && surprise - each.surprise >= gain),
+    found.filter((each) => {
+      const isLikelier = each.surprise !== null && surprise - each.surprise >= gain;
+      return isLikelier && isUsual(each) && each.changeCount === 1;
+    }),
   );
 }
 

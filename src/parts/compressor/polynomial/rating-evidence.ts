@@ -1,6 +1,6 @@
 // One printed rating as a point the identification reads.
 
-import { type Refrigerant, saturationAtDewTemperature } from '../../../matter/refrigerants/index.ts';
+import type { Refrigerant } from '../../../matter/refrigerants/index.ts';
 import { InputError, requirePositive } from '../../../numerics/index.ts';
 import type { Estimate } from '../../../quantities/index.ts';
 import type { EvidencePoint } from '../identification/evidence.ts';
@@ -38,7 +38,7 @@ export function ratingEvidence(request: PrintedRating): EvidencePoint {
   return {
     path,
     label,
-    ...(typeof at === 'string' ? ratingConditions(at) : possibleConditions(fluid, at, path)),
+    ...possibleConditions(fluid, typeof at === 'string' ? ratingConditions(at) : at, path),
     surroundings,
     supply: requireFrequency(path, request.supply),
     given,
@@ -48,7 +48,6 @@ export function ratingEvidence(request: PrintedRating): EvidencePoint {
 
 function possibleConditions(fluid: Refrigerant, at: RatingConditions, path: string): RatingConditions {
   const { evaporating, condensing, returnGas, liquid } = at;
-  saturationAtDewTemperature(fluid, evaporating);
   return ratedConditions(
     fluid,
     { gas: { kind: 'returnGas', returnGas }, liquid: { kind: 'liquid', liquid }, saturation: 'dew' },

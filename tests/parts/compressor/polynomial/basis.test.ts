@@ -97,7 +97,7 @@ describe('refusals name place and reason', () => {
   });
   const warmGas: RatingBasis['gas'] = { kind: 'returnGas', returnGas: kelvin(20) };
   test.each([
-    ['evaporating above condensing', superheated, 330, 320, 'evaporatingAboveCondensing', 'evaporating'],
+    ['evaporating above condensing', superheated, 330, 320, 'evaporatingAboveCondensing', 'b.evaporating'],
     ['gas colder than evaporating', dew(warmGas), 300, 330, 'returnGasBelowEvaporating', 'b.returnGas'],
     [
       'liquid warmer than condensing',

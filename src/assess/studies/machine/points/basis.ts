@@ -21,6 +21,8 @@ export interface AskedBasis {
 
 /** What is known without asking. */
 export interface KnownBasis {
+  /** The fluid its points are of. */
+  readonly fluid: Refrigerant;
   /** Points printed or measured of the machine. */
   readonly points: readonly EvidencePoint[];
   /** Rating point of its application, for a machine without points. */
@@ -49,7 +51,7 @@ export function pointBasis(fluid: Refrigerant, levels: Levels, asked: AskedBasis
   const near = nearPoints(known.points, levels);
   const bubble = bubbleTemperature(fluid, levels.condensing);
   const returnGas = gasOf(levels, asked, known, near);
-  const liquid = liquidOf(fluid, { ...levels, bubble }, asked, known, near);
+  const liquid = liquidOf({ ...levels, bubble }, asked, known, near);
   return {
     refrigerant: fluid.name,
     evaporating: levels.evaporating,
@@ -105,10 +107,9 @@ function gasOf({ evaporating }: Levels, asked: AskedBasis, { rating }: KnownBasi
 }
 
 function liquidOf(
-  fluid: Refrigerant,
   at: Levels & { readonly bubble: number },
   asked: AskedBasis,
-  { rating }: KnownBasis,
+  { rating, fluid }: KnownBasis,
   near: Near,
 ): BasisValue {
   const { bubble } = at;

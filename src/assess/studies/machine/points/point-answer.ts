@@ -74,6 +74,8 @@ export interface MachinePoint {
   readonly dischargeTemperature: UnitBand;
   /** ṁ (h2 − h'(liquid)), out of the condenser down to the liquid [W]. */
   readonly heat: UnitBand;
+  /** Heat out of the condenser over electricity [-]. */
+  readonly compressorCop: UnitBand;
   readonly shellHeat: UnitBand;
   readonly volumetricEfficiency: UnitBand;
   readonly overallEfficiency: UnitBand;
@@ -95,7 +97,7 @@ export interface MachinePoint {
 export interface UnansweredPoint {
   readonly machinePointVersion: 1;
   readonly caution: string;
-  readonly at: PointBasis;
+  readonly at: Pick<PointBasis, 'refrigerant' | 'evaporating' | 'condensing'>;
   readonly error: EngineError;
 }
 

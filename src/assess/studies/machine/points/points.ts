@@ -4,10 +4,11 @@
 import { caution } from '../../../../cautions/index.ts';
 import type { OperatingPoint } from '../../../../loop/index.ts';
 import type { Refrigerant } from '../../../../matter/refrigerants/index.ts';
+import { InputError, KettlefinError } from '../../../../numerics/index.ts';
 import { type EvidencePoint, modelDoubt } from '../../../../parts/compressor/index.ts';
 import { listed, type QuantityName, quantityRecord } from '../../../../quantities/index.ts';
 import { residualAnswer } from '../../../answers/machine.ts';
-import { fromDesign, type Refusal } from '../../../from-design.ts';
+import { fromDesign, refusalOf } from '../../../from-design.ts';
 import { compressorPath } from '../../../stages/machine.ts';
 import { describedMachine } from '../../../stages/machine-description.ts';
 import { calorimeterSurroundings } from '../../../stages/machine-evidence.ts';
@@ -39,6 +40,7 @@ const numbers = {
   current: ['current', ({ compressor }) => compressor.current],
   dischargeTemperature: ['temperature', ({ dischargeTemperature }) => dischargeTemperature],
   heat: ['power', ({ heatDelivered }) => heatDelivered],
+  compressorCop: ['ratio', ({ heatDelivered, compressorPower }) => heatDelivered / compressorPower],
   shellHeat: ['power', ({ shellHeat }) => shellHeat],
   volumetricEfficiency: ['fraction', ({ volumetricEfficiency }) => volumetricEfficiency],
   overallEfficiency: ['fraction', ({ overallEfficiency }) => overallEfficiency],
@@ -71,29 +73,36 @@ export function assessMachinePoints(
   if (!prepared.ok) return prepared;
   const { subject, variants, known } = prepared;
   const fluid = states.fluid(asked.refrigerant ?? subject.design.machine.refrigerant);
-  const bases = asked.at.map((levels) => pointBasis(fluid, levels, asked.basis, known));
-  const answers = bases.map((basis) => ({
-    basis,
-    outcome: fromDesign(read.document, () => ({ point: machinePoint(subject, variants, basis, fluid) })),
-  }));
-  const refusals = answers.map(({ outcome }) => outcome).filter((outcome) => !outcome.ok);
-  if (refusals.length === answers.length && refusals.length > 0) return withContradictions(refusals[0]!, subject);
-  return { ok: true, points: answers.map(({ basis, outcome }) => pointOrReason(basis, outcome, subject)) };
+  const answers = asked.at.map((levels) => pointOrReason(levels));
+  const [first] = answers;
+  if (first === undefined || answers.some((answer) => !(answer instanceof KettlefinError))) {
+    return { ok: true, points: answers.map((answer, index) => told(answer, asked.at[index]!)) };
+  }
+  if (first instanceof InputError) throw first;
+  return withContradictions(refusalOf(first as KettlefinError), subject);
+
+  function pointOrReason(levels: Levels): MachinePoint | KettlefinError {
+    try {
+      return machinePoint(subject, variants, pointBasis(fluid, levels, asked.basis, known), fluid);
+    } catch (error) {
+      if (error instanceof KettlefinError) return error;
+      throw error;
+    }
+  }
+
+  function told(answer: MachinePoint | KettlefinError, levels: Levels): MachinePoint | UnansweredPoint {
+    if (!(answer instanceof KettlefinError)) return answer;
+    const { error } = withContradictions(refusalOf(answer), subject);
+    return { machinePointVersion: 1, caution, at: { refrigerant: fluid.name, ...levels }, error };
+  }
 }
 
-type OnePoint = ReturnType<typeof fromDesign<{ readonly point: MachinePoint }>>;
-
-function pointOrReason(basis: PointBasis, outcome: OnePoint, subject: MachineSubject): MachinePoint | UnansweredPoint {
-  if (outcome.ok) return outcome.point;
-  const refusal = withContradictions(outcome, subject);
-  if (refusal.kind === 'unusable') throw new Error('a design that was read is usable');
-  return { machinePointVersion: 1, caution, at: basis, error: refusal.error };
-}
+type NoSolution = ReturnType<typeof refusalOf>;
 
 /** A machine made of values that contradict each other may run nowhere: they are named beside the reason. */
-function withContradictions(refusal: Refusal, { results }: MachineSubject): Refusal {
+function withContradictions(refusal: NoSolution, { results }: MachineSubject): NoSolution {
   const contradicting = results.identified.residuals.filter(({ disagrees }) => disagrees).map(({ path }) => path);
-  if (refusal.kind === 'unusable' || contradicting.length === 0) return refusal;
+  if (contradicting.length === 0) return refusal;
   const { message, code, facts } = refusal.error;
   const ended = message.endsWith('.') ? message : `${message}.`;
   const named = `${ended} Given values contradict each other, check them first: ${listed(contradicting.slice(0, mostNamed))}`;
@@ -168,6 +177,7 @@ function knownBasis({ design, resolution }: MachineSubject): KnownBasis {
   const isAssumed = (path: string) => resolution.assumptions.some((assumption) => assumption.path === path);
   const { points, fluid } = describedMachine({ described, application, states });
   return {
+    fluid,
     points: points.map((point) => withStatedLiquid(point, described, fluid)),
     rating: { ...usualRating(application), surroundings: calorimeterSurroundings, words: ratingWords[application] },
     supply,
