@@ -1,8 +1,6 @@
-// Numbers by which loops of several refrigerants are held beside one another: lift, pressure above the air, and the
-// displacement that gives the same heat. All are exact for the compressor's model, in which flow, heat and power are in
-// proportion to the displacement. Leaves out: that a larger machine of the same kind is usually a little better.
+// Numbers by which loops of several refrigerants are held beside one another: lift, pressure above the air, volume drawn in.
 
-import { requireFinite, requirePositive } from '../numerics/index.ts';
+import { requirePositive } from '../numerics/index.ts';
 
 /**
  * Temperature lift between the two dew temperatures.
@@ -32,41 +30,6 @@ export function gaugePressureOf(pressure: number, atmospheric: number): number {
   requirePositive('pressure', pressure);
   requirePositive('atmospheric', atmospheric);
   return pressure - atmospheric;
-}
-
-/**
- * Displacement with which a loop would give another heat at the same states.
- *     V = V_d · Q_w / Q
- * @param displacement  V_d [m³] per revolution, > 0
- * @param heat          Q [W], what the loop gives with V_d, > 0
- * @param wanted        Q_w [W], > 0
- * @returns             V [m³] per revolution
- * Validity: same speed, same efficiencies and losses per swept volume, as the compressor's model has them.
- * @throws InputError outside these ranges
- * Source: flow, heat and power of the compressor's model are in proportion to V_d. Worked value: 6.5e-6, 250, 350 → 9.1e-6.
- */
-export function displacementForHeat(displacement: number, heat: number, wanted: number): number {
-  requirePositive('displacement', displacement);
-  requirePositive('heat', heat);
-  requirePositive('wanted', wanted);
-  return (displacement * wanted) / heat;
-}
-
-/**
- * Electric power of the same compressor with another displacement, at the same states.
- *     W' = W · V / V_d
- * @param power         W [W], with V_d; finite
- * @param displacement  V_d [m³] per revolution, > 0
- * @param other         V [m³] per revolution, > 0
- * @returns             W' [W]
- * Validity and source: as displacementForHeat. Worked value: 120, 6.5e-6, 9.1e-6 → 168 W.
- * @throws InputError outside these ranges
- */
-export function powerAtDisplacement(power: number, displacement: number, other: number): number {
-  requireFinite('power', power);
-  requirePositive('displacement', displacement);
-  requirePositive('other', other);
-  return (power * other) / displacement;
 }
 
 /**

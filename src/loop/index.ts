@@ -1,9 +1,7 @@
 // Public names of the loop: textbook cycle, operating point, property diagrams, and their working.
 
 export {
-  displacementForHeat,
   gaugePressureOf,
-  powerAtDisplacement,
   relativeVolumeDrawn,
   temperatureLift,
 } from './compared.ts';

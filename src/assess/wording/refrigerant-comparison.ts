@@ -94,7 +94,7 @@ function basisWords({ basis, conditions, designFluid, madeFor }: RefrigerantComp
       return `Each fluid ${levels}, ${asInSpell}, with ${gains}, ${sameMachine}. ${held}`;
     case 'sameHeat': {
       const amount = heat === null ? '' : `, ${sayBand(heat, 'power', view)}`;
-      return `Each fluid ${levels}, ${asInSpell}, with ${gains}. The displacement is scaled until each gives the heat that ${designFluid}, the fluid of the design, gives out of the condenser${amount}; electricity scales with it. ${held}`;
+      return `Each fluid ${levels}, ${asInSpell}, with ${gains}. The machine is made larger or smaller, a machine alike of another size, until each gives the heat that ${designFluid}, the fluid of the design, gives out of the condenser${amount}: displacement and motor in proportion, the shell’s surface with the two-thirds power. ${held}`;
     }
     case 'sameParts': {
       const source = say(conditions.sourceTemperature ?? 0, 'temperature');

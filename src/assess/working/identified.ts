@@ -22,7 +22,9 @@ function identifiedResult(parameter: HermeticParameter): string {
 }
 
 /** Where a number of the likely machine came from: its step, or its field where it is known exactly. */
-function numberOrigins({ identified }: Pick<StageResults, 'identified'>): Readonly<Record<HermeticParameter, string>> {
+export function numberOrigins({
+  identified,
+}: Pick<StageResults, 'identified'>): Readonly<Record<HermeticParameter, string>> {
   const origins = hermeticParameters.map((name, index) => {
     const isExact = identified.prior.spread[index] === 0 && name !== 'displacement';
     return [name, isExact ? `${compressorPath}.${name}` : identifiedResult(name)];

@@ -2,6 +2,7 @@
 // and tank, room and loop together.
 
 import { type OperatingPoint, operatingPointWorking } from '../../loop/index.ts';
+import { type HermeticParameter, ofAnotherSize } from '../../parts/compressor/index.ts';
 import { condenserWorking, evaporatorWorking } from '../../parts/exchangers/index.ts';
 import { type PlantOrigins, plantWorking, severalMachinesWorking } from '../../plant/index.ts';
 import { type WorkingStep, workingStep } from '../../quantities/index.ts';
@@ -29,20 +30,30 @@ export function spellPlace(design: StagedDesign, { surroundings }: StageResults)
   return { place: surroundings.spell, source, surroundings: around[design.machine.shellPlace] };
 }
 
-/** The loop at those temperatures, or where its two dew temperatures were given. */
+/** How a loop differs from that of the design's machine between its own approaches. */
+export interface LoopOptions {
+  /** Its two dew temperatures were given. */
+  readonly areLevelsGiven?: boolean;
+  /** The machine is one of another size, whose numbers have steps of their own. */
+  readonly sized?: { readonly size: number; readonly results: Partial<Readonly<Record<HermeticParameter, string>>> };
+}
+
+/** The loop at those temperatures. */
 export function operatingSteps(
   design: StagedDesign,
   { compressor, identified }: Pick<StageResults, 'compressor' | 'identified'>,
   operating: OperatingPoint,
   placed: PlacedMachine,
   prefix: string,
-  areLevelsGiven = false,
+  { areLevelsGiven = false, sized }: LoopOptions = {},
 ): readonly WorkingStep[] {
   const { exchangers, machine, states, tank } = design;
   const { evaporatorApproach, condenserApproach, superheat, subcooling, suctionPressureLimit } = exchangers;
+  const there = machineAt(loopSlice(design), compressor, placed.place);
+  const origins = machineOrigins({ identified }, placed.surroundings, prefix);
   const input = {
     fluid: states.fluid(machine.refrigerant),
-    machine: machineAt(loopSlice(design), compressor, placed.place),
+    machine: sized === undefined ? there : ofAnotherSize(there, sized.size),
     sourceTemperature: placed.place.sourceTemperature,
     waterTemperature: tank.waterTemperature,
     evaporatorApproach,
@@ -51,19 +62,19 @@ export function operatingSteps(
     subcooling,
     ...(suctionPressureLimit === undefined ? {} : { suctionPressureLimit }),
   };
-  const origins = {
+  const loopOrigins = {
     sourceTemperature: placed.source,
     waterTemperature: 'tank.waterTemperature',
     evaporatorApproach: 'exchangers.evaporatorApproach',
     condenserApproach: 'exchangers.condenserApproach',
     superheat: 'exchangers.superheat',
     subcooling: 'exchangers.subcooling',
-    machine: machineOrigins({ identified }, placed.surroundings, prefix),
+    machine: { ...origins, parameters: { ...origins.parameters, ...sized?.results } },
     suctionPressureLimit: 'exchangers.suctionPressureLimit',
     areLevelsGiven,
   };
   const doubt = doubtSteps(operating.compressor, compressor, input.fluid, prefix);
-  return [...doubt, ...operatingPointWorking(input, operating, origins, prefix)];
+  return [...doubt, ...operatingPointWorking(input, operating, loopOrigins, prefix)];
 }
 
 /** Sizes that the assumed approaches imply. */

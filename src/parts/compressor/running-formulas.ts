@@ -1,6 +1,7 @@
 // Formula records of what is known of a machine moving its model's running point.
 
 import type { Formula, FormulaSymbol } from '../../quantities/index.ts';
+import { displacementOfSize, shellConductanceOfSize } from './another-size.ts';
 import { symbols } from './hermetic/formulas/symbols.ts';
 import { factorWithin, movedBy, movedCurrent, wallAtShellHeat } from './running.ts';
 
@@ -12,6 +13,11 @@ const movedResults: readonly (readonly [string, string, string, string, FormulaS
   ['compressor.movedShellHeat', 'Heat of the shell, moved as the power is', 'Q_s', 'Q_0', symbols.shellHeat, 61],
   ['compressor.movedLoad', 'Load of the motor, moved as the power is', 'x', 'x_0', symbols.load, 0.9],
 ];
+const sizeFile = 'src/parts/compressor/another-size.ts';
+const sizeOfMachine: FormulaSymbol = {
+  meaning: 'size over that of the machine there is, found so that the heat is met',
+  unit: '1',
+};
 const factor: FormulaSymbol = { meaning: 'factor on what the model gives', unit: '1' };
 
 export const runningFormulas: readonly Formula[] = [
@@ -84,6 +90,36 @@ export const runningFormulas: readonly Formula[] = [
     examples: [
       { T_amb: 295, Q_s: 61, UA: 2 },
       { T_amb: 288, Q_s: 40, UA: 1.3 },
+    ],
+  },
+  {
+    id: 'compressor.displacementOfSize',
+    title: 'Displacement of a machine alike of another size',
+    result: { symbol: 'V', ...symbols.displacement },
+    expression: 'n * V_d',
+    symbols: { n: sizeOfMachine, V_d: { ...symbols.displacement, meaning: 'swept volume of the machine there is' } },
+    source: 'definition of the size',
+    validity: 'machines of one kind',
+    file: sizeFile,
+    compute: ({ n, V_d }) => displacementOfSize(n!, V_d!),
+    examples: [
+      { n: 1.4, V_d: 6.5e-6 },
+      { n: 0.62, V_d: 11.2e-6 },
+    ],
+  },
+  {
+    id: 'compressor.shellConductanceOfSize',
+    title: 'Conductance of the shell of a machine alike of another size',
+    result: { symbol: 'UA_n', ...symbols.shellConductance },
+    expression: 'n^(2 / 3) * UA',
+    symbols: { n: sizeOfMachine, UA: { ...symbols.shellConductance, meaning: 'of the machine there is' } },
+    source: 'surface of bodies alike, own judgement',
+    validity: 'machines of one kind',
+    file: sizeFile,
+    compute: ({ n, UA }) => shellConductanceOfSize(n!, UA!),
+    examples: [
+      { n: 1.2, UA: 1.4 },
+      { n: 0.62, UA: 2.1 },
     ],
   },
 ];

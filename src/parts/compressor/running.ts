@@ -16,7 +16,15 @@ export interface RunningMachine {
   readonly surroundings: number;
   readonly supply: Supply;
   /** How the machine is known, and where within the model's doubt it is taken to stand: −1 to 1, 0 the likely; null for the bare model. */
-  readonly known: { readonly identified: IdentifiedMachine; readonly flow: number; readonly power: number } | null;
+  readonly known: KnownMachine | null;
+}
+
+export interface KnownMachine {
+  readonly identified: IdentifiedMachine;
+  readonly flow: number;
+  readonly power: number;
+  /** The machine that its points are of, where `compressor` is one alike of another size. */
+  readonly measured?: HermeticCompressor;
 }
 
 /** Gas at the inlet of the shell, and p_d [Pa]. */
@@ -49,7 +57,7 @@ export function runningPoint(machine: RunningMachine, fluid: Refrigerant, at: Be
   const { suction, dischargePressure } = at;
   const modelled = hermeticPoint(compressor, fluid, { suction, dischargePressure, surroundings, supply });
   if (known === null) return movedPoint(modelled, fluid, machine, { flow: 1, power: 1 }, null);
-  const doubt = modelDoubt(known.identified, compressor, {
+  const doubt = modelDoubt(known.identified, known.measured ?? compressor, {
     fluid: fluid.name,
     evaporating: dewTemperature(fluid, suction.pressure),
     condensing: dewTemperature(fluid, dischargePressure),

@@ -189,20 +189,35 @@ describe('laws of the bases', () => {
     for (const fluid of fluids) {
       const { heat, power, compressorCop } = valuesOf(comparison, fluid);
       expect(heat).toEqual(own.heat);
-      expect(power!.likely * compressorCop!.likely).toBeCloseTo(heat!.likely, 9);
+      expect(Math.abs((power!.likely * compressorCop!.likely) / heat!.likely - 1)).toBeLessThan(1e-9);
     }
     expect(own.displacementNeeded!.likely).toBeCloseTo(13e-6, 15);
   });
 
-  // The displacement is scaled in proportion; leakage and shell of another size go with it only nearly.
-  test('a machine with the displacement found gives nearly the heat of the design’s own fluid', () => {
-    const needed = valuesOf(compared(shrimp, fluids, 'sameHeat'), 'R290');
+  test('a machine alike with the displacement found gives the heat of the design’s own fluid, with that electricity', () => {
+    const comparison = compared(shrimp, fluids, 'sameHeat');
+    const needed = valuesOf(comparison, 'R290');
+    const { UA: shell, n: size } = columnOf(comparison, 'R290').workings.find(
+      ({ formula }) => formula === 'compressor.shellConductanceOfSize',
+    )!.inputs as { readonly UA: number; readonly n: number };
+    expect(size).toBeCloseTo(needed.displacementNeeded!.likely / 13e-6, 12);
+    expect(Math.abs(size - 1)).toBeGreaterThan(0.2);
     const scaled = changedDesign(shrimp, {
       'machine.compressor.displacement': `${needed.displacementNeeded!.likely * 1e6} cm3`,
+      'machine.compressor.shellConductance': `${shell * size ** (2 / 3)} W/K`,
     });
-    const { heat, power } = valuesOf(compared(scaled), 'R290');
-    expect(Math.abs(heat!.likely / needed.heat!.likely - 1)).toBeLessThan(0.05);
-    expect(Math.abs(power!.likely / needed.power!.likely - 1)).toBeLessThan(0.05);
+    const { heat, power, motorLoad, compressorCop } = valuesOf(compared(scaled), 'R290');
+    expect(Math.abs(heat!.likely / needed.heat!.likely - 1)).toBeLessThan(1e-6);
+    expect(Math.abs(power!.likely / needed.power!.likely - 1)).toBeLessThan(1e-6);
+    expect(Math.abs(motorLoad!.likely / needed.motorLoad!.likely - 1)).toBeLessThan(1e-6);
+    expect(Math.abs(compressorCop!.likely / needed.compressorCop!.likely - 1)).toBeLessThan(1e-6);
+  });
+
+  test('the size found is not what proportion would give, since the shell does not grow with it', () => {
+    const needed = valuesOf(compared(shrimp, fluids, 'sameHeat'), 'R290');
+    const asItIs = valuesOf(compared(shrimp), 'R290');
+    const proportional = (13e-6 * needed.heat!.likely) / asItIs.heat!.likely;
+    expect(Math.abs(needed.displacementNeeded!.likely / proportional - 1)).toBeGreaterThan(0.001);
   });
 
   test('temperatures that are given replace those of the design', () => {

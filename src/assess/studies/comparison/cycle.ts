@@ -1,15 +1,17 @@
 // The loop of a machine on one fluid with the bands of its numbers: the stages of the assessment that a loop needs, run at the
 // likely values and with each uncertain input at its ends.
 
-import type { OperatingPoint } from '../../../loop/index.ts';
+import { type OperatingPoint, operatingPoint } from '../../../loop/index.ts';
 import { KettlefinError, NoSolutionError } from '../../../numerics/index.ts';
+import { ofAnotherSize, type RunningMachine, sizeForHeat } from '../../../parts/compressor/index.ts';
 import { bandWithUnit, loopPoints } from '../../answers/pieces.ts';
 import { type Doubt, doubt, type ResultValues } from '../../doubt/doubt.ts';
 import { refusalOf } from '../../from-design.ts';
 import { withInput } from '../../inputs.ts';
 import { type Stage, StageRunner, stageOf } from '../../stage.ts';
+import type { StagedDesign } from '../../stages/engine-assumptions.ts';
 import { loopSlice, type StageResults, stages } from '../../stages/index.ts';
-import { machineAt } from '../../stages/machine.ts';
+import { type LoopSlice, type MachinePlace, machineAt } from '../../stages/machine.ts';
 import { runningAt } from '../machine/running.ts';
 import type { ComparedCycle } from './comparison.ts';
 import { type ComparedLevels, onFluid, type Subject } from './subject.ts';
@@ -38,14 +40,16 @@ export function cycleOn(
   const { design, resolution, inputs, basis } = subject;
   const values = comparedValues(basis);
   const runner = runnerFor(subject);
-  const readFrom = (results: StageResults, change?: InputChange): ComparedRun => ({ results, own: own?.(change) });
+  const readFrom = (changed: StagedDesign, results: StageResults, change?: InputChange): ComparedRun =>
+    own === undefined ? { results, size: 1 } : matchedRun(subject, changed, results, own(change));
   const numbers = (run: ComparedRun): ResultValues =>
     Object.fromEntries(values.map(({ name, read }) => [name, read(run)]));
   try {
-    const run = readFrom(runner.run(onFluid(design, fluid)));
+    const likely = onFluid(design, fluid);
+    const run = readFrom(likely, runner.run(likely));
     const found = doubt(numbers(run), inputs, (path, value) => {
       const changed = onFluid(withInput(design, resolution.followers, path, value), fluid);
-      return numbers(readFrom(runner.probe(changed), { path, value }));
+      return numbers(readFrom(changed, runner.probe(changed), { path, value }));
     });
     const bands = values.map(
       ({ name, result, quantity }) => [name, bandWithUnit(result, quantity, found.bands[name]!)] as const,
@@ -61,6 +65,43 @@ export function cycleOn(
     if (!(error instanceof KettlefinError)) throw error;
     return { cycle: { ok: false, error: refusalOf(error).error }, doubt: undefined, run: undefined };
   }
+}
+
+/** The machine of the size that gives the heat of the design's own fluid, and its loop in place of that of the machine there is. */
+function matchedRun(
+  { levels }: Subject,
+  design: StagedDesign,
+  results: StageResults,
+  own: OperatingPoint,
+): ComparedRun {
+  const slice = loopSlice(design);
+  const { spell } = results.surroundings;
+  const machine = machineAt(slice, results.compressor, spell);
+  let operating = results.operating;
+  const heatAt = (size: number) => {
+    operating = operatingOf(slice, ofAnotherSize(machine, size), spell, levels);
+    return operating.heatDelivered;
+  };
+  const size = sizeForHeat(heatAt, own.heatDelivered, operating.heatDelivered);
+  return { results: { ...results, operating }, own, size };
+}
+
+/** The loop of one machine at the coldest spell, or at the levels asked for. */
+function operatingOf(
+  slice: LoopSlice,
+  machine: RunningMachine,
+  { sourceTemperature }: MachinePlace,
+  levels: ComparedLevels | undefined,
+): OperatingPoint {
+  const fluid = slice.states.fluid(slice.refrigerant);
+  if (levels !== undefined) return runningAt({ machine, fluid, ...slice.exchangers }, levels);
+  return operatingPoint({
+    fluid,
+    machine,
+    sourceTemperature,
+    waterTemperature: slice.waterTemperature,
+    ...slice.exchangers,
+  });
 }
 
 /** Only where heat is matched. @throws NoSolutionError 'noHeatToMatch' at the likely values if the design has no loop */
@@ -104,13 +145,6 @@ const stage = stageOf<StageResults>();
 
 function heldOperating(levels: ComparedLevels): Stage<StageResults, 'operating'> {
   return stage('operating', loopSlice, ['surroundings', 'compressor'], (slice, { surroundings, compressor }) =>
-    runningAt(
-      {
-        machine: machineAt(slice, compressor, surroundings.spell),
-        fluid: slice.states.fluid(slice.refrigerant),
-        ...slice.exchangers,
-      },
-      levels,
-    ),
+    operatingOf(slice, machineAt(slice, compressor, surroundings.spell), surroundings.spell, levels),
   );
 }

@@ -2,24 +2,30 @@
 // stands in the working.
 
 import {
-  displacementForHeat,
   enthalpyDifference,
   gaugePressureOf,
   type OperatingPoint,
-  powerAtDisplacement,
   temperatureLift,
   volumetricHeatingCapacity,
 } from '../../../loop/index.ts';
+import { displacementOfSize, shellConductanceOfSize } from '../../../parts/compressor/index.ts';
 import { type QuantityName, type WorkingStep, workingStep } from '../../../quantities/index.ts';
 import { requiredRunning } from '../../answers/values.ts';
 import type { StageResults } from '../../stages/index.ts';
+import { numberOrigins } from '../../working/identified.ts';
 import type { ComparisonRow, MachineBasis, RowGroup } from './comparison.ts';
 import { liftAndGaugeSteps, type TracedLevel } from './lift-and-gauge-steps.ts';
 
-/** What one run gives: the stages on the column's fluid, and the loop on the design's own fluid where heat is matched. */
+/**
+ * What one run gives: the stages on the column's fluid; where heat is matched the loop is that of the machine of the size it takes, and
+ * beside it stands the loop on the design's own fluid.
+ */
 export interface ComparedRun {
   readonly results: ComparedStages;
-  readonly own: OperatingPoint | undefined;
+  /** Only where heat is matched. */
+  readonly own?: OperatingPoint;
+  /** Of the machine over the one there is; 1 unless heat is matched. */
+  readonly size: number;
 }
 
 /** The stages that a comparison reads, in their order. */
@@ -105,7 +111,7 @@ const perVolume = row(
   ({ results }) => capacityPerVolume(results.operating),
 );
 
-/** How hard the motor works for it; the same in a machine of any size. */
+/** How hard the motor works for it. */
 const motorLoad: ComparedValue = {
   ...row('heat', 'motorLoad', 'load of the motor, over its best load', 'fraction', ({ results }) => {
     return results.operating.compressor.motor.load;
@@ -144,15 +150,10 @@ const withDisplacementNeeded: readonly ComparedValue[] = [
     result: 'scaled.displacement',
   },
   {
-    ...row('heat', 'power', 'electricity of the compressor', 'electricPower', (run) => {
-      const { compressorPower } = run.results.operating;
-      return powerAtDisplacement(
-        compressorPower,
-        run.results.compressor.compressor.displacement,
-        displacementNeeded(run),
-      );
+    ...row('heat', 'power', 'electricity of the compressor', 'electricPower', ({ results }) => {
+      return results.operating.compressorPower;
     }),
-    result: 'scaled.power',
+    result: 'operating.compressor.power',
   },
   motorLoad,
 ];
@@ -210,7 +211,7 @@ export function isToldApart(basis: MachineBasis, name: string): boolean {
 }
 
 /** The steps that follow the loop's own: lift, gauge pressures, heat per volume, and what heat of another size needs. */
-export function comparedSteps(basis: MachineBasis, { results, own }: ComparedRun): readonly WorkingStep[] {
+export function comparedSteps(basis: MachineBasis, { results, size }: ComparedRun): readonly WorkingStep[] {
   const { operating, compressor, surroundings } = results;
   const [inlet, , outlet, liquid] = operating.points;
   const perMass = enthalpyDifference(outlet.enthalpy, liquid.enthalpy);
@@ -233,25 +234,28 @@ export function comparedSteps(basis: MachineBasis, { results, own }: ComparedRun
       rho_1: [inlet.density, `operating.points.${inlet.name}.density`],
     }),
   ];
-  if (basis !== 'sameHeat' || own === undefined) return steps;
-  const { displacement } = compressor.compressor;
-  const needed = displacementNeeded({ results, own });
+  return basis === 'sameHeat' ? [...sizeSteps(compressor, size), ...steps] : steps;
+}
+
+/** Names of the steps that give the numbers of a machine of another size. */
+export const sizedNumbers = {
+  displacement: 'scaled.displacement',
+  shellConductance: 'scaled.shellConductance',
+} as const;
+
+function sizeSteps({ compressor, identified }: StageResults['compressor'], size: number): readonly WorkingStep[] {
+  const { displacement, shellConductance } = compressor;
+  const origins = numberOrigins({ identified });
   return [
-    ...steps,
-    workingStep('scaled.displacement', 'loop.displacementForHeat', needed, {
-      V_d: [displacement, 'identified.displacement'],
-      Q_w: [own.heatDelivered, 'own.heatDelivered'],
-      Q: [operating.heatDelivered, 'operating.heatDelivered'],
+    workingStep(sizedNumbers.displacement, 'compressor.displacementOfSize', displacementOfSize(size, displacement), {
+      n: [size],
+      V_d: [displacement, origins.displacement],
     }),
     workingStep(
-      'scaled.power',
-      'loop.powerAtDisplacement',
-      powerAtDisplacement(operating.compressorPower, displacement, needed),
-      {
-        W: [operating.compressorPower, 'operating.compressor.power'],
-        V: [needed, 'scaled.displacement'],
-        V_d: [displacement, 'identified.displacement'],
-      },
+      sizedNumbers.shellConductance,
+      'compressor.shellConductanceOfSize',
+      shellConductanceOfSize(size, shellConductance),
+      { n: [size], UA: [shellConductance, origins.shellConductance] },
     ),
   ];
 }
@@ -260,9 +264,8 @@ function capacityPerVolume({ points: [inlet, , outlet, liquid] }: OperatingPoint
   return volumetricHeatingCapacity(enthalpyDifference(outlet.enthalpy, liquid.enthalpy), inlet.density);
 }
 
-function displacementNeeded(run: ComparedRun): number {
-  const { operating, compressor } = run.results;
-  return displacementForHeat(compressor.compressor.displacement, operating.heatDelivered, ownLoop(run).heatDelivered);
+function displacementNeeded({ results, size }: ComparedRun): number {
+  return displacementOfSize(size, results.compressor.compressor.displacement);
 }
 
 function ownLoop({ own }: ComparedRun): OperatingPoint {

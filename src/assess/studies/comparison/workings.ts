@@ -6,10 +6,10 @@ import type { WorkingStep } from '../../../quantities/index.ts';
 import type { StagedDesign } from '../../stages/engine-assumptions.ts';
 import type { StageResults } from '../../stages/index.ts';
 import { identifiedSteps } from '../../working/identified.ts';
-import { operatingSteps, plantSteps, spellPlace } from '../../working/machine.ts';
+import { type LoopOptions, operatingSteps, plantSteps, spellPlace } from '../../working/machine.ts';
 import { placeSteps } from '../../working/tank.ts';
 import type { MachineBasis } from './comparison.ts';
-import { type ComparedRun, comparedSteps } from './values.ts';
+import { type ComparedRun, comparedSteps, sizedNumbers } from './values.ts';
 
 /** What the comparison was asked. */
 interface Asked {
@@ -33,12 +33,14 @@ export function machineWorkings(
 ): readonly WorkingStep[] {
   const results = run.results as StageResults;
   const source = spellPlace(design, results);
-  const loop = (of: StagedDesign, point: OperatingPoint, prefix: string) =>
-    operatingSteps(of, results, point, source, prefix, asked.levels !== undefined);
+  const areLevelsGiven = asked.levels !== undefined;
+  const sized = run.own === undefined ? {} : { sized: { size: run.size, results: sizedNumbers } };
+  const loop = (of: StagedDesign, point: OperatingPoint, prefix: string, more: LoopOptions = {}) =>
+    operatingSteps(of, results, point, source, prefix, { areLevelsGiven, ...more });
   return [
     ...placeSteps(design, results),
     ...identifiedSteps(design, results),
-    ...loop(design, results.operating, 'operating'),
+    ...loop(design, results.operating, 'operating', sized),
     ...(asked.basis === 'sameParts' ? plantSteps(design, results) : []),
     ...(run.own === undefined ? [] : loop(ownDesign, run.own, 'own')),
     ...comparedSteps(asked.basis, run),

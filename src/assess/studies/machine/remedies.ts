@@ -4,7 +4,7 @@
 
 import type { OperatingPoint } from '../../../loop/index.ts';
 import { KettlefinError } from '../../../numerics/index.ts';
-import { currentShare, type HermeticCompressor } from '../../../parts/compressor/index.ts';
+import { currentShare } from '../../../parts/compressor/index.ts';
 import type { MapMark, Remedy, RemedyReason, RemedyState } from './answer.ts';
 
 /** One state of the year: how the loop settles there, and what the tank needs [W]. */
@@ -160,14 +160,5 @@ function stateOf(
     dischargeTemperature: point.dischargeTemperature,
     share,
     passed: input.passed(point, size),
-  };
-}
-
-/** A machine alike of another size: what is given as an intensity stays, volume and surface go with the size. */
-export function resized(compressor: HermeticCompressor, size: number): HermeticCompressor {
-  return {
-    ...compressor,
-    displacement: size * compressor.displacement,
-    shellConductance: size ** (2 / 3) * compressor.shellConductance,
   };
 }

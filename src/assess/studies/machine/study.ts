@@ -4,7 +4,7 @@
 import { caution, worstFirst } from '../../../cautions/index.ts';
 import type { DesignDocument } from '../../../design/index.ts';
 import { type OperatingPoint, operatingPoint } from '../../../loop/index.ts';
-import { applicationLimits, modelDoubt } from '../../../parts/compressor/index.ts';
+import { applicationLimits, modelDoubt, ofAnotherSize } from '../../../parts/compressor/index.ts';
 import { varied } from '../../doubt/vary.ts';
 import { coefficientFindings } from '../../findings/coefficient-findings.ts';
 import { disagreementFindings, statesFromTables, unansweredFinding } from '../../findings/model-findings.ts';
@@ -23,7 +23,7 @@ import { mapLimits, type PointMargins } from './map/map-limits.ts';
 import { markOf, type YearState, yearStates } from './map/marks.ts';
 import { tripOf } from './map/trips.ts';
 import { otherFluids } from './other-fluids.ts';
-import { type Changed, remedies, resized } from './remedies.ts';
+import { type Changed, remedies } from './remedies.ts';
 import { machineSentence } from './sentence.ts';
 import { startingFacts } from './starting.ts';
 import {
@@ -178,14 +178,10 @@ function remediesAt(
 /** The likely loop in one state of the year with something changed. */
 function settledWith(run: LoopRun, month: number | null, { size, ...changed }: Changed): OperatingPoint {
   const { slice, machine, fluid, surroundings } = run;
-  const { compressor } = machine;
+  const there = { ...machine, surroundings: aroundShell(slice.machine.shellPlace, placeOf(surroundings, month)) };
   return operatingPoint({
     fluid,
-    machine: {
-      ...machine,
-      surroundings: aroundShell(slice.machine.shellPlace, placeOf(surroundings, month)),
-      compressor: size === undefined ? compressor : resized(compressor, size),
-    },
+    machine: size === undefined ? there : ofAnotherSize(there, size),
     sourceTemperature: placeOf(surroundings, month).sourceTemperature,
     waterTemperature: slice.waterTemperature,
     ...slice.exchangers,
