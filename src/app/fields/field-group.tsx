@@ -1,7 +1,7 @@
 // The fields of a station: at most seven to begin with, the rest behind "I know more", under headings where they are many.
 
 import { lazy, type ReactNode, Suspense } from 'react';
-import { fieldsOf, type ListRecord, listsOf } from '../../design/index.ts';
+import { type DesignDocument, fieldsOf, getField, itemsOf, type ListRecord, listsOf } from '../../design/index.ts';
 import type { StationName } from '../pages.ts';
 import { useWorkbench } from '../state/context.tsx';
 import { fieldsOfStation } from '../stations/fields.ts';
@@ -23,20 +23,25 @@ export function FieldGroup({ station, hasAnswer = true }: FieldGroupProps): Reac
   const subjects = subjectsOf(station, { more, expert }, listsOf(document), hasAnswer);
   const count =
     subjects.length > 0 ? subjects.reduce((sum, subject) => sum + countOf(subject), 0) : more.length + expert.length;
+  const given = givenOf({ more, expert, lists: subjects.flatMap(({ lists }) => lists) }, document);
   const isShown = ({ path }: { readonly path: string }) => !hasAnswer || !isBesideTheAnswer(station, path);
   return (
     <>
       <Fields records={shown} />
       {count > 0 && (
         <details className="fields-more">
-          <summary>I know more ({count})</summary>
+          <summary>
+            I know more ({count}
+            {givenWords(given)})
+          </summary>
           {subjects.length === 0 ? (
             <MoreFields more={more} expert={expert} lists={[]} isShown={isShown} />
           ) : (
             subjects.map((subject) => (
               <details key={subject.title} className="fields-more fields-subject">
                 <summary>
-                  {subject.title} ({countOf(subject)})
+                  {subject.title} ({countOf(subject)}
+                  {givenWords(givenOf(subject, document))})
                 </summary>
                 <MoreFields {...subject} isShown={isShown} />
               </details>
@@ -46,6 +51,18 @@ export function FieldGroup({ station, hasAnswer = true }: FieldGroupProps): Reac
       )}
     </>
   );
+}
+
+/** How many of them hold something, the items of lists counted one by one. */
+function givenOf({ more, expert, lists }: Omit<Subject, 'title'>, document: DesignDocument): number {
+  return (
+    [...more, ...expert].filter(({ path }) => getField(document, path) !== undefined).length +
+    lists.reduce((sum, { path }) => sum + itemsOf(document, path).length, 0)
+  );
+}
+
+function givenWords(count: number): string {
+  return count === 0 ? '' : `, ${count} given`;
 }
 
 function countOf({ more, expert, lists }: Subject): number {

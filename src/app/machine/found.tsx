@@ -3,19 +3,33 @@
 import { Fragment, type ReactNode } from 'react';
 import { machineCautions } from '../../cautions/index.ts';
 import { useWorkbench } from '../state/context.tsx';
-import { Findings, saidFindings } from '../ui/findings.tsx';
+import { FindingItem, Findings, FindingWords, type SaidFinding, saidFindings, severityMarks } from '../ui/findings.tsx';
+import { Fold } from '../ui/fold.tsx';
+import { StateMark } from '../ui/state-mark.tsx';
 import type { AssessAnswer } from '../worker/messages.ts';
+
+/** What can kill at the first touch stands first, and is never folded. */
+const openCautions = 6;
 
 export function MachineCautions(): ReactNode {
   return (
     <section className="machine-cautions" aria-labelledby="machine-cautions-title">
       <h3 id="machine-cautions-title">Before anyone touches a machine</h3>
-      <ul>
-        {machineCautions.map((sentence) => (
-          <li key={sentence}>{sentence}</li>
-        ))}
-      </ul>
+      <Sentences of={machineCautions.slice(0, openCautions)} />
+      <Fold summary={`${machineCautions.length - openCautions} more before anyone touches a machine`}>
+        <Sentences of={machineCautions.slice(openCautions)} />
+      </Fold>
     </section>
+  );
+}
+
+function Sentences({ of }: { readonly of: readonly string[] }): ReactNode {
+  return (
+    <ul>
+      {of.map((sentence) => (
+        <li key={sentence}>{sentence}</li>
+      ))}
+    </ul>
   );
 }
 
@@ -26,9 +40,26 @@ export function Found({ answer }: { readonly answer: AssessAnswer }): ReactNode 
         What was found
       </h3>
       <p className="quiet">A limit that is not listed was not checked, or not found: neither says that all is well.</p>
-      <Findings said={saidFindings(answer, ['machine', 'person', 'house'])} none="No limit found." />
+      <Findings said={saidFindings(answer, ['machine', 'person', 'house'])} none="No limit found." Item={FoundItem} />
       <FoundElsewhere answer={answer} />
     </section>
+  );
+}
+
+/** A stop stands with its words; what is to be looked at, or only noted, opens to them. */
+function FoundItem(said: SaidFinding): ReactNode {
+  const { finding, words } = said;
+  if (finding.severity === 'stop') return <FindingItem {...said} />;
+  const [kind, word] = severityMarks[finding.severity];
+  return (
+    <li className={`finding finding-${finding.severity}`}>
+      <StateMark kind={kind} word={word} />
+      <Fold className="finding-fold" summary={<h4>{words.title}</h4>}>
+        <div className="finding-body">
+          <FindingWords {...said} />
+        </div>
+      </Fold>
+    </li>
   );
 }
 

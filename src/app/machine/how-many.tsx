@@ -5,9 +5,11 @@ import { type CountRow, type HowMany as HowManyAnswer, withheldWord } from '../.
 import { sayRange, type UnitView } from '../../quantities/index.ts';
 import { BandCell } from '../ui/band-cell.tsx';
 import { DataTable } from '../ui/data-table.tsx';
-import { say, sayNeed } from '../ui/say.ts';
+import { Fold } from '../ui/fold.tsx';
+import { say, sayNeed, sentenceStart } from '../ui/say.ts';
 import { ScrollBox } from '../ui/scroll-box.tsx';
 import { StateMark } from '../ui/state-mark.tsx';
+import { Part } from './part.tsx';
 
 interface HowManyProps {
   readonly howMany: HowManyAnswer;
@@ -19,8 +21,7 @@ interface HowManyProps {
 export function HowMany({ howMany, isChargeWithheld, view }: HowManyProps): ReactNode {
   const { planned, load, rows, chargePerCircuit, chargeOfAll } = howMany;
   return (
-    <section className="block">
-      <h3>How many of them</h3>
+    <Part name="how-many" title="How many of them" brief={neededWords(howMany)}>
       <p>
         {neededWords(howMany)} The tank needs {sayNeed(load, view)} in the coldest spell; the design plans{' '}
         {planned === 1 ? 'one machine' : `${planned} machines`}.
@@ -51,10 +52,10 @@ export function HowMany({ howMany, isChargeWithheld, view }: HowManyProps): Reac
       <p>
         {isChargeWithheld
           ? `How much each circuit holds is ${withheldWord}.`
-          : `Each circuit holds ${sayRange(chargePerCircuit, 'mass', view)} of refrigerant, whatever their number; all together that would be ${sayRange(chargeOfAll, 'mass', view)}.`}{' '}
+          : `Each circuit holds ${sayRange(chargePerCircuit, 'mass', view)} of refrigerant, whatever their number${planned > 1 ? `; all together that would be ${sayRange(chargeOfAll, 'mass', view)}` : ''}.`}{' '}
         Circuits are never joined, so that a leak empties one of them only.
       </p>
-    </section>
+    </Part>
   );
 }
 
@@ -114,7 +115,7 @@ function Months({ howMany: { months }, view }: Pick<HowManyProps, 'howMany' | 'v
       { label: 'The last of them', numeric: true },
     ],
     rows: months.map(({ month, load, heatOfOne, running, shareOfLast }) => [
-      month,
+      sentenceStart(month),
       load > 0 ? say(load, 'power', view, 2) : 'none',
       heatOfOne === null ? 'does not run' : say(heatOfOne, 'power', view, 2),
       running === null ? 'none helps' : String(running),
@@ -122,9 +123,8 @@ function Months({ howMany: { months }, view }: Pick<HowManyProps, 'howMany' | 'v
     ]),
   };
   return (
-    <details className="fields-more">
-      <summary>How many run in each month</summary>
+    <Fold className="fields-more" summary="How many run in each month">
       <DataTable table={table} />
-    </details>
+    </Fold>
   );
 }

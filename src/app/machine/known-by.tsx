@@ -6,6 +6,7 @@ import { doubtWords, evidenceWords, type MachineAnswer } from '../../assess/inde
 import { type DesignNotice, fieldRecord, noticesOf, sayNotice } from '../../design/index.ts';
 import { listed, sayBand, sayQuantity, type UnitView } from '../../quantities/index.ts';
 import { useWorkbench } from '../state/context.tsx';
+import { Fold } from '../ui/fold.tsx';
 import { PageLink } from '../ui/page-link.tsx';
 import { say, sentenceStart } from '../ui/say.ts';
 import { ScrollBox } from '../ui/scroll-box.tsx';
@@ -18,9 +19,6 @@ interface KnownByProps {
   readonly machine: MachineAnswer;
   readonly view: UnitView;
 }
-
-/** A table longer than this begins folded. */
-const mostOpen = 12;
 
 export function KnownBy({ machine, view }: KnownByProps): ReactNode {
   const { document } = useWorkbench();
@@ -62,10 +60,13 @@ export function KnownBy({ machine, view }: KnownByProps): ReactNode {
         </ul>
       )}
       {single.length > 0 && (
-        <details className="fields-more" open={single.length <= mostOpen}>
-          <summary>What was given beside what the machine makes of it ({single.length})</summary>
+        <Fold
+          className="fields-more"
+          open={single.some(({ disagrees }) => disagrees)}
+          summary={`What was given beside what the machine makes of it (${single.length})`}
+        >
           <ResidualTable residuals={single} view={view} />
-        </details>
+        </Fold>
       )}
       <TablesRead residuals={residuals} view={view} />
     </section>
@@ -128,7 +129,11 @@ function ResidualTable({
         <tbody>
           {residuals.map((residual) => (
             <tr key={`${residual.path} ${residual.of}`}>
-              <th scope="row">{sentenceStart(residual.label)}</th>
+              <th scope="row">
+                <PageLink page="the-machine" part={fieldOfResidual(residual)}>
+                  {sentenceStart(residual.label)}
+                </PageLink>
+              </th>
               <td>{evidenceWords[residual.of]}</td>
               <td className="number">{say(residual.given, quantityNamed(residual.quantity), view, 3)}</td>
               <td className="number">{say(residual.modelled, quantityNamed(residual.quantity), view, 3)}</td>

@@ -12,6 +12,7 @@ import { mapLimitTable } from '../../charts/index.ts';
 import type { Band, UnitView } from '../../quantities/index.ts';
 import { BandCell } from '../ui/band-cell.tsx';
 import { DataTable } from '../ui/data-table.tsx';
+import { Fold } from '../ui/fold.tsx';
 import { say, sentenceStart } from '../ui/say.ts';
 import { ScrollBox } from '../ui/scroll-box.tsx';
 import { StateMark } from '../ui/state-mark.tsx';
@@ -24,19 +25,37 @@ interface LimitsProps {
   readonly view: UnitView;
 }
 
+/** As many rows stand open at least, although fewer may be passed. */
+const leastOpen = 4;
+
 export function Limits({ assessment, study, view }: LimitsProps): ReactNode {
+  const rows = assessment.operating.limits.map((limit) => rowOf(limit, assessment));
+  const open = Math.max(leastOpen, rows.findLastIndex(({ limit, left }) => limit.passed || left.low < 0) + 1);
+  const further = rows.slice(open);
   return (
     <section className="block">
-      <h3>How near its limits</h3>
+      <h3 id="limits-title" tabIndex={-1}>
+        How near its limits
+      </h3>
       <p className="quiet">In the coldest spell. The limit met first stands at the top.</p>
-      <LimitTable assessment={assessment} view={view} />
-      {study !== undefined && <Trips trips={study.trips} view={view} />}
-      {study !== undefined && study.limits.length > 0 && (
-        <details className="fields-more">
-          <summary>Each limit over the pictures above, with its source</summary>
-          <DataTable table={mapLimitTable(study, view)} />
-        </details>
-      )}
+      <LimitTable rows={rows.slice(0, open)} label="Limits of the machine" assessment={assessment} view={view} />
+      <div className="folds">
+        {further.length > 0 && (
+          <Fold className="fields-more" summary={`${further.length} more limits, not met`}>
+            <LimitTable rows={further} label="Further limits of the machine" assessment={assessment} view={view} />
+          </Fold>
+        )}
+        {study !== undefined && study.trips.length > 0 && (
+          <Fold className="fields-more" summary="Where its motor would trip">
+            <Trips trips={study.trips} view={view} />
+          </Fold>
+        )}
+        {study !== undefined && study.limits.length > 0 && (
+          <Fold className="fields-more" summary="Each limit over the pictures above, with its source">
+            <DataTable table={mapLimitTable(study, view)} />
+          </Fold>
+        )}
+      </div>
     </section>
   );
 }
@@ -63,22 +82,34 @@ function Trips({ trips, view }: { readonly trips: readonly MapTrip[]; readonly v
       by === null ? '' : tripWords[by]!,
     ]),
   };
-  return trips.length === 0 ? null : <DataTable table={table} />;
+  return <DataTable table={table} />;
+}
+
+interface LimitRow {
+  readonly limit: LimitMargin;
+  readonly now: NumberOfLimit;
+  readonly left: Band;
+}
+
+function rowOf(limit: LimitMargin, assessment: Assessment): LimitRow {
+  const now = bandOfLimit(limit, assessment);
+  return { limit, now, left: leftOf(limit, now) };
 }
 
 interface LimitTableProps {
+  readonly rows: readonly LimitRow[];
+  readonly label: string;
   readonly assessment: Assessment;
   readonly view: UnitView;
 }
 
 const heads = ['Limit', 'Now', 'Limit at', 'Left', 'State'] as const;
 
-function LimitTable({ assessment, view }: LimitTableProps): ReactNode {
-  const { workings } = assessment;
+function LimitTable({ rows, label: title, assessment: { workings }, view }: LimitTableProps): ReactNode {
   return (
-    <ScrollBox className="table-scroll" label="Limits of the machine">
+    <ScrollBox className="table-scroll" label={title}>
       <table className="data">
-        <caption className="for-reader">Limits of the machine with the distance left</caption>
+        <caption className="for-reader">{title} with the distance left</caption>
         <thead>
           <tr>
             {heads.map((head) => (
@@ -89,10 +120,8 @@ function LimitTable({ assessment, view }: LimitTableProps): ReactNode {
           </tr>
         </thead>
         <tbody>
-          {assessment.operating.limits.map((limit) => {
+          {rows.map(({ limit, now, left }) => {
             const { label, quantity, bound } = limit;
-            const now = bandOfLimit(limit, assessment);
-            const left = leftOf(limit, now);
             return (
               <tr key={limit.limit}>
                 <th scope="row">{sentenceStart(label)}</th>

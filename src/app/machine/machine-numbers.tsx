@@ -1,9 +1,11 @@
-// The numbers of the machine in the coldest spell. Those of the motor and of the gas are of one machine.
+// The numbers of the machine in the coldest spell: those looked at first, and the others folded. Those of the motor and of the gas are of one machine.
 
 import type { ReactNode } from 'react';
 import type { Assessment } from '../../assess/index.ts';
 import { sayRange, type UnitView } from '../../quantities/index.ts';
 import { NumberItem, Numbers } from '../ui/number.tsx';
+import { say } from '../ui/say.ts';
+import { Part } from './part.tsx';
 
 interface MachineNumbersProps {
   readonly assessment: Assessment;
@@ -11,8 +13,8 @@ interface MachineNumbersProps {
 }
 
 export function MachineNumbers({ assessment, view }: MachineNumbersProps): ReactNode {
-  const { operating, machine, workings } = assessment;
-  const { count, ratedCurrent, currentShare } = machine;
+  const { machine, workings } = assessment;
+  const { count, ratedCurrent } = machine;
   const shown = { view, workings } as const;
   const together = count === 1 ? '' : `, ${count} machines`;
   return (
@@ -38,15 +40,37 @@ export function MachineNumbers({ assessment, view }: MachineNumbersProps): React
         note={ratedCurrent === null ? 'rated current not known' : `rated ${sayRange(ratedCurrent, 'current', view)}`}
         {...shown}
       />
-      {currentShare !== null && (
-        <NumberItem label="Of its rated current" band={currentShare} quantity="fraction" {...shown} />
-      )}
       <NumberItem label="Load of the motor" band={machine.motorLoad} quantity="fraction" {...shown} />
-      <NumberItem label="Inside of the shell" band={machine.wallTemperature} quantity="temperature" {...shown} />
-      <NumberItem label="Shell heat, lost beside the water" band={operating.shellHeat} quantity="power" {...shown} />
-      <NumberItem label="Volumetric efficiency" band={operating.volumetricEfficiency} quantity="fraction" {...shown} />
-      <NumberItem label="Overall efficiency" band={operating.overallEfficiency} quantity="fraction" {...shown} />
-      <NumberItem label="Refrigerant flow" band={operating.massFlow} quantity="massFlow" {...shown} />
     </Numbers>
+  );
+}
+
+/** Those that are looked up, rather than looked at first. */
+export function MoreNumbers({ assessment, view }: MachineNumbersProps): ReactNode {
+  const { operating, machine, workings } = assessment;
+  const { currentShare } = machine;
+  const shown = { view, workings } as const;
+  return (
+    <Part
+      name="more-numbers"
+      title="More numbers"
+      brief={`overall efficiency ${say(operating.overallEfficiency.likely, 'fraction', view, 2)}`}
+    >
+      <Numbers>
+        {currentShare !== null && (
+          <NumberItem label="Of its rated current" band={currentShare} quantity="fraction" {...shown} />
+        )}
+        <NumberItem label="Inside of the shell" band={machine.wallTemperature} quantity="temperature" {...shown} />
+        <NumberItem label="Shell heat, lost beside the water" band={operating.shellHeat} quantity="power" {...shown} />
+        <NumberItem
+          label="Volumetric efficiency"
+          band={operating.volumetricEfficiency}
+          quantity="fraction"
+          {...shown}
+        />
+        <NumberItem label="Overall efficiency" band={operating.overallEfficiency} quantity="fraction" {...shown} />
+        <NumberItem label="Refrigerant flow" band={operating.massFlow} quantity="massFlow" {...shown} />
+      </Numbers>
+    </Part>
   );
 }

@@ -7,6 +7,7 @@ import { machineMapChart, nearestFamily, sayMachineMap } from '../../charts/inde
 import type { Band, UnitView } from '../../quantities/index.ts';
 import { Chart } from '../charts/chart.tsx';
 import { Choice } from '../ui/choice.tsx';
+import { Fold } from '../ui/fold.tsx';
 import { say } from '../ui/say.ts';
 
 interface MapChartsProps {
@@ -39,10 +40,14 @@ export function MapCharts({ study, needed, view }: MapChartsProps): ReactNode {
         value={String(chosen)}
         choose={(index) => setWanted(study.map[Number(index)]?.condensing)}
       />
-      <p className="quiet">{sayMachineMap(study, chosen, view).join(' ')}</p>
-      {charts.map((chart) => (
-        <Chart key={chart.title} chart={chart} />
-      ))}
+      <div className="map-charts">
+        {charts.map((chart) => (
+          <Chart key={chart.title} chart={chart} />
+        ))}
+      </div>
+      <Fold className="fields-more" summary="How to read these pictures">
+        <p className="quiet">{sayMachineMap(study, chosen, view).join(' ')}</p>
+      </Fold>
     </section>
   );
 }

@@ -1,13 +1,15 @@
 // Other fluids in this machine, at the coldest spell: what says not to, oil and materials first, then the numbers, for study only.
 
-import { type ReactNode, useId } from 'react';
+import type { ReactNode } from 'react';
 import { type CompatibilityFact, doubtWords, messageInView, type OtherFluid } from '../../assess/index.ts';
 import { listed, type QuantityName, type UnitView } from '../../quantities/index.ts';
 import { Termed } from '../terms/termed.tsx';
 import { BandCell } from '../ui/band-cell.tsx';
+import { Fold } from '../ui/fold.tsx';
 import { ScrollBox } from '../ui/scroll-box.tsx';
 import { type StateKind, StateMark } from '../ui/state-mark.tsx';
 import type { WordsOfFinding } from '../worker/messages.ts';
+import { Part } from './part.tsx';
 
 interface OtherFluidsProps {
   readonly fluids: readonly OtherFluid[];
@@ -17,13 +19,11 @@ interface OtherFluidsProps {
 }
 
 export function OtherFluids({ fluids, stopWords, view }: OtherFluidsProps): ReactNode {
-  const title = useId();
   const all = fluids.map((fluid, index) => ({ fluid, stops: stopWords[index] ?? [] }));
   const others = all.filter(({ fluid }) => !fluid.isMadeFor);
   if (others.length === 0) return null;
   return (
-    <section className="block">
-      <h3 id={title}>Another fluid in it</h3>
+    <Part name="other-fluids" title="Another fluid in it" brief="Not for this machine: for study only.">
       <p className="study-only">
         <StateMark kind="stop" word="Not for this machine: for study only, and in no order of merit." />
       </p>
@@ -56,7 +56,7 @@ export function OtherFluids({ fluids, stopWords, view }: OtherFluidsProps): Reac
           </tbody>
         </table>
       </ScrollBox>
-    </section>
+    </Part>
   );
 }
 
@@ -70,14 +70,18 @@ function Reasons({
 }): ReactNode {
   const doubt = point.ok ? point.doubt.flatMap((reason) => doubtWords[reason] ?? []) : [];
   return (
-    <details className="other-fluid">
-      <summary>
-        <strong>{fluid}</strong> <span className="quiet">{safetyClass}</span>
-        <StateMark kind="stop" word={stops[0]?.title ?? 'not for this machine'} />
-        <span className="quiet">
-          oil {suits[oil.suits][1]}, materials {suits[materials.suits][1]}
-        </span>
-      </summary>
+    <Fold
+      className="other-fluid"
+      summary={
+        <>
+          <strong>{fluid}</strong> <span className="quiet">{safetyClass}</span>
+          <StateMark kind="stop" word={stops[0]?.title ?? 'not for this machine'} />
+          <span className="quiet">
+            oil {suits[oil.suits][1]}, materials {suits[materials.suits][1]}
+          </span>
+        </>
+      }
+    >
       {stops.map(({ title, text }) => (
         <p key={`${title} ${text}`}>
           <strong>{title}.</strong> <Termed>{text}</Termed>
@@ -88,7 +92,7 @@ function Reasons({
         <Compatible label="Materials" fact={materials} />
       </dl>
       {doubt.length > 0 && <p className="quiet">In doubt, since {listed(doubt)}.</p>}
-    </details>
+    </Fold>
   );
 }
 

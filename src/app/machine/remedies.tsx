@@ -12,6 +12,7 @@ import {
 import { listed, type UnitView } from '../../quantities/index.ts';
 import { say } from '../ui/say.ts';
 import { ScrollBox } from '../ui/scroll-box.tsx';
+import { Part } from './part.tsx';
 
 interface RemediesProps {
   readonly study: MachineStudy;
@@ -24,8 +25,7 @@ export function Remedies({ study, view }: RemediesProps): ReactNode {
   const labels = new Map(study.limits.map(({ limit, label }) => [limit, label]));
   const named = (limits: readonly string[]) => listed(limits.map((limit) => labels.get(limit) ?? limit));
   return (
-    <section className="block">
-      <h3>What would help it</h3>
+    <Part name="remedies" title="What would help it" brief={briefly(study)}>
       <p>
         Simulated {whenWords[first.when]}, where its motor is loaded most, one at a time; likely values.{' '}
         {first.before.passed.length === 0
@@ -75,8 +75,20 @@ export function Remedies({ study, view }: RemediesProps): ReactNode {
       <p className="quiet">
         Left out: that a throttled evaporator settles warmer, and what starting often does to the machine.
       </p>
-    </section>
+    </Part>
   );
+}
+
+function briefly({ remedies }: MachineStudy): string {
+  const passed = remedies[0]?.before.passed.length ?? 0;
+  if (passed === 0) return 'It passes no limit as it is.';
+  const whole = remedies.filter(({ after }) => after !== null && after.passed.length === 0).length;
+  const limits = passed === 1 ? 'the limit it passes' : `the ${passed} limits it passes`;
+  if (whole > 0) return `${whole} of ${remedies.length} simulated keep it within ${limits}.`;
+  const some = remedies.filter(({ cures }) => cures.length > 0).length;
+  return some > 0
+    ? `None of ${remedies.length} simulated keeps it within ${limits}; ${some === 1 ? 'one' : some} cures some of it.`
+    : `None of ${remedies.length} simulated keeps it within ${limits}.`;
 }
 
 interface Column {

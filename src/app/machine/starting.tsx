@@ -5,7 +5,14 @@ import type { StartingFact } from '../../assess/index.ts';
 import { sayRange, type UnitView } from '../../quantities/index.ts';
 import { Termed } from '../terms/termed.tsx';
 import { sentenceStart } from '../ui/say.ts';
+import { Part } from './part.tsx';
 import { quantityNamed } from './quantity-named.ts';
+
+/** The one number of a start that a thermostat needs. */
+function briefly(facts: readonly StartingFact[], view: UnitView): string {
+  const rest = facts.find(({ name }) => name === 'minimumOffTime')?.band;
+  return rest == null ? '' : `at rest ${sayRange(rest, quantityNamed(rest.quantity), view)} between two runs`;
+}
 
 interface StartingProps {
   readonly facts: readonly StartingFact[];
@@ -15,8 +22,7 @@ interface StartingProps {
 export function Starting({ facts, view }: StartingProps): ReactNode {
   if (facts.length === 0) return null;
   return (
-    <section className="block">
-      <h3>Starting it, and letting it rest</h3>
+    <Part name="starting" title="Starting it, and letting it rest" brief={briefly(facts, view)}>
       <dl className="starting">
         {facts.map(({ name, label, band, words, source }) => (
           <div key={name}>
@@ -31,6 +37,6 @@ export function Starting({ facts, view }: StartingProps): ReactNode {
           </div>
         ))}
       </dl>
-    </section>
+    </Part>
   );
 }

@@ -7,6 +7,7 @@ import { itemsOf } from '../../design/index.ts';
 import { type PointRow, readPointTable, type TableQuantity } from '../../parts/compressor/index.ts';
 import type { QuantityName, UnitView } from '../../quantities/index.ts';
 import { useWorkbench } from '../state/context.tsx';
+import { Fold } from '../ui/fold.tsx';
 import { say } from '../ui/say.ts';
 import { ScrollBox } from '../ui/scroll-box.tsx';
 import { StateMark } from '../ui/state-mark.tsx';
@@ -67,10 +68,11 @@ function TableRead({ text, name, residualsOf, view }: TableReadProps): ReactNode
   const judged = [...new Set(rows.flatMap(({ residuals }) => residuals.map(({ of }) => of)))];
   const passedOver = table.passedOver.length === 0 ? '' : ` Not read: ${table.passedOver.join(', ')}.`;
   return (
-    <details className="fields-more" open={odd.length > 0}>
-      <summary>
-        What was read of {name}: {rows.length} points{odd.length > 0 && `, ${odd.length} of them in doubt`}
-      </summary>
+    <Fold
+      className="fields-more"
+      open={odd.length > 0}
+      summary={`What was read of ${name}: ${rows.length} points${odd.length > 0 ? `, ${odd.length} of them in doubt` : ''}`}
+    >
       <ScrollBox className="table-scroll" label={`Points of ${name}`}>
         <table className="data">
           <caption>
@@ -118,7 +120,7 @@ function TableRead({ text, name, residualsOf, view }: TableReadProps): ReactNode
           </tbody>
         </table>
       </ScrollBox>
-    </details>
+    </Fold>
   );
 }
 

@@ -1,7 +1,7 @@
 // Which page is open and which part of it is meant, kept in the page's address so that Back works and both can be linked to.
 
 import { useCallback, useEffect, useState } from 'react';
-import { findField } from '../fields/find-field.ts';
+import { findField, findNamed } from '../fields/find-field.ts';
 import { addressOf, firstPage, isStation, type PageName, type Place, pageTitles, placeOfAddress } from '../pages.ts';
 
 /**
@@ -67,9 +67,9 @@ interface Goal {
 }
 
 function findPart(part: string): Goal | undefined {
-  const named = document.getElementById(part) ?? document.getElementById(`${part}-title`);
+  const named = findNamed(part) ?? findNamed(`${part}-title`);
   const element = named ?? findField(part);
-  return element ? { element, isField: named === null } : undefined;
+  return element ? { element, isField: named === undefined } : undefined;
 }
 
 function focusOn({ element, isField }: Goal): void {

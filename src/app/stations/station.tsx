@@ -29,7 +29,7 @@ export function Station({ name, answer, numbers, isOld = false, before, children
   const findings = [...(state.answer?.assessment.findings ?? []), ...(state.answer?.assessment.cautions ?? [])];
   const isForStudyOnly = findings.some((finding) => finding.code === 'notForThisMachine');
   return (
-    <article className="station" aria-labelledby="page-title">
+    <article className={`station ${name}`} aria-labelledby="page-title">
       <header className="station-head" aria-busy={isOld}>
         <h2 id="page-title" tabIndex={-1}>
           {pageTitles[name]}
@@ -73,7 +73,9 @@ export function StationWithoutAnswer({ station }: { station: StationFrameProps['
 function Inputs({ station, hasAnswer = true }: { station: StationName; hasAnswer?: boolean }): ReactNode {
   return (
     <section className="station-inputs" aria-labelledby="station-inputs-title">
-      <h3 id="station-inputs-title">What it rests on</h3>
+      <h3 id="station-inputs-title" tabIndex={-1}>
+        What it rests on
+      </h3>
       <FieldGroup station={station} hasAnswer={hasAnswer} />
     </section>
   );

@@ -1,5 +1,6 @@
 // The machine: what it is, what it would do here and how that is known; how it runs over the evaporating temperature, how near its
-// limits, what would help, another fluid in it, how many of them, how it starts, and what could hurt someone.
+// limits, what was found, and what could hurt someone. What would help, how many of them, another fluid in it and how it starts
+// stand folded, each with its answer in a few words.
 
 import type { ReactNode } from 'react';
 import { sayMachine, withholdsCharge } from '../../assess/index.ts';
@@ -7,9 +8,10 @@ import { Found, MachineCautions } from '../machine/found.tsx';
 import { HowMany } from '../machine/how-many.tsx';
 import { KnownBy } from '../machine/known-by.tsx';
 import { Limits } from '../machine/limits.tsx';
-import { MachineNumbers } from '../machine/machine-numbers.tsx';
+import { MachineNumbers, MoreNumbers } from '../machine/machine-numbers.tsx';
 import { MapCharts } from '../machine/map-charts.tsx';
 import { OtherFluids } from '../machine/other-fluids.tsx';
+import { PartLinks } from '../machine/part.tsx';
 import { Remedies } from '../machine/remedies.tsx';
 import { Starting } from '../machine/starting.tsx';
 import { useWorkbench } from '../state/context.tsx';
@@ -19,6 +21,20 @@ import '../fluids/refrigerant-field.tsx';
 import '../bills/bills.css';
 import '../machine/machine.css';
 import { Station, type StationProps } from './station.tsx';
+
+/** In the order of the page. */
+const parts = [
+  ['station-inputs', 'What it rests on'],
+  ['known-by', 'How it is known'],
+  ['machine-map', 'How it runs'],
+  ['limits', 'Limits'],
+  ['findings', 'What was found'],
+  ['remedies', 'What would help'],
+  ['how-many', 'How many'],
+  ['other-fluids', 'Another fluid'],
+  ['starting', 'Starting'],
+  ['more-numbers', 'More numbers'],
+] as const;
 
 export function TheMachine({ answer, view }: StationProps): ReactNode {
   const { document } = useWorkbench();
@@ -31,7 +47,12 @@ export function TheMachine({ answer, view }: StationProps): ReactNode {
       name="the-machine"
       answer={sayMachine(isOld || reply === undefined ? machine : reply.study.sentence, operating.refrigerant, view)}
       numbers={<MachineNumbers assessment={assessment} view={view} />}
-      before={<MachineCautions />}
+      before={
+        <>
+          <PartLinks parts={parts} />
+          <MachineCautions />
+        </>
+      }
     >
       <KnownBy machine={machine} view={view} />
       {reply === undefined && problems.length === 0 && (
@@ -44,8 +65,9 @@ export function TheMachine({ answer, view }: StationProps): ReactNode {
         </div>
       )}
       <Limits assessment={assessment} study={isOld ? undefined : reply?.study} view={view} />
+      <Found answer={answer} />
       {reply !== undefined && (
-        <div className={className}>
+        <div className={`${className} machine-parts`}>
           <Remedies study={reply.study} view={view} />
           <HowMany
             howMany={reply.study.howMany}
@@ -56,7 +78,7 @@ export function TheMachine({ answer, view }: StationProps): ReactNode {
           <Starting facts={reply.study.starting} view={view} />
         </div>
       )}
-      <Found answer={answer} />
+      <MoreNumbers assessment={assessment} view={view} />
     </Station>
   );
 }

@@ -42,10 +42,12 @@ export function saidFindings(answer: AssessAnswer, subjects?: readonly Subject[]
 export interface FindingsProps {
   readonly said: readonly SaidFinding[];
   readonly none: string;
+  /** Shows one of them. */
+  readonly Item?: (said: SaidFinding) => ReactNode;
 }
 
 /** The gravest of a station's findings, and the way to all. */
-export function Findings({ said, none }: FindingsProps): ReactNode {
+export function Findings({ said, none, Item = FindingItem }: FindingsProps): ReactNode {
   const { answer } = useWorkbench().state;
   const all = answer === undefined ? said.length : saidFindings(answer).length;
   const left = said.length - mostOnStation;
@@ -56,7 +58,7 @@ export function Findings({ said, none }: FindingsProps): ReactNode {
       ) : (
         <ul className="findings">
           {said.slice(0, mostOnStation).map(({ finding, words }) => (
-            <FindingItem key={`${finding.code} ${words.text}`} finding={finding} words={words} />
+            <Item key={`${finding.code} ${words.text}`} finding={finding} words={words} />
           ))}
         </ul>
       )}
@@ -78,15 +80,24 @@ export function FindingItem({ finding, words }: SaidFinding): ReactNode {
       <StateMark kind={kind} word={word} />
       <div className="finding-body">
         <h4>{words.title}</h4>
-        <p>
-          <Termed>{words.text}</Termed>
-        </p>
-        <p>
-          {words.remedy}
-          {finding.needsLicensedPerson && ' This is work for a certified or licensed person.'}
-        </p>
-        <p className="finding-source">Rule: {words.source}</p>
+        <FindingWords finding={finding} words={words} />
       </div>
     </li>
+  );
+}
+
+/** What was found, what to do, where the rule comes from. */
+export function FindingWords({ finding, words }: SaidFinding): ReactNode {
+  return (
+    <>
+      <p>
+        <Termed>{words.text}</Termed>
+      </p>
+      <p>
+        {words.remedy}
+        {finding.needsLicensedPerson && ' This is work for a certified or licensed person.'}
+      </p>
+      <p className="finding-source">Rule: {words.source}</p>
+    </>
   );
 }
