@@ -37,8 +37,8 @@ export interface ChartSeries {
   readonly width?: number;
   /** Shown on hovering, one per point; without it the point's values are shown. */
   readonly hover?: readonly string[];
-  /** Words that stand on the line itself, as near to that end of it as there is room. */
-  readonly written?: { readonly text: string; readonly from: 'start' | 'end' };
+  /** Words that stand on the line itself, as near to that end of it as there is room; or beside its end, beyond it. */
+  readonly written?: { readonly text: string; readonly from: 'start' | 'end' | 'beyond' };
   readonly inLegend?: boolean;
   /** Background families answer no pointer. */
   readonly silent?: boolean;

@@ -46,8 +46,13 @@ export function wordsOnChart(chart: ChartSpecification, plot: DrawnPlot, measure
   const named = drawn.filter((series) => series.written !== undefined);
   const loop = drawn.filter((series) => series.written === undefined);
   // A line that bears its own name is no edge: its words stand on it.
+  // Nor do words stand on the range of a mark.
   const edges = chart.series.filter(
-    (series) => series.silent && series.ink === 'neutral' && series.written === undefined,
+    (series) =>
+      series.silent &&
+      series.kind === 'line' &&
+      (series.ink === 'neutral' || series.ink === 'ink') &&
+      series.written === undefined,
   );
   const lineOf = (series: ChartSeries) => series.x.map((x, index) => spot(x, series.y[index] ?? 0));
   const loopAndStates: Box[] = [
@@ -173,19 +178,48 @@ function familyWords(
   measure: Measure,
 ): Wanted[] {
   const size = plot.fontSize - 1;
-  return chart.series
+  const families = chart.series
     .flatMap((series) => (series.written === undefined ? [] : [{ series, written: series.written }]))
     .sort((a, b) => familyOrder.indexOf(a.series.label) - familyOrder.indexOf(b.series.label))
-    .map(({ series, written }) => ({
-      text: written.text,
-      ink: series.ink === 'faint' ? 'neutral' : series.ink,
-      size,
-      width: measure(written.text, size),
-      height: size * lineHeight,
-      line: written.from === 'start' ? lineOf(series) : lineOf(series).toReversed(),
-      above: 0,
-    }));
+    .map(({ series, written }): Wanted & { readonly isBeyond: boolean } => {
+      const width = measure(written.text, size);
+      const line = lineOf(series);
+      return {
+        text: written.text,
+        ink: series.ink === 'faint' ? 'neutral' : series.ink,
+        size,
+        width,
+        height: size * lineHeight,
+        line: {
+          start: () => line,
+          end: () => line.toReversed(),
+          beyond: () => besideTheEnd(line, width, plot),
+        }[written.from](),
+        above: 0,
+        isBeyond: written.from === 'beyond',
+      };
+    });
+  // Beside the ends of their lines the names stand in the order of those ends, so that each is found by its line.
+  const beside = families.filter(({ isBeyond }) => isBeyond);
+  return [
+    ...families.filter(({ isBeyond }) => !isBeyond),
+    ...beside.toSorted((a, b) => (a.line[0]?.y ?? 0) - (b.line[0]?.y ?? 0)),
+  ];
 }
+
+/** Right of where a line ends; further down where another name stands there already. */
+function besideTheEnd(line: readonly Spot[], width: number, plot: DrawnPlot): readonly Spot[] {
+  const end = line.at(-1);
+  if (end === undefined) return [];
+  const x = within(end.x + width / 2 + besideGap, width, plot);
+  return [
+    { x, y: end.y },
+    { x, y: plot.height },
+  ];
+}
+
+/** Between the end of a line and the name beside it [px]. */
+const besideGap = 6;
 
 type NoteBox = Box & { readonly text: string; readonly ink: InkRole; readonly size: number };
 

@@ -8,6 +8,7 @@ import {
   mapLimitTable,
   nearestFamily,
   sayMachineMap,
+  wordsOnChart,
 } from '../../src/charts/index.ts';
 import { toView } from '../../src/quantities/index.ts';
 import { inventedMachine, valuesAt } from './invented-machine.ts';
@@ -87,15 +88,35 @@ test('a line is thick up to the end of its data and thin beyond', () => {
 
 test('hatched is what lies beyond the nearest limit at the chosen condensing temperature, from both sides', () => {
   const limits = (chosen: number) => chart('heat', chosen).limits;
-  expect(limits(0)).toEqual([{ label: 'highest evaporating temperature', axis: 'x', from: 0, to: 10 }]);
+  const [first, last] = chart('heat').x.range!;
+  expect(limits(0)).toEqual([{ label: 'highest evaporating temperature', axis: 'x', from: 0, to: last }]);
   expect(limits(1)).toEqual([
-    { label: 'highest pressure ratio', axis: 'x', from: -30, to: -28 },
-    { label: 'highest evaporating temperature', axis: 'x', from: 0, to: 10 },
+    { label: 'highest pressure ratio', axis: 'x', from: first, to: -28 },
+    { label: 'highest evaporating temperature', axis: 'x', from: 0, to: last },
   ]);
-  expect(limits(2)).toEqual([{ label: 'rated current', axis: 'x', from: -30, to: 10 }]);
+  expect(limits(2)).toEqual([{ label: 'rated current', axis: 'x', from: first, to: last }]);
   // The one that lies within is named in words.
   expect(sayMachineMap(study, 1, 'metric').join(' ')).toContain('Further in, these are passed too: rated current.');
   expect(sayMachineMap(study, 0, 'metric').join(' ')).not.toContain('Further in');
+});
+
+test('each condensing temperature is named right of its line, in the order of the lines', () => {
+  for (const of of ['heat', 'power', 'cop'] as const) {
+    const drawn = chart(of);
+    const plot = { width: 330, height: 260, x: drawn.x.range!, y: drawn.y.range!, fontSize: 11 };
+    const words = wordsOnChart(drawn, plot, (text, size) => 0.6 * size * text.length);
+    const lines = drawn.series.filter(({ written }) => written !== undefined);
+    const placed = lines.map(({ written, x, y }) => ({
+      end: { x: Number(x.at(-1)), y: y.at(-1)! },
+      word: words.find(({ text }) => text === written!.text)!,
+    }));
+    expect(placed).toHaveLength(study.map.length);
+    const mark = Math.max(...study.marks.map(({ evaporating }) => evaporating - 273.15));
+    for (const { end, word } of placed) expect(word.x).toBeGreaterThan(Math.max(end.x, mark));
+    const order = (value: (one: (typeof placed)[number]) => number) =>
+      placed.toSorted((a, b) => value(a) - value(b)).map(({ word }) => word.text);
+    expect(order(({ word }) => word.y)).toEqual(order(({ end }) => end.y));
+  }
 });
 
 test('the marks stand where the loop settles, with their range', () => {

@@ -21,10 +21,13 @@ export interface MapView {
 }
 
 /** Told apart on paper, where ink alone would not do. */
-const dashes: readonly Dash[] = ['dash', 'solid', 'longdash', 'dashdot', 'dot'];
+const dashes: readonly Dash[] = ['solid', 'dash', 'dot', 'dashdot', 'longdash'];
 
 /** Above the highest number [share of it]. */
 const headroom = 0.1;
+
+/** Right of the lines, for the temperatures that they are for [share of them]. */
+const besideRoom = 0.13;
 
 /** A level is shown where it leaves the lines at least this share of the picture. */
 const leastLines = 0.6;
@@ -99,7 +102,7 @@ function familySeries(family: MapFamily, { of, view, ink, dash, isChosen }: Line
       x: placed.map(({ x }) => x),
       y: placed.map(({ y }) => y),
       hover: placed.map((point) => hoverOf(point, name, of, view)),
-      ...(index === pieces.length - 1 ? { written: { text: name, from: 'end' } } : {}),
+      ...(index === pieces.length - 1 ? { written: { text: name, from: 'beyond' } } : {}),
     };
   });
 }
@@ -136,7 +139,7 @@ function neededLevel({ likely }: Band, highest: number, view: UnitView): readonl
 
 function neededWords(of: Drawn, { likely }: Band, levels: readonly LevelLine[], view: UnitView): readonly string[] {
   if (of !== 'heat' || likely <= 0) return [];
-  const where = levels.length > 0 ? 'the long-dashed level' : 'above this picture';
+  const where = levels.length > 0 ? 'the level drawn across' : 'above this picture';
   return [`In the coldest spell the tank needs ${sayQuantity(likely, 'power', view)}, ${where}.`];
 }
 
@@ -145,11 +148,12 @@ function describe({ basis }: MachineMap, { condensing }: MapFamily, isHatched: b
   return `One machine on ${basis.refrigerant}, a line for each condensing temperature. The range at ${sayQuantity(condensing, 'temperature', view)} is shaded${hatched}.`;
 }
 
-/** Evaporating temperatures of the pictures, in the units of the view. */
+/** Evaporating temperatures of the pictures, in the units of the view, with room for the names of the lines. */
 function rangeOfMap({ map, marks }: MachineMap, view: UnitView): readonly [number, number] {
   const points = [...map.flatMap((family) => family.points), ...marks];
   const ends = points.map(({ evaporating }) => toView(evaporating, 'temperature', view));
-  return [Math.min(...ends), Math.max(...ends)];
+  const [first, last] = [Math.min(...ends), Math.max(...ends)];
+  return [first, last + besideRoom * (last - first)];
 }
 
 /**
