@@ -39,7 +39,10 @@ export async function go(page: Page, name: PageName, part?: string): Promise<voi
 
 /** Nothing on the page is of an earlier state of the design; where the engine refuses one, that never comes. */
 export async function settled(page: Page): Promise<void> {
-  await expect.poll(() => page.locator('[aria-busy="true"], .stale').count(), { timeout: 60_000 }).toBe(0);
+  // No poll: what all tests of a file begin with is done before the first of them.
+  await page.waitForFunction(() => document.querySelector('[aria-busy="true"], .stale') === null, null, {
+    timeout: 60_000,
+  });
 }
 
 /** Every picture of the page, looked at one after the other. */

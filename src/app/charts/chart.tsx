@@ -1,5 +1,5 @@
 // A chart on the page: the picture, drawn when it comes near the view, and under it the table that says the same.
-// Until the drawing library has arrived, and if it never does, the table stands alone.
+// Until the drawing library has arrived, and if it never does, the table stands alone; on paper a still picture stands there.
 
 import { type ReactNode, useEffect, useId, useLayoutEffect, useRef, useState } from 'react';
 import type { ChartSpecification } from '../../charts/index.ts';
@@ -8,6 +8,7 @@ import { saveAddress } from '../state/files.ts';
 import { DataTable } from '../ui/data-table.tsx';
 import { paperWidth, useLight, usePaper } from '../ui/light.tsx';
 import { NotDrawnYet, usualProportion } from './picture-place.tsx';
+import { StillPicture } from './still-picture.tsx';
 import { useNear } from './use-near.ts';
 
 type Adapter = typeof import('./plotly-adapter.ts');
@@ -89,8 +90,8 @@ export function Chart({ chart, tableOpen = false, workings = [] }: ChartProps): 
         style={{ aspectRatio: `1 / ${chart.proportion ?? usualProportion}` }}
         aria-hidden="true"
       />
-      {state === 'waiting' && <NotDrawnYet />}
-      {state === 'failed' && (
+      {isPaper && state !== 'drawn' ? <StillPicture chart={chart} /> : state === 'waiting' && <NotDrawnYet />}
+      {state === 'failed' && !isPaper && (
         <p className="quiet">The picture could not be drawn here; the table below says the same.</p>
       )}
       <div className="chart-foot">

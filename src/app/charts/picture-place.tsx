@@ -41,8 +41,6 @@ export function PicturePlace({ title, whenNear }: PicturePlaceProps): ReactNode 
 export function NotDrawnYet(): ReactNode {
   const isPaper = usePaper();
   return (
-    <p className="quiet">
-      {isPaper ? 'Not drawn yet: the page’s own buttons print it with its pictures.' : 'Drawing…'}
-    </p>
+    <p className="quiet">{isPaper ? 'Not drawn yet: it will be in a few seconds. Print again then.' : 'Drawing…'}</p>
   );
 }

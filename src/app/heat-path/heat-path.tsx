@@ -55,7 +55,7 @@ export function HeatPath({ assessment, view, current, open }: HeatPathProps): Re
       <h2 id="heat-path-title" className="for-reader">
         Heat path, averaged over the coldest spell
       </h2>
-      <div className="heat-path-picture" ref={host} style={{ height }}>
+      <div className="heat-path-picture" ref={host} style={isPaper ? { height, width } : { height }}>
         <svg width={width} height={height} aria-hidden="true" focusable="false">
           <Hatches />
           {placed.ribbons.map((ribbon) => (

@@ -1,7 +1,7 @@
 // Where it settles: the operating point at the coldest spell, its p-h picture, the exchangers its approaches imply, and
 // which uncertain input moves the verdict most.
 
-import { lazy, type ReactNode, Suspense, useCallback, useState } from 'react';
+import { lazy, type ReactNode, Suspense, useCallback, useEffect, useState } from 'react';
 import type { Assessment, OperatingAnswer, SizingAnswer } from '../../assess/index.ts';
 import { pictureTitle, stateTable } from '../../charts/index.ts';
 import { sayBand, type UnitView } from '../../quantities/index.ts';
@@ -164,9 +164,17 @@ export function WhereItSettles({ answer, view }: StationProps): ReactNode {
   );
 }
 
+/** Rest after which what the picture shows is fetched, seen or not; the library that draws it is not [ms]. */
+const restBeforePicture = 3000;
+
 function Picture({ operating, view }: { operating: OperatingAnswer; view: UnitView }): ReactNode {
   const [isWanted, setWanted] = useState(false);
   const want = useCallback(() => setWanted(true), []);
+  // Paper takes what is there when it is asked for: what the picture shows is, once the page has been open for a while.
+  useEffect(() => {
+    const timer = setTimeout(want, restBeforePicture);
+    return () => clearTimeout(timer);
+  }, [want]);
   const title = pictureTitle('pressureEnthalpy', operating.refrigerant);
   const place = <PicturePlace title={title} whenNear={want} />;
   if (!isWanted) return place;

@@ -132,9 +132,41 @@ describe('the design as it was opened', () => {
     for (const fluid of await fluids.all()) expect(await fluid.locator('summary .state-stop').count()).toBe(1);
     const propane = fluids.filter({ hasText: 'R290' });
     expect(await propane.locator('summary').textContent()).toContain('burns, and this equipment was not made for it');
+    await page.locator('#other-fluids').click();
     await propane.locator('summary').click();
     await expect.poll(() => propane.locator('p').first().isVisible()).toBe(true);
     expect(await others.locator('table caption').textContent()).toContain('for study only');
+  });
+
+  test('links near the top lead to the parts: a folded one opens, and the keyboard goes on from its heading', async () => {
+    const links = page.getByRole('navigation', { name: 'Parts of this station' }).getByRole('link');
+    const focused = () => page.evaluate(() => document.activeElement?.id);
+    expect(await links.count()).toBeGreaterThanOrEqual(8);
+    for (const link of await links.all()) {
+      const part = decodeURIComponent((await link.getAttribute('href'))!.split('/').at(-1)!);
+      await link.focus();
+      await page.keyboard.press('Enter');
+      await expect.poll(async () => [part, `${part}-title`].includes((await focused()) ?? '')).toBe(true);
+      expect(await page.locator(':focus').isVisible()).toBe(true);
+    }
+    const fold = page.locator('details.part', { has: page.locator('#remedies') });
+    expect(await fold.getAttribute('open')).not.toBeNull();
+    await page.locator('#remedies').focus();
+    await page.keyboard.press('Enter');
+    await expect.poll(() => fold.getAttribute('open')).toBeNull();
+  });
+
+  test('on paper everything folded is open, and every picture is drawn; afterwards it is as it was', async () => {
+    const folds = page.locator('.the-machine .station-pictures details:not(.chart-foot details)');
+    const openOnes = () => folds.evaluateAll((all) => all.map((fold) => (fold as HTMLDetailsElement).open));
+    const before = await openOnes();
+    await page.evaluate(() => dispatchEvent(new Event('beforeprint')));
+    expect(await openOnes()).toEqual(before.map(() => true));
+    for (const figure of await page.locator('.the-machine .chart').all()) {
+      expect(await figure.locator('.chart-still > svg, .chart-picture[data-state=drawn] svg').count()).toBeGreaterThan(0);
+    }
+    await page.evaluate(() => dispatchEvent(new Event('afterprint')));
+    await expect.poll(openOnes).toEqual(before);
   });
 
   test('other units everywhere, and back', async () => {
