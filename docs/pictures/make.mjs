@@ -26,7 +26,12 @@ try {
 
 /** @param {import('./scenes.mjs').Scene} scene */
 async function take({ name, address: page = '', width = 1180, height = 900, colorScheme = 'light', act, part, from }) {
-  const context = await browser.newContext({ viewport: { width, height }, colorScheme, deviceScaleFactor: 1.25 });
+  const context = await browser.newContext({
+    viewport: { width, height },
+    locale: 'en-GB',
+    colorScheme,
+    deviceScaleFactor: 1.25,
+  });
   const open = await context.newPage();
   await open.goto(address + page);
   await open.waitForSelector('#verdict .verdict-sentence, .station-answer');

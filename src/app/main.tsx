@@ -33,7 +33,7 @@ async function startWorkbench(element: HTMLElement): Promise<void> {
     : undefined;
   // The address has done its work: a reload must not bring back what has been edited since.
   if (link !== undefined) history.replaceState(null, '', addressOf({ page: firstPage, part: undefined }));
-  const start = startFrom(keeper, new Date().toISOString(), link);
+  const start = startFrom(keeper, new Date().toISOString(), link, navigator.language);
   // The worker begins, and fetches what the design is about, while the page is drawn.
   const { refrigerant, madeFor } = fluidsOf(start.document);
   engine.prepare([refrigerant, madeFor]);

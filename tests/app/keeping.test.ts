@@ -200,6 +200,16 @@ describe('start', () => {
     expect(stateAtStart(start).designs.past).toEqual([]);
   });
 
+  test('the first visit takes the units of the browser’s language; later ones those that were kept', () => {
+    expect(startFrom(keeper, now(), undefined, 'en-US').view).toBe('us');
+    expect(startFrom(keeper, now(), undefined, 'de-DE').view).toBe('metric');
+    expect(startFrom(keeper, now(), undefined, 'es-US').view).toBe('metric');
+    keeper.write('view', 'metric');
+    expect(startFrom(keeper, now(), undefined, 'en-US').view).toBe('metric');
+    keeper.write('view', 'us');
+    expect(startFrom(keeper, now(), undefined, 'en-GB').view).toBe('us');
+  });
+
   test('from text that cannot be read: it is set aside and offered as a file', () => {
     keeper.write('design', '{"formatVersion": 1, "name": ');
     const start = startFrom(keeper, now());

@@ -81,7 +81,7 @@ function row(id, unit, budget, values, judgedShare = 0.5) {
  * @param {string} [station]  what follows the address; the first station without it
  */
 async function freshPage(browser, address, station = '') {
-  const context = await browser.newContext({ viewport: { width: 1440, height: 900 } });
+  const context = await browser.newContext({ viewport: { width: 1440, height: 900 }, locale: 'en-GB' });
   const page = await context.newPage();
   await page.goto(address + station);
   await page.waitForSelector(solved);
@@ -156,7 +156,7 @@ async function timeOneEdit(element, value) {
 
 /** @param {import('playwright-core').Browser} browser @param {string} address @param {string} folder */
 async function size(browser, address, folder) {
-  const context = await browser.newContext({ viewport: { width: 1440, height: 900 } });
+  const context = await browser.newContext({ viewport: { width: 1440, height: 900 }, locale: 'en-GB' });
   const page = await context.newPage();
   /** @type {Set<string>} */
   const scripts = new Set();

@@ -64,7 +64,8 @@ export async function openPage(address: string, options: OpeningOptions = {}): P
   const { path = '', before, ...contextOptions } = options;
   const context = await browser.newContext({
     viewport: screens.wide,
-    locale: 'en-US',
+    // A language whose readers begin with the metric view.
+    locale: 'en-GB',
     timezoneId: 'UTC',
     ...contextOptions,
   });

@@ -2,7 +2,7 @@
 
 import type { ReactNode } from 'react';
 import { type FieldRecord, quantityFieldProblem, sayProblem } from '../../design/index.ts';
-import { quantityRecord, readQuantity } from '../../quantities/index.ts';
+import { quantityRecord, readQuantity, type UnitView } from '../../quantities/index.ts';
 import { useWorkbench } from '../state/context.tsx';
 import { ChoiceField, TextField } from './field.tsx';
 import { understood } from './understood.ts';
@@ -50,7 +50,7 @@ export function LooseField({
       label={label}
       help={record.help}
       path={record.path}
-      assumed={exampleOf(record)}
+      assumed={exampleOf(record, state.view)}
       text={text}
       understood={understood(record, text, currency === '' ? {} : { currency }, state.view)}
       problem={textProblem(record, text, currency)}
@@ -73,6 +73,9 @@ export function textProblem(record: FieldRecord, text: string, currency: string)
   return problem === undefined ? undefined : sayProblem({ path: record.label, ...problem });
 }
 
-function exampleOf({ quantity }: FieldRecord): string | undefined {
-  return quantity === undefined ? undefined : `such as ${quantityRecord(quantity).examples.join(' or ')}`;
+/** The example in the units of the view first. */
+function exampleOf({ quantity }: FieldRecord, view: UnitView): string | undefined {
+  if (quantity === undefined) return undefined;
+  const { examples } = quantityRecord(quantity);
+  return `such as ${(view === 'us' ? examples.toReversed() : examples).join(' or ')}`;
 }

@@ -27,12 +27,14 @@ export interface Start {
 type Found = Pick<Start, 'document' | 'notice' | 'kept' | 'holdsKept'>;
 
 /**
- * @param keeper  what the browser keeps
- * @param now     date and time, ISO 8601
- * @param link    what came of the link that the page was opened by, where there was one
+ * @param keeper    what the browser keeps
+ * @param now       date and time, ISO 8601
+ * @param link      what came of the link that the page was opened by, where there was one
+ * @param language  of the browser, such as 'en-US'; asked at a first visit only, before any view was kept
  */
-export function startFrom(keeper: Keeper, now: string, link?: OpenedLink): Start {
-  const view = keeper.read('view') === 'us' ? 'us' : 'metric';
+export function startFrom(keeper: Keeper, now: string, link?: OpenedLink, language = ''): Start {
+  const kept = keeper.read('view');
+  const view = (kept ?? viewOf(language)) === 'us' ? 'us' : 'metric';
   const light = keeper.read('light');
   const shown = { view, light: light === 'light' || light === 'dark' ? light : 'system' } as const;
   const found = keptOrExample(keeper, now);
@@ -40,6 +42,11 @@ export function startFrom(keeper: Keeper, now: string, link?: OpenedLink): Start
   if (!link.ok) return { ...found, ...shown, before: undefined, notice: together(link.notice, found.notice) };
   const notice = together(noticeOfLinked(keeper, found.document, link, now), found.notice);
   return { ...found, ...shown, document: link.document, before: found.document, notice };
+}
+
+/** The units a reader of that language most likely thinks in. */
+function viewOf(language: string): UnitView {
+  return language.toLowerCase() === 'en-us' ? 'us' : 'metric';
 }
 
 /** Two things to be read at once. */

@@ -14,8 +14,15 @@ import {
   startRecord,
 } from '../../design/index.ts';
 import { LooseField, textProblem } from '../fields/loose-field.tsx';
+import { useWorkbench } from '../state/context.tsx';
+import { Choice } from '../ui/choice.tsx';
 import { Dialog } from '../ui/dialog.tsx';
 import { StateShape } from '../ui/state-mark.tsx';
+
+const unitViews = [
+  ['metric', 'Metric'],
+  ['us', 'US'],
+] as const;
 
 export interface StartMyOwnProps {
   readonly close: () => void;
@@ -26,6 +33,7 @@ export function StartMyOwn({ close, done }: StartMyOwnProps): ReactNode {
   const [index, setIndex] = useState(0);
   const [answers, setAnswers] = useState<StartAnswers>({});
   const [problems, setProblems] = useState<readonly string[]>([]);
+  const { state, dispatch } = useWorkbench();
   const heading = useRef<HTMLHeadingElement>(null);
   const question = startQuestions[index];
 
@@ -55,9 +63,15 @@ export function StartMyOwn({ close, done }: StartMyOwnProps): ReactNode {
   return (
     <Dialog title="Start my own" close={close}>
       <p className="quiet">
-        Question {index + 1} of {startQuestions.length}. Any unit will do, and a range where you are not sure: “24 to 26
-        °C”.
+        Question {index + 1} of {startQuestions.length}. Any unit will do, and a range where you are not sure: “
+        {state.view === 'us' ? '75 to 79 °F' : '24 to 26 °C'}”.
       </p>
+      <Choice
+        legend="Units shown"
+        options={unitViews}
+        value={state.view}
+        choose={(view) => dispatch({ type: 'viewChosen', view })}
+      />
       <div className="question-progress" aria-hidden="true">
         {startQuestions.map(({ id }, step) => (
           <span key={id} className={step <= index ? 'done' : undefined} />

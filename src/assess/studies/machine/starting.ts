@@ -58,7 +58,7 @@ export function startingFacts(
     ),
     ranged(
       'crankcaseHeater',
-      'Heater that keeps the resting dome some kelvins warmer',
+      'Heater that keeps the resting dome a little warmer',
       numbers.crankcaseHeater,
       'electricPower',
       power.crankcaseHeater.likely > 0

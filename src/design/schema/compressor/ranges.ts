@@ -7,4 +7,4 @@ export const ofSuchMachines = {
 };
 
 /** Without it less is told, and nothing stands in for it. */
-export const leftOpen = { rule: 'left open', source: 'nothing stands in for it' };
+export const leftOpen = { rule: 'nothing', source: 'without it less is told' };
