@@ -67,6 +67,8 @@ export interface KrigedMisses {
   readonly sensitivity: Float64Array;
   /** Factor on the width, 1 or more: the points scatter more than the model is stated to. */
   readonly widened: number;
+  /** σ [-] with which a range just reaches as far as the farthest miss: so much it is widened at most. */
+  readonly farthest: number;
 }
 
 /** A given point that the likely machine was not asked to meet. */

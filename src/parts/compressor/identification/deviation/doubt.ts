@@ -30,6 +30,7 @@ const beyondBy = 0.1;
 /**
  * Correction of the model and its half width, relative, for flow and for power.
  *     ln factor = kᵀ Σ⁻¹ (r − J Δz),  σ² = k(x,x) − kᵀ Σ⁻¹ k + further doubts²,  half width = 1.645 σ
+ * Values that scatter more than the model is stated to widen it, until it reaches as far as the farthest of them.
  * @param identified  the machine as identified
  * @param compressor  the machine as it is taken to be, such as one of compressorWith: what it misses of the points itself
  * @param at          fluid, dew temperatures [K] and mains where it runs
@@ -97,7 +98,7 @@ function kriged(
   moved: Float64Array | undefined,
   at: Place,
 ): { mean: number; variance: number } {
-  const { places, middle, lower, weights, sensitivity, widened } = misses;
+  const { places, middle, lower, weights, sensitivity, widened, farthest } = misses;
   const size = places.length;
   const solved = new Float64Array(size);
   let mean = 0;
@@ -115,7 +116,8 @@ function kriged(
   const rough = deviationAmounts[kind].rough ** 2;
   const free = deviationCovariance(kind, middle, at, at) - known;
   // Rounding may take the known part a little above the whole.
-  return { mean, variance: widened ** 2 * (Math.max(free, 0) + rough) };
+  const stated = Math.max(free, 0) + rough;
+  return { mean, variance: Math.min(widened ** 2 * stated, stated + farthest ** 2) };
 }
 
 function changeOf(sensitivity: Float64Array, row: number, moved: Float64Array): number {

@@ -6,11 +6,15 @@ import type { EvidenceSeries } from '../evidence.ts';
 import type { Fitted } from '../fitting/fit.ts';
 import type { KrigedMisses } from '../identified.ts';
 import type { Datum } from '../points.ts';
+import { endsAt } from '../priors.ts';
 import { covarianceOf, type Places, withoutSeriesFactors } from './covariance.ts';
 import { type DeviationKind, deviationKind } from './discrepancy.ts';
 
-/** Fewer values than this say nothing of how far points scatter. */
-const fewestForScatter = 4;
+/** How far given values scatter more than the model is stated to, from the sum of squares of their misses in their own σ. */
+function scatterOf(misses: Float64Array, square: number): Pick<KrigedMisses, 'widened' | 'farthest'> {
+  const most = misses.reduce((largest, miss) => Math.max(largest, Math.abs(miss)), 0);
+  return { widened: Math.max(1, Math.sqrt(square / misses.length)), farthest: Math.expm1(most) / endsAt };
+}
 
 export function krigedMisses(
   kind: DeviationKind,
@@ -45,6 +49,6 @@ export function krigedMisses(
     weighing,
     weights,
     sensitivity,
-    widened: size < fewestForScatter ? 1 : Math.max(1, Math.sqrt(square / size)),
+    ...scatterOf(misses, square),
   };
 }
