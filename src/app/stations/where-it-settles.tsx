@@ -1,7 +1,7 @@
 // Where it settles: the operating point at the coldest spell, its p-h picture, the exchangers its approaches imply, and
 // which uncertain input moves the verdict most.
 
-import { lazy, type ReactNode, Suspense, useCallback, useEffect, useState } from 'react';
+import { lazy, type ReactNode } from 'react';
 import type { Assessment, OperatingAnswer, SizingAnswer } from '../../assess/index.ts';
 import { pictureTitle, stateTable } from '../../charts/index.ts';
 import { sayBand, type UnitView } from '../../quantities/index.ts';
@@ -9,14 +9,14 @@ import { PicturePlace } from '../charts/picture-place.tsx';
 import { DataTable } from '../ui/data-table.tsx';
 import { Findings, saidFindings } from '../ui/findings.tsx';
 import { HowComputed } from '../ui/how-computed.tsx';
+import { Later } from '../ui/later.tsx';
 import { NumberItem, Numbers } from '../ui/number.tsx';
 import { ResultLink } from '../ui/result-link.tsx';
 import { say, sayNeed, sentenceStart } from '../ui/say.ts';
 import { Station, type StationProps } from './station.tsx';
 
-// Loaded when it comes near the view, as the library that draws it is.
+// Loaded when they come near the view, or after a rest.
 const LoopPicture = lazy(() => import('./loop-picture.tsx').then((part) => ({ default: part.LoopPicture })));
-// Further down, so loaded after what is seen first.
 const WhatMatters = lazy(() => import('../doubt/what-matters.tsx').then((part) => ({ default: part.WhatMatters })));
 const MeasureNext = lazy(() => import('../doubt/measure-next.tsx').then((part) => ({ default: part.MeasureNext })));
 
@@ -142,17 +142,17 @@ export function WhereItSettles({ answer, view }: StationProps): ReactNode {
         <h3 id="what-matters-title" tabIndex={-1}>
           What matters most
         </h3>
-        <Suspense>
+        <Later>
           <WhatMatters assessment={assessment} view={view} />
-        </Suspense>
+        </Later>
       </section>
       <section className="block">
         <h3 id="measure-next-title" tabIndex={-1}>
           Measure this next
         </h3>
-        <Suspense>
+        <Later>
           <MeasureNext assessment={assessment} view={view} />
-        </Suspense>
+        </Later>
       </section>
       <section className="block">
         <h3 id="findings-title" tabIndex={-1}>
@@ -164,24 +164,12 @@ export function WhereItSettles({ answer, view }: StationProps): ReactNode {
   );
 }
 
-/** Rest after which what the picture shows is fetched, seen or not; the library that draws it is not [ms]. */
-const restBeforePicture = 3000;
-
 function Picture({ operating, view }: { operating: OperatingAnswer; view: UnitView }): ReactNode {
-  const [isWanted, setWanted] = useState(false);
-  const want = useCallback(() => setWanted(true), []);
-  // Paper takes what is there when it is asked for: what the picture shows is, once the page has been open for a while.
-  useEffect(() => {
-    const timer = setTimeout(want, restBeforePicture);
-    return () => clearTimeout(timer);
-  }, [want]);
   const title = pictureTitle('pressureEnthalpy', operating.refrigerant);
-  const place = <PicturePlace title={title} whenNear={want} />;
-  if (!isWanted) return place;
   return (
-    <Suspense fallback={place}>
+    <Later place={(whenNear) => <PicturePlace title={title} whenNear={whenNear} />}>
       <LoopPicture operating={operating} view={view} title={title} />
-    </Suspense>
+    </Later>
   );
 }
 

@@ -6,7 +6,7 @@ import { chooseUnits, shown } from '../waiting.ts';
 
 startBrowserForThisFile();
 
-test('the picture of the loop is printed although nobody has scrolled to it', async () => {
+test('the picture of the loop and the lists under it are printed although nobody has scrolled to them', async () => {
   const { page, close, expectNoComplaints } = await openWorkbench({ path: '#where-it-settles' });
   await shown(page, 'where-it-settles');
   // It is on its way as soon as the page has been still for a while; its words come with it.
@@ -18,6 +18,8 @@ test('the picture of the loop is printed although nobody has scrolled to it', as
   expect(await still.isVisible()).toBe(true);
   expect(await still.textContent()).toContain('specific enthalpy');
   expect(await page.locator('.station .chart').textContent()).not.toContain('Not drawn');
+  expect(await page.locator('.station section:has(> #measure-next-title) li').count()).toBeGreaterThan(0);
+  expect(await page.locator('.station section:has(> #what-matters-title) tbody tr').count()).toBeGreaterThan(0);
   await page.evaluate(() => dispatchEvent(new Event('afterprint')));
   await expect.poll(() => still.count()).toBe(0);
   expectNoComplaints();
