@@ -154,6 +154,7 @@ export {
   evidenceWords,
   limitWords,
   type MachineWords,
+  remedyBasis,
   remedyReasons,
   remedyWords,
   sayMachine,

@@ -5,6 +5,7 @@ import {
   type MachineStudy,
   type Remedy,
   type RemedyState,
+  remedyBasis,
   remedyReasons,
   remedyWords,
   whenWords,
@@ -72,9 +73,7 @@ export function Remedies({ study, view }: RemediesProps): ReactNode {
           </tbody>
         </table>
       </ScrollBox>
-      <p className="quiet">
-        Left out: that a throttled evaporator settles warmer, and what starting often does to the machine.
-      </p>
+      <p className="quiet">{remedyBasis}</p>
     </Part>
   );
 }

@@ -73,13 +73,17 @@ export function remedyWords({ name, setting, after }: Remedy, view: UnitView): s
     case 'suctionPressureLimit':
       return `A valve that holds the suction pressure to ${said} at most`;
     case 'lowerCondensing':
-      return `Condensing at ${said}: more coil, or cooler water`;
+      return after === null ? 'Twice the coil in the water' : `Twice the coil in the water: condensing at ${said}`;
     case 'smallerMachine':
       return after === null ? 'A smaller machine' : `A machine of ${said} of its size, rated in proportion`;
     case 'intermittent':
       return after === null ? 'Running with rests' : `Running ${said} of the time`;
   }
 }
+
+/** What the remedies are simulated with, and what is left out. */
+export const remedyBasis =
+  'The exchangers are those that the approaches of the design imply as it is, and answer each change: less heat, a smaller difference, in proportion. Left out: what starting often does to the machine.';
 
 export const remedyReasons: Readonly<Record<RemedyReason, string>> = {
   belowLimitAnyway: 'Changes nothing: the pressure is lower anyway.',

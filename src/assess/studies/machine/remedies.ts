@@ -1,6 +1,7 @@
 // What would help a machine that is loaded too hard, simulated with its own operating point at the state of the year in which the
 // motor is loaded most: a valve that holds the suction pressure, a lower condensing temperature, a smaller machine, rests.
-// Leaves out: that exchangers of given size settle elsewhere with another flow (approaches are held), wear and losses of starts.
+// The exchangers stay those that the design's approaches imply there, and answer each change (exchangers-answer.ts). Leaves out: wear
+// and losses of starts.
 
 import type { OperatingPoint } from '../../../loop/index.ts';
 import { KettlefinError } from '../../../numerics/index.ts';
@@ -11,21 +12,21 @@ import type { MapMark, Remedy, RemedyReason, RemedyState } from './answer.ts';
 export interface SettledState {
   readonly when: MapMark['when'];
   readonly load: number;
-  readonly condenserApproach: number;
 }
 
 /** What differs from the machine and the loop as they are. */
 export interface Changed {
   /** Pressure that a valve before the compressor lets through at most [Pa]. */
   readonly suctionPressureLimit?: number;
-  readonly condenserApproach?: number;
+  /** Surface of the condenser over the present one. */
+  readonly condenserSurface?: number;
   /** Size of the machine over the present one: displacement, motor and shell alike. */
   readonly size?: number;
 }
 
 export interface RemediesInput {
   readonly state: SettledState;
-  /** The operating point of that state with something changed. @throws what operatingPoint throws */
+  /** The operating point of that state with something changed, between the exchangers there are. @throws what operatingPoint throws */
   readonly settle: (changed: Changed) => OperatingPoint;
   /** The same in the coldest spell, where the tank's need decides how small a machine may be. */
   readonly settleColdest: (changed: Changed) => OperatingPoint;
@@ -56,13 +57,21 @@ const suctionLimit: OneRemedy = (input, point, before) => {
   return simulated(input, 'suctionPressureLimit', setting, before, { suctionPressureLimit: limit });
 };
 
-/** How much nearer a larger condenser would bring the refrigerant to the water [K]: as far as this share of the approach. */
-const nearerShare = 0.5;
+/** How much more coil a lower condensing temperature is tried with, over the present one [-]. */
+const moreCondenser = 2;
 
 const lowerCondensing: OneRemedy = (input, point, before) => {
-  const condenserApproach = nearerShare * input.state.condenserApproach;
-  const value = point.condensing.temperature - input.state.condenserApproach + condenserApproach;
-  return simulated(input, 'lowerCondensing', { value, quantity: 'temperature' }, before, { condenserApproach });
+  const remedy = simulated(
+    input,
+    'lowerCondensing',
+    { value: point.condensing.temperature, quantity: 'temperature' },
+    before,
+    {
+      condenserSurface: moreCondenser,
+    },
+  );
+  if (remedy.after === null) return remedy;
+  return { ...remedy, setting: { ...remedy.setting, value: remedy.after.condensing } };
 };
 
 /** Smaller than this share of the present size is another class of machine. */
@@ -70,7 +79,7 @@ const smallestSize = 0.25;
 /** Sizes are tried in steps of this [-]. */
 const sizeStep = 0.05;
 
-/** The smallest machine of the same kind that still carries the tank in the coldest spell, at the same approaches. */
+/** The smallest machine of the same kind that still carries the tank in the coldest spell, between the same exchangers. */
 const smallerMachine: OneRemedy = (input, _point, before) => {
   const carrying = sizesDown().filter((size) => carries(input, size));
   const size = carrying.at(-1);

@@ -16,6 +16,7 @@ import { aroundShell } from '../../stages/machine.ts';
 import type { StatesFrom } from '../../stages/states.ts';
 import { tableStates } from '../../stages/table-states.ts';
 import type { MachineOutcome, MachineStudy, MapMark } from './answer.ts';
+import { type Approaches, exchangersAnswer } from './exchangers-answer.ts';
 import { howMany } from './how-many.ts';
 import { type LimitsOfMachine, limitsOfMachine } from './limits.ts';
 import { machineMap, mapAxes } from './map/map.ts';
@@ -162,12 +163,11 @@ function remediesAt(
 ): MachineStudy['remedies'] {
   const loads = marks.map(({ values }) => values.motorLoad.likely);
   const hardest = states[loads.indexOf(Math.max(...loads))]!;
-  const { condenserApproach } = likely.slice.exchangers;
   const { count } = design.machine;
   return remedies({
-    state: { when: hardest.when, load: hardest.load / count, condenserApproach },
-    settle: (changed) => settledWith(likely, hardest.month, changed),
-    settleColdest: (changed) => settledWith(likely, null, changed),
+    state: { when: hardest.when, load: hardest.load / count },
+    settle: settlingIn(likely, hardest.month),
+    settleColdest: settlingIn(likely, null),
     coldestLoad: results.tank.load / count,
     ratedCurrent: results.compressor.ratedCurrent,
     highestSuctionPressure: envelope.limits.find(({ name }) => name === 'suctionPressureHighest')!.bound,
@@ -175,9 +175,25 @@ function remediesAt(
   });
 }
 
-/** The likely loop in one state of the year with something changed. */
-function settledWith(run: LoopRun, month: number | null, { size, ...changed }: Changed): OperatingPoint {
-  const { slice, machine, fluid, surroundings } = run;
+/** The likely loop in one state of the year with something changed, its exchangers those that the approaches imply without it. */
+function settlingIn(run: LoopRun, month: number | null): (changed: Changed) => OperatingPoint {
+  const { evaporatorApproach, condenserApproach } = run.slice.exchangers;
+  const held = { evaporatorApproach, condenserApproach };
+  let before: OperatingPoint | undefined;
+  return ({ condenserSurface = 1, ...changed }) => {
+    before ??= settledWith(run, month, {}, held);
+    if (condenserSurface === 1 && Object.keys(changed).length === 0) return before;
+    const settle = (approaches: Approaches) => settledWith(run, month, changed, approaches);
+    return exchangersAnswer(settle, before, held, { evaporator: 1, condenser: condenserSurface });
+  };
+}
+
+function settledWith(
+  { slice, machine, fluid, surroundings }: LoopRun,
+  month: number | null,
+  { size, suctionPressureLimit }: Changed,
+  approaches: Approaches,
+): OperatingPoint {
   const there = { ...machine, surroundings: aroundShell(slice.machine.shellPlace, placeOf(surroundings, month)) };
   return operatingPoint({
     fluid,
@@ -185,6 +201,7 @@ function settledWith(run: LoopRun, month: number | null, { size, ...changed }: C
     sourceTemperature: placeOf(surroundings, month).sourceTemperature,
     waterTemperature: slice.waterTemperature,
     ...slice.exchangers,
-    ...changed,
+    ...approaches,
+    ...(suctionPressureLimit === undefined ? {} : { suctionPressureLimit }),
   });
 }

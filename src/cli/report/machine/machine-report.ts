@@ -7,6 +7,7 @@ import {
   type MapFamily,
   type MapTrip,
   type RemedyState,
+  remedyBasis,
   remedyReasons,
   remedyWords,
   sayMachine,
@@ -136,7 +137,7 @@ function remediesSection({ remedies }: MachineStudy, view: UnitView): string {
     return `${head} ${stateWords(after, view)}.${cured}${still}`;
   });
   const without = `As it is, running without a pause ${whenWords[first.when]}: ${stateWords(first.before, view)}.`;
-  return section('What would help', [without, ...told].map((each) => paragraph(each, '  ')).join('\n'));
+  return section('What would help', [without, ...told, remedyBasis].map((each) => paragraph(each, '  ')).join('\n'));
 }
 
 function stateWords(state: RemedyState, view: UnitView): string {
