@@ -4,10 +4,13 @@
 import { readFile } from 'node:fs/promises';
 import type { Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
-import { type OpenWorkbench, openWorkbench, startBrowserForThisFile } from './harness.ts';
-import { chooseUnits, settled } from './waiting.ts';
+import { type OpenWorkbench, oneVisitor, openWorkbench, startBrowserForThisFile } from './harness.ts';
+import { chooseUnits, go, settled } from './waiting.ts';
 
 startBrowserForThisFile();
+
+/** Changes nothing of the design. */
+const visitor = oneVisitor();
 
 async function openSolved(options: Parameters<typeof openWorkbench>[0] = {}): Promise<OpenWorkbench> {
   const workbench = await openWorkbench(options);
@@ -27,37 +30,35 @@ async function fill(page: Page, label: string | RegExp, text: string): Promise<v
 
 describe('a first visit', () => {
   test('shows a solved example with heat path, verdict, caution and the p-h picture', async () => {
-    const workbench = await openSolved();
-    const { page } = workbench;
+    const { page, expectNoComplaints } = visitor();
+    await go(page, 'where-it-settles');
     expect(await sentence(page)).toMatch(/the tank needs .* and this machine brings/);
     await expect.poll(() => page.locator('.caution').textContent()).toContain('not permission to build');
     await expect.poll(() => page.locator('.heat-node').count()).toBeGreaterThan(5);
     for (const words of await page.locator('.heat-node').allTextContents()) expect(words).toMatch(/\d/);
     await page.locator('.chart-picture').first().scrollIntoViewIfNeeded();
     await page.waitForSelector('.chart-picture[data-state="drawn"] .scatterlayer');
-    workbench.expectNoComplaints();
-    await workbench.close();
+    expectNoComplaints();
   });
 
   test('every station opens from its link, keeps the caution in view and has one heading of its own', async () => {
-    const workbench = await openSolved();
-    const { page } = workbench;
+    const { page, expectNoComplaints } = visitor();
     for (const title of ['What leaves', 'The machine', 'Where it settles', 'Two bills', 'Cycle alone']) {
       await page.getByRole('navigation', { name: 'Stations' }).getByRole('link', { name: title }).click();
       await expect.poll(() => page.locator('#page-title').textContent()).toBe(title);
       expect(await page.locator('.caution').textContent()).toContain('Local law comes first');
     }
-    workbench.expectNoComplaints();
-    await workbench.close();
+    expectNoComplaints();
   });
 
   test('the machine shows its cautions, and what could hurt someone is found there', async () => {
-    const workbench = await openSolved({ path: '#the-machine' });
-    const text = () => workbench.page.locator('.machine-cautions').textContent();
+    const { page, expectNoComplaints } = visitor();
+    await go(page, 'the-machine');
+    const text = () => page.locator('.machine-cautions').textContent();
     for (const word of ['licensed', 'dry nitrogen', 'Capacitors', 'Residual-current', 'Local codes']) {
       await expect.poll(text).toContain(word);
     }
-    await workbench.close();
+    expectNoComplaints();
   });
 });
 
@@ -149,13 +150,15 @@ describe('editing', () => {
   });
 
   test('units shown are a view: the saved text stays the same, the page speaks the other units', async () => {
-    const workbench = await openSolved();
-    const { page } = workbench;
+    const { page, expectNoComplaints } = visitor();
+    await go(page, 'where-it-settles');
     const metric = await saved(page);
     await chooseUnits(page, 'US');
     await expect.poll(() => sentence(page)).toContain('BTU/h');
     expect(await saved(page)).toBe(metric);
-    await workbench.close();
+    await page.keyboard.press('Escape');
+    await chooseUnits(page, 'Metric');
+    expectNoComplaints();
   });
 
   test('a rating asks for what it cannot be without, and only then changes the design', async () => {
@@ -435,12 +438,12 @@ describe('cycle alone', () => {
 
 describe('how computed', () => {
   test('a number shown opens its formula, the numbers put in, the source and the file', async () => {
-    const workbench = await openSolved({ path: '#where-it-settles' });
-    const { page } = workbench;
+    const { page, expectNoComplaints } = visitor();
+    await go(page, 'where-it-settles');
     await page.getByRole('button', { name: /how computed: Evaporating/ }).click();
     const working = page.locator('.working').first();
     await expect.poll(() => working.textContent()).toContain('src/');
     await expect.poll(() => working.textContent()).toMatch(/Source/);
-    await workbench.close();
+    expectNoComplaints();
   });
 });

@@ -3,13 +3,19 @@
 import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
 import { type OpeningOptions, type OpenWorkbench, openWorkbench } from './harness.ts';
-import { settled } from './waiting.ts';
+import { go, settled } from './waiting.ts';
 
 export async function openWorking(part: string, options: OpeningOptions = {}): Promise<OpenWorkbench> {
   const workbench = await openWorkbench({ ...options, path: part === '' ? '#working' : `#working/${part}` });
   await workbench.page.waitForSelector('.chain-actions, .paper > .chooser');
   await settled(workbench.page);
   return workbench;
+}
+
+/** The same on a page that is already open, begun afresh. */
+export async function showWorking(page: Page, part: string): Promise<void> {
+  await go(page, 'cautions');
+  await go(page, 'working', part === '' ? undefined : part);
 }
 
 export const answer = (page: Page) => page.locator('.station-answer').textContent();

@@ -3,20 +3,29 @@
 // served/working.test.ts.
 
 import { evaluate } from 'mathjs';
+import type { Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
 import { allFormulas } from '../../src/assess/index.ts';
 import { accessibilityFaults } from './accessibility.ts';
-import { openWorkbench, screens, startBrowserForThisFile } from './harness.ts';
+import { oneVisitor, screens, startBrowserForThisFile } from './harness.ts';
 import { pdfPages } from './pdf-text.ts';
-import { tooWide } from './waiting.ts';
-import { answer, focusedField, openEveryStep, openWorking, stepsOnPage, title } from './working-page.ts';
+import { go, tooWide } from './waiting.ts';
+import { answer, focusedField, openEveryStep, showWorking, stepsOnPage, title } from './working-page.ts';
 
 startBrowserForThisFile();
 
+const visitor = oneVisitor();
+
+async function openWorking(part: string): Promise<{ page: Page; expectNoComplaints: () => void }> {
+  const { page, expectNoComplaints } = visitor();
+  await showWorking(page, part);
+  return { page, expectNoComplaints };
+}
+
 describe('from a number to its working', () => {
   test('opened in place, with the way to the whole chain', async () => {
-    const workbench = await openWorkbench({ path: '#where-it-settles' });
-    const { page } = workbench;
+    const { page, expectNoComplaints } = visitor();
+    await go(page, 'where-it-settles');
     await page.getByRole('button', { name: 'how computed: Discharge gas' }).click();
     const step = page.locator('.working').first();
     await step.locator('math').first().waitFor();
@@ -31,8 +40,7 @@ describe('from a number to its working', () => {
     await page.getByRole('link', { name: 'Open in Working' }).click();
     await expect.poll(() => title(page)).toBe('Working');
     await expect.poll(() => answer(page)).toContain('temperature of the discharge gas');
-    workbench.expectNoComplaints();
-    await workbench.close();
+    expectNoComplaints();
   });
 });
 
@@ -41,8 +49,7 @@ describe('the chain of a result', () => {
     ['tankLoad', 'heat the tank needs', 'tank.load'],
     ['heatDelivered', 'heat to the water', 'plant.heatReachingWater'],
   ])('%s: every step once, and its printed numbers lead to its printed result', async (key, label, result) => {
-    const workbench = await openWorking(key);
-    const { page } = workbench;
+    const { page, expectNoComplaints } = await openWorking(key);
     const sentence = await answer(page);
     expect(sentence).toMatch(new RegExp(`^How ${label} = about .* was computed: \\d+ steps from \\d+ of your inputs`));
     await openEveryStep(page);
@@ -58,15 +65,13 @@ describe('the chain of a result', () => {
       expect(formulas).toHaveLength(2);
       expect(formulas[1]).toContain('; equals ');
     }
-    workbench.expectNoComplaints();
-    await workbench.close();
+    expectNoComplaints();
   });
 });
 
 describe('choosing a number', () => {
   test('by its page, or by typing, by keyboard alone', async () => {
-    const workbench = await openWorking('');
-    const { page } = workbench;
+    const { page, expectNoComplaints } = await openWorking('');
     await expect.poll(() => answer(page)).toMatch(/Each of the \d+ steps/);
     await expect
       .poll(() => page.locator('.chooser-groups summary').allTextContents())
@@ -94,15 +99,14 @@ describe('choosing a number', () => {
     await line.focus();
     await page.keyboard.press('Enter');
     await expect.poll(() => page.locator('.step').count()).toBe(steps - 1);
-    workbench.expectNoComplaints();
-    await workbench.close();
+    expectNoComplaints();
   });
 });
 
 describe('the textbook cycle', () => {
   test('to hand in: given, states, every step open, results; without the verdict on the design; back into its fields', async () => {
-    const workbench = await openWorkbench({ path: '#cycle-alone' });
-    const { page } = workbench;
+    const { page, expectNoComplaints } = visitor();
+    await go(page, 'cycle-alone');
     await page.getByRole('button', { name: 'Every step, to hand in' }).click();
     await page.locator('.chain-part').first().waitFor();
     await expect.poll(() => page.locator('.verdict, .heat-path').count()).toBe(0);
@@ -122,15 +126,14 @@ describe('the textbook cycle', () => {
     await page.locator('.hand-in').getByRole('link', { name: 'Condensing temperature' }).first().click();
     await expect.poll(() => title(page)).toBe('Cycle alone');
     await expect.poll(() => focusedField(page)).toBe('request.condensing');
-    workbench.expectNoComplaints();
-    await workbench.close();
+    expectNoComplaints();
   });
 });
 
 describe('on a phone', () => {
   test('long formulas move inside their own box, the page is never wider than the screen', async () => {
-    const workbench = await openWorking('condenser.length', { viewport: screens.phone });
-    const { page } = workbench;
+    const { page, expectNoComplaints } = await openWorking('condenser.length');
+    await page.setViewportSize(screens.phone);
     await openEveryStep(page);
     const stopsAtWide = () =>
       page.evaluate(() =>
@@ -141,14 +144,14 @@ describe('on a phone', () => {
     await expect.poll(() => tooWide(page)).toBeLessThanOrEqual(0);
     await expect.poll(async () => (await stopsAtWide()).length).toBeGreaterThan(2);
     await expect.poll(async () => new Set(await stopsAtWide())).toEqual(new Set([0]));
-    await workbench.close();
+    await page.setViewportSize(screens.wide);
+    expectNoComplaints();
   });
 });
 
 describe('on paper', () => {
   test.each(['tank.load', 'cycle'])('%s: every step stands open, and the caution on every page', async (part) => {
-    const workbench = await openWorking(part);
-    const { page } = workbench;
+    const { page, expectNoComplaints } = await openWorking(part);
     if (part !== 'cycle') {
       await page.getByRole('button', { name: 'Fold all' }).click();
       await expect.poll(() => page.locator('.step').count()).toBe(0);
@@ -162,13 +165,12 @@ describe('on paper', () => {
     for (const [index, one] of pages.entries()) expect(one, `page ${index + 1}`).toContain('not permission to build');
     for (const words of titles) expect(text).toContain(words.replaceAll(/\s+/g, ''));
     expect(text.split('Inthecode').length - 1).toBe(titles.length);
-    workbench.expectNoComplaints();
-    await workbench.close();
+    expectNoComplaints();
   });
 
   test('no formula and no table is wider than the paper', async () => {
-    const workbench = await openWorking('condenser.length', { viewport: { width: 690, height: 900 } });
-    const { page } = workbench;
+    const { page, expectNoComplaints } = await openWorking('condenser.length');
+    await page.setViewportSize({ width: 690, height: 900 });
     await page.emulateMedia({ media: 'print' });
     await page.evaluate(() => dispatchEvent(new Event('beforeprint')));
     await expect.poll(() => page.locator('.step').count()).toBeGreaterThan(20);
@@ -179,13 +181,15 @@ describe('on paper', () => {
           all.filter((one) => one.getBoundingClientRect().right > innerWidth + 1).map((one) => one.textContent),
         );
     await expect.poll(wide).toEqual([]);
-    await workbench.close();
+    await page.emulateMedia({ media: null });
+    await page.evaluate(() => dispatchEvent(new Event('afterprint')));
+    await page.setViewportSize(screens.wide);
+    expectNoComplaints();
   });
 });
 
 test('the design reckoned both ways says that nothing changed, and how long each took', async () => {
-  const workbench = await openWorking('');
-  const { page } = workbench;
+  const { page, expectNoComplaints } = await openWorking('');
   await page.getByRole('button', { name: 'Reckon it both ways' }).click();
   const told = page.getByRole('status').filter({ hasText: 'The answer is the same' });
   await told.waitFor({ timeout: 60_000 });
@@ -193,6 +197,5 @@ test('the design reckoned both ways says that nothing changed, and how long each
     /moves most, by one part in [\d,]{6,}\..* takes [\d.]+ ms, from the table [\d.]+ ms;/,
   );
   expect(await accessibilityFaults(page)).toEqual([]);
-  workbench.expectNoComplaints();
-  await workbench.close();
+  expectNoComplaints();
 });

@@ -163,7 +163,9 @@ describe('the design as it was opened', () => {
     await page.evaluate(() => dispatchEvent(new Event('beforeprint')));
     expect(await openOnes()).toEqual(before.map(() => true));
     for (const figure of await page.locator('.the-machine .chart').all()) {
-      expect(await figure.locator('.chart-still > svg, .chart-picture[data-state=drawn] svg').count()).toBeGreaterThan(0);
+      expect(await figure.locator('.chart-still > svg, .chart-picture[data-state=drawn] svg').count()).toBeGreaterThan(
+        0,
+      );
     }
     await page.evaluate(() => dispatchEvent(new Event('afterprint')));
     await expect.poll(openOnes).toEqual(before);

@@ -1,21 +1,17 @@
 // Every way from a number to its working and back into the inputs it began with. The one file has the same pages and links:
 // they are followed once, served; what is drawn, loaded or printed is looked at in both forms (../working.test.ts).
 
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { type OpenWorkbench, openWorkbench, startBrowserForThisFile } from '../harness.ts';
+import { describe, expect, test } from 'vitest';
+import { oneVisitor, openWorkbench, startBrowserForThisFile } from '../harness.ts';
 import { chooseUnits, go, settled, shown } from '../waiting.ts';
-import { answer, focusedField, openEveryStep, openWorking, stepsOnPage, title } from '../working-page.ts';
+import { answer, focusedField, openEveryStep, openWorking, showWorking, stepsOnPage, title } from '../working-page.ts';
 
 startBrowserForThisFile();
 
-describe('from a number to its working', () => {
-  // One visitor follows them all.
-  let workbench: OpenWorkbench;
-  beforeAll(async () => {
-    workbench = await openWorkbench();
-  });
-  afterAll(() => workbench.close());
+/** Follows every link. */
+const visitor = oneVisitor();
 
+describe('from a number to its working', () => {
   const numbers = [
     ['what-leaves', '.bars .result-link', /^How heat that leaves, .* = about [\d.,]+\sW/],
     ['what-leaves', '.heat-path-table .result-link', /^How .* = /],
@@ -28,7 +24,7 @@ describe('from a number to its working', () => {
     ['cycle-alone', '.bars .result-link', /^How .* of the textbook cycle = /],
   ] as const;
   test.each(numbers)('%s: %s', async (page_, selector, words) => {
-    const { page } = workbench;
+    const { page } = visitor();
     await go(page, page_);
     const link = page.locator(selector).first();
     await link.waitFor({ state: 'attached' });
@@ -46,24 +42,23 @@ describe('from a number to its working', () => {
     await expect.poll(() => answer(page)).toMatch(words);
     await page.goBack();
     await shown(page, page_);
-    workbench.expectNoComplaints();
+    visitor().expectNoComplaints();
   });
 });
 
 describe('the chain of a result', () => {
   test('a number from another step leads to its place in the chain', async () => {
-    const workbench = await openWorking('tank.load');
-    const { page } = workbench;
+    const { page } = visitor();
+    await showWorking(page, 'tank.load');
     await page.locator('.chain .step a', { hasText: 'tank.loss' }).click();
     const focused = () => page.evaluate(() => document.activeElement?.closest('li')?.id);
     await expect.poll(focused).toBe('step:tank.loss');
     await expect.poll(() => page.locator('[id="step:tank.loss"] details').getAttribute('open')).not.toBeNull();
-    await workbench.close();
   });
 
   test('a chain of hundreds of steps is folded into named parts, and opens as a whole', async () => {
-    const workbench = await openWorking('accounts.thisLoop.annualCost');
-    const { page } = workbench;
+    const { page } = visitor();
+    await showWorking(page, 'accounts.thisLoop.annualCost');
     await expect.poll(() => page.locator('.step').count()).toBe(1);
     const parts = await page.locator('.chain-part h4').allTextContents();
     expect(parts).toContain('January');
@@ -72,36 +67,27 @@ describe('the chain of a result', () => {
     await expect.poll(() => page.locator('.step').count()).toBeGreaterThan(200);
     await page.getByRole('button', { name: 'Fold all' }).click();
     await expect.poll(() => page.locator('.step').count()).toBe(0);
-    workbench.expectNoComplaints();
-    await workbench.close();
+    visitor().expectNoComplaints();
   });
 
   test('its range says which input moves it', async () => {
-    const workbench = await openWorking('tank.load');
-    const { page } = workbench;
+    const { page } = visitor();
+    await showWorking(page, 'tank.load');
     await expect.poll(() => page.locator('#its-range-title').count()).toBe(1);
     const block = page.locator('section[aria-labelledby="its-range-title"]');
     await expect.poll(() => block.locator('tbody tr').count()).toBeGreaterThan(1);
     await expect.poll(() => block.locator('tbody').textContent()).toMatch(/\d+\s%/);
-    await workbench.close();
   });
 });
 
 describe('back to the inputs', () => {
-  // One visitor follows them all.
-  let workbench: OpenWorkbench;
-  beforeAll(async () => {
-    workbench = await openWorkbench();
-  });
-  afterAll(() => workbench.close());
-
   test.each([
     ['tank.load', 'tank.waterTemperature', 'What leaves'],
     ['operating.compressor.power', 'machine.compressor.frictionPressure', 'The machine'],
     ['operating.heatDelivered', 'exchangers.subcooling', 'Where it settles'],
     ['accounts.thisLoop.annualCost', 'prices.electricity', 'Two bills'],
   ])('%s began with %s: the link leads into that very field', async (result, path, station) => {
-    const { page } = workbench;
+    const { page } = visitor();
     await go(page, 'working', result);
     const input = page.locator(`.inputs-behind li[data-path="${path}"]`);
     await expect.poll(() => input.textContent()).toMatch(/typed|assumed/);
@@ -109,7 +95,7 @@ describe('back to the inputs', () => {
     await expect.poll(() => title(page)).toBe(station);
     await expect.poll(() => focusedField(page)).toBe(path);
     await expect.poll(() => page.evaluate(() => document.activeElement?.checkVisibility())).toBe(true);
-    workbench.expectNoComplaints();
+    visitor().expectNoComplaints();
   });
 });
 
@@ -141,13 +127,12 @@ describe('inputs and addresses', () => {
   });
 
   test('an address that names no number says so and offers others', async () => {
-    const workbench = await openWorking('tank.laod');
-    const { page } = workbench;
+    const { page } = visitor();
+    await showWorking(page, 'tank.laod');
     await expect.poll(() => answer(page)).toContain('No number of this design is called “tank.laod”');
     await expect.poll(() => answer(page)).toContain('Perhaps “tank.load” is meant.');
     await page.locator('.chooser').waitFor();
-    workbench.expectNoComplaints();
-    await workbench.close();
+    visitor().expectNoComplaints();
   });
 
   test('one result of it by its address, in the fields kept by the browser', async () => {
@@ -171,8 +156,8 @@ describe('inputs and addresses', () => {
 
 describe('in the US view', () => {
   test('numbers put in stand in SI, and beside them as the page shows them', async () => {
-    const workbench = await openWorkbench({ path: '#working/operating.condensingTemperature' });
-    const { page } = workbench;
+    const { page } = visitor();
+    await showWorking(page, 'operating.condensingTemperature');
     await chooseUnits(page, 'US');
     await expect.poll(() => answer(page)).toMatch(/= about [\d.]+\s°F/);
     const step = page.locator('.step').last();
@@ -180,7 +165,6 @@ describe('in the US view', () => {
     const row = () => step.locator('tr[data-symbol="dT_c"]').textContent();
     await expect.poll(row).toMatch(/\d\sK/);
     await expect.poll(row).toMatch(/°F/);
-    workbench.expectNoComplaints();
-    await workbench.close();
+    visitor().expectNoComplaints();
   });
 });
