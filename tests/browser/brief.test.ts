@@ -65,7 +65,9 @@ describe('in the workbench', () => {
     const workbench = await openBrief({ text: JSON.stringify(design) });
     const { page } = workbench;
     await go(page, 'the-machine');
-    for (const more of await page.locator('details.fields-more').all()) await more.locator('> summary').click();
+    for (const more of await page.locator('.station-inputs details.fields-more').all()) {
+      await more.locator('> summary').click();
+    }
     const charge = page.getByRole('textbox', { name: 'Refrigerant in the circuit' });
     await expect.poll(() => charge.inputValue()).toBe('91.7 to 133.3 g');
     const words = (await printed(page, 'A4')).join(' ');
