@@ -159,6 +159,7 @@ export {
   remedyWords,
   sayMachine,
   saySpan,
+  sayStartsAndFailure,
   whenWords,
 } from './wording/machine.ts';
 export { sayNoLoop } from './wording/no-loop.ts';

@@ -1,7 +1,7 @@
 // How many such machines the tank needs: whole numbers, with the months in which they run.
 
 import type { ReactNode } from 'react';
-import { type CountRow, type HowMany as HowManyAnswer, withheldWord } from '../../assess/index.ts';
+import { type CountRow, type HowMany as HowManyAnswer, sayStartsAndFailure, withheldWord } from '../../assess/index.ts';
 import { sayRange, type UnitView } from '../../quantities/index.ts';
 import { BandCell } from '../ui/band-cell.tsx';
 import { DataTable } from '../ui/data-table.tsx';
@@ -19,7 +19,8 @@ interface HowManyProps {
 }
 
 export function HowMany({ howMany, isChargeWithheld, view }: HowManyProps): ReactNode {
-  const { planned, load, rows, chargePerCircuit, chargeOfAll } = howMany;
+  const { planned, needed, load, rows, chargePerCircuit, chargeOfAll } = howMany;
+  const told = rows.find(({ machines }) => machines === Math.max(planned, needed.likely ?? planned));
   return (
     <Part name="how-many" title="How many of them" brief={neededWords(howMany)}>
       <p>
@@ -48,6 +49,7 @@ export function HowMany({ howMany, isChargeWithheld, view }: HowManyProps): Reac
           </table>
         </ScrollBox>
       )}
+      {told !== undefined && <p>{sayStartsAndFailure(told, view)}</p>}
       <Months howMany={howMany} view={view} />
       <p>
         {isChargeWithheld

@@ -11,7 +11,7 @@ import {
 import { distanceQuantity } from '../answers/limits.ts';
 import type { LimitMargin } from '../assessment/assessment.ts';
 import type { MachineAnswer } from '../assessment/machine-answer.ts';
-import type { MachineSentence, MapMark, Remedy, RemedyReason } from '../studies/machine/answer.ts';
+import type { CountRow, MachineSentence, MapMark, Remedy, RemedyReason } from '../studies/machine/answer.ts';
 
 export const whenWords: Readonly<Record<MapMark['when'], string>> = {
   coldestSpell: 'in the coldest spell',
@@ -101,3 +101,24 @@ export const doubtWords: Readonly<Record<string, string>> = {
   beyondCondensing: 'it would condense beyond its data',
   noPoints: 'nothing was printed or measured of it',
 };
+
+const leftWords = {
+  yes: 'which still carries the load',
+  perhaps: 'which may carry the load',
+  no: 'which falls short',
+} as const;
+
+/** What several machines ask of their supply when they start, and what is left when one fails. */
+export function sayStartsAndFailure({ machines, withoutOne, starting }: CountRow, view: UnitView): string {
+  const heat = sayRange(withoutOne.heat, 'power', view);
+  const failure =
+    machines === 1
+      ? 'If it fails, a backup heater is all there is.'
+      : `If one of the ${machines} fails, ${machines === 2 ? 'one is left and brings' : `${machines - 1} are left and bring`} ${heat}, ${leftWords[withoutOne.carries]}.`;
+  if (starting === null)
+    return `${failure} What they draw at a start nothing tells: neither locked-rotor nor rated current is given.`;
+  const last = sayRange(starting.oneAfterAnother, 'current', view);
+  if (machines === 1) return `${failure} It draws ${last} for a moment at each start.`;
+  const all = sayRange(starting.allAtOnce, 'current', view);
+  return `${failure} Started one after another their compressors draw ${last} for a moment, all at once, as after a power cut without a delay, ${all}.`;
+}

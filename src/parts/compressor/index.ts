@@ -34,7 +34,13 @@ export type {
 export { envelopeOf, limitedQuantities, limitsReached } from './envelope/envelope.ts';
 export type { ApplicationLimits } from './envelope/limits.ts';
 export { applicationLimits } from './envelope/limits.ts';
-export { type Contradiction, currentShare, type Nameplate, nameplateContradictions } from './envelope/nameplate.ts';
+export {
+  type Contradiction,
+  currentShare,
+  lockedRotorCurrentOf,
+  type Nameplate,
+  nameplateContradictions,
+} from './envelope/nameplate.ts';
 export { type RestingMeter, type StartingNumbers, type StartingRequest, startingNumbers } from './envelope/starting.ts';
 export { type Trip, type TripFound, type TripSearch, tripAt } from './envelope/trip.ts';
 export { compressorFormulas } from './formulas.ts';
@@ -107,6 +113,7 @@ export {
 } from './polynomial/plausibility.ts';
 export type { PrintedRating } from './polynomial/rating-evidence.ts';
 export { ratingEvidence } from './polynomial/rating-evidence.ts';
+export { type RatingDoubt, requirePlausibleRating } from './polynomial/rating-plausibility.ts';
 export { flowRatioDabiriRice1981, powerRatioDabiriRice1981 } from './polynomial/superheat.ts';
 export type { TableQuantity } from './polynomial/table/columns.ts';
 export type { ImpliedLiquid, TableEvidence, TableRequest } from './polynomial/table/evidence.ts';

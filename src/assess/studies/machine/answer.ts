@@ -150,8 +150,15 @@ export interface CountRow {
   readonly power: BandWithUnit;
   /** Share of the time all of them run in the coldest spell, 1: they cannot stop; likely. */
   readonly share: number;
-  readonly carries: 'yes' | 'perhaps' | 'no';
+  readonly carries: Carries;
+  /** What is left in the coldest spell when one of them fails. */
+  readonly withoutOne: { readonly heat: BandWithUnit; readonly carries: Carries };
+  /** Highest current of their compressors while they start [A]; null where the plate tells neither locked-rotor nor rated current. */
+  readonly starting: { readonly oneAfterAnother: BandWithUnit; readonly allAtOnce: BandWithUnit } | null;
 }
+
+/** Whether heat carries the load, by their ranges. */
+export type Carries = 'yes' | 'perhaps' | 'no';
 
 export interface StagedMonth {
   readonly month: string;

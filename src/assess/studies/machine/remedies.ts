@@ -30,8 +30,10 @@ export interface RemediesInput {
   readonly settle: (changed: Changed) => OperatingPoint;
   /** The same in the coldest spell, where the tank's need decides how small a machine may be. */
   readonly settleColdest: (changed: Changed) => OperatingPoint;
-  /** Largest load of the coldest spell that still counts [W]. */
+  /** What the tank needs of this machine in the coldest spell [W]. */
   readonly coldestLoad: number;
+  /** Heat that the loop pump adds to the machine's while it runs [W]. */
+  readonly pumpHeat: number;
   /** Of the machine as it is [A]; one of another size is rated in proportion. */
   readonly ratedCurrent: number | null;
   /** Highest suction pressure that the motor was built for [Pa]. */
@@ -96,7 +98,7 @@ function sizesDown(): readonly number[] {
 
 function carries(input: RemediesInput, size: number): boolean {
   try {
-    return input.settleColdest({ size }).heatDelivered >= input.coldestLoad;
+    return input.settleColdest({ size }).heatDelivered + input.pumpHeat >= input.coldestLoad;
   } catch (error) {
     if (!(error instanceof KettlefinError)) throw error;
     return false;
@@ -105,7 +107,7 @@ function carries(input: RemediesInput, size: number): boolean {
 
 const intermittent: OneRemedy = (input, point, before) => {
   const { load } = input.state;
-  const share = load / point.heatDelivered;
+  const share = load / (point.heatDelivered + input.pumpHeat);
   const setting = { value: Math.min(1, Math.max(0, share)), quantity: 'fraction' };
   if (load <= 0) return without(input, 'intermittent', setting, before, 'noHeatNeeded');
   if (share >= 1) return without(input, 'intermittent', setting, before, 'noTimeToRest');

@@ -4,7 +4,8 @@
 import { caution, worstFirst } from '../../../cautions/index.ts';
 import type { DesignDocument } from '../../../design/index.ts';
 import { type OperatingPoint, operatingPoint } from '../../../loop/index.ts';
-import { applicationLimits, modelDoubt, ofAnotherSize } from '../../../parts/compressor/index.ts';
+import { applicationLimits, lockedRotorCurrentOf, modelDoubt, ofAnotherSize } from '../../../parts/compressor/index.ts';
+import { heatReachingWater } from '../../../plant/index.ts';
 import { varied } from '../../doubt/vary.ts';
 import { coefficientFindings } from '../../findings/coefficient-findings.ts';
 import { disagreementFindings, statesFromTables, unansweredFinding } from '../../findings/model-findings.ts';
@@ -137,7 +138,7 @@ function countPart(
   load: ReturnType<typeof loadBand>,
 ): MachineStudy['howMany'] {
   const { hardware, monthLoads, monthOperating, surroundings } = results;
-  const [coldest, mild] = marks.map(({ values: { heat, power } }) => ({ heat, power }));
+  const [coldest, mild] = marks.map(({ values: { heat, power, current } }) => ({ heat, power, current }));
   return howMany({
     coldestSpell: coldest!,
     mildDay: mild ?? null,
@@ -145,6 +146,7 @@ function countPart(
     planned: design.machine.count,
     beside: { ...hardware, fanPower: design.power.fan },
     chargePerCircuit: resolution.design.machine.charge,
+    lockedRotorCurrent: lockedRotorCurrentOf(design.described.nameplate),
     months: surroundings.months.map(({ month }, index) => ({
       month,
       load: monthLoads[index]!.load,
@@ -164,11 +166,13 @@ function remediesAt(
   const loads = marks.map(({ values }) => values.motorLoad.likely);
   const hardest = states[loads.indexOf(Math.max(...loads))]!;
   const { count } = design.machine;
+  const { loopPumpPower, loopPumpShareToWater } = results.hardware;
   return remedies({
     state: { when: hardest.when, load: hardest.load / count },
     settle: settlingIn(likely, hardest.month),
     settleColdest: settlingIn(likely, null),
     coldestLoad: results.tank.load / count,
+    pumpHeat: heatReachingWater(0, loopPumpPower, loopPumpShareToWater) / count,
     ratedCurrent: results.compressor.ratedCurrent,
     highestSuctionPressure: envelope.limits.find(({ name }) => name === 'suctionPressureHighest')!.bound,
     passed: envelope.passed,

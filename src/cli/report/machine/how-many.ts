@@ -1,6 +1,6 @@
 // How many machines the tank needs, as a person reads it in a terminal.
 
-import type { HowMany, StagedMonth } from '../../../assess/index.ts';
+import { type HowMany, type StagedMonth, sayStartsAndFailure } from '../../../assess/index.ts';
 import { sayBand, sayQuantity, sayRange, sentenceStart, type UnitView } from '../../../quantities/index.ts';
 import { columns, paragraph, section } from '../text-table.ts';
 
@@ -11,7 +11,7 @@ const carries = {
 } as const;
 
 export function howManySections(answer: HowMany, view: UnitView): readonly string[] {
-  const { rows, months, chargePerCircuit, planned } = answer;
+  const { rows, months, chargePerCircuit, planned, needed } = answer;
   const table = rows.map(({ machines, coldestSpell, power, share, carries: verdict }) => [
     machines === planned ? `${machines} (planned)` : String(machines),
     sayBand(coldestSpell, 'power', view),
@@ -19,6 +19,7 @@ export function howManySections(answer: HowMany, view: UnitView): readonly strin
     `running ${sayQuantity(share, 'fraction', view)}`,
     carries[verdict],
   ]);
+  const several = rows.filter(({ machines }) => machines === Math.max(planned, needed.likely ?? planned));
   const charge = `Each has a circuit of its own: the charge of a circuit stays ${sayRange(chargePerCircuit, 'mass', view)}, however many there are.`;
   return [
     section(
@@ -27,6 +28,7 @@ export function howManySections(answer: HowMany, view: UnitView): readonly strin
         paragraph(neededWords(answer, view), '  '),
         columns([['machines', 'heat', 'electricity, all of it'], ...table]),
         paragraph(charge, '  '),
+        ...several.map((row) => paragraph(sayStartsAndFailure(row, view), '  ')),
       ].join('\n'),
     ),
     section('How many run in which month, likely values', columns(months.map((month) => monthRow(month, view)))),

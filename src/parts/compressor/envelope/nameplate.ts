@@ -51,6 +51,26 @@ export function currentShare(current: number, ratedCurrent: number): number {
   return current / ratedCurrent;
 }
 
+/**
+ * Range of the current that a motor draws while its rotor stands, as it does for a moment at each start [A]: as printed, else the usual
+ * multiples of the rated one.
+ * @returns null where neither is printed
+ * Source: as lockedRotorRatio. Worked value: rated 1.6 A alone → 6.4 to 12.8 A.
+ */
+export function lockedRotorCurrentOf({ ratedCurrent, lockedRotorCurrent }: Nameplate): Band | null {
+  if (lockedRotorCurrent !== undefined) {
+    const { low, likely, high } = lockedRotorCurrent;
+    return { low, likely, high };
+  }
+  if (ratedCurrent === undefined) return null;
+  const usual = envelopeData.lockedRotorOverRatedCurrent;
+  return {
+    low: usual.low * ratedCurrent.low,
+    likely: usual.likely * ratedCurrent.likely,
+    high: usual.high * ratedCurrent.high,
+  };
+}
+
 /** Pairs of numbers that contradict each other whatever their ranges allow; a nameplate without such pairs gives none. */
 export function nameplateContradictions(nameplate: Nameplate): readonly Contradiction[] {
   const { voltage, ratedCurrent, lockedRotorCurrent, power } = nameplate;

@@ -112,6 +112,20 @@ describe.each(studies)('%s', (_, study, text) => {
     }
   });
 
+  test('one machine that carries a month runs for the same share of it as in the year of the assessment', () => {
+    const outcome = assessDesign(text, 'metric');
+    if (!outcome.ok) throw new Error(JSON.stringify(outcome));
+    let compared = 0;
+    for (const { month, running, shareOfLast } of study.howMany.months) {
+      if (study.howMany.planned !== 1 || running !== 1) continue;
+      const { runFraction } = outcome.assessment.year.find((each) => each.month === month)!;
+      // Study and assessment differ by the tables of the fluid alone.
+      expect(Math.abs(shareOfLast! - runFraction)).toBeLessThan(1e-5);
+      compared++;
+    }
+    expect(compared).toBeGreaterThan(0);
+  });
+
   test('only the fluid it was made for is not for study alone', () => {
     const [own, ...others] = study.otherFluids;
     expect(own).toMatchObject({ isMadeFor: true, fluid: study.sentence.madeFor });
