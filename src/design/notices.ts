@@ -11,7 +11,13 @@ export type DesignNoticeCode =
   /** Such appliances are not known to have been built for that fluid. */
   | 'unusualFluid'
   /** A fluid that was hardly sold in the year it was made. */
-  | 'unusualYear';
+  | 'unusualYear'
+  /** An oil that is not usual with the fluid it was made for. */
+  | 'unusualOil'
+  /** A name of size and a power that are hardly of one machine. */
+  | 'horsepowerBesidePower'
+  /** Built for one level of suction pressure and rated at another. */
+  | 'applicationBesideRating';
 
 export interface DesignNotice {
   readonly code: DesignNoticeCode;
@@ -33,6 +39,12 @@ export function sayNotice({ code, path, received, now }: DesignNotice): string {
       return `${path}: "${received}" is now ${now}.`;
     case 'unusualFluid':
       return `${path}: "${received}" is unusual: ${now}. The plate decides; look once more.`;
+    case 'unusualOil':
+      return `${path}: "${received}" is unusual: ${now}. It may have been changed; ask whoever serviced it.`;
+    case 'horsepowerBesidePower':
+      return `${path}: "${received}" ${now}. The name is never turned into watts; look at the plate once more.`;
+    case 'applicationBesideRating':
+      return `${path}: "${received}" ${now}. One of them is of another machine, or it was rated outside its use.`;
     case 'unusualYear':
       return `${path}: "${received}" is unusual: ${now}. Look at the plate once more.`;
   }

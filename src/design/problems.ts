@@ -25,6 +25,7 @@ export type DesignProblemCode =
   | 'notInOrder'
   | 'plateContradictsItself'
   | 'domeAgainstClass'
+  | 'aboveVoltAmperes'
   | 'notTenNumbers'
   | 'tableUnreadable'
   | 'waterAboveRim'
@@ -105,6 +106,7 @@ const reasons: Readonly<Record<DesignProblemCode, string>> = {
   notWhole: 'is not one whole number',
   notInOrder: 'is out of order',
   plateContradictsItself: 'contradicts the rest of the plate',
+  aboveVoltAmperes: 'is more than volts times amperes',
   domeAgainstClass: 'does not go with what else is said of the machine',
   notTenNumbers: 'are not ten coefficients',
   tableUnreadable: 'cannot be read',

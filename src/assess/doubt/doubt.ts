@@ -100,6 +100,20 @@ export function combinedReach(moves: readonly EndMoves[]): { readonly up: number
   return { up: Math.sqrt(up), down: Math.sqrt(down) };
 }
 
+/**
+ * The band of a number that is above zero by nature. Wide ranges would take the lower end of the sum below zero though none of
+ * them alone does; there the moves are combined on a scale of logarithms.
+ *     low = y · exp(−√(Σ ln²(y / (y + down_i))))
+ * Source: JCGM 100:2008, 5.1.2, equation (10), of the number and of its logarithm.
+ */
+export function positiveBand(likely: number, moves: readonly EndMoves[]): Band {
+  const { up, down } = combinedReach(moves);
+  const high = likely + up;
+  const lowest = moves.map(([atLow, atHigh]) => likely + Math.min(0, atLow, atHigh));
+  if (likely - down > 0 || lowest.some((value) => !(value > 0))) return { low: likely - down, likely, high };
+  return { low: likely * Math.exp(-Math.hypot(...lowest.map((value) => Math.log(likely / value)))), likely, high };
+}
+
 /** The band of a result were the inputs at these paths known at their likely values: their moves are left out. */
 export function bandWithout({ bands, moves }: Doubt, result: string, known: readonly string[]): Band {
   const others: EndMoves[] = [];

@@ -1,4 +1,4 @@
-// What is odd about the ten coefficients and the tables given of a machine without being impossible: an efficiency such machines
+// What is odd about the ratings, the ten coefficients and the tables given of a machine without being impossible: an efficiency such machines
 // seldom have, or a flow or power far from what is known of the machine, which most often comes from a wrong unit.
 
 import {
@@ -10,6 +10,7 @@ import {
 } from '../../parts/compressor/index.ts';
 import type { Fact, Finding } from '../../quantities/index.ts';
 import type { StagedDesign } from '../stages/engine-assumptions.ts';
+import { ratingDoubts } from '../stages/machine-description.ts';
 import { coefficientEvidence, tableEvidence } from '../stages/machine-points.ts';
 
 /** Of a machine that was identified from them: what cannot be of one machine was refused before. */
@@ -17,9 +18,11 @@ export function coefficientFindings({
   described,
   states,
 }: Pick<StagedDesign, 'described' | 'states'>): readonly Finding[] {
-  if (described.coefficients.length === 0 && described.tables.length === 0) return [];
+  const { ratings, coefficients, tables } = described;
+  if (ratings.length + coefficients.length + tables.length === 0) return [];
   const fluid = states.fluid(described.madeFor);
   return [
+    ...ratingDoubts(described, fluid).map((doubt) => unusualNumbers(doubt, null)),
     ...coefficientEvidence(described, fluid).doubts.map((doubt) =>
       doubt.code === 'notAsExpected' ? unusualNumbers(doubt, null) : unusualEfficiency(doubt),
     ),

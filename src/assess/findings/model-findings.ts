@@ -56,7 +56,7 @@ export function modelFindings(input: ModelFindingsInput): readonly Finding[] {
   const { results, machine, nameplate, unanswered, states } = input;
   return [
     ...machineFindings(results, machine),
-    ...nameplateContradictions(nameplate).map(nameplateFinding),
+    ...nameplateFindings(nameplate),
     ...operatingFindings(results),
     ...glideFindings(results),
     ...sizingFindings(results),
@@ -67,6 +67,11 @@ export function modelFindings(input: ModelFindingsInput): readonly Finding[] {
     ...(states === 'tables' ? [statesFromTables()] : []),
     ...unanswered.map(unansweredFinding),
   ];
+}
+
+/** Numbers of one plate that are hardly of one machine. */
+export function nameplateFindings(nameplate: ModelFindingsInput['nameplate']): readonly Finding[] {
+  return nameplateContradictions(nameplate).map(nameplateFinding);
 }
 
 function nameplateFinding({ of, value, usual, source }: Contradiction): Finding {

@@ -11,6 +11,7 @@ import {
   machineReading,
   type PriorRange,
   type RatingConditions,
+  type RatingDoubt,
   ratingPoint,
   sheetTolerance,
 } from '../../parts/compressor/index.ts';
@@ -67,8 +68,16 @@ function priorOf(described: DescribedCompressor): MachineDescription['prior'] {
 const ratingSeries = `${path}.ratings`;
 
 /** Printed figures without a range share the tolerance of the sheet; those with one stand alone. */
-function ratingsEvidence({ ratings }: DescribedCompressor, fluid: Refrigerant): Evidence {
-  const points = ratings.map((rating, index) => {
+function ratingsEvidence(described: DescribedCompressor, fluid: Refrigerant): Evidence {
+  const points = ratedPoints(described, fluid);
+  for (const point of points) doubtOfRating(described, fluid, point);
+  const factor = aboutOne(sheetTolerance);
+  const series = { path: ratingSeries, label: 'Tolerance of printed ratings', flowFactor: factor, powerFactor: factor };
+  return { points, series: points.some((point) => point.series !== undefined) ? [series] : [] };
+}
+
+function ratedPoints({ ratings }: DescribedCompressor, fluid: Refrigerant): readonly EvidencePoint[] {
+  return ratings.map((rating, index) => {
     const { capacity, power, current } = rating;
     const given = givenOf({ capacity, power, current });
     const isPrinted = Object.values(given).some(({ low, high }) => low === high);
@@ -83,9 +92,21 @@ function ratingsEvidence({ ratings }: DescribedCompressor, fluid: Refrigerant): 
       ...(isPrinted ? { series: ratingSeries } : {}),
     });
   });
-  const factor = aboutOne(sheetTolerance);
-  const series = { path: ratingSeries, label: 'Tolerance of printed ratings', flowFactor: factor, powerFactor: factor };
-  return { points, series: points.some((point) => point.series !== undefined) ? [series] : [] };
+}
+
+/** @throws ImplausibleUnitError where a rating must be meant in another unit */
+function doubtOfRating(
+  described: DescribedCompressor,
+  fluid: Refrigerant,
+  point: EvidencePoint,
+): RatingDoubt | undefined {
+  const usual = { numbers: described, ratedSupply: supplyOf(described.nameplate) };
+  return machineReading().requirePlausibleRating(fluid, point, usual);
+}
+
+/** What is odd about the ratings of a machine that was identified from them. */
+export function ratingDoubts(described: DescribedCompressor, fluid: Refrigerant): readonly RatingDoubt[] {
+  return ratedPoints(described, fluid).flatMap((point) => doubtOfRating(described, fluid, point) ?? []);
 }
 
 type RatedAt = DescribedCompressor['ratings'][number]['at'];

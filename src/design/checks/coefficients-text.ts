@@ -24,10 +24,14 @@ export function readCoefficients(text: string): CoefficientsRead {
   if (mayBeThousands || isMixed)
     return refused('ambiguousNumber', withComma[0]!, 'decimal points, and no other commas');
   const numbers = words.map((word) => Number(word.replace(',', '.')));
-  if (!numbers.every(Number.isFinite)) return refused('notFinite', text.slice(0, 40), 'numbers that are not so large');
+  const tooLarge = numbers.findIndex((each) => !(Math.abs(each) <= largestCoefficient));
+  if (tooLarge >= 0) return refused('notFinite', words[tooLarge]!, 'coefficients below 1e12');
   if (numbers.every((each) => each === 0)) return refused('notTenNumbers', 'ten zeros', 'at least one that is not 0');
   return { ok: true, numbers };
 }
+
+/** Printed ones are a few thousands at most; far larger ones overflow. */
+const largestCoefficient = 1e12;
 
 /** Commas stand between numbers only where nothing else does. */
 function wordsOf(plain: string): readonly string[] {

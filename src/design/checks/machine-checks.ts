@@ -100,13 +100,35 @@ function ratingProblems(
     ...inOrder(document, `${path}.at.evaporating`, `${path}.at.condensing`, 'the condensing temperature'),
     ...inOrder(document, `${path}.at.liquid`, `${path}.at.condensing`, 'the condensing temperature', true),
     ...inOrder(document, `${path}.at.evaporating`, `${path}.at.returnGas`, 'the return gas', true),
+    ...liquidAboveEvaporating(document, `${path}.at`),
+    ...voltAmpereProblems(document, path),
   ];
+}
+
+/** Liquid colder than what it is to cool. */
+function liquidAboveEvaporating(document: DesignDocument, path: string): readonly DesignProblem[] {
+  const [liquid, evaporating] = [valueAt(document, `${path}.liquid`), valueAt(document, `${path}.evaporating`)];
+  if (liquid === undefined || evaporating === undefined || liquid.likely >= evaporating.likely - hair) return [];
+  const expected = `at least the evaporating temperature, ${inMetric(evaporating.likely, 'temperature')}`;
+  return [problemAt(document, `${path}.liquid`, 'notInOrder', expected)];
+}
+
+/** More watts than volts times amperes, where the voltage is known. */
+function voltAmpereProblems(document: DesignDocument, path: string): readonly DesignProblem[] {
+  const [power, current] = [valueAt(document, `${path}.power`), valueAt(document, `${path}.current`)];
+  const voltage = valueAt(document, `${path}.voltage`) ?? valueAt(document, `${at}.nameplate.voltage`);
+  if (power === undefined || current === undefined || voltage === undefined) return [];
+  const most = voltage.high * current.high;
+  if (power.low <= plateTolerance * most) return [];
+  const expected = `at most volts times amperes, ${inMetric(most, 'electricPower')}: check the units of power and current, and the voltage`;
+  return [problemAt(document, `${path}.power`, 'aboveVoltAmperes', expected)];
 }
 
 function benchProblems(document: DesignDocument, path: string): readonly DesignProblem[] {
   return [
     ...inOrder(document, `${path}.evaporating`, `${path}.condensing`, 'the condensing temperature'),
     ...inOrder(document, `${path}.liquid`, `${path}.condensing`, 'the condensing temperature', true),
+    ...liquidAboveEvaporating(document, path),
     ...inOrder(document, `${path}.evaporating`, `${path}.suction`, 'the suction pipe', true),
     ...inOrder(document, `${path}.suction`, `${path}.discharge`, 'the discharge pipe'),
   ];

@@ -6,6 +6,7 @@ import type { benchPoint } from './bench/point.ts';
 import type { identifyMachine } from './identification/identify.ts';
 import type { evidenceFromCoefficients } from './polynomial/coefficient-evidence.ts';
 import type { ratingEvidence } from './polynomial/rating-evidence.ts';
+import type { requirePlausibleRating } from './polynomial/rating-plausibility.ts';
 import type { evidenceFromTable } from './polynomial/table/evidence.ts';
 import type { readPointTable } from './polynomial/table/point-table.ts';
 import type { requireTenCoefficients } from './polynomial/ten-coefficients.ts';
@@ -17,6 +18,7 @@ export interface MachineReading {
   readonly identifyMachine: typeof identifyMachine;
   readonly ratingEvidence: typeof ratingEvidence;
   readonly readPointTable: typeof readPointTable;
+  readonly requirePlausibleRating: typeof requirePlausibleRating;
   readonly requireTenCoefficients: typeof requireTenCoefficients;
 }
 

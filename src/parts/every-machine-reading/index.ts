@@ -9,6 +9,7 @@ import {
   identifyMachine,
   ratingEvidence,
   readPointTable,
+  requirePlausibleRating,
   requireTenCoefficients,
 } from '../compressor/index.ts';
 
@@ -19,5 +20,6 @@ addMachineReading({
   identifyMachine,
   ratingEvidence,
   readPointTable,
+  requirePlausibleRating,
   requireTenCoefficients,
 });

@@ -3,7 +3,7 @@
 
 import { KettlefinError } from '../../../numerics/index.ts';
 import type { Band } from '../../../quantities/index.ts';
-import { combinedReach, type DoubtfulInput, type EndMoves, type UnansweredEnd } from '../../doubt/doubt.ts';
+import { type DoubtfulInput, type EndMoves, positiveBand, type UnansweredEnd } from '../../doubt/doubt.ts';
 
 /** One uncertain input at both ends; undefined where there is no machine with it there, or where the end is the likely value. */
 export interface Variant<Run> {
@@ -61,7 +61,7 @@ export interface VariedNumbers<Name extends string> {
 }
 
 /**
- * Bands of numbers that follow from a machine, by the rule of doubt.ts.
+ * Bands of numbers that follow from a machine and are above zero by nature, by the rule of doubt.ts.
  * @param variants  the machine and its doubt
  * @param evaluate  the numbers of one machine; may throw a KettlefinError
  * @throws what `evaluate` throws for the likely machine
@@ -91,8 +91,7 @@ export function variedNumbers<Run, Name extends string>(
   const bands = Object.fromEntries(
     names.map((name) => {
       const reaches = moves.map(([low, high]): EndMoves => [low[name] - center[name], high[name] - center[name]]);
-      const { up, down } = combinedReach(reaches);
-      return [name, { low: center[name] - down, likely: center[name], high: center[name] + up }] as const;
+      return [name, positiveBand(center[name], reaches)] as const;
     }),
   ) as Readonly<Record<Name, Band>>;
   return { bands, unanswered };

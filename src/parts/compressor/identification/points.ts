@@ -76,7 +76,7 @@ export function preparedPoint(fluid: Refrigerant, evidence: EvidencePoint): Prep
   }
   if (!(returnGas >= evaporating)) {
     const expected = `gas at or above its dew temperature, ${evaporating} K`;
-    throw new InputError(`${path}.returnGas`, returnGas, expected, 'returnGasBelowDew');
+    throw new InputError(`${path}.returnGas`, `${returnGas} K`, expected, 'returnGasBelowDew');
   }
   if (returnGas > fluid.limits.temperatureMax) throw outsideFluid(fluid, `${path}.returnGas`, returnGas);
   const atDischarge = saturationAtDewTemperature(fluid, condensing);
@@ -84,11 +84,11 @@ export function preparedPoint(fluid: Refrigerant, evidence: EvidencePoint): Prep
   const bubble = atDischarge.liquid.temperature;
   if (!(liquid <= bubble + rounding)) {
     const expected = `liquid at or below its bubble temperature at the discharge pressure, ${bubble} K`;
-    throw new InputError(`${path}.liquid`, liquid, expected, 'liquidAboveBubble');
+    throw new InputError(`${path}.liquid`, `${liquid} K`, expected, 'liquidAboveBubble');
   }
   if (!(liquid >= atSuction.liquid.temperature)) {
     const expected = `liquid warmer than what it is to cool, ${atSuction.liquid.temperature} K`;
-    throw new InputError(`${path}.liquid`, liquid, expected, 'liquidBelowEvaporating');
+    throw new InputError(`${path}.liquid`, `${liquid} K`, expected, 'liquidBelowEvaporating');
   }
   const suction = suctionGas(fluid, atSuction.vapour, returnGas);
   const dischargePressure = atDischarge.vapour.pressure;

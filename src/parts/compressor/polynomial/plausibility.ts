@@ -29,7 +29,7 @@ const mostReadings = 4;
 export interface UnitReading {
   /** Path of the set, or of the column of a table. */
   readonly path: string;
-  readonly unit: PolynomialUnit | 'kcal/h' | 'hp' | '°C' | '°F';
+  readonly unit: PolynomialUnit | 'kcal/h' | 'hp' | '°C' | '°F' | 'K' | `${string} in place of ${string}`;
   /** Of a set of coefficients. */
   readonly temperatureUnit?: TemperatureUnit;
 }
@@ -129,11 +129,15 @@ export function ofExpectedIn(
 
 /** "overall efficiency 0.22 to 0.25, flow 0.46 times and power 0.98 times what a machine of this kind and size would have" */
 export function unlikelyWords(overall: Band | null, ofExpected: OfExpected): string {
-  const efficiency = overall === null ? '' : `overall efficiency ${rounded(overall.low)} to ${rounded(overall.high)}, `;
+  const efficiency = overall === null ? '' : `overall efficiency ${spanWords(overall)}, `;
   const shares = (['flow', 'power'] as const).flatMap((of) =>
     ofExpected[of] === null ? [] : [`${of} ${rounded(ofExpected[of])} times`],
   );
   return `${efficiency}${shares.join(' and ')} what a machine of this kind and size would have`;
+}
+
+function spanWords({ low, high }: Band): string {
+  return low === high ? rounded(low) : `${rounded(low)} to ${rounded(high)}`;
 }
 
 /** The readings with the fewest changes, those with the most usual efficiency first. */

@@ -17,7 +17,7 @@ import type { Band, Finding } from '../../../../quantities/index.ts';
 import { residualAnswer } from '../../../answers/machine.ts';
 import type { ResidualAnswer } from '../../../assessment/machine-answer.ts';
 import { coefficientFindings } from '../../../findings/coefficient-findings.ts';
-import { disagreementFindings, unansweredFinding } from '../../../findings/model-findings.ts';
+import { disagreementFindings, nameplateFindings, unansweredFinding } from '../../../findings/model-findings.ts';
 import { type EngineError, fromDesign, type Refusal, refusalOf } from '../../../from-design.ts';
 import { compressorPath } from '../../../stages/machine.ts';
 import { describedMachine } from '../../../stages/machine-description.ts';
@@ -117,6 +117,7 @@ function answerFor(subject: MachineSubject, isAlone: boolean): FitAnswer {
     scatter: identified.scatter,
     coefficients: seriesOf(description.points).flatMap(([path, points]) => fitsOf(path, points)),
     findings: worstFirst([
+      ...nameplateFindings(described.nameplate),
       ...coefficientFindings(design),
       ...disagreementFindings(identified),
       ...[...variants.unanswered, ...unanswered].map(unansweredFinding),

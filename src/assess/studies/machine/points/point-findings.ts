@@ -6,7 +6,12 @@ import type { OperatingPoint } from '../../../../loop/index.ts';
 import type { Finding } from '../../../../quantities/index.ts';
 import type { UnansweredEnd } from '../../../doubt/doubt.ts';
 import { coefficientFindings } from '../../../findings/coefficient-findings.ts';
-import { disagreementFindings, operatingFindings, unansweredFinding } from '../../../findings/model-findings.ts';
+import {
+  disagreementFindings,
+  nameplateFindings,
+  operatingFindings,
+  unansweredFinding,
+} from '../../../findings/model-findings.ts';
 import { fluidFindings } from '../../fluid-findings.ts';
 import type { MachineSubject } from '../subject.ts';
 
@@ -18,6 +23,7 @@ export function pointFindings(
 ): readonly Finding[] {
   return worstFirst([
     ...fluidFindings(design, fluid),
+    ...nameplateFindings(design.described.nameplate),
     ...coefficientFindings(design),
     ...disagreementFindings(results.identified),
     ...operatingFindings({ operating: point }),

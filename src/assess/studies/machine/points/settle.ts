@@ -12,6 +12,7 @@ import { coefficientFindings } from '../../../findings/coefficient-findings.ts';
 import {
   disagreementFindings,
   glideFindings,
+  nameplateFindings,
   operatingFindings,
   unansweredFinding,
 } from '../../../findings/model-findings.ts';
@@ -150,6 +151,7 @@ function answerFor(subject: MachineSubject, asked: AskedPlace, isAlone: boolean)
     limits: envelope.margins(point),
     findings: worstFirst([
       ...fluidFindings(design, likely.fluid.name),
+      ...nameplateFindings(design.described.nameplate),
       ...coefficientFindings(design),
       ...disagreementFindings(results.identified),
       ...operatingFindings({ operating: point }),

@@ -153,7 +153,7 @@ export function acceptedUnits(quantity: TableQuantity): string {
 
 /** What headers are accepted, as a sentence part. */
 export const acceptedHeaders =
-  'a first line that names the columns with their units, such as "Te [°C]; Tc [°C]; Q [W]; P [W]": evaporating (Te), condensing (Tc), capacity (Q), power (P), mass flow (m), current (I), return gas, superheat, liquid, subcooling, discharge temperature';
+  'a first line that names the columns with their units, such as "Te [°C]; Tc [°C]; Q [W]; P [W]": evaporating (Te), condensing (Tc), capacity (Q), power (P), mass flow (m), current (I), return gas, superheat, liquid, subcooling, discharge temperature; levels as temperatures, since pressures (gauge or absolute) are not read';
 
 /** A unit without brackets and what separates it from its name. */
 export function bareUnit(text: string): string {

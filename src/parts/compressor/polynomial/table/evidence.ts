@@ -20,6 +20,7 @@ import {
 import { around } from '../coefficient-evidence.ts';
 import { requireFrequency, type StatedSupply } from '../coefficient-set.ts';
 import { ratedStates } from '../flow-and-capacity.ts';
+import { requirePossiblePowerFactor } from '../power-factor.ts';
 import { sheetTolerance } from '../tolerance.ts';
 import {
   type DegreeReading,
@@ -126,15 +127,17 @@ interface ReadRows {
   readonly judged: readonly JudgedPoint[];
 }
 
-/** @throws at the first impossible line; ImplausibleUnitError where the degrees of the other scale make sense of all lines */
+/** @throws at the first impossible line; ImplausibleUnitError where the degrees of another scale make sense of all lines */
 function readRows(request: TableRequest, judgedTable: JudgedTable): ReadRows {
   try {
     return rowsOf(request, request.table.rows);
   } catch (error) {
-    const other = error instanceof KettlefinError ? otherDegrees(request) : undefined;
-    if (other !== undefined && error instanceof KettlefinError) {
-      requireOtherDegrees(judgedTable, `temperatures that are none of this machine (${error.message})`, other);
-    }
+    if (!(error instanceof KettlefinError)) throw error;
+    requireOtherDegrees(
+      judgedTable,
+      `temperatures that are none of this machine (${error.message})`,
+      otherDegrees(request),
+    );
     throw error;
   }
 }
@@ -149,30 +152,25 @@ function rowsOf(request: TableRequest, rows: readonly PointRow[]): ReadRows {
   return { conditions, judged };
 }
 
-/** Undefined where the degrees of the other scale make no sense either. */
-function otherDegrees(request: TableRequest): DegreeReading | undefined {
-  const other = withOtherDegrees(request.path, request.table);
-  if (other === undefined) return undefined;
-  try {
-    return { points: rowsOf(request, other.rows).judged, changes: other.changes };
-  } catch (error) {
-    if (error instanceof KettlefinError) return undefined;
-    throw error;
-  }
+/** The points with the degrees of other scales, as far as these make sense. */
+function otherDegrees(request: TableRequest): readonly DegreeReading[] {
+  return withOtherDegrees(request.path, request.table).flatMap(({ rows, changes }) => {
+    try {
+      return [{ points: rowsOf(request, rows).judged, changes }];
+    } catch (error) {
+      if (error instanceof KettlefinError) return [];
+      throw error;
+    }
+  });
 }
 
-/** @throws InputError 'powerAboveVoltAmperes' where more power is printed than volts times amperes. */
+/** @throws InputError 'powerAboveVoltAmperes', and 'currentFarAbovePower' where the current is of no motor that takes this power. */
 function requirePossibleCurrent({ table, path }: TableRequest, voltage: number): void {
   for (const { line, values } of table.rows) {
-    const { power, current } = values;
-    if (power === undefined || current === undefined || power <= voltAmpereTolerance * voltage * current) continue;
-    const expected = `power of at most volts times amperes, ${Math.round(voltage * current)} W at ${voltage} V: check the voltage, both units, and that the machine is single-phase`;
-    throw new InputError(`${path}.line ${line}.power`, `${power} W`, expected, 'powerAboveVoltAmperes');
+    if (values.power === undefined || values.current === undefined) continue;
+    requirePossiblePowerFactor(`${path}.line ${line}`, values.power, values.current, voltage);
   }
 }
-
-/** Rounding of printed amperes, and mains a little off their nominal voltage. */
-const voltAmpereTolerance = 1.1;
 
 function givenIn({ values, line }: PointRow, place: string): EvidencePoint['given'] {
   const { massFlow, capacity, power, current, dischargeTemperature } = values;

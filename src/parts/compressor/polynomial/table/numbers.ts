@@ -41,5 +41,6 @@ export function cellNumber(cell: string, mark: DecimalMark | undefined): CellNum
 }
 
 function plain(cell: string): string {
-  return cell.replace(/[−﹣－‐‑]/g, '-').trim();
+  // A spreadsheet may have made an en dash of a minus sign.
+  return cell.replace(/[−﹣－‐‑–]/g, '-').trim();
 }

@@ -8,7 +8,7 @@ import type { Band } from '../../../../quantities/index.ts';
 import type { Supply } from '../../hermetic/parameters.ts';
 import type { Prior } from '../../identification/priors.ts';
 import { type Expected, expectedAt } from '../../plausibility/expected.ts';
-import { refusedGain, surpriseOf, toldGain, usualSurprise } from '../../plausibility/surprise.ts';
+import { farSurprise, refusedGain, surpriseOf, toldGain, usualSurprise } from '../../plausibility/surprise.ts';
 import { flowOfCapacity, type RatedStates } from '../flow-and-capacity.ts';
 import {
   bandOf,
@@ -89,7 +89,7 @@ const comparedPoints = 3;
 export function requirePlausiblePoints(
   judged: JudgedTable,
   points: readonly JudgedPoint[],
-  otherDegrees: () => DegreeReading | undefined,
+  otherDegrees: () => readonly DegreeReading[],
 ): TableDoubt | undefined {
   const { path } = judged;
   const pasted: DegreeReading = { points, changes: [] };
@@ -112,19 +112,22 @@ export function requirePlausiblePoints(
     throw new ImplausibleUnitError(placeOf(path, meant), unlikelyWords(overall, own.ofExpected), meant);
   }
   const told = isExpected ? fewestChanges(readings) : likelierReadings(readings, surprise, toldGain);
-  if (told.length === 0 && isEffectUsual && isEfficiencyUsual) return undefined;
+  const isFarOff = surprise !== null && surprise >= farSurprise;
+  if (told.length === 0 && isEffectUsual && isEfficiencyUsual && !isFarOff) return undefined;
   return { path, efficiency: overall, ofExpected: own.ofExpected, effect, readings: told };
 }
 
 /**
- * Where no point has possible temperatures with the degrees of the heads: the other scale, if it makes sense of the numbers.
+ * Where the degrees of the heads are impossible: another scale, if it makes sense of the numbers.
  * @throws ImplausibleUnitError
  */
-export function requireOtherDegrees(judged: JudgedTable, fault: string, other: DegreeReading): void {
-  const judgement = judge(judged, other, expectedOver(judged, other.points), asPasted);
-  if (!isSensible(judgement, usualSurprise)) return;
-  const reading = { changes: other.changes, overallEfficiency: judgement.overall?.likely ?? null };
-  throw new ImplausibleUnitError(`${judged.path}.evaporating`, fault, [reading]);
+export function requireOtherDegrees(judged: JudgedTable, fault: string, others: readonly DegreeReading[]): void {
+  const readings = others.flatMap((other) => {
+    const judgement = judge(judged, other, expectedOver(judged, other.points), asPasted);
+    if (!isSensible(judgement, usualSurprise)) return [];
+    return [{ changes: other.changes, overallEfficiency: judgement.overall?.likely ?? null }];
+  });
+  if (readings.length > 0) throw new ImplausibleUnitError(`${judged.path}.evaporating`, fault, readings);
 }
 
 /** Only single lines are wrong: @throws NoSolutionError 'belowIsentropic' */
@@ -240,10 +243,10 @@ function isSensible({ fault, overall, surprise, effect }: Judgement, most: numbe
 function sensibleReadings(
   judged: JudgedTable,
   pasted: DegreeReading,
-  other: DegreeReading | undefined,
+  others: readonly DegreeReading[],
 ): readonly FoundReading[] {
   const found: FoundReading[] = [];
-  for (const degrees of other === undefined ? [pasted] : [pasted, other]) {
+  for (const degrees of [pasted, ...others]) {
     const expected = expectedOver(judged, degrees.points);
     for (const { factors, changes } of factorReadings(judged.path, judged.table)) {
       const all = [...degrees.changes, ...changes];

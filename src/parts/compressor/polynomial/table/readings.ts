@@ -59,26 +59,43 @@ function otherUnits(
 /** Levels that are degrees of one scale in the whole table. */
 const degreeColumns = ['evaporating', 'condensing', 'returnGas', 'liquid', 'dischargeTemperature'] as const;
 
-/** A table with its degrees of the other scale; undefined where its columns are not all in °C or all in °F. */
-export function withOtherDegrees(
-  path: string,
-  table: PointTable,
-): { readonly rows: readonly PointRow[]; readonly changes: readonly UnitReading[] } | undefined {
+/** A table with its degrees of another scale. */
+export interface OtherDegrees {
+  readonly rows: readonly PointRow[];
+  readonly changes: readonly UnitReading[];
+}
+
+const scales = ['°C', '°F', 'K'] as const;
+
+/** Reading of each scale [degrees of it], and back, of a temperature [K]. */
+const onScale = {
+  '°C': { from: (kelvin: number) => kelvin - zeroCelsius, to: (degrees: number) => degrees + zeroCelsius },
+  '°F': {
+    from: (kelvin: number) => (kelvin - zeroCelsius) * 1.8 + 32,
+    to: (degrees: number) => (degrees - 32) / 1.8 + zeroCelsius,
+  },
+  K: { from: (kelvin: number) => kelvin, to: (degrees: number) => degrees },
+} as const;
+
+/** The same digits as degrees of each other scale; none where its columns are not all of one scale. */
+export function withOtherDegrees(path: string, table: PointTable): readonly OtherDegrees[] {
   const columns = table.columns.filter(({ quantity }) => isDegree(quantity));
-  const [first] = columns;
-  if (first === undefined || !columns.every(({ unit }) => unit === first.unit)) return undefined;
-  if (first.unit !== '°C' && first.unit !== '°F') return undefined;
-  const isCelsius = first.unit === '°C';
-  const other = (kelvin: number) =>
-    isCelsius ? (kelvin - zeroCelsius - 32) / 1.8 + zeroCelsius : (kelvin - zeroCelsius) * 1.8 + 32 + zeroCelsius;
-  const rows = table.rows.map(({ line, values }) => ({
-    line,
-    values: Object.fromEntries(
-      Object.entries(values).map(([quantity, value]) => [quantity, isDegree(quantity) ? other(value) : value]),
-    ),
-  }));
-  const unit = isCelsius ? ('°F' as const) : ('°C' as const);
-  return { rows, changes: columns.map(({ quantity }) => ({ path: `${path}.${quantity}`, unit })) };
+  const own = scales.find((scale) => columns.every(({ unit }) => unit === scale));
+  if (columns.length === 0 || own === undefined) return [];
+  return scales
+    .filter((scale) => scale !== own)
+    .map((unit) => ({
+      rows: table.rows.map(({ line, values }) => ({
+        line,
+        values: Object.fromEntries(
+          Object.entries(values).map(([quantity, value]) => [
+            quantity,
+            isDegree(quantity) ? onScale[unit].to(onScale[own].from(value)) : value,
+          ]),
+        ),
+      })),
+      changes: columns.map(({ quantity }) => ({ path: `${path}.${quantity}`, unit })),
+    }));
 }
 
 function isDegree(quantity: string): boolean {
