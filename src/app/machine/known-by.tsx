@@ -34,7 +34,7 @@ export function KnownBy({ machine, view }: KnownByProps): ReactNode {
       </h3>
       <p>
         {residuals.length === 0
-          ? 'Nothing printed or measured of it has been given: every number of it is the range of such machines. A nameplate, a rating, a data sheet or an hour with thermometers on its pipes would narrow all of this; there is a place for each beside this, under “I know more”.'
+          ? 'Nothing printed or measured of it has been given: every number here is the range of such machines. A nameplate, a rating, a data sheet or an hour with thermometers on its pipes would narrow them; each has its place under “I know more”.'
           : fitWords(residuals.length, odd.length)}{' '}
         It sweeps {sayBand(displacement, 'displacement', view)} per revolution.
       </p>
@@ -91,7 +91,7 @@ function doubtSentence({ doubt: { flow, power, reasons } }: MachineAnswer, view:
   const half = (value: number) => `±\u00a0${sayQuantity(value, 'fraction', view, 2)}`;
   const why = reasons.flatMap((reason) => doubtWords[reason] ?? []);
   const since = why.length === 0 ? '' : `, since ${listed(why)}`;
-  return `Beside its numbers the model itself may be off where the machine would run: ${half(flow.halfWidth)} of the flow, ${half(power.halfWidth)} of the power${since}.`;
+  return `The model itself may be off where the machine would run: by ${half(flow.halfWidth)} of the flow and ${half(power.halfWidth)} of the power${since}.`;
 }
 
 function oddWords({ label, quantity, given, modelled }: KnownResidual, view: UnitView): string {

@@ -27,7 +27,7 @@ export function MapCharts({ study, needed, view }: MapChartsProps): ReactNode {
   return (
     <section className="block">
       <h3 id="machine-map-title" tabIndex={-1}>
-        Over the evaporating temperature
+        How it runs over the evaporating temperature
       </h3>
       <p className="quiet">
         The source decides the evaporating temperature, the water the condensing one. Where it would run is marked.

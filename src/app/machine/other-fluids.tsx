@@ -23,7 +23,11 @@ export function OtherFluids({ fluids, stopWords, view }: OtherFluidsProps): Reac
   const others = all.filter(({ fluid }) => !fluid.isMadeFor);
   if (others.length === 0) return null;
   return (
-    <Part name="other-fluids" title="Another fluid in it" brief="Not for this machine: for study only.">
+    <Part
+      name="other-fluids"
+      title="Another fluid in it"
+      brief={<StateMark kind="stop" word="Not for this machine: for study only" />}
+    >
       <p className="study-only">
         <StateMark kind="stop" word="Not for this machine: for study only, and in no order of merit." />
       </p>

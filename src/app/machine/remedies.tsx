@@ -83,7 +83,8 @@ function briefly({ remedies }: MachineStudy): string {
   if (passed === 0) return 'It passes no limit as it is.';
   const whole = remedies.filter(({ after }) => after !== null && after.passed.length === 0).length;
   const limits = passed === 1 ? 'the limit it passes' : `the ${passed} limits it passes`;
-  if (whole > 0) return `${whole} of ${remedies.length} simulated keep it within ${limits}.`;
+  if (whole > 0)
+    return `${whole} of ${remedies.length} simulated ${whole === 1 ? 'keeps' : 'keep'} it within ${limits}.`;
   const some = remedies.filter(({ cures }) => cures.length > 0).length;
   return some > 0
     ? `None of ${remedies.length} simulated keeps it within ${limits}; ${some === 1 ? 'one' : some} cures some of it.`

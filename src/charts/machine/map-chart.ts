@@ -23,8 +23,8 @@ export interface MapView {
 /** Told apart on paper, where ink alone would not do. */
 const dashes: readonly Dash[] = ['solid', 'dash', 'dot', 'dashdot', 'longdash'];
 
-/** Above the highest number [share of it]. */
-const headroom = 0.1;
+/** Above the highest number, for the name of its mark and that of a limit over it [share of it]. */
+const headroom = 0.25;
 
 /** Right of the lines, for the temperatures that they are for [share of them]. */
 const besideRoom = 0.13;

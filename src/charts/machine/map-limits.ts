@@ -65,5 +65,6 @@ function words(margins: readonly Margin[], limits: readonly LimitBand[], condens
   );
   const hatched = listed(limits.map(({ label }) => label));
   const beside = others.length === 0 ? '' : ` Further in, these are passed too: ${listed(others)}.`;
-  return `Hatched ${at} is what lies beyond ${hatched}.${beside}`;
+  const which = limits.length === 1 ? 'this limit' : 'these limits';
+  return `Hatched ${at} is what lies beyond ${which}: ${hatched}.${beside}`;
 }
