@@ -1,5 +1,6 @@
 // Parts of the loop: films and friction against documented values of open libraries, clearance relation against worked
-// values, a machine identified from the colder rows of a published data set against the warmer ones.
+// values, a machine identified from the colder rows of a published data set against the warmer ones, machines identified from
+// part of published curves against the rest of them.
 
 import { clearanceVolumetricEfficiency } from '../../../src/parts/compressor/index.ts';
 import {
@@ -14,6 +15,7 @@ import type { Band } from '../../../src/quantities/index.ts';
 import { deviationInPercent, type ValidationRow } from '../validation.ts';
 import dataSet from './compressor-r600a.json';
 import worked from './compressor-worked.json';
+import { curveRows } from './curve-rows.ts';
 import { identifiedFrom, rows as measured, predictedRow, type Row } from './data-set.ts';
 import films from './exchanger-films.json';
 import { printedDataRows } from './printed-data-rows.ts';
@@ -26,6 +28,7 @@ export function validationRows(): readonly ValidationRow[] {
     ...clearanceRows(),
     ...printedDataRows(),
     ...dataSetRows(),
+    ...curveRows(),
   ];
 }
 

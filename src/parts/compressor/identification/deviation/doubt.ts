@@ -14,7 +14,7 @@ export interface DoubtedPlace extends Place {
   readonly supply: Supply;
 }
 
-/** σ of ln added where nothing is known from points [-]; own judgement. */
+/** σ of ln added where nothing is known from points [-]; own judgement, the first two after published curves of three and four machines. */
 export const furtherDoubt = {
   /** Another fluid than the points are of: transport in the openings and at the wall, oil, lubrication. */
   otherFluid: { flow: 0.055, power: 0.035 },
