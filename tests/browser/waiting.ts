@@ -1,7 +1,7 @@
 // What tests do on any page before they look: open it with everything on it, open a design, choose units, draw pictures. Each is
 // over when its effect is there, however long a slow machine needs for it.
 
-import type { Page } from 'playwright-core';
+import type { Locator, Page } from 'playwright-core';
 import { expect } from 'vitest';
 import { type PageName, pageTitles } from '../../src/app/pages.ts';
 
@@ -48,10 +48,17 @@ export async function settled(page: Page): Promise<void> {
 /** Every picture of the page, looked at one after the other. */
 export async function drawCharts(page: Page): Promise<void> {
   const pictures = page.locator('.chart-picture');
-  for (let index = 0; index < (await pictures.count()); index += 1) {
-    await pictures.nth(index).scrollIntoViewIfNeeded();
-    await expect.poll(() => pictures.nth(index).getAttribute('data-state')).toBe('drawn');
-  }
+  for (let index = 0; index < (await pictures.count()); index += 1) await drawChart(pictures.nth(index));
+}
+
+/** One picture, brought into view until it is drawn: the place kept for it gives way to it meanwhile. */
+export async function drawChart(picture: Locator): Promise<void> {
+  const state = () =>
+    picture.evaluate((place) => {
+      place.scrollIntoView({ block: 'center' });
+      return place.getAttribute('data-state');
+    });
+  await expect.poll(state).toBe('drawn');
 }
 
 /** By how much the page is wider than the window [px]. */

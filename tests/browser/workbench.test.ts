@@ -5,7 +5,7 @@ import { readFile } from 'node:fs/promises';
 import type { Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
 import { type OpenWorkbench, oneVisitor, openWorkbench, startBrowserForThisFile } from './harness.ts';
-import { chooseUnits, go, settled } from './waiting.ts';
+import { chooseUnits, drawChart, go, settled } from './waiting.ts';
 
 startBrowserForThisFile();
 
@@ -36,7 +36,7 @@ describe('a first visit', () => {
     await expect.poll(() => page.locator('.caution').textContent()).toContain('not permission to build');
     await expect.poll(() => page.locator('.heat-node').count()).toBeGreaterThan(5);
     for (const words of await page.locator('.heat-node').allTextContents()) expect(words).toMatch(/\d/);
-    await page.locator('.chart-picture').first().scrollIntoViewIfNeeded();
+    await drawChart(page.locator('.chart-picture').first());
     await page.waitForSelector('.chart-picture[data-state="drawn"] .scatterlayer');
     expectNoComplaints();
   });

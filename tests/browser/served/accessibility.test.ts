@@ -24,6 +24,8 @@ describe.each(['light', 'dark'] as const)('in the %s', (colorScheme) => {
     const { page } = workbench;
     await go(page, name);
     await drawCharts(page);
+    // Fetched when it comes near, or after a rest.
+    if (name === 'where-it-settles') await page.locator('table.moves').waitFor();
     expect(await accessibilityFaults(page)).toEqual([]);
   });
 

@@ -7,7 +7,7 @@ import type { PageName } from '../../../src/app/pages.ts';
 import { demoTexts } from '../../designs.ts';
 import { accessibilityFaults } from '../accessibility.ts';
 import { oneVisitor, screens, startBrowserForThisFile } from '../harness.ts';
-import { chooseUnits, drawCharts, openDesign, settled } from '../waiting.ts';
+import { chooseUnits, drawChart, drawCharts, openDesign, settled } from '../waiting.ts';
 
 startBrowserForThisFile();
 
@@ -132,7 +132,7 @@ test('each bill has its line of room heat with the reason; the months of a chose
   await expect
     .poll(() => chart.locator('h3').textContent())
     .toBe('Month by month: a plain heater on the tank as it is');
-  await chart.locator('.chart-picture').scrollIntoViewIfNeeded();
+  await drawChart(chart.locator('.chart-picture'));
   await page.waitForSelector('.bills-by-month .chart-picture[data-state="drawn"] .barlayer');
   await chart.locator('summary').click();
   await expect.poll(() => chart.locator('tbody tr').count()).toBe(12);

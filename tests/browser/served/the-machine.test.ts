@@ -7,7 +7,7 @@ import { beforeAll, describe, expect, test } from 'vitest';
 import { demoTexts } from '../../designs.ts';
 import { accessibilityFaults } from '../accessibility.ts';
 import { oneVisitor, screens, startBrowserForThisFile } from '../harness.ts';
-import { chooseUnits, drawCharts, openDesign, settled, shown, tooWide } from '../waiting.ts';
+import { chooseUnits, drawChart, drawCharts, openDesign, settled, shown, tooWide } from '../waiting.ts';
 
 startBrowserForThisFile();
 
@@ -95,8 +95,7 @@ describe('the design as it was opened', () => {
       .poll(() => figures.locator('h3').allTextContents())
       .toEqual(['Heat of one machine', 'Electricity of one machine', 'COP of one machine']);
     for (const figure of await figures.all()) {
-      await figure.scrollIntoViewIfNeeded();
-      await expect.poll(() => figure.locator('.chart-picture').getAttribute('data-state')).toBe('drawn');
+      await drawChart(figure.locator('.chart-picture'));
       const table = figure.locator('table');
       expect(await table.locator('thead th').count()).toBeGreaterThanOrEqual(3);
       expect(await table.locator('tbody tr').count()).toBeGreaterThanOrEqual(6);
