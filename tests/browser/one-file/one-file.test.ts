@@ -8,6 +8,7 @@ import { fileURLToPath } from 'node:url';
 import { afterAll, describe, expect, inject, test } from 'vitest';
 import { buildOneFile } from '../../../src/app/serve/serve.mjs';
 import { openWorkbench, startBrowserForThisFile } from '../harness.ts';
+import { drawChart } from '../waiting.ts';
 
 startBrowserForThisFile();
 
@@ -56,11 +57,7 @@ describe('opened from the disk with the network cut', () => {
     await page.waitForSelector('.verdict-sentence');
     expect(await page.evaluate(() => 'Plotly' in globalThis)).toBe(false);
     await page.getByRole('link', { name: 'Where it settles' }).click();
-    // The place of the picture gives way to the picture as it comes into view.
-    await page
-      .locator('.chart-picture')
-      .first()
-      .evaluate((place) => place.scrollIntoView());
+    await drawChart(page.locator('.chart-picture').first());
     await page.waitForSelector('.chart-picture[data-state="drawn"] .scatterlayer');
     expect(await page.evaluate(() => 'Plotly' in globalThis)).toBe(true);
     workbench.expectNoComplaints();
