@@ -24,7 +24,7 @@ export function coefficientFindings({
   return [
     ...ratingDoubts(described, fluid).map((doubt) => unusualNumbers(doubt, null)),
     ...coefficientEvidence(described, fluid).doubts.map((doubt) =>
-      doubt.code === 'notAsExpected' ? unusualNumbers(doubt, null) : unusualEfficiency(doubt),
+      doubt.code === 'notAsExpected' ? unusualNumbers(doubt, doubt.effect) : unusualEfficiency(doubt),
     ),
     ...tableEvidence(described, fluid).doubts.map((doubt) => unusualNumbers(doubt, doubt.effect)),
   ];

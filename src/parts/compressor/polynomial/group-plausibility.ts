@@ -5,7 +5,7 @@ import { InputError } from '../../../numerics/index.ts';
 import type { Band, Estimate } from '../../../quantities/index.ts';
 import type { Prior } from '../identification/priors.ts';
 import { type Expected, expectedAt } from '../plausibility/expected.ts';
-import { refusedGain, surpriseOf, toldGain } from '../plausibility/surprise.ts';
+import { farSurprise, refusedGain, surpriseOf, toldGain } from '../plausibility/surprise.ts';
 import type { CoefficientGroup, GridPoint } from './coefficient-groups.ts';
 import type { CoefficientSet } from './coefficient-set.ts';
 import { capacityOfFlow, flowOfCapacity } from './flow-and-capacity.ts';
@@ -42,13 +42,15 @@ import {
 /** Volumetric efficiencies of one machine vary less than this over its range, as largest over smallest. */
 const sensibleVariation = 4;
 
-/** A capacity over the flow beside it may differ this far from what gas and liquid give, relative. */
-const sensibleEffectDeviation = 0.3;
+/** A capacity over the flow beside it may differ this far from what gas and liquid give, relative: told beyond the first, refused beyond the second. */
+const effectDeviation = { told: 0.08, refused: 0.3 } as const;
 
 /** What is odd about a group without being impossible. */
 export type PlausibilityDoubt = {
   readonly path: string;
   readonly ofExpected: OfExpected;
+  /** Capacity over what the flow beside it gives [-]; null without both. */
+  readonly effect: number | null;
   /** Units in which it would be usual. */
   readonly readings: readonly SensibleReading[];
 } & (
@@ -111,7 +113,11 @@ export function readGroup(
   if (meant.length > 0)
     throw new ImplausibleUnitError(placeOf(group, meant), unlikelyWords(overall, ofExpected), meant);
   requirePossibleCurrent(group, values);
-  return { values, overallEfficiency: overall, doubts: doubtsOf(group, grid, held, judged) };
+  return {
+    values,
+    overallEfficiency: overall,
+    doubts: doubtsOf(group, grid, held, { ...judged, effect: effectOf(grid, values) }),
+  };
 }
 
 interface Held {
@@ -235,17 +241,23 @@ function flowsOf(grid: readonly GridPoint[], { massFlow, capacity }: GroupValues
   });
 }
 
-/** Flow and capacity of the same machine must give the refrigerating effect of gas and liquid. */
-function faultOfEffect(grid: readonly GridPoint[], { massFlow, capacity }: GroupValues): string | undefined {
-  if (massFlow === undefined || capacity === undefined) return undefined;
+/** Capacity over what the flow beside it gives with its gas and liquid [-]; null without both. */
+function effectOf(grid: readonly GridPoint[], { massFlow, capacity }: GroupValues): number | null {
+  if (massFlow === undefined || capacity === undefined) return null;
   const ratio = bandOf(
     capacity.map((value, index) => {
       const { suction, liquidEnthalpy } = grid[index]!.states;
       return value / capacityOfFlow(massFlow[index]!, suction.enthalpy, liquidEnthalpy);
     }),
   );
-  if (Math.abs(ratio.likely - 1) <= sensibleEffectDeviation) return undefined;
-  return `capacity ${rounded(ratio.likely)} times what the flow beside it gives`;
+  return ratio.likely;
+}
+
+/** Flow and capacity of the same machine must give the refrigerating effect of gas and liquid. */
+function faultOfEffect(grid: readonly GridPoint[], values: GroupValues): string | undefined {
+  const effect = effectOf(grid, values);
+  if (effect === null || Math.abs(effect - 1) <= effectDeviation.refused) return undefined;
+  return `capacity ${rounded(effect)} times what the flow beside it gives`;
 }
 
 /** Volumetric efficiency at the highest evaporating temperature over that at the lowest is above this. */
@@ -345,7 +357,7 @@ function doubtsOf(
   group: CoefficientGroup,
   grid: readonly GridPoint[],
   held: Held,
-  { overall, surprise, ofExpected }: Judgement,
+  { overall, surprise, ofExpected, effect }: Judgement & { readonly effect: number | null },
 ): readonly PlausibilityDoubt[] {
   const isLow = overall !== null && overall.likely < remarkableOverallEfficiency;
   const isHigh = overall !== null && overall.likely > sensibleOverallEfficiency.highest;
@@ -353,9 +365,12 @@ function doubtsOf(
   const { path } = group;
   if (isLow || isHigh) {
     const code = isLow ? 'efficiencyUnusuallyLow' : 'efficiencyUnusuallyHigh';
-    return [{ code, path, efficiency: overall, ofExpected, readings: fewestChanges(usualOrAll(found)) }];
+    return [{ code, path, efficiency: overall, ofExpected, effect, readings: fewestChanges(usualOrAll(found)) }];
   }
-  if (isUsual({ surprise })) return [];
+  const isEffectUsual = effect === null || Math.abs(effect - 1) <= effectDeviation.told;
+  if (isUsual({ surprise }) && isEffectUsual) return [];
   const readings = likelierReadings(sensibleReadings(group, grid, held), surprise, toldGain);
-  return readings.length === 0 ? [] : [{ code: 'notAsExpected', path, efficiency: overall, ofExpected, readings }];
+  const isFarOff = surprise !== null && surprise >= farSurprise;
+  if (readings.length === 0 && isEffectUsual && !isFarOff) return [];
+  return [{ code: 'notAsExpected', path, efficiency: overall, ofExpected, effect, readings }];
 }
