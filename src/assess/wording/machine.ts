@@ -59,11 +59,12 @@ export function saySpan({ lowest, highest }: MachineSentence['builtFor'], view: 
   return sayRange({ low: lowest, likely: (lowest + highest) / 2, high: highest }, 'temperature', view);
 }
 
-/** "discharge temperature, 22 K away on a mild day". */
+/** "discharge temperature, 22 K away on a mild day"; "just met" where nothing would be left in the numbers shown. */
 export function limitWords(firstLimit: MachineWords['firstLimit'], view: UnitView): string {
   const { label, quantity, margin, passed, when = 'coldestSpell' } = firstLimit;
   const left = sayQuantity(Math.abs(margin), distanceQuantity(quantity), view, 2);
-  return `${label}, ${passed ? `passed by ${left}` : `${left} away`} ${whenWords[when]}`;
+  const isAtIt = /^0\b(?![.])/.test(left);
+  return `${label}, ${isAtIt ? 'just met' : passed ? `passed by ${left}` : `${left} away`} ${whenWords[when]}`;
 }
 
 /** What is done, with what is set where it can be. */
