@@ -19,7 +19,8 @@ export default defineConfig({
       'src/assess/every-tank/index.ts',
     ],
     env: { TZ: 'UTC' },
-    testTimeout: 60_000,
-    hookTimeout: 60_000,
+    // A test that starts programs of its own takes minutes where others use the machine too.
+    testTimeout: 240_000,
+    hookTimeout: 240_000,
   },
 });

@@ -25,9 +25,16 @@ const reef = demoTexts['reef-in-the-study.json']!;
 const shrimp = demoTexts['shrimp-rack-unknown-draughts.json']!;
 const propane = demoTexts['propane-in-the-cabinet.json']!;
 
+const known = new Map<string, RefrigerantComparison>();
+
+/** The same question is answered once, since nothing changes an answer. */
 function compared(text: string, names = fluids, basis: MachineBasis = 'sameDome', levels?: Levels) {
+  const question = JSON.stringify([text, names, basis, levels]);
+  const answer = known.get(question);
+  if (answer !== undefined) return answer;
   const outcome = compareRefrigerants(text, names, basis, levels);
   if (!outcome.ok) throw new Error(JSON.stringify(outcome));
+  known.set(question, outcome.comparison);
   return outcome.comparison;
 }
 
