@@ -30,6 +30,7 @@ const options = {
   voltage: 'text',
   refrigerant: 'text',
   units: 'text',
+  working: 'flag',
   json: 'flag',
 } as const;
 
@@ -54,7 +55,7 @@ export const machineCommand: Command = {
   summary: 'what a compressor does between two temperatures, its limits, remedies, how many, other fluids',
   usage: `kettlefin machine FILE --at "EVAPORATING, CONDENSING" [--at …] [--return-gas T | --superheat D]
                   [--liquid T | --subcooling D] [--surroundings T] [--frequency F] [--voltage U]
-                  [--refrigerant NAME] [--json] [--units metric|us]
+                  [--refrigerant NAME] [--working] [--json] [--units metric|us]
 kettlefin machine FILE [--json] [--units metric|us]
 
 FILE            a design file, or - for standard input; with --at also a file of a machine alone: { "formatVersion": 2, "machine": { … } }
@@ -68,6 +69,7 @@ FILE            a design file, or - for standard input; with --at also a file of
 --frequency F, --voltage U
                 mains, "60 Hz" and "115 V"
 --refrigerant   another fluid in it, for study
+--working       every number of a point step by step, each with its formula and the numbers put in: back to what was given
 --json          SI units; with one --at one object, with several { "points": [ … ] }; without --at the study of the machine
 --units VIEW    metric (default) or us, for people
 
@@ -82,15 +84,20 @@ Of several points those without an answer say why in their place.
 Exit codes: 0 answered; 2 unusable input; 3 no solution, at none of the points.`,
   async run(args, streams) {
     const { texts, lists, flags, positionals } = readArguments(args, options);
-    const asked = { file: oneFile(positionals), json: flags.json, view: unitView(texts.units) };
+    const asked = { file: oneFile(positionals), json: flags.json, view: unitView(texts.units), working: flags.working };
     const pairs = lists.at.map((text) => temperaturePair('--at', text));
-    if (pairs.length === 0) refuseBasis(texts);
+    if (pairs.length === 0) refuseBasis(texts, flags.working);
     const basis = basisGiven(texts);
     return withDesignText(asked, streams, (text) =>
       pairs.length === 0 ? study(text, asked, streams) : points(text, pairs, basis, texts, asked, streams),
     );
   },
 };
+
+/** `working`: with the steps behind each number. */
+interface AskedPoint extends Asked {
+  readonly working: boolean;
+}
 
 interface GivenBasis {
   readonly values: Readonly<Record<string, number>>;
@@ -117,12 +124,13 @@ function basisGiven(texts: Texts): GivenBasis {
 }
 
 /** Without --at there is no point that any of them could hold for. */
-function refuseBasis(texts: Texts): void {
+function refuseBasis(texts: Texts, isWorking: boolean): void {
   const others = [...temperatures, ...mains].map(({ option }) => option);
   const given = [...others, 'refrigerant'].find((option) => texts[option] !== undefined);
-  if (given === undefined) return;
   const expected = '--at beside it: the study of the machine takes everything from the design';
-  throw new InputError(`--${given}`, `"${texts[given]}"`, expected, 'bothGiven');
+  if (given !== undefined) throw new InputError(`--${given}`, `"${texts[given]}"`, expected, 'bothGiven');
+  if (isWorking)
+    throw new InputError('--working', 'no point', '--at beside it, a point whose numbers are worked', 'bothGiven');
 }
 
 function points(
@@ -130,12 +138,12 @@ function points(
   pairs: readonly TypedPair[],
   { values, bare }: GivenBasis,
   { refrigerant }: Texts,
-  asked: Asked,
+  asked: AskedPoint,
   streams: Streams,
 ): ExitCode {
-  const outcome = saying(asked.view, () =>
-    assessMachinePoints(text, { at: pairs, basis: values, ...(refrigerant === undefined ? {} : { refrigerant }) }),
-  );
+  const { working: workings } = asked;
+  const more = refrigerant === undefined ? { workings } : { workings, refrigerant };
+  const outcome = saying(asked.view, () => assessMachinePoints(text, { at: pairs, basis: values, ...more }));
   if (!outcome.ok) return refuse(asked, outcome, streams);
   const notes: PointNotes = { bare: [...(pairs.some(({ isBare }) => isBare) ? ['--at'] : []), ...bare] };
   streams.output.write(

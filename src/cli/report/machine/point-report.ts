@@ -20,6 +20,7 @@ import {
 } from '../../../quantities/index.ts';
 import { findingsSection } from '../report-sections.ts';
 import { columnAndText, columns, paragraph, section } from '../text-table.ts';
+import { printedSteps, stepsReport } from '../working-report.ts';
 import { limitsRows } from './limits-rows.ts';
 
 /** What the person typed, as far as the report tells of it. */
@@ -36,10 +37,25 @@ export function machinePointReport(point: MachinePoint, notes: PointNotes, view:
     section('Limits usual for such a machine, the nearest first', columns(limitsRows(point.limits, view))),
     residualSection(point, view),
     findingsSection('What to know beside these numbers', point.findings, view),
+    workingSection(point, view),
     paragraph(point.caution),
   ]
     .filter((part) => part !== '')
     .join('\n');
+}
+
+const workingHeadings = {
+  identified: 'HOW THE MACHINE IS KNOWN',
+  point: 'THE MACHINE AT THIS POINT',
+  polynomial: 'WHAT ITS COEFFICIENTS SAY THEMSELVES',
+} as const;
+
+/** Step by step, where that was asked. */
+function workingSection({ workings }: MachinePoint, view: UnitView): string {
+  if (workings === undefined) return '';
+  const headingOf = (result: string) => workingHeadings[result.split('.')[0] as keyof typeof workingHeadings];
+  const sayGiven = (origin: string) => (/^asked(\.|$)/.test(origin) ? 'the basis above' : origin);
+  return stepsReport(printedSteps(workings, view), sayGiven, ({ result }) => headingOf(result));
 }
 
 /** Why one of several points has no answer. */

@@ -32,6 +32,7 @@ import { onTemperatureScale, temperatureScale, unitFactor } from './units.ts';
  * @param result      what coefficientAt gave
  * @param conditions  where the four temperatures came from
  * @param prefix      path of the value in the caller's result
+ * @param basis       where the gas and the liquid of the set came from
  */
 export function coefficientWorking(
   fluid: Refrigerant,
@@ -40,6 +41,7 @@ export function coefficientWorking(
   result: CoefficientAt,
   conditions: string,
   prefix: string,
+  basis: BasisOrigins = { gas: `${set.path}.basis`, liquid: `${set.path}.basis` },
 ): readonly WorkingStep[] {
   const own = ownSteps(fluid, set, at, result, conditions, `${prefix}.own`);
   const { of } = set;
@@ -52,8 +54,8 @@ export function coefficientWorking(
   };
   const flowRatio = flowRatioDabiriRice1981(worked.asked.suction.density / worked.given.suction.density);
   const states = [
-    ...stateSteps(worked, 'given', result.conditions, `${set.path}.basis`, conditions),
-    ...stateSteps(worked, 'asked', askedOf(result, at), conditions, conditions),
+    ...stateSteps(worked, 'given', result.conditions, basis, conditions),
+    ...stateSteps(worked, 'asked', askedOf(result, at), { gas: conditions, liquid: conditions }, conditions),
   ];
   const flow = workingStep(`${prefix}.flowRatio`, 'compressor.flowAtOtherSuperheat', flowRatio, {
     F: [densityShareDabiriRice1981],
@@ -139,6 +141,12 @@ export function polynomialWorking(
   return [suction, discharge, printed, inSi];
 }
 
+/** Where the temperatures of gas and liquid came from. */
+export interface BasisOrigins {
+  readonly gas: string;
+  readonly liquid: string;
+}
+
 interface Worked {
   readonly fluid: Refrigerant;
   readonly prefix: string;
@@ -173,7 +181,7 @@ function stateSteps(
   { fluid, prefix, given, asked }: Worked,
   which: 'given' | 'asked',
   at: RatingConditions,
-  gasAndLiquid: string,
+  origins: BasisOrigins,
   levels: string,
 ): readonly WorkingStep[] {
   const { suction, dischargePressure, isentropicWork } = which === 'given' ? given : asked;
@@ -186,14 +194,14 @@ function stateSteps(
   return [
     saturationPressureWorking(fluid, evaporation, own('evaporatingPressure'), levels),
     saturationPressureWorking(fluid, condensation, own('condensingPressure'), levels),
-    saturationPressureWorking(fluid, liquid, own('liquid.pressure'), gasAndLiquid, 'bubble'),
+    saturationPressureWorking(fluid, liquid, own('liquid.pressure'), origins.liquid, 'bubble'),
     ...stateWorking(fluid, suction, own('suction'), {
       pressure: own('evaporatingPressure'),
-      temperature: gasAndLiquid,
+      temperature: origins.gas,
     }),
     ...stateWorking(fluid, liquid.liquid, own('liquid'), {
       pressure: own('liquid.pressure'),
-      temperature: gasAndLiquid,
+      temperature: origins.liquid,
     }),
     ...stateWorking(fluid, end, own('isentropicDischarge'), endFrom),
     workingStep(own('isentropicWork'), 'compressor.isentropicWork', isentropicWork, {

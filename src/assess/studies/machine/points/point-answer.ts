@@ -1,7 +1,7 @@
 // What is answered of one running point of a machine between two stated temperatures, without a tank and without exchangers: plain
 // data in base SI, as `kettlefin machine --at --json` gives it.
 
-import type { Band, Finding } from '../../../../quantities/index.ts';
+import type { Band, Finding, WorkingStep } from '../../../../quantities/index.ts';
 import type { LimitMargin } from '../../../assessment/assessment.ts';
 import type { ResidualAnswer } from '../../../assessment/machine-answer.ts';
 import type { EngineError, Refusal } from '../../../from-design.ts';
@@ -91,6 +91,8 @@ export interface MachinePoint {
   readonly limits: readonly LimitMargin[];
   readonly residuals: readonly ResidualAnswer[];
   readonly findings: readonly Finding[];
+  /** How they were computed, likely values: only where that was asked. Origins `asked.…` are those of `at`. */
+  readonly workings?: readonly WorkingStep[];
 }
 
 /** One of several points at which the machine has no answer. */

@@ -23,6 +23,7 @@ import { type AskedBasis, type KnownBasis, pointBasis } from './basis.ts';
 import { coefficientValues } from './coefficient-values.ts';
 import type { MachinePoint, MachinePointsOutcome, PointBasis, UnansweredPoint, UnitBand } from './point-answer.ts';
 import { pointFindings } from './point-findings.ts';
+import { pointWorkings } from './point-workings.ts';
 
 export interface AskedPoints {
   /** Dew temperatures [K]. */
@@ -30,6 +31,8 @@ export interface AskedPoints {
   readonly basis: AskedBasis;
   /** In place of the design's. */
   readonly refrigerant?: string;
+  /** With the steps behind each number. */
+  readonly workings?: boolean;
 }
 
 /** Numbers of a point, what they are, and how they are read. */
@@ -83,7 +86,13 @@ export function assessMachinePoints(
 
   function pointOrReason(levels: Levels): MachinePoint | KettlefinError {
     try {
-      return machinePoint(subject, variants, pointBasis(fluid, levels, asked.basis, known), fluid);
+      return machinePoint(
+        subject,
+        variants,
+        pointBasis(fluid, levels, asked.basis, known),
+        fluid,
+        asked.workings === true,
+      );
     } catch (error) {
       if (error instanceof KettlefinError) return error;
       throw error;
@@ -116,12 +125,14 @@ function machinePoint(
   variants: Variants<LoopRun>,
   basis: PointBasis,
   fluid: Refrigerant,
+  withWorkings: boolean,
 ): MachinePoint {
   const { results } = subject;
   const { evaporating, condensing } = basis;
   const levels: Levels = { evaporating, condensing };
   const on = ({ machine }: LoopRun): Run => ({ ...runOn(basis, machine), fluid });
-  const point = runningAt(on(variants.likely), levels);
+  const run = on(variants.likely);
+  const point = runningAt(run, levels);
   const varied = variedNumbers(variants, (run) => numbersOf(runningAt(on(run), levels)));
   const supply = { frequency: basis.frequency.value, voltage: basis.voltage.value };
   const { compressor, identified } = results.compressor;
@@ -137,6 +148,7 @@ function machinePoint(
     limits: limitsOfMachine(subject, variants.likely).margins(point),
     residuals: identified.residuals.map(residualAnswer),
     findings: pointFindings(subject, point, fluid.name, [...variants.unanswered, ...varied.unanswered]),
+    ...(withWorkings ? { workings: pointWorkings(subject, run, basis, point) } : {}),
   };
 }
 
