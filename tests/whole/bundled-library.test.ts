@@ -27,4 +27,4 @@ test('a program that imports the library and nothing else finds every refrigeran
   } finally {
     await rm(folder, { recursive: true, force: true });
   }
-}, 60_000);
+});

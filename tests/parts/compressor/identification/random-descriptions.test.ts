@@ -140,7 +140,7 @@ test('a machine with finite numbers and ranges, or a typed refusal (100 descript
   expect(told.get('answered') ?? 0).toBeGreaterThan(30);
   expect(told.get('notConverged') ?? 0).toBeLessThan(4);
   // No hang; a machine under load may be slow.
-  expect(slowest).toBeLessThan(5000);
+  expect(slowest).toBeLessThan(30_000);
 });
 
 function requireFiniteAnswer(description: MachineDescription): void {
