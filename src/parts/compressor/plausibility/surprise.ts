@@ -22,7 +22,7 @@ export const toldGain = 6;
 export const refusedGain = 12;
 
 /** From here on numbers are told as unusual even where no other reading is likelier. */
-export const farSurprise = 20;
+export const farSurprise = 30;
 
 /** σ of ln by which a sheet and the model may be off beside the ranges: all points together, and each for itself; own judgement. */
 const otherDoubt = { common: 0.05, own: 0.06 } as const;

@@ -124,11 +124,12 @@ function gasTemperature(gas: GasBasis, evaporating: number, path: string): numbe
     requireNonNegative(`${path}.superheat`, gas.superheat);
     return evaporating + gas.superheat;
   }
-  if (!(Number.isFinite(gas.returnGas) && gas.returnGas >= evaporating)) {
+  if (!(Number.isFinite(gas.returnGas) && gas.returnGas >= evaporating - roundingKelvin)) {
     const expected = `return gas at or above the evaporating temperature of ${round(evaporating)} K`;
     throw new InputError(`${path}.returnGas`, `${round(gas.returnGas)} K`, expected, 'returnGasBelowEvaporating');
   }
-  return gas.returnGas;
+  // Within the rounding of what was printed the gas is saturated.
+  return Math.max(gas.returnGas, evaporating);
 }
 
 function liquidTemperature(liquid: LiquidBasis | null, condensed: Saturation, path: string): number {

@@ -19,6 +19,9 @@ const sensibleVolumetricEfficiency = { lowest: 0.2, highest: 1 } as const;
 /** Swept volumes per revolution of small hermetic machines [m³], where the displacement is not known. */
 const sensibleDisplacement = { smallest: 5e-7, largest: 2e-4 } as const;
 
+/** A machine may be so much larger or smaller than its class usually is: one in ten passes the ends of its range anyway. Own judgement. */
+const beyondItsClass = 1.6;
+
 /** Volumetric efficiency with which a swept volume is guessed. */
 const usualVolumetricEfficiency = 0.75;
 
@@ -174,7 +177,9 @@ export function faultOfSwept(swept: Band, displacement: Estimate | null): string
     return `a swept volume of about ${rounded(size * 1e6)} cm³`;
   }
   const { lowest, highest } = sensibleVolumetricEfficiency;
-  if (swept.high / displacement.high <= highest && swept.likely / displacement.low >= lowest) return undefined;
+  const beyond = displacement.origin === 'assumed' ? beyondItsClass : 1;
+  const [largest, smallest] = [displacement.high * beyond, displacement.low / beyond];
+  if (swept.high / largest <= highest && swept.likely / smallest >= lowest) return undefined;
   const { likely } = displacement;
   return `volumetric efficiency ${rounded(swept.low / likely)} to ${rounded(swept.high / likely)}`;
 }

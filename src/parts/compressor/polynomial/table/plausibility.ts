@@ -8,7 +8,7 @@ import type { Band } from '../../../../quantities/index.ts';
 import type { Supply } from '../../hermetic/parameters.ts';
 import type { Prior } from '../../identification/priors.ts';
 import { type Expected, expectedAt } from '../../plausibility/expected.ts';
-import { farSurprise, refusedGain, surpriseOf, toldGain, usualSurprise } from '../../plausibility/surprise.ts';
+import { farSurprise, refusedGain, surpriseOf, toldGain } from '../../plausibility/surprise.ts';
 import { flowOfCapacity, type RatedStates } from '../flow-and-capacity.ts';
 import {
   bandOf,
@@ -124,7 +124,7 @@ export function requirePlausiblePoints(
 export function requireOtherDegrees(judged: JudgedTable, fault: string, others: readonly DegreeReading[]): void {
   const readings = others.flatMap((other) => {
     const judgement = judge(judged, other, expectedOver(judged, other.points), asPasted);
-    if (!isSensible(judgement, usualSurprise)) return [];
+    if (!isSensible(judgement)) return [];
     return [{ changes: other.changes, overallEfficiency: judgement.overall?.likely ?? null }];
   });
   if (readings.length > 0) throw new ImplausibleUnitError(`${judged.path}.evaporating`, fault, readings);
@@ -232,11 +232,10 @@ function effectOf(points: readonly JudgedPoint[], factors: Factors): number | nu
   return ratios.length === 0 ? null : bandOf(ratios).likely;
 }
 
-function isSensible({ fault, overall, surprise, effect }: Judgement, most: number): boolean {
+function isSensible({ fault, overall, effect }: Judgement): boolean {
   if (fault !== undefined) return false;
   if (overall !== null && overall.likely > sensibleOverallEfficiency.highest) return false;
-  if (effect !== null && Math.abs(effect - 1) > effectDeviation.told) return false;
-  return surprise === null || surprise <= most;
+  return effect === null || Math.abs(effect - 1) <= effectDeviation.told;
 }
 
 /** Other readings that are sensible: those that such a machine would have, or if there is none, all that are possible. */
@@ -252,7 +251,7 @@ function sensibleReadings(
       const all = [...degrees.changes, ...changes];
       if (all.length === 0) continue;
       const judgement = judge(judged, degrees, expected, factors);
-      if (!isSensible(judgement, Number.POSITIVE_INFINITY)) continue;
+      if (!isSensible(judgement)) continue;
       const changeCount = changes.length + (degrees === pasted ? 0 : 1);
       const { surprise } = judgement;
       found.push({ changes: all, changeCount, overallEfficiency: judgement.overall?.likely ?? null, surprise });
