@@ -4,15 +4,17 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
 import { accessibilityFaults } from './accessibility.ts';
-import { type OpeningOptions, openWorkbench, screens, startBrowserForThisFile } from './harness.ts';
-import { settled, shown, tooWide } from './waiting.ts';
+import { oneVisitor, screens, startBrowserForThisFile } from './harness.ts';
+import { go, openCycleAfresh, settled, tooWide } from './waiting.ts';
 
 startBrowserForThisFile();
 
-async function openCycle(options: OpeningOptions = {}) {
-  const workbench = await openWorkbench({ path: '#cycle-alone', ...options });
-  await workbench.page.locator('.number-item').first().waitFor();
-  return workbench;
+const visitor = oneVisitor({ path: '#cycle-alone' });
+
+async function openCycle() {
+  const { page, expectNoComplaints } = visitor();
+  await openCycleAfresh(page);
+  return { page, expectNoComplaints };
 }
 
 const allFluids = (page: Page) => page.getByRole('button', { name: 'all 25 fluids' });
@@ -32,7 +34,7 @@ function numberItem(page: Page, label: string): Promise<string> {
 
 describe('Cycle alone', () => {
   test('a blend is found by its number, and tells bubble, dew and glide', async () => {
-    const { page, close, expectNoComplaints } = await openCycle();
+    const { page, expectNoComplaints } = await openCycle();
     expect(await page.locator('.number-item', { hasText: 'Glide' }).count()).toBe(0);
     await choose(page, '407');
     await expect.poll(() => answer(page)).toMatch(/^With R407C/);
@@ -55,11 +57,10 @@ describe('Cycle alone', () => {
     await expect.poll(() => page.locator('.number-item', { hasText: 'Glide' }).count()).toBe(0);
     await expect.poll(() => transport.getByRole('columnheader', { name: 'Viscosity, estimate' }).count()).toBe(1);
     expectNoComplaints();
-    await close();
   });
 
   test('by keyboard alone: what is typed narrows the list, Escape leaves it as it was', async () => {
-    const { page, close, expectNoComplaints } = await openCycle();
+    const { page, expectNoComplaints } = await openCycle();
     await allFluids(page).focus();
     await page.keyboard.press('Enter');
     await search(page).waitFor();
@@ -82,11 +83,11 @@ describe('Cycle alone', () => {
     await page.keyboard.press('Enter');
     await expect.poll(() => answer(page)).toMatch(/^With R290/);
     expectNoComplaints();
-    await close();
   });
 
   test('a fluid for study only says so where it is chosen and where its figures stand; it begins where it can boil', async () => {
-    const { page, close, expectNoComplaints } = await openCycle({ viewport: screens.phone });
+    const { page, expectNoComplaints } = await openCycle();
+    await page.setViewportSize(screens.phone);
     await choose(page, 'water');
     await expect.poll(() => answer(page)).toMatch(/^With R718/);
     const words = 'R718 is for study only: no source that was read confirms';
@@ -103,12 +104,12 @@ describe('Cycle alone', () => {
     await expect.poll(() => answer(page)).toMatch(/^With R290/);
     await expect.poll(notes).toBe('');
     await expect.poll(() => page.locator('.fluid-study').count()).toBe(0);
+    await page.setViewportSize(screens.wide);
     expectNoComplaints();
-    await close();
   });
 
   test('what one fluid began with is not handed on to the next', async () => {
-    const { page, close, expectNoComplaints } = await openCycle();
+    const { page, expectNoComplaints } = await openCycle();
     const condensing = page.getByRole('textbox', { name: 'Condensing temperature', exact: true });
     const evaporating = page.getByRole('textbox', { name: 'Evaporating temperature', exact: true });
     await choose(page, 'CO2');
@@ -122,11 +123,10 @@ describe('Cycle alone', () => {
     await expect.poll(() => answer(page)).toMatch(/^With R134a/);
     await expect.poll(() => evaporating.inputValue()).toBe('0 °C');
     expectNoComplaints();
-    await close();
   });
 
   test('typed temperatures outside the dome are answered with those that are inside, one press away', async () => {
-    const { page, close, expectNoComplaints } = await openCycle();
+    const { page, expectNoComplaints } = await openCycle();
     const condensing = page.getByRole('textbox', { name: 'Condensing temperature', exact: true });
     await condensing.fill('45 °C');
     await condensing.press('Enter');
@@ -141,26 +141,27 @@ describe('Cycle alone', () => {
     await expect.poll(() => condensing.inputValue()).toBe('25 °C');
     await expect.poll(() => notice.count()).toBe(0);
     expectNoComplaints();
-    await close();
   });
 });
 
 describe('elsewhere', () => {
   test('the machine may be studied on another fluid; the verdict says what that means', async () => {
-    const { page, close, expectNoComplaints } = await openWorkbench({ path: '#the-machine' });
+    const { page, expectNoComplaints } = visitor();
+    await go(page, 'the-machine');
     await allFluids(page).click();
     await search(page).fill('R1270');
     await search(page).press('Enter');
     await expect.poll(() => answer(page)).toMatch(/you would run it on R1270 at/);
     await expect.poll(() => page.getByLabel('Refrigerant it would run on').inputValue()).toBe('R1270');
     await expect.poll(() => page.locator('#verdict').textContent()).toMatch(/do not build/i);
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await expect.poll(() => page.locator('#verdict').textContent()).not.toMatch(/do not build/i);
     expectNoComplaints();
-    await close();
   });
 
   test('side by side, five of any kind: every column has its figures or says why not', async () => {
-    const { page, close, expectNoComplaints } = await openWorkbench({ path: '#side-by-side' });
-    await shown(page, 'side-by-side');
+    const { page, expectNoComplaints } = visitor();
+    await go(page, 'side-by-side');
     await page.getByRole('checkbox', { name: 'R600a' }).uncheck();
     await page.getByRole('checkbox', { name: 'R290' }).uncheck();
     await allFluids(page).click();
@@ -186,6 +187,5 @@ describe('elsewhere', () => {
     await expect.poll(() => page.getByRole('checkbox', { name: 'R227ea' }).count()).toBe(0);
     expect(await page.getByRole('checkbox', { name: 'R717' }).isChecked()).toBe(true);
     expectNoComplaints();
-    await close();
   });
 });

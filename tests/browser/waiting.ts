@@ -93,6 +93,13 @@ export async function openDesign(page: Page, text: string, name: PageName): Prom
   await go(page, name);
 }
 
+/** Cycle alone as it begins: nothing kept of an earlier one. */
+export async function openCycleAfresh(page: Page): Promise<void> {
+  await go(page, 'cautions');
+  await page.evaluate(() => localStorage.removeItem('kettlefin.cycle'));
+  await go(page, 'cycle-alone');
+}
+
 /** The units of the view, chosen as a person does; the answers come in them. */
 export async function chooseUnits(page: Page, name: 'US' | 'Metric'): Promise<void> {
   const menu = page.locator('.menu', { has: page.locator('summary', { hasText: /^View/ }) });

@@ -4,22 +4,23 @@
 import { readFile } from 'node:fs/promises';
 import type { Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
-import { openWorkbench, startBrowserForThisFile } from '../harness.ts';
-import { chooseUnits } from '../waiting.ts';
+import { oneVisitor, startBrowserForThisFile } from '../harness.ts';
+import { chooseUnits, openCycleAfresh } from '../waiting.ts';
 
 startBrowserForThisFile();
 
-async function openCycle(view?: 'US') {
-  const workbench = await openWorkbench({ path: '#cycle-alone' });
-  const { page } = workbench;
-  await page.locator('.number-item').first().waitFor();
-  if (view !== undefined) {
+const visitor = oneVisitor({ path: '#cycle-alone' });
+
+async function openCycle(view: 'US' | 'Metric' = 'Metric') {
+  const { page, expectNoComplaints } = visitor();
+  await openCycleAfresh(page);
+  if (view === 'US') {
     await chooseUnits(page, view);
     await expect
       .poll(() => page.locator('.number-item').allTextContents())
       .toContainEqual(expect.stringContaining('psi'));
   }
-  return workbench;
+  return { page, expectNoComplaints };
 }
 
 function field(page: Page, name: string) {
@@ -44,7 +45,7 @@ describe('a textbook problem', () => {
   // −10 °C with 0.05 kg/s, leaves at 0.8 MPa and 50 °C; liquid at 0.72 MPa and 26 °C. Printed: 7.93 kW cooling, 2.02 kW,
   // efficiency 0.939, COP 3.93.
   test('with real outlet states and a mass flow', async () => {
-    const { page, close, expectNoComplaints } = await openCycle();
+    const { page, expectNoComplaints } = await openCycle();
     for (let count = 0; count < 2; count++) {
       await page.getByRole('button', { name: 'give the pressure instead' }).first().click();
     }
@@ -68,7 +69,6 @@ describe('a textbook problem', () => {
     await expect.poll(() => read('Cooling COP')).toBeCloseTo(3.93, 1);
     await expect.poll(() => read('Isentropic efficiency')).toBeCloseTo(93.7, 0);
     expectNoComplaints();
-    await close();
   });
 });
 
@@ -98,20 +98,19 @@ describe('what contradicts itself is refused in a sentence, and the last cycle s
     ],
   ];
   test.each(cases)('%s', async (_name, act, sentence) => {
-    const { page, close, expectNoComplaints } = await openCycle();
+    const { page, expectNoComplaints } = await openCycle();
     const before = await number(page, 'Pressure ratio');
     await act(page);
     await expect.poll(() => page.locator('.station .notice').textContent()).toMatch(sentence);
     expect(await number(page, 'Pressure ratio')).toBe(before);
     expect(await page.locator('.station .notice').textContent()).not.toMatch(/NaN|undefined|\bPa\b/);
     expectNoComplaints();
-    await close();
   });
 });
 
 describe('two cycles', () => {
   test('a second begins as a copy; its change shows beside the first, in table and pictures; one can be taken away', async () => {
-    const { page, close, expectNoComplaints } = await openCycle();
+    const { page, expectNoComplaints } = await openCycle();
     await page.getByRole('button', { name: 'lay a second cycle over it' }).click();
     await expect.poll(() => page.locator('.station-answer').textContent()).toContain('both give the same heat');
     await page.getByLabel('Refrigerant', { exact: true }).selectOption('R290');
@@ -133,16 +132,15 @@ describe('two cycles', () => {
     await page.getByRole('button', { name: 'take cycle A away' }).click();
     await expect.poll(() => page.locator('.station-answer').textContent()).toMatch(/^With R290 and a lift/);
     expectNoComplaints();
-    await close();
   });
 });
 
 describe('states as a table for spreadsheets', () => {
   test.each([
-    ['metric', undefined, /°C/],
-    ['US', 'US' as const, /°F/],
-  ])('%s view: caution first, units in the head, a row for each state', async (_name, view, degrees) => {
-    const { page, close, expectNoComplaints } = await openCycle(view);
+    ['Metric', /°C/],
+    ['US', /°F/],
+  ] as const)('%s view: caution first, units in the head, a row for each state', async (view, degrees) => {
+    const { page, expectNoComplaints } = await openCycle(view);
     const coming = page.waitForEvent('download');
     await page.getByRole('button', { name: 'Save the states (CSV)' }).click();
     const file = await coming;
@@ -152,7 +150,7 @@ describe('states as a table for spreadsheets', () => {
     const rows = lines.filter((line) => !line.startsWith('#'));
     expect(rows[0]).toMatch(degrees);
     expect(rows).toHaveLength(1 + 5);
+    if (view === 'US') await chooseUnits(page, 'Metric');
     expectNoComplaints();
-    await close();
   });
 });
