@@ -21,8 +21,8 @@ export const toldGain = 6;
 /** With a reading that is so much less surprising the printed one is refused: it is e⁶ = 400 times less likely. */
 export const refusedGain = 12;
 
-/** From here on numbers are told as unusual even where no other reading is likelier. */
-export const farSurprise = 30;
+/** From here on numbers are told as unusual even where no other reading is likelier: of one point, of several. */
+export const farSurprise = { onePoint: 18, severalPoints: 30 } as const;
 
 /** σ of ln by which a sheet and the model may be off beside the ranges: all points together, and each for itself; own judgement. */
 const otherDoubt = { common: 0.05, own: 0.06 } as const;

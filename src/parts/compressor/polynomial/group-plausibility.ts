@@ -370,7 +370,7 @@ function doubtsOf(
   const isEffectUsual = effect === null || Math.abs(effect - 1) <= effectDeviation.told;
   if (isUsual({ surprise }) && isEffectUsual) return [];
   const readings = likelierReadings(sensibleReadings(group, grid, held), surprise, toldGain);
-  const isFarOff = surprise !== null && surprise >= farSurprise;
+  const isFarOff = surprise !== null && surprise >= farSurprise.severalPoints;
   if (readings.length === 0 && isEffectUsual && !isFarOff) return [];
   return [{ code: 'notAsExpected', path, efficiency: overall, ofExpected, effect, readings }];
 }

@@ -75,7 +75,7 @@ export function requirePlausibleRating(
     throw new ImplausibleUnitError(place, unlikelyWords(efficiency, own.ofExpected), meant);
   }
   const readings = likelierReadings(found, own.surprise, toldGain);
-  if (readings.length === 0 && (own.surprise ?? 0) < farSurprise) return undefined;
+  if (readings.length === 0 && (own.surprise ?? 0) < farSurprise.onePoint) return undefined;
   return { path, efficiency, ofExpected: own.ofExpected, readings };
 }
 

@@ -112,7 +112,7 @@ export function requirePlausiblePoints(
     throw new ImplausibleUnitError(placeOf(path, meant), unlikelyWords(overall, own.ofExpected), meant);
   }
   const told = isExpected ? fewestChanges(readings) : likelierReadings(readings, surprise, toldGain);
-  const isFarOff = surprise !== null && surprise >= farSurprise;
+  const isFarOff = surprise !== null && surprise >= farSurprise.severalPoints;
   if (told.length === 0 && isEffectUsual && isEfficiencyUsual && !isFarOff) return undefined;
   return { path, efficiency: overall, ofExpected: own.ofExpected, effect, readings: told };
 }
