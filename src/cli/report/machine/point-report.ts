@@ -10,6 +10,7 @@ import {
 } from '../../../assess/index.ts';
 import {
   type Band,
+  formatNumber,
   isQuantityName,
   listed,
   type QuantityName,
@@ -51,11 +52,33 @@ const workingHeadings = {
 } as const;
 
 /** Step by step, where that was asked. */
-function workingSection({ workings }: MachinePoint, view: UnitView): string {
+function workingSection({ workings, correction }: MachinePoint, view: UnitView): string {
   if (workings === undefined) return '';
   const headingOf = (result: string) => workingHeadings[result.split('.')[0] as keyof typeof workingHeadings];
   const sayGiven = (origin: string) => (/^asked(\.|$)/.test(origin) ? 'the basis above' : origin);
-  return stepsReport(printedSteps(workings, view), sayGiven, ({ result }) => headingOf(result));
+  const steps = stepsReport(printedSteps(workings, view), sayGiven, ({ result }) => headingOf(result));
+  return [...correctionSection(correction), steps].join('\n');
+}
+
+const correctionDigits = 4;
+
+/** What each given value adds to the correction of the model; none without given values. */
+function correctionSection({ parts, ...corrections }: MachinePoint['correction']): readonly string[] {
+  return (['flow', 'power'] as const).flatMap((kind) => {
+    const own = parts.filter(({ of }) => of === kind);
+    if (own.length === 0) return [];
+    const say = (value: number) => formatNumber(value, correctionDigits);
+    const rows = own.map(({ label, weight, miss, contribution }) => [label, say(weight), say(miss), say(contribution)]);
+    const sum = own.reduce((total, { contribution }) => total + contribution, 0);
+    const table = columns([['given', 'weight', 'miss', 'weight × miss'], ...rows, ['together', '', '', say(sum)]]);
+    const words = `A miss is the logarithm of given over modelled value; the model’s ${kind === 'flow' ? 'flow' : 'electricity'} is multiplied by e to the sum, ${say(1 + corrections[kind])}.`;
+    return [
+      section(
+        `How the given values correct the ${kind === 'flow' ? 'flow' : 'electricity'} here`,
+        `${table}\n${paragraph(words, '  ')}`,
+      ),
+    ];
+  });
 }
 
 /** Why one of several points has no answer. */

@@ -91,6 +91,25 @@ test('what the coefficients say themselves: the polynomial, three quarters of th
   expect(byName.get('polynomial.1.corrected')!.value).toBe(power!.corrected);
 });
 
+test.each(subjects)(
+  '%s: the contributions of the given values add up to the correction, and to that of the steps',
+  (_name, point) => {
+    const { parts, ...corrections } = point.correction;
+    const byName = new Map(point.workings!.map((step) => [step.result, step.value]));
+    for (const kind of ['flow', 'power'] as const) {
+      const own = parts.filter(({ of }) => of === kind);
+      const sum = own.reduce((total, { weight, miss }) => total + weight * miss, 0);
+      expect(Math.abs(Math.expm1(sum) - corrections[kind])).toBeLessThan(1e-9);
+      expect(Math.abs(byName.get(`point.doubt.${kind}.correction`)! - corrections[kind])).toBeLessThan(1e-9);
+      for (const { path, miss, contribution, weight } of own) {
+        const { given, modelled } = point.residuals.find((residual) => residual.path === path)!;
+        expect(Math.abs(Math.log(given / modelled) - miss)).toBeLessThan(1e-9);
+        expect(contribution).toBe(weight * miss);
+      }
+    }
+  },
+);
+
 test('steps are told only where they are asked for', () => {
   const outcome = assessMachinePoints(alone(fortkamp), {
     at: [{ evaporating: kelvin(-15), condensing: kelvin(35) }],

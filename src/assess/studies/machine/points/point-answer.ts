@@ -62,6 +62,26 @@ export interface CoefficientValue {
   readonly frequency: number | null;
 }
 
+/** What one given value adds to the correction of the model at a point: ln of its factor is the sum of all contributions of a kind. */
+export interface CorrectionPart {
+  readonly of: 'flow' | 'power';
+  /** The given value: 'machine.compressor.ratings.0.power'. */
+  readonly path: string;
+  readonly label: string;
+  /** How much it counts here [-], and ln of given over modelled value [-]. */
+  readonly weight: number;
+  readonly miss: number;
+  /** Their product [-]. */
+  readonly contribution: number;
+}
+
+/** How the given values correct the model at a point, relative: of flow and of power, and what each of them adds. */
+export interface CorrectionAnswer {
+  readonly flow: number;
+  readonly power: number;
+  readonly parts: readonly CorrectionPart[];
+}
+
 export interface MachinePoint {
   readonly machinePointVersion: 1;
   readonly caution: string;
@@ -86,6 +106,7 @@ export interface MachinePoint {
   readonly insideData: boolean;
   /** Why the ranges are as wide as they are: 'noPoints', 'beyondEvaporating', 'otherFluid', … */
   readonly doubt: readonly string[];
+  readonly correction: CorrectionAnswer;
   /** What the coefficients themselves say; null where there are none, or the point is outside their ranges. */
   readonly polynomial: readonly CoefficientValue[] | null;
   readonly limits: readonly LimitMargin[];

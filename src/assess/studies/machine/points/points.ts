@@ -5,7 +5,12 @@ import { caution } from '../../../../cautions/index.ts';
 import type { OperatingPoint } from '../../../../loop/index.ts';
 import type { Refrigerant } from '../../../../matter/refrigerants/index.ts';
 import { InputError, KettlefinError } from '../../../../numerics/index.ts';
-import { type EvidencePoint, modelDoubt } from '../../../../parts/compressor/index.ts';
+import {
+  contributionsOf,
+  type EvidencePoint,
+  type ModelDoubt,
+  modelDoubt,
+} from '../../../../parts/compressor/index.ts';
 import { listed, type QuantityName, quantityRecord } from '../../../../quantities/index.ts';
 import { residualAnswer } from '../../../answers/machine.ts';
 import { fromDesign, refusalOf } from '../../../from-design.ts';
@@ -21,7 +26,14 @@ import { isOfMachine, type LoopRun, loopVariants, type MachineSubject, machineSu
 import { type Variants, type VariedNumbers, variedNumbers } from '../variants.ts';
 import { type AskedBasis, type KnownBasis, pointBasis } from './basis.ts';
 import { coefficientValues } from './coefficient-values.ts';
-import type { MachinePoint, MachinePointsOutcome, PointBasis, UnansweredPoint, UnitBand } from './point-answer.ts';
+import type {
+  CorrectionAnswer,
+  MachinePoint,
+  MachinePointsOutcome,
+  PointBasis,
+  UnansweredPoint,
+  UnitBand,
+} from './point-answer.ts';
 import { pointFindings } from './point-findings.ts';
 import { pointWorkings } from './point-workings.ts';
 
@@ -144,12 +156,27 @@ function machinePoint(
     ...bandsOf(varied),
     insideData: doubt.reasons.length === 0,
     doubt: doubt.reasons,
+    correction: correctionAnswer(results.compressor, doubt, levels),
     polynomial: coefficientValues(subject, basis, fluid),
     limits: limitsOfMachine(subject, variants.likely).margins(point),
     residuals: identified.residuals.map(residualAnswer),
     findings: pointFindings(subject, point, fluid.name, [...variants.unanswered, ...varied.unanswered]),
     ...(withWorkings ? { workings: pointWorkings(subject, run, basis, point) } : {}),
   };
+}
+
+function correctionAnswer(
+  { compressor, identified }: MachineSubject['results']['compressor'],
+  doubt: ModelDoubt,
+  levels: Levels,
+): CorrectionAnswer {
+  const parts = (['flow', 'power'] as const).flatMap((of) =>
+    contributionsOf(identified, compressor, of, levels).map(({ residual, weight, miss, contribution }) => {
+      const { path, label } = identified.residuals[residual]!;
+      return { of, path, label, weight, miss, contribution };
+    }),
+  );
+  return { flow: doubt.flow.correction, power: doubt.power.correction, parts };
 }
 
 /** The machine on the basis of the point; where the design's own mains hold, their range moves it. */
