@@ -3,7 +3,7 @@
 
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { pageTitles } from '../../../src/app/pages.ts';
-import { accessibilityFaults } from '../accessibility.ts';
+import { accessibilityFaults, colourFaults } from '../accessibility.ts';
 import { type OpenWorkbench, openWorkbench, screens, startBrowserForThisFile } from '../harness.ts';
 import { drawCharts, go, shown, tooWide } from '../waiting.ts';
 
@@ -13,6 +13,7 @@ const pages = Object.keys(pageTitles) as (keyof typeof pageTitles)[];
 
 // One visitor for all pages of a light: the engine is only asked to look.
 describe.each(['light', 'dark'] as const)('in the %s', (colorScheme) => {
+  const faults = colorScheme === 'light' ? accessibilityFaults : colourFaults;
   let workbench: OpenWorkbench;
   beforeAll(async () => {
     workbench = await openWorkbench({ colorScheme });
@@ -26,7 +27,7 @@ describe.each(['light', 'dark'] as const)('in the %s', (colorScheme) => {
     await drawCharts(page);
     // Fetched when it comes near, or after a rest.
     if (name === 'where-it-settles') await page.locator('table.moves').waitFor();
-    expect(await accessibilityFaults(page)).toEqual([]);
+    expect(await faults(page)).toEqual([]);
   });
 
   test.each(['wide', 'phone'] as const)('the working of a result with every step open, %s', async (screen) => {
@@ -35,7 +36,7 @@ describe.each(['light', 'dark'] as const)('in the %s', (colorScheme) => {
     await go(page, 'working', 'plant.heatReachingWater');
     await page.getByRole('button', { name: 'Open all steps' }).click();
     await expect.poll(() => page.locator('details.chain-part:not([open]), .chain details:not([open])').count()).toBe(0);
-    expect(await accessibilityFaults(page)).toEqual([]);
+    expect(await faults(page)).toEqual([]);
     await go(page, 'what-leaves');
   });
 });
