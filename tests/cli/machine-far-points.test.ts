@@ -87,9 +87,18 @@ describe('ratings alone', () => {
     return JSON.parse(output) as MachinePoint;
   };
 
-  test('two that contradict each other are named', async () => {
-    const { findings } = await pointOf([rated('180 W', '150 W'), rated('300 W', '250 W')]);
+  test('two that contradict each other are named, and the range reaches both', async () => {
+    const { findings, capacity, power } = await pointOf([rated('180 W', '150 W'), rated('300 W', '250 W')]);
     expect(findings.map(({ code }) => code)).toContain('machineValueDisagrees');
+    for (const [{ low, high }, one, other] of [
+      [capacity, 180, 300],
+      [power, 150, 250],
+    ] as const) {
+      expect(low).toBeLessThan(one);
+      expect(high).toBeGreaterThan(0.98 * other);
+      expect(low).toBeGreaterThan(0.7 * one);
+      expect(high).toBeLessThan(1.3 * other);
+    }
   });
 
   test('a single one is met within its tolerance', async () => {

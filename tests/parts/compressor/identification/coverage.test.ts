@@ -24,8 +24,8 @@ import { modelAt, predictedAt, type TestedPlace } from './prediction.ts';
 import { normal, type Random, randomFrom } from './random.ts';
 
 const endsAt = 1.645;
-/** Half widths of the doubts: of a single value, of the common factor of a series. */
-const doubts = { value: 0.02, series: 0.02 };
+/** Half widths of the doubts: of a single value, of the common factor of a series (what a sheet may be off its machine). */
+const doubts = { value: 0.02, series: 0.05 };
 
 function drawnMachine(random: Random): HermeticCompressor {
   const numbers = Object.fromEntries(

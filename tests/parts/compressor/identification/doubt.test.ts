@@ -97,6 +97,24 @@ describe('width', () => {
     expect(power).toEqual({ correction: 0, halfWidth: endsAt * furtherDoubt.noPoints.power });
   });
 
+  test('two values at one place that contradict each other: the range reaches both', () => {
+    const [point] = points([[-25, 45]]);
+    const likely = point!.given.massFlow!.likely;
+    const both = [0.8, 1.2].map((factor, index) => ({
+      ...point!,
+      path: `machine.compressor.ratings.${index}`,
+      given: { massFlow: about(likely * factor, 0.01) },
+    }));
+    const torn = identifyMachine(described({ points: both }));
+    const { flow } = modelDoubt(torn, torn.compressor, at(-25, 45));
+    const between = modelAt(torn.compressor, fluid, pointAt(0, -25, 45, {})).massFlow * (1 + flow.correction);
+    const reach = (modelAt(torn.compressor, fluid, pointAt(0, -25, 45, {})).massFlow * flow.halfWidth) / likely;
+    expect(between / likely).toBeGreaterThan(0.9);
+    expect(between / likely).toBeLessThan(1.1);
+    expect(reach).toBeGreaterThan(0.19);
+    expect(reach).toBeLessThan(0.3);
+  });
+
   test('points that scatter more than stated widen it', () => {
     const scattered = points(map).map((point, index) => {
       const factor = index % 2 === 0 ? 1.06 : 0.94;
