@@ -28,6 +28,8 @@ async function faults(page: Page, runOnly: Rules, within?: string): Promise<read
       // of its own.
       const edges = [...document.querySelectorAll<HTMLElement>('.top, .pages, .caution-line')];
       for (const edge of edges) edge.style.position = 'static';
+      // Colours on their way from one light to the other are neither's.
+      await Promise.allSettled(document.getAnimations().map((animation) => animation.finished));
       const engine = (globalThis as unknown as { axe: typeof import('axe-core') }).axe;
       const { violations } = await engine.run(selector ?? document, { runOnly: rules });
       for (const edge of edges) edge.style.position = '';
