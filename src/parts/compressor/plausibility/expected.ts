@@ -36,19 +36,48 @@ export function usualPrior({ numbers, ratedSupply }: UsualMachine): Prior {
   return priorOf({ prior: Object.fromEntries(ranges) as Record<HermeticParameter, PriorRange>, ratedSupply });
 }
 
-/** @returns what is expected at one running point; undefined where the likely machine does not run */
+/**
+ * Flow and power that the ranges let expect, in logarithms, and what one σ of each range does to them.
+ *     move = (ln x(+s) − ln x(−s)) / 2s,  s in σ of the range
+ * @param fluid  what it pumps
+ * @param prior  its ranges
+ * @param at     gas at the inlet, p_d [Pa], air around the shell [K] and mains
+ * @returns      undefined where the likely machine does not run there, or none in which one of its numbers alone is a little other
+ * Pitfall: taken as straight, each range for itself: far from the likely machine it is a guess.
+ * Source: definition; the model is hermeticPoint.
+ */
 export function expectedAt(fluid: Refrigerant, prior: Prior, at: RunningConditions): Expected | undefined {
-  const deviations = new Float64Array(hermeticParameters.length);
-  const likely = logarithms(fluid, prior, deviations, at);
+  const likely = logarithms(fluid, prior, new Float64Array(hermeticParameters.length), at);
   if (likely === undefined) return undefined;
-  const moves = hermeticParameters.map((_, index) => {
-    if (prior.spread[index] === 0) return { flow: 0, power: 0 };
-    deviations[index] = 1;
-    const moved = logarithms(fluid, prior, deviations, at) ?? likely;
-    deviations[index] = 0;
-    return { flow: moved.flow - likely.flow, power: moved.power - likely.power };
-  });
-  return { likely, moves };
+  const moves = hermeticParameters.map((_, index) =>
+    prior.spread[index] === 0 ? { flow: 0, power: 0 } : moveAt(fluid, prior, at, likely, index),
+  );
+  return moves.every((move) => move !== undefined) ? { likely, moves } : undefined;
+}
+
+/** One σ of a wide range may lead to a machine that does not run; then a part of it tells the slope [σ]. */
+const steps = [1, 0.25] as const;
+
+/** What one σ of one range does; from one side alone where the machine runs on one side only, undefined where on none. */
+function moveAt(
+  fluid: Refrigerant,
+  prior: Prior,
+  at: RunningConditions,
+  likely: Logarithms,
+  index: number,
+): Logarithms | undefined {
+  const deviations = new Float64Array(hermeticParameters.length);
+  for (const step of steps) {
+    deviations[index] = step;
+    const above = logarithms(fluid, prior, deviations, at);
+    deviations[index] = -step;
+    const below = logarithms(fluid, prior, deviations, at);
+    if (above === undefined && below === undefined) continue;
+    const [from, to] = [below ?? likely, above ?? likely];
+    const width = (below === undefined ? 0 : step) + (above === undefined ? 0 : step);
+    return { flow: (to.flow - from.flow) / width, power: (to.power - from.power) / width };
+  }
+  return undefined;
 }
 
 /** Undefined where such a machine does not run. */

@@ -18,8 +18,11 @@ export interface PrintedValues {
 export const usualSurprise = 8;
 /** Another reading that is so much less surprising is told. */
 export const toldGain = 6;
-/** With a reading that is so much less surprising the printed one is refused: it is e⁶ = 400 times less likely. */
-export const refusedGain = 12;
+/**
+ * With a reading that is so much less surprising the printed one is refused. It is e⁹ = 8100 times less likely then: were that very
+ * slip met once in 400 sheets, and this is a judgement too, one refusal in twenty would still be of a sheet that is right.
+ */
+export const refusedGain = 18;
 
 /** From here on numbers are told as unusual even where no other reading is likelier: of one point, of several. */
 export const farSurprise = { onePoint: 18, severalPoints: 30 } as const;

@@ -5,6 +5,7 @@ import { InputError } from '../../../numerics/index.ts';
 import type { Band, Estimate } from '../../../quantities/index.ts';
 import type { Expected } from '../plausibility/expected.ts';
 import { type PrintedValues, usualSurprise } from '../plausibility/surprise.ts';
+import { sheetTolerance } from './tolerance.ts';
 import type { PolynomialUnit, TemperatureUnit } from './units.ts';
 
 /** Overall efficiencies of small hermetic machines; typical, from memory: measured ones lie within 0.3 and 0.7. */
@@ -13,8 +14,8 @@ export const sensibleOverallEfficiency = { lowest: 0.2, highest: 0.75 } as const
 /** Below this a set carries a doubt, though it is not refused. */
 export const remarkableOverallEfficiency = 0.27;
 
-/** Volumetric efficiencies that make sense with a known displacement. */
-const sensibleVolumetricEfficiency = { lowest: 0.2, highest: 1 } as const;
+/** Volumetric efficiencies that make sense with a known displacement: at most 1, and by as much above as a whole sheet may be off. */
+const sensibleVolumetricEfficiency = { lowest: 0.2, highest: 1 + sheetTolerance } as const;
 
 /** Swept volumes per revolution of small hermetic machines [m³], where the displacement is not known. */
 const sensibleDisplacement = { smallest: 5e-7, largest: 2e-4 } as const;
