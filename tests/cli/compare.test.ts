@@ -74,7 +74,7 @@ describe('for people', () => {
   test('each basis by its words', async () => {
     const heat = unwrapped((await answer(['-', '--fluids', 'R600a,R290', '--basis', 'same-heat'], shrimp)).output);
     expect(heat).toContain('displacement needed for it');
-    expect(heat).toContain('scaled until each gives the heat that R600a');
+    expect(heat).toContain('a machine alike of another size, until each gives the heat that R600a');
     const parts = unwrapped((await answer(['-', '--fluids', 'R600a,R290', '--basis', 'same-parts'], shrimp)).output);
     expect(parts).toContain('COP of the system');
     expect(parts).toContain('The approaches are held too');

@@ -130,7 +130,7 @@ describe('one rating as evidence', () => {
     ['gas colder than dew', { at: { ...at, returnGas: 240 } }, 'returnGasBelowEvaporating'],
     ['liquid above condensing', { at: { ...at, liquid: 340 } }, 'liquidAboveCondensing'],
     ['evaporating above condensing', { at: { ...at, evaporating: 335 } }, 'evaporatingAboveCondensing'],
-    ['beyond the fluid', { at: { ...at, condensing: 390 } }, 'noSaturation'],
+    ['beyond the fluid', { at: { ...at, condensing: 390 } }, 'outsideFluid'],
   ] as [string, Partial<PrintedRating>, string][])('%s', (_, change, code) => {
     expect(() => ratingEvidence({ ...rating, ...change })).toThrow(expect.objectContaining({ code }));
   });

@@ -82,7 +82,7 @@ export const polynomialFormulas: readonly Formula[] = [
   {
     id: 'compressor.valueInSi',
     title: 'Value of the ten coefficients in base SI',
-    result: { symbol: 'X', meaning: 'flow, capacity, power or current in base SI', unit: 'kg/s, W or A' },
+    result: { symbol: 'X', meaning: 'flow, capacity, power or current in base SI', unit: 'base SI' },
     expression: 'X_set * k_unit',
     symbols: {
       X_set: { meaning: 'value in the unit of the set', unit: 'unit of X' },

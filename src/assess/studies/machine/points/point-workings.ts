@@ -17,17 +17,18 @@ const prefix = 'point';
 
 /**
  * Steps `identified.…`, `point.…` and `polynomial.<set>.…`, likely values. What was asked for is named `asked.…`.
- * @param subject  the machine and what is known of it
+ * @param subject  the machine and what is known of it: design and results
  * @param run      as it runs at the point
  * @param basis    of the point
  * @param point    what came of it
  */
 export function pointWorkings(
-  { design, results }: MachineSubject,
+  subject: MachineSubject,
   run: Run,
   basis: PointBasis,
   point: OperatingPoint,
 ): readonly WorkingStep[] {
+  const { design, results } = subject;
   const { fluid } = run;
   return [
     ...identifiedSteps(design, results),
