@@ -1,5 +1,5 @@
 // The terms of the trade that the pages use, each explained in one or two sentences for a person who meets it for the
-// first time. Loaded after the first verdict is on the page. What a word means in the engine stands in docs/theory.
+// first time. Loaded once somebody is at the page. What a word means in the engine stands in docs/theory.
 
 export interface Term {
   /** As it is written in a heading of its own. */

@@ -1,7 +1,8 @@
-// A sentence in which every term of the trade opens its explanation where it stands. Until the glossary has been loaded,
-// the sentence is there without.
+// A sentence in which every term of the trade opens its explanation where it stands. The glossary is loaded once somebody is at
+// the page; until then the sentence is there without.
 
 import { type CSSProperties, Fragment, type ReactNode, useId, useRef, useState, useSyncExternalStore } from 'react';
+import { atFirstAttention } from '../ui/first-attention.ts';
 import type { TermFinder } from './find-terms.ts';
 import type { Term } from './glossary.ts';
 
@@ -59,10 +60,12 @@ function under(button: HTMLElement): CSSProperties {
 }
 
 let finder: TermFinder | undefined;
+let isAwaited = false;
 const followers = new Set<() => void>();
 
 function follow(tell: () => void): () => void {
-  if (followers.size === 0 && finder === undefined) void load();
+  if (!isAwaited) atFirstAttention(load);
+  isAwaited = true;
   followers.add(tell);
   return () => followers.delete(tell);
 }

@@ -3,9 +3,7 @@
 
 import { type ReactNode, Suspense, useCallback, useEffect, useRef, useState } from 'react';
 import { useNear } from '../charts/use-near.ts';
-
-/** Rest after which it is fetched, seen or not [ms]. */
-const restBefore = 3000;
+import { restBefore } from './first-attention.ts';
 
 export interface LaterProps {
   /** What stands in its place until it is there; told whom to tell when it comes near. */

@@ -75,6 +75,8 @@ describe('terms', () => {
     test(`${screen}: a term opens its explanation inside the window, by mouse and by keyboard, and Escape closes it`, async () => {
       const { page, close, expectNoComplaints } = await openWorkbench({ viewport: screens[screen] });
       const term = page.locator('.verdict-sentence .term').first();
+      // Terms are marked once somebody is there.
+      await page.mouse.move(5, 5);
       await term.waitFor();
       await term.click();
       const meaning = page.locator('.term-meaning:popover-open');
