@@ -15,7 +15,7 @@ export default defineConfig({
     maxWorkers: 2,
     setupFiles: [
       'src/matter/every-refrigerant/index.ts',
-      'src/parts/every-machine-reading/index.ts',
+      'src/assess/every-machine/index.ts',
       'src/assess/every-tank/index.ts',
     ],
     env: { TZ: 'UTC' },

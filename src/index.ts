@@ -9,7 +9,7 @@
 
 import './matter/every-refrigerant/index.ts';
 import './assess/every-tank/index.ts';
-import './parts/every-machine-reading/index.ts';
+import './assess/every-machine/index.ts';
 
 export {
   type Assessment,

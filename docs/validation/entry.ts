@@ -2,6 +2,6 @@
 
 import '../../src/matter/every-refrigerant/index.ts';
 import '../../src/assess/every-tank/index.ts';
-import '../../src/parts/every-machine-reading/index.ts';
+import '../../src/assess/every-machine/index.ts';
 
 export { validationPages } from './pages.ts';

@@ -30,7 +30,6 @@ import { marginInfluences } from './doubt/margin.ts';
 import { measureNext } from './doubt/measure-next.ts';
 import { type ResultRange, rangeOfResult } from './doubt/range.ts';
 import { varied } from './doubt/vary.ts';
-import { coefficientFindings } from './findings/coefficient-findings.ts';
 import { modelFindings } from './findings/model-findings.ts';
 import { roomFindings } from './findings/room-findings.ts';
 import { tankFindings } from './findings/tank-findings.ts';
@@ -40,6 +39,8 @@ import { meterOfTank } from './meter-of-tank.ts';
 import { type StageCounts, StageRunner } from './stage.ts';
 import { type StagedDesign, stagedDesign } from './stages/engine-assumptions.ts';
 import { type StageResults, stages } from './stages/index.ts';
+import { hasGivenPoints } from './stages/machine-evidence.ts';
+import { machineParts } from './stages/machine-handed-over.ts';
 import { exactStates, type StatesFrom } from './stages/states.ts';
 import { judge } from './verdict.ts';
 import { verdictSentence } from './wording/verdict.ts';
@@ -116,7 +117,7 @@ export class BareAssessor {
       ...cautions,
       ...tankFindings(results, meter),
       ...roomFindings(design),
-      ...coefficientFindings(design),
+      ...(hasGivenPoints(design.described) ? machineParts().coefficientFindings(design) : []),
       ...modelFindings({
         results,
         machine,

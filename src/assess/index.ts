@@ -50,6 +50,7 @@ export { isCharge, withheldWord, withholdsCharge, withoutCharge } from './findin
 export { allFormulas, formulaById } from './formulas.ts';
 export type { EngineError, Refusal } from './from-design.ts';
 export type { StageCounts } from './stage.ts';
+export { hasMachineParts } from './stages/machine-handed-over.ts';
 export { hasSizedTanks } from './stages/sized-tank/handed-over.ts';
 export { exactStates, type StatesFrom } from './stages/states.ts';
 export { tableStates } from './stages/table-states.ts';

@@ -2,7 +2,7 @@
 
 import '../matter/every-refrigerant/index.ts';
 import '../assess/every-tank/index.ts';
-import '../parts/every-machine-reading/index.ts';
+import '../assess/every-machine/index.ts';
 import { isReaderGone, main } from './main.ts';
 import { printable } from './report/printable.ts';
 

@@ -4,7 +4,7 @@
 import demo from '../../data/designs/reef-in-the-study.json?raw';
 import '../../src/matter/every-refrigerant/index.ts';
 import '../../src/assess/every-tank/index.ts';
-import '../../src/parts/every-machine-reading/index.ts';
+import '../../src/assess/every-machine/index.ts';
 import { Assessor, assessDesign } from '../../src/assess/index.ts';
 import { type OperatingPointInput, operatingPoint, textbookCycle } from '../../src/loop/index.ts';
 import { refrigerant, saturationAtTemperature, stateAt, tabulated } from '../../src/matter/refrigerants/index.ts';

@@ -22,7 +22,7 @@ const common = {
   // Some tests compare the page with what the engine answers in Node.
   setupFiles: [
     'src/matter/every-refrigerant/index.ts',
-    'src/parts/every-machine-reading/index.ts',
+    'src/assess/every-machine/index.ts',
     'src/assess/every-tank/index.ts',
   ],
 };

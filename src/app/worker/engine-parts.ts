@@ -1,8 +1,7 @@
 // Parts of the engine that a design may need or not are fetched when one first does: what reads printed and measured points of a
 // machine, what reckons a tank from its sizes. The first answer waits for neither.
 
-import { hasSizedTanks } from '../../assess/index.ts';
-import { hasMachineReading } from '../../parts/compressor/index.ts';
+import { hasMachineParts, hasSizedTanks } from '../../assess/index.ts';
 import type { EngineProblem, EngineRequest } from './messages.ts';
 import { missingPart } from './problems.ts';
 
@@ -20,8 +19,8 @@ interface EnginePart {
 
 const machineReading: EnginePart = {
   isFor: hasMachinePoints,
-  isHere: hasMachineReading,
-  fetch: () => import('../../parts/every-machine-reading/index.ts'),
+  isHere: hasMachineParts,
+  fetch: () => import('../../assess/every-machine/index.ts'),
   code: 'readingMissing',
   name: 'What reads ratings, coefficients, tables and measurements of a machine',
 };

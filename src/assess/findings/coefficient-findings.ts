@@ -10,8 +10,8 @@ import {
 } from '../../parts/compressor/index.ts';
 import type { Fact, Finding } from '../../quantities/index.ts';
 import type { StagedDesign } from '../stages/engine-assumptions.ts';
-import { ratingDoubts } from '../stages/machine-description.ts';
 import { coefficientEvidence, tableEvidence } from '../stages/machine-points.ts';
+import { ratingDoubts } from '../stages/machine-ratings.ts';
 
 /** Of a machine that was identified from them: what cannot be of one machine was refused before. */
 export function coefficientFindings({

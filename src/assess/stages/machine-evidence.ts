@@ -13,6 +13,12 @@ export interface Evidence {
   readonly series: readonly EvidenceSeries[];
 }
 
+/** Was anything printed or measured of it that makes a point? */
+export function hasGivenPoints({ ratings, coefficients, tables, bench, nameplate }: DescribedCompressor): boolean {
+  const given = [ratings, coefficients, tables, bench].some((list) => list.length > 0);
+  return given || nameplate.ratedCurrent !== undefined || nameplate.power !== undefined;
+}
+
 /** Air around the shell on a calorimeter [K]: 32.2 °C, usual for small machines; from memory. */
 export const calorimeterSurroundings = 305.35;
 
