@@ -1,6 +1,7 @@
 // Coefficient files are fetched as requests name their fluids: which ones a request names, that only those are fetched, that
 // replies keep their order meanwhile, and that one that cannot be fetched costs its own request only.
 
+import { readdirSync, readFileSync } from 'node:fs';
 import { beforeEach, describe, expect, test, vi } from 'vitest';
 import { needsMachineReading, needsSizedTanks } from '../../src/app/worker/engine-parts.ts';
 import { fluidsNamed, fluidsWished } from '../../src/app/worker/fluids-named.ts';
@@ -8,9 +9,11 @@ import type { EngineRequest } from '../../src/app/worker/messages.ts';
 import type { DiagramRequest } from '../../src/charts/index.ts';
 import type { TextbookCycleRequest } from '../../src/loop/index.ts';
 import { refrigerantNames } from '../../src/matter/refrigerants/index.ts';
-import { exampleText } from './answers.ts';
+import { exampleText, replyTo } from './answers.ts';
 
 const reef = exampleText('reef-in-the-study.json');
+const designs = new URL('../../data/designs/', import.meta.url);
+const designText = (file: string): string => readFileSync(new URL(file, designs), 'utf8');
 
 function cycleOf(refrigerant: string, kind: 'cycle' | 'secondCycle' = 'cycle'): EngineRequest {
   const numbers = { evaporating: 273.15, condensing: 313.15, superheat: 5, subcooling: 3, isentropicEfficiency: 0.7 };
@@ -104,9 +107,9 @@ async function freshly() {
   vi.resetModules();
   const refrigerants = await import('../../src/matter/refrigerants/index.ts');
   const fluids = await import('../../src/app/worker/fluids.ts');
-  const { hasSizedTanks } = await import('../../src/assess/index.ts');
+  const { hasMachineParts, hasSizedTanks } = await import('../../src/assess/index.ts');
   const { createAnswering } = await import('../../src/app/worker/answering.ts');
-  return { ...refrigerants, ...fluids, hasSizedTanks, createAnswering };
+  return { ...refrigerants, ...fluids, hasMachineParts, hasSizedTanks, createAnswering };
 }
 
 type Fresh = Awaited<ReturnType<typeof freshly>>;
@@ -164,6 +167,28 @@ describe('answering', () => {
     const text = exampleText('frag-tank-cold-garage.json');
     expect(await answer({ id: 2, body: { kind: 'assess', text, view: 'metric' } })).toMatchObject({ ok: true });
     expect(hasSizedTanks()).toBe(true);
+  });
+
+  test('a fresh worker fetches what reads points of a machine with the first design that has any', async () => {
+    const { createAnswering, hasMachineParts } = await freshly();
+    const answer = createAnswering(() => 0);
+    expect(await answer({ id: 1, body: { kind: 'assess', text: reef, view: 'metric' } })).toMatchObject({ ok: true });
+    expect(hasMachineParts()).toBe(false);
+    const text = designText('freezer-dome-with-a-worn-nameplate.json');
+    expect(await answer({ id: 2, body: { kind: 'assess', text, view: 'metric' } })).toMatchObject({ ok: true });
+    expect(hasMachineParts()).toBe(true);
+  });
+
+  test.each(readdirSync(designs))('a fresh worker has words for all that it finds of %s', async (file) => {
+    const text = designText(file);
+    const whole = replyTo(text);
+    const { createAnswering } = await freshly();
+    const reply = await createAnswering(() => 0)({ id: 1, body: { kind: 'assess', text, view: 'metric' } });
+    if (!reply.ok || reply.kind !== 'assess' || !whole.ok || whole.kind !== 'assess')
+      throw new Error(JSON.stringify([reply, whole]));
+    expect(reply.answer.findingWords.length).toBeGreaterThan(0);
+    expect(reply.answer.findingWords).toEqual(whole.answer.findingWords);
+    expect(reply.answer.cautionWords).toEqual(whole.answer.cautionWords);
   });
 
   test('replies come in the order of their requests, however long a fluid takes', async () => {

@@ -6,5 +6,8 @@ import '../../parts/every-machine-reading/index.ts';
 import { coefficientFindings } from '../findings/coefficient-findings.ts';
 import { addMachineParts } from '../stages/machine-handed-over.ts';
 import { givenEvidence } from '../stages/machine-ratings.ts';
+import { addModelWords } from '../wording/model-words/handed-over.ts';
+import { machinePointsWords } from '../wording/model-words/machine-points.ts';
 
 addMachineParts({ coefficientFindings, givenEvidence });
+addModelWords(machinePointsWords);

@@ -15,7 +15,10 @@ import { meterAnswer } from '../answers/meter.ts';
 import { sizedTankAssumptions } from '../stages/sized-tank/assumptions.ts';
 import { builtTank } from '../stages/sized-tank/description.ts';
 import { addSizedTankParts } from '../stages/sized-tank/handed-over.ts';
+import { addModelWords } from '../wording/model-words/handed-over.ts';
+import { sizedTankWords } from '../wording/model-words/sized-tank.ts';
 
 addBuiltTankModel({ applyToBuilt, builtEvaporation, builtLoad, builtLosses, checkBuilt });
 addSizedLoads(resolveSizedLoad);
 addSizedTankParts({ builtAnswers, builtTank, meterAnswer, sizedTankAssumptions });
+addModelWords(sizedTankWords);

@@ -3,7 +3,7 @@
 import { InputError } from '../../numerics/index.ts';
 import type { Finding, UnitView } from '../../quantities/index.ts';
 import { type FindingWords, findingSentence, hasFindingWords } from './findings.ts';
-import { hasModelWords, modelFindingWords } from './model-findings.ts';
+import { modelFindingWords } from './model-findings.ts';
 import { textInView } from './text-in-view.ts';
 
 /** All that is said of a finding, every number in the reader's view. */
@@ -20,6 +20,7 @@ export function sayFinding(finding: Finding, view: UnitView): SaidFinding {
 
 function wordsOf(finding: Finding, view: UnitView): FindingWords {
   if (hasFindingWords(finding.code)) return findingSentence(finding, view);
-  if (hasModelWords(finding.code)) return modelFindingWords(finding, view);
+  const words = modelFindingWords(finding, view);
+  if (words !== undefined) return words;
   throw new InputError('finding.code', finding.code, 'a code with words');
 }
