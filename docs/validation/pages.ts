@@ -72,29 +72,54 @@ function groupBySubject(rows: readonly ValidationRow[]): ReadonlyMap<string, rea
   return groups;
 }
 
-/** What all rows of a subject share stands once above their table. */
+/** What all rows of a subject share stands once above their table: status and source, and what is noted of them. */
 function table(rows: readonly ValidationRow[]): string {
-  const notes = rows.map(
-    ({ status, source, reason }) => `${status}: ${source}${reason === undefined ? '' : `. ${reason}`}`,
-  );
-  const shared = new Set(notes).size === 1;
+  const sources = noted(rows.map(({ status, source }) => `${status}: ${source}`));
+  const reasons = noted(rows.map(({ reason }) => reason ?? ''));
   const lines = rows.map(({ quantity, published, ours, deviation }, k) => {
-    const cells = [quantity, String(published), written(ours, published), deviation, ...(shared ? [] : [notes[k]!])];
+    const cells = [
+      quantity,
+      asPrinted(published),
+      written(ours, published),
+      deviation,
+      ...(sources.shared === undefined ? [sources.all[k]!] : []),
+      ...(reasons.shared === undefined ? [reasons.all[k]!] : []),
+    ];
     return `| ${cells.map((cell) => cell.replaceAll('|', '\\|').replaceAll('\n', ' ')).join(' | ')} |`;
   });
-  const columns = ['quantity', 'published', 'ours', 'deviation', ...(shared ? [] : ['status and source'])];
+  const columns = [
+    'quantity',
+    'published',
+    'ours',
+    'deviation',
+    ...(sources.shared === undefined ? ['status and source'] : []),
+    ...(reasons.shared === undefined ? ['note'] : []),
+  ];
   const head = `| ${columns.join(' | ')} |\n| ${columns.map(() => '---').join(' | ')} |`;
-  return `${shared ? `${capital(notes[0]!)}.\n\n` : ''}${head}\n${lines.join('\n')}`;
+  const above = [sources.shared, reasons.shared].filter((note) => note !== undefined && note !== '');
+  return `${above.map((note) => `${capital(note!)}.\n\n`).join('')}${head}\n${lines.join('\n')}`;
+}
+
+/** Notes of all rows, and the one they share. */
+function noted(all: readonly string[]): { readonly all: readonly string[]; readonly shared: string | undefined } {
+  return { all, shared: new Set(all).size === 1 ? all[0] : undefined };
 }
 
 function capital(text: string): string {
   return text[0]!.toUpperCase() + text.slice(1);
 }
 
+/** A published number went through base SI: digits past the twelfth are those of the conversion. */
+function asPrinted(published: number | string): string {
+  return typeof published === 'number' ? String(Number(published.toPrecision(12))) : published;
+}
+
 /** To 8 digits, or one more than were printed. */
 function written(ours: number, published: number | string): string {
   if (Number.isInteger(ours)) return String(ours);
   const printed =
-    typeof published === 'number' ? published.toExponential().replace(/e.*/, '').replace(/\D/g, '').length : 0;
+    typeof published === 'number'
+      ? Number(asPrinted(published)).toExponential().replace(/e.*/, '').replace(/\D/g, '').length
+      : 0;
   return String(Number(ours.toPrecision(Math.min(Math.max(8, printed + 1), 12))));
 }
