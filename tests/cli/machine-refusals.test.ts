@@ -190,6 +190,16 @@ describe('ratings', () => {
   test.each<[string, Part, RegExp]>([
     ['of nothing', rated({}), /capacity is missing.*power or a current/],
     ['BTU/h typed for W', rated({ capacity: '160 BTU/h', power: '120 W' }), /capacity in W in place of BTU\/h/],
+    [
+      'W typed for BTU/h, with less power than isentropic compression takes',
+      rated({ capacity: '546 W', power: '120 W' }),
+      /ratings\.0\.capacity: overall efficiency 1\.\d.*capacity in BTU\/h in place of W \(efficiency 0\.4/,
+    ],
+    [
+      'the same of a power in kW',
+      rated({ capacity: '8 kW', power: '5.9 W' }),
+      /ratings\.0: overall efficiency \d{3}.*power in kW in place of W/,
+    ],
     ['more watts than volts times amperes', rated({ power: '120 W', current: '0.2 A', voltage: '230 V' }), /46 W/],
     [
       'liquid colder than it evaporates',

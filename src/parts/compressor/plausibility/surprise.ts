@@ -1,9 +1,10 @@
 // How far printed flows and powers lie from what a machine's ranges let expect, in one number: the square of their distance in σ,
 // all of them taken together, so that an unlikely efficiency or a flow that grows too fast counts even where the size of the
 // machine is not known.
-//     D² = dᵀ S⁻¹ d,  d the logarithms of printed over expected, S their covariance
-// Source: distance of P. C. Mahalanobis 1936, from memory. Differences of D² between readings of the same numbers are twice the
-// logarithm of how much likelier one is than the other.
+//     D² = dᵀ S⁻¹ d,  d the logarithms of printed over expected, S their covariance: Σ of the products of the moves of all
+//     ranges, what all points of a sheet have in common, and what each has alone
+// Source: distance of P. C. Mahalanobis 1936, from memory. Differences of D² between readings of the same numbers in other units are
+// twice the logarithm of how much likelier one is than the other; with degrees of another scale S is another one too, nearly as large.
 
 import { choleskyFactor, solveCholesky } from '../../../numerics/index.ts';
 import type { Expected, Logarithms } from './expected.ts';
@@ -12,6 +13,8 @@ import type { Expected, Logarithms } from './expected.ts';
 export interface PrintedValues {
   readonly flow: number | undefined;
   readonly power: number | undefined;
+  /** σ of ln of each, where it was given as a range; absent: none of its own. */
+  readonly spread?: Partial<Logarithms>;
 }
 
 /** Up to here printed values are those of such a machine [-]; own judgement, as both below. */
@@ -46,7 +49,7 @@ export function surpriseOf(
   values.forEach((a, row) => {
     values.forEach((b, column) => {
       const common = a.of === b.of ? otherDoubt.common ** 2 : 0;
-      const own = row === column ? otherDoubt.own ** 2 : 0;
+      const own = row === column ? otherDoubt.own ** 2 + a.spread ** 2 : 0;
       covariance[row * size + column] = common + own + productOf(a.moves, b.moves);
     });
   });
@@ -59,6 +62,8 @@ interface ComparedValue {
   readonly of: keyof Logarithms;
   /** ln of printed over expected. */
   readonly distance: number;
+  /** σ of the printed value itself, in ln. */
+  readonly spread: number;
   /** How far each range moves what is expected, in ln. */
   readonly moves: readonly number[];
 }
@@ -68,7 +73,7 @@ function comparedValues(expected: Expected, printed: PrintedValues): readonly Co
     const value = printed[of];
     if (value === undefined) return [];
     const moves = expected.moves.map((move) => move[of]);
-    return [{ of, distance: Math.log(value) - expected.likely[of], moves }];
+    return [{ of, distance: Math.log(value) - expected.likely[of], spread: printed.spread?.[of] ?? 0, moves }];
   });
 }
 
