@@ -12,6 +12,12 @@ export interface ResultValue<Results = StageResults> {
   readonly name: string;
   readonly quantity: QuantityName;
   readonly read: (results: Results) => number;
+  /** Whether it ends at zero by nature, as a need, a power or a flow does; absent: it may have either sign. */
+  readonly isNeverNegative?: true;
+}
+
+export function neverNegative<Results>(value: ResultValue<Results>): ResultValue<Results> {
+  return { ...value, isNeverNegative: true };
 }
 
 /** How far the water is let fall where nobody asks for other falls [K]. */
@@ -79,10 +85,14 @@ function monthsOf(likely: TankResults): readonly ResultValue<TankResults>[] {
       ...(twinOf(likely, index) === index
         ? pathValues(`${monthPath(month)}.tank`, likely.monthLoads[index]!, ({ monthLoads }) => monthLoads[index]!)
         : []),
-      value(`${monthPath(month)}.energies.heatNeeded`, 'energy', (results) => heatOfMonth(results, index)),
+      neverNegative(
+        value(`${monthPath(month)}.energies.heatNeeded`, 'energy', (results) => heatOfMonth(results, index)),
+      ),
     ]),
-    value('year.energies.heatNeeded', 'energy', (results) =>
-      results.surroundings.months.reduce((sum, _, index) => sum + heatOfMonth(results, index), 0),
+    neverNegative(
+      value('year.energies.heatNeeded', 'energy', (results) =>
+        results.surroundings.months.reduce((sum, _, index) => sum + heatOfMonth(results, index), 0),
+      ),
     ),
   ];
 }

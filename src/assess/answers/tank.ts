@@ -3,7 +3,6 @@
 import { dewPoint } from '../../matter/air/index.ts';
 import type { Band } from '../../quantities/index.ts';
 import { fallTimeLinear, type TankLoad, timesToFall } from '../../tank/index.ts';
-import type { BandWithUnit } from '../assessment/assessment.ts';
 import type { FallAnswer, LossPath, MeterAnswer, TankAnswer, TankMonth } from '../assessment/tank-answer.ts';
 import type { StagedDesign } from '../stages/engine-assumptions.ts';
 import { tankSlice } from '../stages/index.ts';
@@ -57,7 +56,7 @@ export function tankAnswer(
     timeConstant: bandOf(bands, 'tank.timeConstant'),
     falls: fallAnswers(design, results, bands, falls),
     months: monthsOf(results, bands),
-    yearHeatNeeded: needOf(bandOf(bands, 'year.energies.heatNeeded')),
+    yearHeatNeeded: bandOf(bands, 'year.energies.heatNeeded'),
     meter,
   };
 }
@@ -96,11 +95,6 @@ function fallRange({ low, high }: Band, scale: number): FallAnswer['range'] {
   return high > 0 ? { low: scale / high, high: low > 0 ? scale / low : null } : null;
 }
 
-/** A need ends at 0, which the combination of ranges by their squares does not know. */
-function needOf(band: BandWithUnit): BandWithUnit {
-  return { ...band, low: Math.max(0, band.low) };
-}
-
 function monthsOf(results: TankResults, bands: Bands): readonly TankMonth[] {
   const { surroundings, monthLoads } = results;
   return surroundings.months.map(({ month, duration, roomTemperature }, index) => {
@@ -117,7 +111,7 @@ function monthsOf(results: TankResults, bands: Bands): readonly TankMonth[] {
         return { path, label: pathLabel(path), heat: { ...heat, result: `${at}.tank.paths.${path}` } };
       }),
       evaporation: bandOf(bands, `${at}.tank.evaporation`),
-      heatNeeded: needOf(bandOf(bands, `${at}.energies.heatNeeded`)),
+      heatNeeded: bandOf(bands, `${at}.energies.heatNeeded`),
     };
   });
 }

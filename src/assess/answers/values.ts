@@ -11,7 +11,7 @@ import type { StageResults } from '../stages/index.ts';
 import { allMachines } from '../stages/plant.ts';
 import { allMachinesResult, machineFlows } from './machines.ts';
 import { monthValues } from './moments.ts';
-import { type ResultValue, tankValues } from './tank-values.ts';
+import { neverNegative, type ResultValue, tankValues } from './tank-values.ts';
 
 const machineValues: readonly ResultValue[] = [
   value('operating.evaporatingTemperature', 'temperature', ({ operating }) => operating.evaporating.temperature),
@@ -35,7 +35,6 @@ const machineValues: readonly ResultValue[] = [
   value('plant.heatReachingWater', 'power', ({ plant }) => requiredRunning(plant.heatReachingWaterRunning)),
   value('plant.systemPower', 'electricPower', ({ plant }) => requiredRunning(plant.systemPowerRunning)),
   value('plant.systemCop', 'ratio', ({ plant }) => requiredRunning(plant.systemCop)),
-  value('plant.margin', 'power', ({ plant, tank }) => requiredRunning(plant.heatReachingWaterRunning) - tank.load),
   value('plant.heatTaken', 'power', ({ plant }) => plant.heatTakenFromSource),
   value('plant.heatFromMachine', 'power', ({ plant }) => plant.heatFromMachine),
   value('plant.backupHeat', 'power', ({ plant }) => plant.backupHeat),
@@ -49,6 +48,13 @@ const machineValues: readonly ResultValue[] = [
   value('evaporator.faceArea', 'area', ({ sizing }) => sizing.evaporator.faceArea),
   value('evaporator.volumeFlow', 'volumeFlow', ({ sizing }) => sizing.evaporator.volumeFlow),
 ];
+
+/** Heat for the water beyond what the tank needs: of either sign. */
+const margin: ResultValue = value(
+  'plant.margin',
+  'power',
+  ({ plant, tank }) => requiredRunning(plant.heatReachingWaterRunning) - tank.load,
+);
 
 /** Current over the rated one, where that is known. */
 function ratedValues({ compressor }: StageResults): readonly ResultValue[] {
@@ -198,9 +204,8 @@ function seasonCop({ year }: StageResults): number {
 export function resultValues(likely: StageResults): readonly ResultValue[] {
   return [
     ...tankValues(likely),
-    ...machineValues,
-    ...ratedValues(likely),
-    ...severalValues(likely),
+    ...[...machineValues, ...ratedValues(likely), ...severalValues(likely)].map(neverNegative),
+    margin,
     ...blendValues(likely),
     ...monthValues(likely),
     ...accountValues(likely),

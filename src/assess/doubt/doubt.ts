@@ -48,6 +48,7 @@ export interface Doubt {
  * @param likely    results y with every input at its likely value
  * @param inputs    the inputs to vary
  * @param evaluate  results with one input at another value; may throw a KettlefinError, which is reported
+ * @param neverNegative  names of results that are never below zero by nature: the lower end of these as nonNegativeBand has it
  * For a model linear in its inputs with symmetric ranges the band is exact under JCGM 100.
  * Source: JCGM 100:2008, 5.1.2, equation (10).
  */
@@ -55,6 +56,7 @@ export function doubt(
   likely: ResultValues,
   inputs: readonly DoubtfulInput[],
   evaluate: (path: string, value: number) => ResultValues,
+  neverNegative: ReadonlySet<string> = new Set(),
 ): Doubt {
   const unanswered: UnansweredEnd[] = [];
   const moves = inputs.map(({ path, label, estimate }): Move => {
@@ -71,7 +73,13 @@ export function doubt(
     return { path, label, atLow: moveTo('low'), atHigh: moveTo('high') };
   });
   const bands: Record<string, Band> = {};
-  for (const name of Object.keys(likely)) bands[name] = combinedBand(likely[name]!, name, moves);
+  for (const name of Object.keys(likely)) {
+    const band = neverNegative.has(name) ? nonNegativeBand : bandOfSum;
+    bands[name] = band(
+      likely[name]!,
+      moves.map((move) => endMoves(move, name)),
+    );
+  }
   return { bands, moves, unanswered };
 }
 
@@ -100,27 +108,33 @@ export function combinedReach(moves: readonly EndMoves[]): { readonly up: number
   return { up: Math.sqrt(up), down: Math.sqrt(down) };
 }
 
+/** Share of the lower end on a scale of logarithms that the lower end of a sum never falls below; own judgement. */
+const leastOfLogarithms = 0.5;
+
 /**
- * The band of a number that is above zero by nature. Wide ranges would take the lower end of the sum below zero though none of
- * them alone does; there the moves are combined on a scale of logarithms.
- *     low = y · exp(−√(Σ ln²(y / (y + down_i))))
- * Source: JCGM 100:2008, 5.1.2, equation (10), of the number and of its logarithm.
+ * The band of a number that is never below zero by nature. Wide ranges would take the lower end of the sum there though none of
+ * them alone does: it stays above half of what the moves give on a scale of logarithms, and is 0 where one of them alone leads there.
+ *     low = max(y − √(Σ down_i²), ½ · y · exp(−√(Σ ln²(y / (y − down_i)))))
+ * Without a jump, and wider moves never raise it. One move alone ends where it leads.
+ * Source: JCGM 100:2008, 5.1.2, equation (10), of the number and of its logarithm; their combination is own judgement.
+ * Worked value: 100, two moves of −70 → max(1.0, ½ · 18.2) = 9.1.
  */
-export function positiveBand(likely: number, moves: readonly EndMoves[]): Band {
+export function nonNegativeBand(likely: number, moves: readonly EndMoves[]): Band {
   const { up, down } = combinedReach(moves);
   const high = likely + up;
   const lowest = moves.map(([atLow, atHigh]) => likely + Math.min(0, atLow, atHigh));
-  if (likely - down > 0 || lowest.some((value) => !(value > 0))) return { low: likely - down, likely, high };
-  return { low: likely * Math.exp(-Math.hypot(...lowest.map((value) => Math.log(likely / value)))), likely, high };
+  const least = likely - down;
+  // A move below zero is told as it is: the number is not of this kind, or the models have left their range.
+  if (likely === 0 || lowest.some((value) => value < 0)) return { low: least, likely, high };
+  const onLogarithms = likely * Math.exp(-Math.hypot(...lowest.map((value) => Math.log(likely / value))));
+  return { low: Math.max(least, leastOfLogarithms * onLogarithms), likely, high };
 }
 
 /** The band of a result were the inputs at these paths known at their likely values: their moves are left out. */
 export function bandWithout({ bands, moves }: Doubt, result: string, known: readonly string[]): Band {
   const others: EndMoves[] = [];
   for (const move of moves) if (!known.includes(move.path)) others.push(endMoves(move, result));
-  const { likely } = bands[result]!;
-  const { up, down } = combinedReach(others);
-  return { low: likely - down, likely, high: likely + up };
+  return bandOfSum(bands[result]!.likely, others);
 }
 
 /** How one input alone moves one result; 0 at an end where the engine has no answer, which a finding says. */
@@ -128,8 +142,8 @@ export function endMoves({ atLow, atHigh }: Move, result: string): EndMoves {
   return [atLow?.[result] ?? 0, atHigh?.[result] ?? 0];
 }
 
-function combinedBand(likely: number, name: string, moves: readonly Move[]): Band {
-  const { up, down } = combinedReach(moves.map((move) => endMoves(move, name)));
+function bandOfSum(likely: number, moves: readonly EndMoves[]): Band {
+  const { up, down } = combinedReach(moves);
   return { low: likely - down, likely, high: likely + up };
 }
 

@@ -34,8 +34,12 @@ export function varied<Results>(
 ): Doubt {
   const { resolution, design, identified } = subject;
   const inputs = doubtfulInputs(resolution, design, identified).filter(matters);
-  return doubt(readValues(values, likely), inputs, (path, value) =>
-    readValues(values, runner.probe(withInput(design, resolution.followers, path, value))),
+  const neverNegative = new Set(values.flatMap(({ name, isNeverNegative }) => (isNeverNegative ? [name] : [])));
+  return doubt(
+    readValues(values, likely),
+    inputs,
+    (path, value) => readValues(values, runner.probe(withInput(design, resolution.followers, path, value))),
+    neverNegative,
   );
 }
 

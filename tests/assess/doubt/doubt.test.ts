@@ -1,8 +1,14 @@
 // Combination of ranges: the guide's own worked example, and laws of linear models.
 
 import fc from 'fast-check';
-import { expect, test } from 'vitest';
-import { type DoubtfulInput, doubt, varianceShares } from '../../../src/assess/doubt/doubt.ts';
+import { describe, expect, test } from 'vitest';
+import {
+  type DoubtfulInput,
+  doubt,
+  type EndMoves,
+  nonNegativeBand,
+  varianceShares,
+} from '../../../src/assess/doubt/doubt.ts';
 import { NoSolutionError } from '../../../src/numerics/index.ts';
 
 function symmetric(path: string, likely: number, half: number): DoubtfulInput {
@@ -72,4 +78,71 @@ test('an error that is not one of the engine’s own passes through', () => {
       throw new TypeError('a fault in the program');
     }),
   ).toThrow(TypeError);
+});
+
+describe('a number that is never below zero', () => {
+  // Worked by hand: √2 · 70 = 98.995; √2 · ln(100 / 30) = 1.70267, exp(−1.70267) = 0.18220.
+  test.each<[string, readonly EndMoves[], number]>([
+    [
+      'narrow moves: the sum of squares',
+      [
+        [-30, 30],
+        [-40, 40],
+      ],
+      50,
+    ],
+    ['one move ends where it leads', [[-95, 10]], 5],
+    [
+      'wide moves: half of what the logarithms give',
+      [
+        [-70, 70],
+        [-70, 70],
+      ],
+      9.11,
+    ],
+    [
+      'an input that alone leads to zero',
+      [
+        [-100, 20],
+        [-10, 10],
+      ],
+      0,
+    ],
+  ])('%s', (_, moves, low) => {
+    expect(nonNegativeBand(100, moves).low).toBeCloseTo(low, 2);
+  });
+
+  test('law, seed 20261127: the lower end lies between zero and the likely value, and wider moves never raise it', () => {
+    const share = fc.double({ min: 0, max: 1, noNaN: true });
+    fc.assert(
+      fc.property(fc.array(share, { minLength: 1, maxLength: 12 }), share, (shares, narrower) => {
+        const wide = nonNegativeBand(
+          7,
+          shares.map((each): EndMoves => [-7 * each, 7 * each]),
+        );
+        const narrow = nonNegativeBand(
+          7,
+          shares.map((each): EndMoves => [-7 * each * narrower, 7 * each * narrower]),
+        );
+        expect(wide.low).toBeGreaterThanOrEqual(0);
+        expect(wide.low).toBeLessThanOrEqual(narrow.low + 1e-12);
+        expect(narrow.low).toBeLessThanOrEqual(7);
+      }),
+      { seed: 20261127, numRuns: 300 },
+    );
+  });
+
+  test('is told to the combination by name; others may have either sign', () => {
+    const inputs = [symmetric('a', 10, 8), symmetric('b', 10, 8)];
+    const product = (a: number, b: number) => ({ product: a * b, same: a * b });
+    const result = doubt(
+      product(10, 10),
+      inputs,
+      (path, value) => (path === 'a' ? product(value, 10) : product(10, value)),
+      new Set(['product']),
+    );
+    expect(result.bands.same!.low).toBeCloseTo(100 - Math.SQRT2 * 80, 9);
+    expect(result.bands.product!.low).toBeGreaterThan(0);
+    expect(result.bands.product!.high).toBe(result.bands.same!.high);
+  });
 });

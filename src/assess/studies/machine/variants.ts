@@ -3,7 +3,7 @@
 
 import { KettlefinError } from '../../../numerics/index.ts';
 import type { Band } from '../../../quantities/index.ts';
-import { type DoubtfulInput, type EndMoves, positiveBand, type UnansweredEnd } from '../../doubt/doubt.ts';
+import { type DoubtfulInput, type EndMoves, nonNegativeBand, type UnansweredEnd } from '../../doubt/doubt.ts';
 
 /** One uncertain input at both ends; undefined where there is no machine with it there, or where the end is the likely value. */
 export interface Variant<Run> {
@@ -91,7 +91,7 @@ export function variedNumbers<Run, Name extends string>(
   const bands = Object.fromEntries(
     names.map((name) => {
       const reaches = moves.map(([low, high]): EndMoves => [low[name] - center[name], high[name] - center[name]]);
-      return [name, positiveBand(center[name], reaches)] as const;
+      return [name, nonNegativeBand(center[name], reaches)] as const;
     }),
   ) as Readonly<Record<Name, Band>>;
   return { bands, unanswered };
