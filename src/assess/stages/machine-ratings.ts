@@ -128,6 +128,7 @@ function plateEvidence({ nameplate }: DescribedCompressor, application: Applicat
         surroundings: calorimeterSurroundings,
         supply: supplyOf(nameplate),
         given,
+        isSupposed: true,
       },
     ],
     series: [],

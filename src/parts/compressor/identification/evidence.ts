@@ -28,6 +28,8 @@ export interface EvidencePoint {
   readonly given: Readonly<Partial<Record<EvidenceQuantity, Estimate>>>;
   /** Path of the series it belongs to; absent for a point that stands alone. */
   readonly series?: string;
+  /** Its temperatures were not stated with its values but are usual for such machines. */
+  readonly isSupposed?: true;
 }
 
 /** Points from one stand or one sheet: a common error moves all of them alike. */

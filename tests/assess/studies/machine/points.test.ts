@@ -64,6 +64,17 @@ describe('a published data set, F. Fortkamp 2022 (R600a, 13.54 cm³, 60 Hz, 35 �
     expect(at.liquid.words).toContain('would be warmer');
   });
 
+  test('a rating says gas and liquid at other levels too, the current of a plate none', () => {
+    const at = { kind: 'conditions', evaporating: '-10 °C', condensing: '55 °C', returnGas: '32 °C', liquid: '55 °C' };
+    const nameplate = { voltage: '230 V', frequency: '50 Hz', ratedCurrent: '2.4 A' };
+    const rated = { madeFor: 'R134a', nameplate, ratings: [{ at, capacity: '380 W', power: '300 W' }] };
+    // Nearer to where the current of the plate is taken to be drawn than to the rating.
+    const { at: basis } = pointOf(rated, [-6.7, 50], {}, { machine: { application: 'medium' } });
+    expect(basis.returnGas).toMatchObject({ value: kelvin(32), from: 'itsOwnData' });
+    expect(basis.subcooling).toBeCloseTo(0, 6);
+    expect(pointOf({ madeFor: 'R134a', nameplate }, [-10, 50]).at.returnGas.from).toBe('ratingPoint');
+  });
+
   test('mains of the design go before those of the data', () => {
     const { at } = pointOf(fortkamp, [-20, 35], {}, { machine: { supply: { frequency: '50 Hz' } } });
     expect(at.frequency).toMatchObject({ value: 50, from: 'design' });

@@ -65,11 +65,15 @@ export function pointBasis(fluid: Refrigerant, levels: Levels, asked: AskedBasis
   };
 }
 
-/** Points of one series around a place, the nearest first; empty where the machine has none. */
+/**
+ * Points of one series around a place, the nearest first; empty where the machine has none. What a plate says has no temperatures:
+ * those it is taken at are no reason to prefer them to those of a rating.
+ */
 type Near = readonly EvidencePoint[];
 
 function nearPoints(points: readonly EvidencePoint[], { evaporating, condensing }: Levels): Near {
-  const byDistance = points.toSorted((left, right) => distance(left) - distance(right));
+  const stated = points.filter(({ isSupposed }) => isSupposed !== true);
+  const byDistance = stated.toSorted((left, right) => distance(left) - distance(right));
   const [nearest] = byDistance;
   if (nearest === undefined) return [];
   const { series } = nearest;
