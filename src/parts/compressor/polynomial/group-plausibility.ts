@@ -1,7 +1,6 @@
 // Whether the sets of a group can be those of one machine. Where they cannot, every other unit and temperature unit is tried.
 
 import type { Refrigerant } from '../../../matter/refrigerants/index.ts';
-import { InputError } from '../../../numerics/index.ts';
 import type { Band, Estimate } from '../../../quantities/index.ts';
 import type { Prior } from '../identification/priors.ts';
 import { type Expected, expectedAt } from '../plausibility/expected.ts';
@@ -27,6 +26,7 @@ import {
   unlikelyWords,
   usualOrAll,
 } from './plausibility.ts';
+import { requirePossiblePowerFactor } from './power-factor.ts';
 import { type TenCoefficients, tenCoefficients } from './ten-coefficients.ts';
 import {
   coefficientsInSi,
@@ -91,7 +91,7 @@ export interface GroupKnowledge {
  * @param knowledge  what else is known of the machine
  * @throws ImplausibleUnitError ('implausibleUnit') where a value is not positive, an efficiency is above 1 or its middle below what
  *         such machines have, the swept volume is none of a small machine, or flow and power are so unlikely that another unit
- *         must be meant; InputError 'powerAboveVoltAmperes'
+ *         must be meant; InputError 'powerAboveVoltAmperes', 'currentFarAbovePower'
  */
 export function readGroup(
   group: CoefficientGroup,
@@ -340,17 +340,13 @@ function placeOf(group: CoefficientGroup, readings: readonly SensibleReading[]):
   return `${path}.${areDegrees ? 'temperatureUnit' : 'unit'}`;
 }
 
-/** @throws InputError where more power is stated than volts times amperes. */
-function requirePossibleCurrent(group: CoefficientGroup, { power, current }: GroupValues): void {
+/** @throws InputError 'powerAboveVoltAmperes', 'currentFarAbovePower' at the first point of the grid that no motor has. */
+function requirePossibleCurrent({ sets, supply }: CoefficientGroup, { power, current }: GroupValues): void {
   if (power === undefined || current === undefined) return;
-  const factor = bandOf(power.map((watts, index) => watts / (current[index]! * group.supply.voltage)));
-  if (factor.high <= 1) return;
-  throw new InputError(
-    `${group.sets.current!.path}.values`,
-    `a power factor of ${rounded(factor.high)} at ${group.supply.voltage} V`,
-    'power of at most volts times amperes: check the voltage, the order of the coefficients, and that the machine is single-phase',
-    'powerAboveVoltAmperes',
-  );
+  const places = { power: `${sets.power!.path}.values`, current: `${sets.current!.path}.values` };
+  for (const [index, watts] of power.entries()) {
+    requirePossiblePowerFactor(places, watts, current[index]!, supply.voltage);
+  }
 }
 
 function doubtsOf(

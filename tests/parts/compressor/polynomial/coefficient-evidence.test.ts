@@ -12,7 +12,10 @@ import {
 } from '../../../../src/parts/compressor/polynomial/coefficient-evidence.ts';
 import { type CoefficientSet, coefficientValue } from '../../../../src/parts/compressor/polynomial/coefficient-set.ts';
 import { ImplausibleUnitError } from '../../../../src/parts/compressor/polynomial/plausibility.ts';
-import { requireTenCoefficients } from '../../../../src/parts/compressor/polynomial/ten-coefficients.ts';
+import {
+  convertedCoefficients,
+  requireTenCoefficients,
+} from '../../../../src/parts/compressor/polynomial/ten-coefficients.ts';
 import { coefficientScatter } from '../../../../src/parts/compressor/polynomial/tolerance.ts';
 import { polynomialUnits, temperatureUnits } from '../../../../src/parts/compressor/polynomial/units.ts';
 import { coefficientWorking } from '../../../../src/parts/compressor/polynomial/working.ts';
@@ -136,6 +139,11 @@ describe('points', () => {
   });
 });
 
+function withMilliamperes(set: CoefficientSet): CoefficientSet {
+  const { coefficients } = set;
+  return { ...set, coefficients: convertedCoefficients(coefficients, { scale: 1, shift: 0, factor: 1000 }) };
+}
+
 describe('refusals', () => {
   const flow = printedSet('massFlow', 'kg/h');
   const power = printedSet('power', 'W');
@@ -176,6 +184,12 @@ describe('refusals', () => {
         { ...power, path: 'x', supply: { frequency: 50, voltage: 110 } },
       ],
       'powerAboveVoltAmperes',
+      'x.values',
+    ],
+    [
+      'a current in mA',
+      [power, withMilliamperes(printedSet('current', 'A'))],
+      'currentFarAbovePower',
       'coefficients.current.values',
     ],
   ] as const)('%s', (_, sets, code, path) => {

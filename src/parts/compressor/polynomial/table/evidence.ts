@@ -168,7 +168,9 @@ function otherDegrees(request: TableRequest): readonly DegreeReading[] {
 function requirePossibleCurrent({ table, path }: TableRequest, voltage: number): void {
   for (const { line, values } of table.rows) {
     if (values.power === undefined || values.current === undefined) continue;
-    requirePossiblePowerFactor(`${path}.line ${line}`, values.power, values.current, voltage);
+    const place = `${path}.line ${line}`;
+    const places = { power: `${place}.power`, current: `${place}.current` };
+    requirePossiblePowerFactor(places, values.power, values.current, voltage);
   }
 }
 
