@@ -36,9 +36,30 @@ function pasted(curve: Curve, head: string, cells: (...values: [number, number, 
   return alone({ madeFor: curve.fluid, tables }, { application: curve.application });
 }
 
-async function answered(text: string) {
+/** Both curves of a machine as ten coefficients in the order of AHRI 540, over the ranges printed with them. */
+function tenCoefficients(curve: Curve): string {
+  const { returnGasCelsius, evaporatingRangeCelsius, mainsHertz } = curve;
+  const [low, high] = evaporatingRangeCelsius as [number, number];
+  const coefficients = (['capacity', 'power'] as const).map((of) => ({
+    of,
+    values: [0, 1, 3, 2, 5, 4, 6, 8, 9, 7].map((place) => curve[of][place]).join(' '),
+    temperatureUnit: 'celsius',
+    unit: 'W',
+    basis: {
+      suction: { kind: 'returnGas', returnGas: `${returnGasCelsius} °C` },
+      liquid: { kind: 'subcooling', subcooling: '0 K' },
+    },
+    evaporatingRange: `${low} to ${Math.min(high, returnGasCelsius)} °C`,
+    condensingRange: '10 to 48.9 °C',
+    frequency: `${mainsHertz} Hz`,
+  }));
+  return alone({ madeFor: curve.fluid, coefficients }, { application: curve.application });
+}
+
+async function answered(text: string, words: readonly string[] = ['fit']) {
   const { streams, output, errors } = collected(text);
-  const code = await main(['fit', '-', '--json'], streams);
+  const [command, ...options] = words;
+  const code = await main([command!, '-', '--json', ...options], streams);
   return { code, told: JSON.parse(output()), errors: plain(errors()).replaceAll(/\s+/g, ' ') };
 }
 
@@ -63,6 +84,25 @@ describe.each(curves.machines.map((curve) => [`machine ${curve.number}, ${curve.
         const codes = told.findings.map((finding: { readonly code: string }) => finding.code);
         // Machines 7 and 8 are semi-hermetic: not of the kind that is known here, which may be told.
         if (curve.number < 7) expect(codes).not.toContain('numbersUnusual');
+      }
+    });
+
+    test('as ten coefficients over its printed ranges, which may overlap, it is met inside them', async () => {
+      const top = curve.evaporatingRangeCelsius[1]!;
+      const levels = [
+        [top - 12, 30],
+        [top - 8, 45],
+        [top - 5, 25],
+      ] as const;
+      const asked = levels.flatMap(([te, tc]) => ['--at', `${te} °C, ${tc} °C`]);
+      const { code, told, errors } = await answered(tenCoefficients(curve), ['machine', ...asked]);
+      expect({ code, errors }).toEqual({ code: 0, errors: '' });
+      for (const [index, [te, tc]] of levels.entries()) {
+        for (const of of ['capacity', 'power'] as const) {
+          const { low, high } = told.points[index][of];
+          expect(low).toBeLessThan(curveAt(curve[of], te, tc));
+          expect(high).toBeGreaterThan(curveAt(curve[of], te, tc));
+        }
       }
     });
 

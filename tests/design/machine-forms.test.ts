@@ -142,11 +142,11 @@ const faults: readonly Fault[] = [
     /a fifth of the capacity/,
   ],
   [
-    'ranges that overlap',
-    (c) => (c.coefficients[0].evaporatingRange = '-35 to 40 °C'),
+    'ranges exchanged',
+    (c) => Object.assign(c.coefficients[0], { evaporatingRange: '0 to 10 °C', condensingRange: '-20 to -5 °C' }),
     `${at}.coefficients.0.evaporatingRange`,
     'notInOrder',
-    /begins at 35.°C/,
+    /begins below the end of the condensing range, −5.°C/,
   ],
   [
     'a range with its ends the wrong way round',

@@ -202,8 +202,9 @@ function rangeProblems(document: DesignDocument, path: string): readonly DesignP
   if (evaporating === undefined || condensing === undefined) return [];
   const problems: DesignProblem[] = [];
   const say = (value: number) => inMetric(value, 'temperature');
-  if (evaporating.high >= condensing.low) {
-    const expected = `a range below the condensing range, which begins at ${say(condensing.low)}`;
+  // Sheets for high evaporating temperatures let the two overlap: they hold where condensing is above evaporating.
+  if (evaporating.low >= condensing.high) {
+    const expected = `a range that begins below the end of the condensing range, ${say(condensing.high)}`;
     problems.push(problemAt(document, `${path}.evaporatingRange`, 'notInOrder', expected));
   }
   const returnGas = valueAt(document, gas);
