@@ -36,6 +36,14 @@ describe('the seven questions', () => {
       const choose = (label: string, choice: string) => dialog.getByLabel(label, { exact: true }).selectOption(choice);
       const next = () => dialog.getByRole('button', { name: 'Next question' }).click();
       await choose('How the tank is known', 'measured');
+      // A press of the button has to end where it began, whatever the field being left says.
+      const footing = async () =>
+        (await dialog.getByRole('button', { name: 'Next question' }).boundingBox())?.y ?? Number.NaN;
+      const before = await footing();
+      await give('What the heater used', 'nonsense');
+      await page.keyboard.press('Tab');
+      await dialog.locator('.field-error').waitFor();
+      expect(Math.abs((await footing()) - before)).toBeLessThan(2);
       await give('What the heater used', '24 kWh');
       await give('How long you measured', '7 days');
       await next();
