@@ -10,6 +10,8 @@ import type { CoefficientSet } from './coefficient-set.ts';
 import { capacityOfFlow, flowOfCapacity } from './flow-and-capacity.ts';
 import {
   bandOf,
+  comparedOf,
+  effectDeviation,
   type FoundReading,
   faultOfOverall,
   faultOfSwept,
@@ -41,9 +43,6 @@ import {
 
 /** Volumetric efficiencies of one machine vary less than this over its range, as largest over smallest. */
 const sensibleVariation = 4;
-
-/** A capacity over the flow beside it may differ this far from what gas and liquid give, relative: told beyond the first, refused beyond the second. */
-const effectDeviation = { told: 0.08, refused: 0.3 } as const;
 
 /** What is odd about a group without being impossible. */
 export type PlausibilityDoubt = {
@@ -127,20 +126,14 @@ interface Held {
 
 type ExpectedOver = readonly { readonly index: number; readonly expected: Expected | undefined }[];
 
-/** So many points, from low to high suction pressure, are held against what is expected: each takes a dozen solved machines. */
-const comparedPoints = 3;
-
 function expectedOver(
   { supply }: CoefficientGroup,
   grid: readonly GridPoint[],
   { fluid, usual, surroundings }: GroupKnowledge,
 ): ExpectedOver {
   if (usual === null) return [];
-  const sorted = grid.map((_, index) => index);
-  sorted.sort((a, b) => grid[a]!.states.suction.pressure - grid[b]!.states.suction.pressure);
-  const count = Math.min(comparedPoints, sorted.length);
-  return Array.from({ length: count }, (_, place) => {
-    const index = sorted[Math.floor(((place + 0.5) * sorted.length) / count)]!;
+  const indices = grid.map((_, index) => index);
+  return comparedOf(indices, (index) => grid[index]!.states.suction.pressure).map((index) => {
     const { suction, dischargePressure } = grid[index]!.states;
     return { index, expected: expectedAt(fluid, usual, { suction, dischargePressure, surroundings, supply }) };
   });

@@ -26,6 +26,22 @@ const beyondItsClass = 1.6;
 /** Volumetric efficiency with which a swept volume is guessed. */
 const usualVolumetricEfficiency = 0.75;
 
+/**
+ * A capacity over the flow beside it may differ this far from what gas and liquid give, relative: told beyond the first, refused
+ * beyond the second. Own judgement: 20 K of the liquid are worth a fifth.
+ */
+export const effectDeviation = { told: 0.08, refused: 0.3 } as const;
+
+/** So many points of a set or table are held against what is expected: each takes some two dozen solved machines. */
+const comparedPoints = 3;
+
+/** Those of the points that are held against what is expected, spread evenly from the lowest suction pressure to the highest. */
+export function comparedOf<Point>(points: readonly Point[], pressure: (point: Point) => number): readonly Point[] {
+  const sorted = [...points].sort((a, b) => pressure(a) - pressure(b));
+  const count = Math.min(comparedPoints, sorted.length);
+  return Array.from({ length: count }, (_, place) => sorted[Math.floor(((place + 0.5) * sorted.length) / count)]!);
+}
+
 /** How many readings are named at most. */
 const mostReadings = 4;
 

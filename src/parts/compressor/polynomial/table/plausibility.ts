@@ -12,6 +12,8 @@ import { farSurprise, refusedGain, surpriseOf, toldGain } from '../../plausibili
 import { flowOfCapacity, type RatedStates } from '../flow-and-capacity.ts';
 import {
   bandOf,
+  comparedOf,
+  effectDeviation,
   type FoundReading,
   faultOfOverall,
   faultOfSwept,
@@ -73,12 +75,6 @@ export interface TableDoubt {
   /** Units in which it would be usual. */
   readonly readings: readonly SensibleReading[];
 }
-
-/** A capacity over the flow beside it may differ this far from what gas and liquid give: told beyond the first, refused beyond the second. */
-const effectDeviation = { told: 0.08, refused: 0.3 } as const;
-
-/** So many points, spread over the table, are held against what is expected: each takes a dozen solved machines. */
-const comparedPoints = 3;
 
 /**
  * Holds efficiencies, size, flow against capacity and what such machines do against the points of a table.
@@ -158,10 +154,7 @@ function expectedOver(
 ): ExpectedOver {
   if (usual === null) return [];
   const given = points.filter(({ massFlow, capacity, power }) => (massFlow ?? capacity ?? power) !== undefined);
-  const count = Math.min(comparedPoints, given.length);
-  given.sort((a, b) => a.states.suction.pressure - b.states.suction.pressure);
-  return Array.from({ length: count }, (_, index) => {
-    const point = given[Math.floor(((index + 0.5) * given.length) / count)]!;
+  return comparedOf(given, ({ states }) => states.suction.pressure).map((point) => {
     const { suction, dischargePressure } = point.states;
     return { point, expected: expectedAt(fluid, usual, { suction, dischargePressure, surroundings, supply }) };
   });
