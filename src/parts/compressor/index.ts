@@ -83,6 +83,15 @@ export { machineOfRanges } from './identification/of-ranges.ts';
 export { endsAt } from './identification/priors.ts';
 export { evidenceQuantityNames } from './identification/quantity-names.ts';
 export { addMachineReading, hasMachineReading, type MachineReading, machineReading } from './machine-reading.ts';
+export type { PlausibilityDoubt } from './plausibility/group-plausibility.ts';
+export { type RatingDoubt, requirePlausibleRating } from './plausibility/rating-plausibility.ts';
+export type { SensibleReading, UnitReading } from './plausibility/unit-readings.ts';
+export {
+  readingWords,
+  remarkableOverallEfficiency,
+  sensibleOverallEfficiency,
+  unlikelyWords,
+} from './plausibility/unit-readings.ts';
 export type { GasBasis, LiquidBasis, RatingBasis, SaturationBasis } from './polynomial/basis.ts';
 export { ratedConditions } from './polynomial/basis.ts';
 export { type CoefficientAt, coefficientAt } from './polynomial/coefficient-at.ts';
@@ -103,17 +112,8 @@ export type { FitPoint, FitResidual, FitWeighting, TenCoefficientFit } from './p
 export { fitTenCoefficients } from './polynomial/fit.ts';
 export type { RatedStates } from './polynomial/flow-and-capacity.ts';
 export { liquidWorth, ratedStates } from './polynomial/flow-and-capacity.ts';
-export type { PlausibilityDoubt } from './polynomial/group-plausibility.ts';
-export type { SensibleReading, UnitReading } from './polynomial/plausibility.ts';
-export {
-  readingWords,
-  remarkableOverallEfficiency,
-  sensibleOverallEfficiency,
-  unlikelyWords,
-} from './polynomial/plausibility.ts';
 export type { PrintedRating } from './polynomial/rating-evidence.ts';
 export { ratingEvidence } from './polynomial/rating-evidence.ts';
-export { type RatingDoubt, requirePlausibleRating } from './polynomial/rating-plausibility.ts';
 export { flowRatioDabiriRice1981, powerRatioDabiriRice1981 } from './polynomial/superheat.ts';
 export type { TableQuantity } from './polynomial/table/columns.ts';
 export type { ImpliedLiquid, TableEvidence, TableRequest } from './polynomial/table/evidence.ts';

@@ -4,9 +4,9 @@
 
 import type { benchPoint } from './bench/point.ts';
 import type { identifyMachine } from './identification/identify.ts';
+import type { requirePlausibleRating } from './plausibility/rating-plausibility.ts';
 import type { evidenceFromCoefficients } from './polynomial/coefficient-evidence.ts';
 import type { ratingEvidence } from './polynomial/rating-evidence.ts';
-import type { requirePlausibleRating } from './polynomial/rating-plausibility.ts';
 import type { evidenceFromTable } from './polynomial/table/evidence.ts';
 import type { readPointTable } from './polynomial/table/point-table.ts';
 import type { requireTenCoefficients } from './polynomial/ten-coefficients.ts';

@@ -5,9 +5,9 @@ import type { Refrigerant } from '../../../matter/refrigerants/index.ts';
 import type { Band, Estimate, Origin } from '../../../quantities/index.ts';
 import type { EvidencePoint, EvidenceQuantity, EvidenceSeries } from '../identification/evidence.ts';
 import { type UsualMachine, usualPrior } from '../plausibility/expected.ts';
+import { type GroupValues, type PlausibilityDoubt, readGroup } from '../plausibility/group-plausibility.ts';
 import { type CoefficientGroup, coefficientGroups, type GridPoint, gridOf } from './coefficient-groups.ts';
 import type { CoefficientSet, TemperatureRange } from './coefficient-set.ts';
-import { type GroupValues, type PlausibilityDoubt, readGroup } from './group-plausibility.ts';
 import { coefficientScatter, sheetTolerance } from './tolerance.ts';
 
 export interface CoefficientRequest {

@@ -13,10 +13,10 @@ import {
   ratingConditions,
 } from '../../../../src/parts/compressor/index.ts';
 import { type Expected, expectedAt, usualPrior } from '../../../../src/parts/compressor/plausibility/expected.ts';
+import { requirePlausibleRating } from '../../../../src/parts/compressor/plausibility/rating-plausibility.ts';
 import { surpriseOf } from '../../../../src/parts/compressor/plausibility/surprise.ts';
+import { ImplausibleUnitError } from '../../../../src/parts/compressor/plausibility/unit-readings.ts';
 import { ratedStates } from '../../../../src/parts/compressor/polynomial/flow-and-capacity.ts';
-import { ImplausibleUnitError } from '../../../../src/parts/compressor/polynomial/plausibility.ts';
-import { requirePlausibleRating } from '../../../../src/parts/compressor/polynomial/rating-plausibility.ts';
 import type { Estimate } from '../../../../src/quantities/index.ts';
 import { normal, randomFrom } from '../identification/random.ts';
 

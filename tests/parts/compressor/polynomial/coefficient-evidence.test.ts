@@ -5,13 +5,13 @@ import { describe, expect, test } from 'vitest';
 import { refrigerant, refrigerantFormulas } from '../../../../src/matter/refrigerants/index.ts';
 import { KettlefinError } from '../../../../src/numerics/index.ts';
 import { compressorFormulas } from '../../../../src/parts/compressor/index.ts';
+import { ImplausibleUnitError } from '../../../../src/parts/compressor/plausibility/unit-readings.ts';
 import { coefficientAt } from '../../../../src/parts/compressor/polynomial/coefficient-at.ts';
 import {
   type CoefficientEvidence,
   evidenceFromCoefficients,
 } from '../../../../src/parts/compressor/polynomial/coefficient-evidence.ts';
 import { type CoefficientSet, coefficientValue } from '../../../../src/parts/compressor/polynomial/coefficient-set.ts';
-import { ImplausibleUnitError } from '../../../../src/parts/compressor/polynomial/plausibility.ts';
 import {
   convertedCoefficients,
   requireTenCoefficients,

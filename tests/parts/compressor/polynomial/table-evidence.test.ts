@@ -5,7 +5,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { refrigerant } from '../../../../src/matter/refrigerants/index.ts';
 import { KettlefinError } from '../../../../src/numerics/index.ts';
-import { ImplausibleUnitError } from '../../../../src/parts/compressor/polynomial/plausibility.ts';
+import { ImplausibleUnitError } from '../../../../src/parts/compressor/plausibility/unit-readings.ts';
 import {
   evidenceFromTable,
   type TableEvidence,

@@ -7,6 +7,7 @@ import type { Band, Estimate } from '../../../../quantities/index.ts';
 import type { Supply } from '../../hermetic/parameters.ts';
 import type { EvidencePoint, EvidenceQuantity, EvidenceSeries } from '../../identification/evidence.ts';
 import { type UsualMachine, usualPrior } from '../../plausibility/expected.ts';
+import { requirePossiblePowerFactor } from '../../plausibility/power-factor.ts';
 import type { RatingConditions } from '../../rating-points.ts';
 import {
   conditionsWithoutCapacity,
@@ -20,7 +21,6 @@ import {
 import { around } from '../coefficient-evidence.ts';
 import { requireFrequency, type StatedSupply } from '../coefficient-set.ts';
 import { ratedStates } from '../flow-and-capacity.ts';
-import { requirePossiblePowerFactor } from '../power-factor.ts';
 import { sheetTolerance } from '../tolerance.ts';
 import {
   type DegreeReading,

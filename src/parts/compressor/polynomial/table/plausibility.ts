@@ -9,7 +9,6 @@ import type { Supply } from '../../hermetic/parameters.ts';
 import type { Prior } from '../../identification/priors.ts';
 import { type Expected, expectedAt } from '../../plausibility/expected.ts';
 import { farSurprise, refusedGain, surpriseOf, toldGain } from '../../plausibility/surprise.ts';
-import { flowOfCapacity, type RatedStates } from '../flow-and-capacity.ts';
 import {
   bandOf,
   comparedOf,
@@ -30,7 +29,8 @@ import {
   type UnitReading,
   unlikelyWords,
   usualOrAll,
-} from '../plausibility.ts';
+} from '../../plausibility/unit-readings.ts';
+import { flowOfCapacity, type RatedStates } from '../flow-and-capacity.ts';
 import type { PointTable } from './point-table.ts';
 import { asPasted, type Factors, factorReadings } from './readings.ts';
 

@@ -1,7 +1,7 @@
 // The same pasted numbers in other units: every combination of units of the columns of flow, capacity and power, and of degrees.
 
 import { findUnit } from '../../../../quantities/index.ts';
-import type { UnitReading } from '../plausibility.ts';
+import type { UnitReading } from '../../plausibility/unit-readings.ts';
 import { polynomialUnits, zeroCelsius } from '../units.ts';
 import type { PointRow, PointTable, TableColumn } from './point-table.ts';
 

@@ -5,9 +5,10 @@ import type { Refrigerant } from '../../../matter/refrigerants/index.ts';
 import { type Band, findUnit } from '../../../quantities/index.ts';
 import type { EvidencePoint } from '../identification/evidence.ts';
 import { spreadOf } from '../identification/priors.ts';
-import { expectedAt, type UsualMachine, usualPrior } from '../plausibility/expected.ts';
-import { farSurprise, refusedGain, surpriseOf, toldGain } from '../plausibility/surprise.ts';
-import { flowOfCapacity, ratedStates } from './flow-and-capacity.ts';
+import { flowOfCapacity, ratedStates } from '../polynomial/flow-and-capacity.ts';
+import { sheetTolerance } from '../polynomial/tolerance.ts';
+import { expectedAt, type UsualMachine, usualPrior } from './expected.ts';
+import { farSurprise, refusedGain, surpriseOf, toldGain } from './surprise.ts';
 import {
   type FoundReading,
   fewestChanges,
@@ -20,8 +21,7 @@ import {
   sensibleOverallEfficiency,
   unlikelyWords,
   usualOrAll,
-} from './plausibility.ts';
-import { sheetTolerance } from './tolerance.ts';
+} from './unit-readings.ts';
 
 /** What is odd about a rating without being impossible. */
 export interface RatingDoubt {

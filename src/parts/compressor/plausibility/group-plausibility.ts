@@ -3,11 +3,23 @@
 import type { Refrigerant } from '../../../matter/refrigerants/index.ts';
 import type { Band, Estimate } from '../../../quantities/index.ts';
 import type { Prior } from '../identification/priors.ts';
-import { type Expected, expectedAt } from '../plausibility/expected.ts';
-import { farSurprise, refusedGain, surpriseOf, toldGain } from '../plausibility/surprise.ts';
-import type { CoefficientGroup, GridPoint } from './coefficient-groups.ts';
-import type { CoefficientSet } from './coefficient-set.ts';
-import { capacityOfFlow, flowOfCapacity } from './flow-and-capacity.ts';
+import type { CoefficientGroup, GridPoint } from '../polynomial/coefficient-groups.ts';
+import type { CoefficientSet } from '../polynomial/coefficient-set.ts';
+import { capacityOfFlow, flowOfCapacity } from '../polynomial/flow-and-capacity.ts';
+import { type TenCoefficients, tenCoefficients } from '../polynomial/ten-coefficients.ts';
+import {
+  coefficientsInSi,
+  type PolynomialQuantity,
+  type PolynomialUnit,
+  polynomialUnits,
+  polynomialUnitsInSi,
+  type TemperatureUnit,
+  temperatureUnits,
+  zeroCelsius,
+} from '../polynomial/units.ts';
+import { type Expected, expectedAt } from './expected.ts';
+import { requirePossiblePowerFactor } from './power-factor.ts';
+import { farSurprise, refusedGain, surpriseOf, toldGain } from './surprise.ts';
 import {
   bandOf,
   comparedOf,
@@ -27,19 +39,7 @@ import {
   sensibleOverallEfficiency,
   unlikelyWords,
   usualOrAll,
-} from './plausibility.ts';
-import { requirePossiblePowerFactor } from './power-factor.ts';
-import { type TenCoefficients, tenCoefficients } from './ten-coefficients.ts';
-import {
-  coefficientsInSi,
-  type PolynomialQuantity,
-  type PolynomialUnit,
-  polynomialUnits,
-  polynomialUnitsInSi,
-  type TemperatureUnit,
-  temperatureUnits,
-  zeroCelsius,
-} from './units.ts';
+} from './unit-readings.ts';
 
 /** Volumetric efficiencies of one machine vary less than this over its range, as largest over smallest. */
 const sensibleVariation = 4;

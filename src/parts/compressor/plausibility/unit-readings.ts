@@ -3,10 +3,10 @@
 
 import { InputError } from '../../../numerics/index.ts';
 import type { Band, Estimate } from '../../../quantities/index.ts';
-import type { Expected } from '../plausibility/expected.ts';
-import { type PrintedValues, usualSurprise } from '../plausibility/surprise.ts';
-import { sheetTolerance } from './tolerance.ts';
-import type { PolynomialUnit, TemperatureUnit } from './units.ts';
+import { sheetTolerance } from '../polynomial/tolerance.ts';
+import type { PolynomialUnit, TemperatureUnit } from '../polynomial/units.ts';
+import type { Expected } from './expected.ts';
+import { type PrintedValues, usualSurprise } from './surprise.ts';
 
 /** Overall efficiencies of small hermetic machines; typical, from memory: measured ones lie within 0.3 and 0.7. */
 export const sensibleOverallEfficiency = { lowest: 0.2, highest: 0.75 } as const;
