@@ -3,9 +3,10 @@
 
 import { describe, expect, test } from 'vitest';
 import { askedOfItem, missedInItem } from '../../src/app/fields/asked-of-item.ts';
+import { refusalWords } from '../../src/app/fields/design-field.tsx';
 import { understood } from '../../src/app/fields/understood.ts';
 import { fieldOfResidual, offBy } from '../../src/app/machine/residual-words.ts';
-import { fieldRecord } from '../../src/design/index.ts';
+import { addItem, fieldRecord, newDesign } from '../../src/design/index.ts';
 
 test('every kind of residual leads to a field that exists', () => {
   const paths = [
@@ -34,22 +35,52 @@ describe('a new item of a list', () => {
     askedOfItem(list, undefined, texts, wanted).map(({ path }) => path.slice(list.length + 3));
 
   test('asks the kind of a part first, then what that kind needs', () => {
-    expect(asked({})).toEqual(['at.kind']);
-    expect(asked({ [`${list}.*.at.kind`]: 'named' })).toEqual(['at.kind', 'at.point']);
+    const numbers = ['capacity', 'power', 'current'];
+    expect(asked({})).toEqual(['at.kind', ...numbers]);
+    expect(asked({ [`${list}.*.at.kind`]: 'named' })).toEqual(['at.kind', 'at.point', ...numbers]);
     expect(asked({ [`${list}.*.at.kind`]: 'conditions' })).toEqual(
       expect.arrayContaining(['at.evaporating', 'at.condensing', 'at.returnGas']),
     );
   });
 
   test('asks what a refusal says is missing, although it may be left out as a rule', () => {
-    const missed = missedInItem(list, 0, [
-      { path: `${list}.0.capacity`, code: 'missing' },
-      { path: `${list}.1.power`, code: 'missing' },
-      { path: `${list}.0.power`, code: 'outOfRange' },
+    const bench = 'machine.compressor.bench';
+    const missed = missedInItem(bench, 0, [
+      { path: `${bench}.0.discharge`, code: 'missing' },
+      { path: `${bench}.1.voltage`, code: 'missing' },
+      { path: `${bench}.0.voltage`, code: 'outOfRange' },
     ]);
-    expect(asked({}, missed)).toContain('capacity');
-    expect(asked({}, missed)).not.toContain('power');
+    const paths = askedOfItem(bench, undefined, {}, missed).map(({ path }) => path);
+    expect(paths).toContain(`${bench}.*.discharge`);
+    expect(paths).not.toContain(`${bench}.*.voltage`);
   });
+});
+
+test('a refusal names the fields of an item that did not get in, and a missing part by its choice', () => {
+  const answers = {
+    'room.temperature': '20 °C',
+    'tank.waterTemperature': '25 °C',
+    'tank.water': 'fresh',
+    'tank.load.kind': 'measured',
+    'tank.load.energy': '20 kWh',
+    'tank.load.duration': '7 d',
+    'tank.load.roomTemperature': '20 °C',
+    'tank.load.waterTemperature': '25 °C',
+    'prices.currency': 'EUR',
+    'prices.electricity': '0.3 EUR/kWh',
+  };
+  const made = newDesign(answers);
+  if (!made.ok) throw new Error(JSON.stringify(made.problems));
+  const said = (list: string, item: unknown) => {
+    const result = addItem(made.document, `machine.compressor.${list}`, item, 0);
+    if (result.ok) throw new Error('was taken');
+    return refusalWords(result.problems, made.document);
+  };
+  const rating = said('ratings', { at: { kind: 'named', point: 'ashraeLow' } });
+  expect(rating).toMatch(/^Capacity is missing/);
+  const table = said('tables', { table: 'Te [°C]\tTc [°C]\tQ [W]\tP [W]\n-25\t40\t282\t160', frequency: '50 Hz' });
+  expect(table).toMatch(/^Return gas they hold for is missing/);
+  expect(rating + table).not.toContain('machine.');
 });
 
 test('a pasted table says back its points and columns, and nothing while it cannot be read', () => {

@@ -2,6 +2,7 @@
 
 import { type ReactNode, useState } from 'react';
 import { type EditResult, fieldRecord } from '../../design/index.ts';
+import { listed } from '../../quantities/index.ts';
 import { useWorkbench } from '../state/context.tsx';
 import { withText } from '../state/edits.ts';
 import { askedOfItem, missedInItem } from './asked-of-item.ts';
@@ -43,6 +44,8 @@ function NewItem({ list, words, items = [], add, close }: AddItemProps & { reado
   const [wanted, setWanted] = useState<readonly string[]>([]);
   const asked = askedOfItem(list, kind, texts, wanted);
   const take = () => {
+    const open = asked.filter(({ path, optional }) => !optional && (texts[path] ?? '').trim() === '');
+    if (open.length > 0) return setProblem(`Please answer: ${listed(open.map(({ label }) => label))}.`);
     const given = asked.filter(({ path, optional }) => !optional || (texts[path] ?? '').trim() !== '');
     const item = given.reduce(
       (whole, { path }) => withText(whole, keysInItem(path, list), (texts[path] ?? '').trim()),

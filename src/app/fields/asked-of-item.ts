@@ -3,6 +3,11 @@
 import { type FieldRecord, fieldsOfItem } from '../../design/index.ts';
 import type { LooseTexts } from './loose-field.tsx';
 
+/** What may stay open one by one, but not all together: asked from the start. */
+const oneOfThese: Readonly<Record<string, readonly string[]>> = {
+  'machine.compressor.ratings': ['capacity', 'power', 'current'],
+};
+
 /**
  * The required fields of an item itself, of one kind where items have kinds; for a part within it that has kinds of its own,
  * that choice and what the chosen kind needs. Parts that are given whole or not at all can wait.
@@ -18,8 +23,10 @@ export function askedOfItem(
   wanted: readonly string[] = [],
 ): readonly FieldRecord[] {
   const item = `${list}.*`;
+  const oneOf = (oneOfThese[list] ?? []).map((key) => `${item}.${key}`);
   return fieldsOfItem(list, kind).filter(({ path, optional, part, unionKind }) => {
-    const isAsked = (!optional || wanted.includes(path)) && part === undefined && path !== `${item}.kind`;
+    const isAsked =
+      (!optional || wanted.includes(path) || oneOf.includes(path)) && part === undefined && path !== `${item}.kind`;
     const union = unionKind?.path.startsWith(`${item}.`) ? unionKind : undefined;
     return isAsked && (union === undefined || union.kinds.includes(texts[`${union.path}.kind`] ?? ''));
   });

@@ -81,10 +81,16 @@ export function DesignField({ record }: { record: FieldRecord }): ReactNode {
 /** What is wrong, each field by the name it has on the page. */
 export function refusalWords(problems: readonly DesignProblem[], document: DesignDocument): string {
   const named = problems.map((problem) => {
-    const label = fieldRecord(problem.path, document)?.label;
+    const label = nameOnPage(problem.path, document);
     return sayProblem(label === undefined ? problem : { ...problem, path: label });
   });
   return `${named.join(' ')} The design is unchanged.`;
+}
+
+/** A refused item is not in the document, yet its fields have names; a part of several kinds has that of its choice. */
+function nameOnPage(path: string, document: DesignDocument): string | undefined {
+  const record = fieldRecord(path, document) ?? fieldRecord(path) ?? fieldRecord(`${path}.kind`);
+  return record?.label;
 }
 
 /** A layer of insulation goes out whole when either of its two fields is emptied. */
@@ -103,8 +109,13 @@ export function assumedWords(
   view: UnitView,
 ): string {
   if (assumption !== undefined) return `assumed: ${assumptionValue(assumption, record, document, view)}`;
-  if (record.default === undefined) return 'not given';
+  if (record.default === undefined || isLeftOpen(record.default)) return 'not given';
   return `assumed: ${'text' in record.default ? choiceLabel(record, record.default.text) : record.default.rule}`;
+}
+
+/** Nothing stands in for it while it is not given. */
+function isLeftOpen(standIn: NonNullable<FieldRecord['default']>): boolean {
+  return 'rule' in standIn && standIn.rule === 'nothing';
 }
 
 export function assumptionValue(

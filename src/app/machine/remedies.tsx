@@ -87,7 +87,7 @@ function briefly({ remedies }: MachineStudy): string {
     return `${whole} of ${remedies.length} simulated ${whole === 1 ? 'keeps' : 'keep'} it within ${limits}.`;
   const some = remedies.filter(({ cures }) => cures.length > 0).length;
   return some > 0
-    ? `None of ${remedies.length} simulated keeps it within ${limits}; ${some === 1 ? 'one' : some} cures some of it.`
+    ? `None of ${remedies.length} simulated keeps it within ${limits}; ${some === 1 ? 'one cures' : `${some} cure`} some of it.`
     : `None of ${remedies.length} simulated keeps it within ${limits}.`;
 }
 
