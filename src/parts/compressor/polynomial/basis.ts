@@ -66,7 +66,7 @@ export function ratedConditions(
     fluid,
     isMid ? dewFromMiddle(fluid, condensing, condensingMiddle) : condensing,
   );
-  const liquid = liquidTemperature(basis.liquid, condensed, path);
+  const liquid = liquidTemperature(basis.liquid, condensing, condensed, path);
   const dew = isMid ? evaporatingDew(fluid, evaporating, liquid) : evaporating;
   return {
     evaporating: dew,
@@ -112,10 +112,12 @@ export function printedLevels(
 ): { readonly evaporating: number; readonly condensing: number } {
   if (basis.saturation === 'dew' || fluid.bubbleAndDew === undefined) return { evaporating, condensing };
   const condensed = saturationAtDewTemperature(fluid, condensing);
-  const { enthalpy } = saturationAtTemperature(fluid, liquidTemperature(basis.liquid, condensed, path)).liquid;
+  const middle = condensingMiddle(condensed);
+  const liquid = liquidTemperature(basis.liquid, middle, condensed, path);
+  const { enthalpy } = saturationAtTemperature(fluid, liquid).liquid;
   return {
     evaporating: evaporatingMiddle(fluid, saturationAtDewTemperature(fluid, evaporating), enthalpy),
-    condensing: condensingMiddle(condensed),
+    condensing: middle,
   };
 }
 
@@ -132,15 +134,25 @@ function gasTemperature(gas: GasBasis, evaporating: number, path: string): numbe
   return Math.max(gas.returnGas, evaporating);
 }
 
-function liquidTemperature(liquid: LiquidBasis | null, condensed: Saturation, path: string): number {
+/**
+ * Temperature of the liquid [K]. A sheet that prints the same number for liquid and condensing says that nothing is subcooled: of
+ * a blend the liquid then has its bubble temperature, which is below the dew temperature printed.
+ */
+function liquidTemperature(
+  liquid: LiquidBasis | null,
+  printedCondensing: number,
+  condensed: Saturation,
+  path: string,
+): number {
   const bubble = condensed.liquid.temperature;
   if (liquid === null) return bubble;
   if (liquid.kind === 'subcooling') {
     requireNonNegative(`${path}.subcooling`, liquid.subcooling);
     return bubble - liquid.subcooling;
   }
+  if (Math.abs(liquid.liquid - printedCondensing) <= roundingKelvin) return bubble;
   if (!(Number.isFinite(liquid.liquid) && liquid.liquid > 0 && liquid.liquid <= bubble + roundingKelvin)) {
-    const expected = `liquid at most as warm as the bubble point of ${round(bubble)} K at this condensing temperature: narrow the condensing range, or give the subcooling`;
+    const expected = `liquid at most as warm as the bubble point of ${round(bubble)} K at this condensing temperature; as warm as condensing where nothing is subcooled`;
     throw new InputError(`${path}.liquid`, `${round(liquid.liquid)} K`, expected, 'liquidAboveCondensing');
   }
   return liquid.liquid;

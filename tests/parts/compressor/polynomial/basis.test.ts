@@ -81,6 +81,24 @@ describe('law', () => {
     expect(at.liquid).toBeCloseTo(320, 9);
   });
 
+  test('liquid as warm as condensing is liquid without subcooling, of a blend too', () => {
+    for (const saturation of ['dew', 'midPoint'] as const) {
+      const with0 = { ...superheated, saturation };
+      const printed = { ...with0, liquid: { kind: 'liquid', liquid: kelvin(55) } } as const;
+      const at = ratedConditions(blend, with0, kelvin(-10), kelvin(55));
+      const same = ratedConditions(blend, printed, kelvin(-10), kelvin(55));
+      expect(same).toEqual(at);
+      expect(at.liquid).toBeLessThan(at.condensing - 3);
+      const back = printedLevels(blend, printed, at.evaporating, at.condensing);
+      expect(Math.abs(back.condensing - kelvin(55))).toBeLessThan(1e-6);
+      // Between bubble and dew it is neither, which is refused.
+      const neither = { ...printed, liquid: { kind: 'liquid', liquid: kelvin(54) } } as const;
+      expect(() => ratedConditions(blend, neither, kelvin(-10), kelvin(55))).toThrow(
+        expect.objectContaining({ code: 'liquidAboveCondensing' }),
+      );
+    }
+  });
+
   test('the liquid that an enthalpy stands for', () => {
     const { liquidEnthalpy } = ratedStates(r134a, ratingConditions('ashraeLow'));
     expect(liquidOfEnthalpy(r134a, liquidEnthalpy)).toBeCloseTo(ratingConditions('ashraeLow').liquid, 4);
