@@ -240,13 +240,15 @@ function sensibleReadings(
   const found: FoundReading[] = [];
   for (const degrees of [pasted, ...others]) {
     const expected = expectedOver(judged, degrees.points);
+    const isWhole = expected.every((each) => each.expected !== undefined);
     for (const { factors, changes } of factorReadings(judged.path, judged.table)) {
       const all = [...degrees.changes, ...changes];
       if (all.length === 0) continue;
       const judgement = judge(judged, degrees, expected, factors);
       if (!isSensible(judgement)) continue;
       const changeCount = changes.length + (degrees === pasted ? 0 : 1);
-      const { surprise } = judgement;
+      // Fewer points would be less surprising by their number alone.
+      const surprise = isWhole ? judgement.surprise : null;
       found.push({ changes: all, changeCount, overallEfficiency: judgement.overall?.likely ?? null, surprise });
     }
   }
