@@ -282,7 +282,7 @@ export const unitFamilies = {
 } as const satisfies Readonly<Record<string, readonly Unit[]>>;
 
 /** What is compared: no spaces, dots of multiplication, brackets; raised digits lowered; "per" as a slash. */
-export function compactUnit(text: string): string {
+function compactUnit(text: string): string {
   return text
     .replace(/[º˚]/g, '°')
     .normalize('NFKC')

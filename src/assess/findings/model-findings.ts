@@ -16,7 +16,7 @@ import type { StageResults } from '../stages/index.ts';
 import type { StatesFrom } from '../stages/states.ts';
 
 /** Every code this file can report. */
-export const modelFindingCodes = [
+const modelFindingCodes = [
   'wetDischarge',
   'littleFlow',
   'smallLift',

@@ -5,7 +5,7 @@ import type { Finding } from '../../quantities/index.ts';
 import type { StagedDesign } from '../stages/engine-assumptions.ts';
 
 /** Every code this file can report. */
-export const roomFindingCodes = ['dehumidifierSimplified', 'airingNotCharged'] as const;
+const roomFindingCodes = ['dehumidifierSimplified', 'airingNotCharged'] as const;
 
 export type RoomFindingCode = (typeof roomFindingCodes)[number];
 

@@ -9,7 +9,7 @@ import type { MeterAnswer } from '../assessment/tank-answer.ts';
 import { panelLabel } from '../wording/labels.ts';
 
 /** Every code this file can report. */
-export const tankAnswerFindingCodes = [
+const tankAnswerFindingCodes = [
   'surfaceBelowDewPoint',
   'meterDisagrees',
   'meterAdopted',

@@ -53,10 +53,10 @@ export interface EngineAssumption {
 }
 
 /** Material a coil is sized with where the design leaves it open: of the metals the one that conducts least well. */
-export const materialWhereUnknown: TubeMaterial = 'titanium';
+const materialWhereUnknown: TubeMaterial = 'titanium';
 
 /** The material the coil is sized with. */
-export function coilMaterial(wettedMetal: string): TubeMaterial {
+function coilMaterial(wettedMetal: string): TubeMaterial {
   return wettedMetal === 'unknown' ? materialWhereUnknown : (wettedMetal as TubeMaterial);
 }
 

@@ -64,7 +64,7 @@ function stepsBehind(steps: readonly WorkingStep[], isTold: (name: string) => bo
 }
 
 /** The steps behind the tank at the coldest spell, how it cools, its meter, and the air pressure of the place. */
-export function tankWorkings(
+function tankWorkings(
   design: StagedDesign,
   results: TankResults,
   falls: readonly number[] = usualFalls,

@@ -13,8 +13,8 @@ import { wrappingSchema } from './wrapping.ts';
 /** The version this program writes. A file of a higher one is refused, an older one is migrated. */
 export const formatVersion = 2;
 
-export const longestName = 120;
-export const longestNote = 5000;
+const longestName = 120;
+const longestNote = 5000;
 
 export const designSchema = z
   .strictObject({

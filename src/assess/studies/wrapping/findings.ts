@@ -7,7 +7,7 @@ import type { StagedDesign } from '../../stages/engine-assumptions.ts';
 import type { WrappedStates } from '../../stages/wrapping/states.ts';
 
 /** Every code this file can report. */
-export const wrappingFindingCodes = [
+const wrappingFindingCodes = [
   'wrappingSimplified',
   'lessAirOverWater',
   'coolerWaterForAnimals',
