@@ -15,7 +15,7 @@ export function NoticeBox({ notice, close, undo }: NoticeBoxProps): ReactNode {
   const isFault = notice.tone === undefined;
   const box = useRef<HTMLDivElement>(null);
   const isAnswer = close !== undefined;
-  // biome-ignore lint/correctness/useExhaustiveDependencies: each notice is brought into sight once
+  // Each notice is brought into sight once.
   useEffect(() => {
     // An answer to what the person has just done, wherever the page was scrolled to.
     if (isAnswer) box.current?.scrollIntoView({ block: 'nearest' });

@@ -15,7 +15,7 @@ export function usePage(): readonly [Place, OpenPage] {
     () => placeOfAddress(location.hash) ?? { page: firstPage, part: undefined },
   );
   // A link from outside to a part of a station leads there too, once the station has been answered.
-  // biome-ignore lint/correctness/useExhaustiveDependencies: only the place the page begins with
+  // Only the place the page begins with.
   useEffect(() => {
     if (isStation(place.page) && place.part !== undefined) focusPart(place.page, place.part);
   }, []);

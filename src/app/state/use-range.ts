@@ -12,7 +12,7 @@ import { useWorkbench } from './context.tsx';
 export function useRange(result: string | undefined, assessment: Assessment): ResultRange | undefined {
   const { engine } = useWorkbench();
   const [range, setRange] = useState<ResultRange | undefined>(undefined);
-  // biome-ignore lint/correctness/useExhaustiveDependencies: another answer has other ranges
+  // Another answer has other ranges.
   useEffect(() => {
     if (result === undefined) return;
     let dropped = false;

@@ -10,7 +10,7 @@ export function Termed({ children }: { readonly children: string }): ReactNode {
   const find = useSyncExternalStore(follow, () => finder);
   if (find === undefined) return children;
   return find(children).map(({ text, term }, index) => {
-    // biome-ignore lint/suspicious/noArrayIndexKey: the pieces of a sentence have no identity but their place
+    // The pieces of a sentence have no identity but their place.
     return <Fragment key={index}>{term === undefined ? text : <TermButton term={term}>{text}</TermButton>}</Fragment>;
   });
 }

@@ -126,7 +126,7 @@ function useBegun(
   take: (texts: CycleTexts) => void,
 ): Begun | undefined {
   const [begun, setBegun] = useState<Begun | undefined>(undefined);
-  // biome-ignore lint/correctness/useExhaustiveDependencies: taken once, when it comes
+  // Taken once, when it comes.
   useEffect(() => {
     if (begins === undefined) return;
     const next = withLevels(texts, begins);

@@ -61,7 +61,7 @@ export function ItsRange({ answer, result, view }: ItsRangeProps): ReactNode {
 function useRange(answer: AssessAnswer, result: string): ResultRange | undefined {
   const { engine } = useWorkbench();
   const [range, setRange] = useState<ResultRange | undefined>(undefined);
-  // biome-ignore lint/correctness/useExhaustiveDependencies: a new answer has new ranges
+  // A new answer has new ranges.
   useEffect(() => {
     let dropped = false;
     setRange(undefined);
