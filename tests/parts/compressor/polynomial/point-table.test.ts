@@ -96,6 +96,8 @@ describe('headers', () => {
       ],
     ],
     ['saturated suction °C;saturated discharge °C;P W', ['evaporating °C', 'condensing °C', 'power W']],
+    ['T_evap / °C;T_cond / °C;Input (W)', ['evaporating °C', 'condensing °C', 'power W']],
+    ['SST (°F);SCT (°F);Input Watts', ['evaporating °F', 'condensing °F', 'power W']],
     ['Te K Tc K I mA', ['evaporating K', 'condensing K', 'current mA']],
     ['Evaporating (dew) [°C]; Condensing (dew) [°C]; Current [A]', ['evaporating °C', 'condensing °C', 'current A']],
   ] as const)('%s', (header, expected) => {
