@@ -163,7 +163,7 @@ export {
   sayStartsAndFailure,
   whenWords,
 } from './wording/machine.ts';
-export { sayNoLoop } from './wording/no-loop.ts';
+export { possibleOf, sayNoLoop } from './wording/no-loop.ts';
 export {
   basisTitles,
   type SaidColumn,

@@ -1,6 +1,7 @@
 // Sentences for people about what was typed: made here, from the facts of the error, so that each says what was wrong in its
 // own words. Programs read codes and facts.
 
+import { possibleOf } from '../assess/index.ts';
 import { InputError, type KettlefinError } from '../numerics/index.ts';
 
 /** The sentence for an input that cannot be used. */
@@ -60,21 +61,11 @@ const reasons: Readonly<Record<string, string>> = {
     'Above the critical point nothing condenses; cycles that work there are not in this version.',
 };
 
-/** Codes whose limit is what would be possible, in words for people. */
-const saysWhatIsPossible: readonly string[] = [
-  'moreThanSwept',
-  'belowIsentropic',
-  'noFlow',
-  'motorStalls',
-  'chokedSuction',
-  'beyondKnowledge',
-];
-
 /** The message, for some codes the reason behind it, and for some what would be possible. */
 export function withReason(message: string, code: string, facts: Readonly<Record<string, unknown>>): string {
   const sentence = message.endsWith('.') ? message : `${message}.`;
-  const { limit } = facts;
-  if (saysWhatIsPossible.includes(code) && typeof limit === 'string') return `${sentence} Possible is ${limit}.`;
+  const possible = possibleOf(code, facts);
+  if (possible !== undefined) return `${sentence} Possible is ${possible}.`;
   const reason = reasons[code];
   return reason === undefined ? sentence : `${sentence} ${reason}`;
 }

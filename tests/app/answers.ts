@@ -16,7 +16,10 @@ export const exampleFiles = [
 
 export type ExampleFile = (typeof exampleFiles)[number];
 
-export function exampleText(file: ExampleFile): string {
+/** One whose machine is known by a plate, a rating and a measurement. */
+export const freezerDome = 'freezer-dome-with-a-worn-nameplate.json';
+
+export function exampleText(file: ExampleFile | typeof freezerDome): string {
   return readFileSync(new URL(`../../data/designs/${file}`, import.meta.url), 'utf8');
 }
 

@@ -4,7 +4,7 @@ import { describe, expect, test } from 'vitest';
 import { replyToCycle } from '../../src/app/worker/cycle.ts';
 import { formulaTexts } from '../../src/app/worker/formulas.ts';
 import { createServe } from '../../src/app/worker/serve.ts';
-import { answerTo, exampleFiles, exampleText, replyTo } from './answers.ts';
+import { answerTo, exampleFiles, exampleText, freezerDome, replyTo } from './answers.ts';
 
 const formulas = formulaTexts();
 
@@ -83,5 +83,29 @@ describe('bad requests', () => {
       },
     });
     expect(reply).toMatchObject({ id: 7, ok: false, problems: [{ code: 'condensingAboveCritical' }] });
+  });
+});
+
+describe('what is known of the machine is not possible', () => {
+  const text = exampleText(freezerDome);
+  const said = (rating: Readonly<Record<string, string>>, view: 'metric' | 'us' = 'metric') => {
+    const design = JSON.parse(text);
+    Object.assign(design.machine.compressor.ratings[0], rating);
+    const reply = createServe(() => 0)({ id: 1, body: { kind: 'assess', text: JSON.stringify(design), view } });
+    if (reply.ok) throw new Error('was answered');
+    return reply.problems.map(({ message }) => message).join(' ');
+  };
+
+  test('the refusal names the field as the page does, and says what would be possible', () => {
+    expect(said({ capacity: '19 kW' })).toMatch(
+      /^Capacity of rating 1: more than .*Possible is at most .*\sW with every/,
+    );
+    expect(said({ power: '5 W' })).toMatch(
+      /^Electric power of rating 1: less than isentropic.*Possible is at least .*\sW at/,
+    );
+  });
+
+  test('in the units of the view', () => {
+    expect(said({ capacity: '19 kW' }, 'us')).toMatch(/Possible is at most .*\sBTU\/h with every/);
   });
 });

@@ -1,6 +1,7 @@
 // What the engine refused or threw, as problems in words of the view.
 
 import { messageInView, type Refusal, sayNoLoop, sayProblemInView } from '../../assess/index.ts';
+import { fieldRecord, listRecord } from '../../design/index.ts';
 import { KettlefinError } from '../../numerics/index.ts';
 import { sentenceStart, type UnitView } from '../../quantities/index.ts';
 import { fluidsOfDesign } from './fluids-named.ts';
@@ -15,13 +16,30 @@ import type { EngineProblem } from './messages.ts';
 export function problemsOf(outcome: Refusal, text: string, view: UnitView): readonly EngineProblem[] {
   if (outcome.kind === 'noSolution') {
     const [fluid = 'this fluid'] = fluidsOfDesign(text);
-    return [{ code: outcome.error.code, path: undefined, message: sayNoLoop(outcome.error, fluid, view) }];
+    const error = { ...outcome.error, message: named(outcome.error.message) };
+    return [{ code: error.code, path: undefined, message: sayNoLoop(error, fluid, view) }];
   }
   return outcome.problems.map((problem) => ({
     code: problem.engine?.code ?? problem.code,
     path: problem.path,
-    message: sayProblemInView(problem, view),
+    message: sentenceStart(named(sayProblemInView(problem, view))),
   }));
+}
+
+/** Names of the machine's fields, as the page has them, in place of their paths. */
+function named(message: string): string {
+  return message.replaceAll(/\bmachine(?:\.\w+)+/g, nameOnPage);
+}
+
+/** 'machine.compressor.ratings.0.capacity': capacity of rating 1; a point of a table by its item alone. */
+function nameOnPage(path: string): string {
+  const label = fieldRecord(path)?.label;
+  const [, list = '', index] = /^(.*?)\.(\d+)/.exec(path) ?? [];
+  const itemName = listRecord(list)?.itemName;
+  if (itemName === undefined) return label ?? path;
+  const [, point] = /\.points\.(\d+)/.exec(path) ?? [];
+  const item = `${itemName} ${Number(index) + 1}${point === undefined ? '' : `, point ${Number(point) + 1}`}`;
+  return label === undefined ? item : `${label} of ${item}`;
 }
 
 /**

@@ -22,6 +22,23 @@ export function sayNoLoop(error: EngineError, fluid: string, view: UnitView): st
     return `The gas out of the compressor would be hotter than the equation of ${fluid} reaches: the machine’s losses are too much for the little gas it would move.`;
   }
   const words = messageInView(error.message, view);
-  const sentence = sentenceStart(words);
-  return sentence.endsWith('.') ? sentence : `${sentence}.`;
+  const start = sentenceStart(words);
+  const sentence = start.endsWith('.') ? start : `${start}.`;
+  const possible = possibleOf(code, facts);
+  return possible === undefined ? sentence : `${sentence} Possible is ${messageInView(possible, view)}.`;
+}
+
+/** Codes whose limit is what would be possible, in words for people. */
+const saysWhatIsPossible: readonly string[] = [
+  'moreThanSwept',
+  'belowIsentropic',
+  'noFlow',
+  'motorStalls',
+  'chokedSuction',
+  'beyondKnowledge',
+];
+
+/** What would be possible instead, as the error says it; undefined where its limit is no words for people. */
+export function possibleOf(code: string, { limit }: Readonly<Record<string, unknown>>): string | undefined {
+  return saysWhatIsPossible.includes(code) && typeof limit === 'string' ? limit : undefined;
 }
