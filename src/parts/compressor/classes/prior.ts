@@ -144,7 +144,8 @@ function classDisplacement({
   const records = [named, ofUse, ofFluid].find((each) => each.length > 0) ?? [];
   if (records.length === 0) throw noDisplacement(madeFor);
   const usual = spanned(records.map((record) => record.madeFor.get(madeFor)!.displacement));
-  return appliance === undefined && isRated ? ofAnySize(usual) : usual;
+  if (!isRated) return usual;
+  return named.length > 0 ? ofUnusualSize(usual) : ofAnySize(usual);
 }
 
 /** What a rated machine of unknown origin may be smaller or larger than those of all classes: own judgement. */
@@ -153,6 +154,16 @@ const anySize = { smaller: 2, larger: 6 };
 function ofAnySize({ low, high, source }: SourcedEstimate): SourcedEstimate {
   const ends = { low: low / anySize.smaller, high: high * anySize.larger };
   return { ...ends, likely: Math.sqrt(ends.low * ends.high), origin: 'assumed', source };
+}
+
+/**
+ * What a rated machine may be smaller or larger than those usual in its appliance: own judgement. Its rating tells its size; a
+ * tight range of the class would have the other numbers bend instead.
+ */
+const unusualSize = { smaller: 1.5, larger: 2 };
+
+function ofUnusualSize(usual: SourcedEstimate): SourcedEstimate {
+  return { ...usual, low: usual.low / unusualSize.smaller, high: usual.high * unusualSize.larger };
 }
 
 /** A rolling piston's motor has a run capacitor unless something else is told. */
