@@ -127,6 +127,10 @@ function fromIssue(issue: z.core.$ZodIssue, root: Part): DesignProblem[] {
     ];
   }
   const code = issue.code === 'invalid_type' || choices ? 'wrongType' : 'badText';
+  if (issue.code === 'too_big' && typeof raw === 'string') {
+    const expected = `a text of at most ${issue.maximum} characters`;
+    return [{ path, code, received: `a text of ${raw.length} characters`, expected }];
+  }
   return [{ path, code, received: say(raw), expected: expectedAt(path, root) }];
 }
 
@@ -178,7 +182,7 @@ function expectedAt(path: string, root: Part): string {
   if (field?.choices !== undefined) return `one of ${field.choices.map(({ name }) => name).join(', ')}${why}`;
   if (field?.quantity !== undefined) return `${quantityWords(field.quantity)}${why}`;
   if (path === 'prices.currency') return 'three capital letters, such as EUR';
-  if (field !== undefined) return 'a text in quotation marks, not empty and not too long';
+  if (field !== undefined) return 'a text in quotation marks, not empty';
   const keys = knownKeys(path, kindOf(partAt(root, path)));
   if (!keys.includes('kind')) return `an object with ${keys.join(', ')}`;
   const reason = recordAt(`${path}.kind`, root)?.why;

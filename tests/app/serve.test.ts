@@ -98,7 +98,7 @@ describe('what is known of the machine is not possible', () => {
 
   test('the refusal names the field as the page does, and says what would be possible', () => {
     expect(said({ capacity: '19 kW' })).toMatch(
-      /^Capacity of rating 1: more than .*Possible is at most .*\sW with every/,
+      /^Capacity of rating 1: takes more gas than .*Possible is at most .*\sW with every/,
     );
     expect(said({ power: '5 W' })).toMatch(
       /^Electric power of rating 1: less than isentropic.*Possible is at least .*\sW at/,

@@ -9,12 +9,13 @@ const quantitiesByUnit: Readonly<Record<string, QuantityName>> = {
   'J/kg': 'enthalpy',
   'J/(kg K)': 'entropy',
   'kg/m³': 'density',
+  'kg/s': 'massFlow',
   'm³': 'displacement',
   W: 'power',
 };
 
 const number = String.raw`-?\d+(?:\.\d+)?(?:e[+-]?\d+)?`;
-const units = String.raw`(kg/m³|J/\(kg K\)|J/kg|m³|Pa|K|W)(?![\w/(])`;
+const units = String.raw`(kg/m³|kg/s|J/\(kg K\)|J/kg|m³|Pa|K|W)(?![\w/(])`;
 const withUnit = new RegExp(String.raw`(?<![\w.])(?:(${number}) to )?(${number}) ${units}`, 'g');
 const outside = new RegExp(`(${number}) ${units} is outside (${number}) to (${number}) `);
 /** Double precision has about 16 digits; some are lost on the way to a view. */

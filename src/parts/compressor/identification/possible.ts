@@ -57,15 +57,20 @@ function requireSwept(description: MachineDescription, point: PreparedPoint, dis
   for (const { name, flow } of leastFlow(description, point)) {
     if (flow <= largest) continue;
     const most =
-      name === 'capacity'
-        ? `${(largest * refrigeratingEffect).toPrecision(3)} W`
-        : `${(largest * 3600).toPrecision(3)} kg/h`;
+      name === 'capacity' ? `${(largest * refrigeratingEffect).toPrecision(3)} W` : `${largest.toPrecision(3)} kg/s`;
     throw new NoSolutionError(
-      `${evidence.path}.${name}: more than ${(displacement * 1e6).toPrecision(3)} cm³ sweep at ${evidence.supply.frequency} Hz.`,
-      `at most ${most} with every stroke filled: check the displacement, the unit, the fluid and the temperatures it holds at`,
+      `${evidence.path}.${name}: takes more gas than ${displacement.toPrecision(3)} m³ sweep at ${evidence.supply.frequency} Hz.`,
+      `at most ${most} with every stroke filled: check ${sizeToCheck(description)}, the unit, the fluid and the temperatures it holds at`,
       'moreThanSwept',
     );
   }
+}
+
+/** Where the displacement comes from. */
+function sizeToCheck({ prior }: MachineDescription): string {
+  return prior.displacement.estimate.origin === 'typed'
+    ? 'the displacement'
+    : 'what tells the size (the appliance, the dome, or a displacement where it is known)';
 }
 
 function requireIsentropic(description: MachineDescription, point: PreparedPoint): void {
