@@ -73,7 +73,7 @@ export function states({ operating }: Assessment, view: UnitView): ChartTable {
 const momentTitles: Readonly<Record<OperatingMomentAnswer['when'], string>> = {
   coldestSpell: 'Coldest spell',
   usual: 'Usual winter',
-  warmestMonth: 'Warmest month',
+  warmestMonth: 'Mild day',
 };
 
 type MomentRow = readonly [string, (moment: OperatingMomentAnswer) => string];
@@ -100,7 +100,8 @@ export function operatingRange({ operatingRange: moments, operating }: Assessmen
     ['Heat the tank needs', ({ load }) => say(Math.max(0, load), 'power')],
   ];
   return {
-    caption: 'Where the loop settles from the coldest spell to the warmest month in which the tank still needs heat.',
+    caption:
+      'Where the loop settles from the coldest spell to a mild day, that of the warmest month in which the tank still needs heat.',
     columns: [{ label: '' }, ...moments.map(({ when }) => ({ label: momentTitles[when] }))],
     rows: rows.map(([label, tell]) => [label, ...moments.map(tell)]),
   };

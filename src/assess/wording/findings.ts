@@ -81,7 +81,7 @@ const digitsOf: Readonly<Record<string, number>> = {
 const plainWords: Readonly<Record<string, string>> = {
   coldestSpell: 'in the coldest spell',
   usual: 'at usual temperatures',
-  warmestMonth: 'in the warmest month',
+  warmestMonth: 'on a mild day',
   low: 'cold work (freezers, refrigerators)',
   medium: 'medium work (bottle coolers)',
   high: 'warm work (dehumidifiers, air conditioners)',

@@ -175,7 +175,7 @@ function heaterOn(told: Told): string {
   return told.has('heater') ? `${wanted}; the one here takes ${told('heater')}.` : `${wanted}.`;
 }
 
-/** "It would evaporate at 16 °C in the warmest month, 2 K above the 14 °C usual for …". */
+/** "It would evaporate at 16 °C on a mild day, 2 K above the 14 °C usual for …". */
 function evaporatingBeyond(told: Told, side: 'above' | 'below'): string {
   const usual = `the ${told('limit')} usual for ${told('application')}`;
   const at = `It would evaporate at ${whenAndRange(told, 'evaporatingTemperature')}`;
