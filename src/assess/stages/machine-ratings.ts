@@ -112,6 +112,13 @@ const plateShares = {
   power: { low: 0.6, likely: 0.85, high: 1.15 },
 } as const;
 
+/** Says why the values beside it are not those of the plate. */
+const plateLabel = `Running, usually ${inPercent(plateShares.current)} of the current and ${inPercent(plateShares.power)} of the power on its plate`;
+
+function inPercent({ likely }: { readonly likely: number }): string {
+  return `${Math.round(100 * likely)} %`;
+}
+
 function plateEvidence({ nameplate }: DescribedCompressor, application: ApplicationName): Evidence {
   const { ratedCurrent, power } = nameplate;
   const given = givenOf({
@@ -123,7 +130,7 @@ function plateEvidence({ nameplate }: DescribedCompressor, application: Applicat
     points: [
       {
         path: `${path}.nameplate.running`,
-        label: 'Running current and power by the plate',
+        label: plateLabel,
         ...usualRating(application),
         surroundings: calorimeterSurroundings,
         supply: supplyOf(nameplate),
