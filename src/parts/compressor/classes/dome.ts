@@ -11,7 +11,7 @@ import { productOf } from './ranges.ts';
  * @param diameter  D, outside [m]; of an oval dome the mean
  * Source: geometry; a capsule has π D H, a closed cylinder π D (H + D/2). Worked value: 0.17, 0.15 → 0.09778 m².
  */
-function domeArea(height: number, diameter: number): number {
+export function domeArea(height: number, diameter: number): number {
   return Math.PI * diameter * (height + diameter / 4);
 }
 
@@ -20,7 +20,7 @@ function domeArea(height: number, diameter: number): number {
  *     V = π D² H / 4
  * Source: geometry. Worked value: 0.17, 0.15 → 3.004e-3 m³.
  */
-function domeRoom(height: number, diameter: number): number {
+export function domeRoom(height: number, diameter: number): number {
   return (Math.PI * diameter ** 2 * height) / 4;
 }
 

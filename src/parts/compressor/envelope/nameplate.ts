@@ -37,7 +37,7 @@ export function lockedRotorRatio(lockedRotorCurrent: number, ratedCurrent: numbe
  *     cos φ = P / (V I)
  * Source: definition; above 1 is impossible at one running point. Worked value: 130, 230, 0.9 → 0.62802.
  */
-function impliedPowerFactor(power: number, voltage: number, current: number): number {
+export function impliedPowerFactor(power: number, voltage: number, current: number): number {
   return power / (voltage * current);
 }
 

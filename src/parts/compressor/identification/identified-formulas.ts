@@ -8,7 +8,7 @@ import { contributionOf } from './deviation/contributions.ts';
 const pure = (meaning: string): FormulaSymbol => ({ meaning, unit: '1', quantity: 'ratio' });
 
 /** A number of the machine that lies so many σ from the likely value of its range. */
-function movedAlong(scale: Scale, likely: number, spread: number, deviation: number): number {
+export function movedAlong(scale: Scale, likely: number, spread: number, deviation: number): number {
   return fromScale(scale, onScale(scale, likely, 'likely') + spread * deviation);
 }
 
@@ -42,7 +42,7 @@ export const contributionSymbols: readonly (readonly [weight: string, miss: stri
 );
 
 /** Correction of the model, relative, from the logarithm of its factor. */
-function correctionOf(logarithm: number): number {
+export function correctionOf(logarithm: number): number {
   return Math.exp(logarithm) - 1;
 }
 
