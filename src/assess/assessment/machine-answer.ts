@@ -45,7 +45,7 @@ export interface MachineAnswer {
   readonly application: 'low' | 'medium' | 'high';
   /** Evaporating range of its application [K]. */
   readonly builtFor: { readonly lowest: number; readonly highest: number };
-  /** Where it would run from the coldest spell to the warmest month with work, likely dew temperatures [K]. */
+  /** Where it would run from the coldest spell to the mild day, likely dew temperatures [K]. */
   readonly wouldRunAt: {
     readonly evaporating: { readonly lowest: number; readonly highest: number };
     readonly condensing: { readonly lowest: number; readonly highest: number };

@@ -32,7 +32,7 @@ export const machine = z
     builtFor: span.describe('evaporating range of its application'),
     wouldRunAt: z
       .strictObject({ evaporating: span, condensing: span })
-      .describe('from the coldest spell to the warmest month with work, likely dew temperatures'),
+      .describe('from the coldest spell to the mild day, likely dew temperatures'),
     heat: bandWithUnit('out of the condenser in the coldest spell [W]'),
     power: bandWithUnit('electricity [W]'),
     current: bandWithUnit('[A]'),

@@ -4,6 +4,7 @@
 
 import type { Band, Finding } from '../../../quantities/index.ts';
 import type { BandWithUnit, LimitMargin } from '../../assessment/assessment.ts';
+import type { MachineAnswer } from '../../assessment/machine-answer.ts';
 import type { Refusal } from '../../from-design.ts';
 
 /** What the map tells of one running point, in the order it is told. */
@@ -235,18 +236,9 @@ export interface StartingFact {
 }
 
 /** The plain sentence in pieces: "Built for …, you would run it at …: expect between … and … W of heat from … W …". One machine. */
-export interface MachineSentence {
-  readonly count: number;
-  readonly madeFor: string;
+export interface MachineSentence
+  extends Pick<MachineAnswer, 'count' | 'madeFor' | 'application' | 'builtFor' | 'wouldRunAt'> {
   readonly refrigerant: string;
-  readonly application: 'low' | 'medium' | 'high';
-  /** Evaporating range it was built for [K]. */
-  readonly builtFor: { readonly lowest: number; readonly highest: number };
-  /** Where it would run from the coldest spell to the mild day, likely dew temperatures [K]. */
-  readonly wouldRunAt: {
-    readonly evaporating: { readonly lowest: number; readonly highest: number };
-    readonly condensing: { readonly lowest: number; readonly highest: number };
-  };
   /** In the coldest spell. */
   readonly heat: Band;
   readonly power: Band;

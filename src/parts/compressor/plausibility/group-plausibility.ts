@@ -19,20 +19,22 @@ import {
 } from '../polynomial/units.ts';
 import { type Expected, expectedAt } from './expected.ts';
 import { requirePossiblePowerFactor } from './power-factor.ts';
-import { farSurprise, refusedGain, surpriseOf, toldGain } from './surprise.ts';
+import { farSurprise, refusedGain, toldGain } from './surprise.ts';
 import {
   bandOf,
   comparedOf,
-  effectDeviation,
   type FoundReading,
+  faultOfEffect,
   faultOfOverall,
   faultOfSwept,
   fewestChanges,
+  heldAgainst,
   ImplausibleUnitError,
+  isEffectUsual,
   isUsual,
   likelierReadings,
   type OfExpected,
-  ofExpectedIn,
+  onePlaceOf,
   remarkableOverallEfficiency,
   rounded,
   type SensibleReading,
@@ -193,7 +195,8 @@ function judge(group: CoefficientGroup, grid: readonly GridPoint[], values: Grou
   const swept = bandOf(
     flows.map((flow, index) => flow / (grid[index]!.states.suction.density * group.supply.frequency)),
   );
-  const sweptFault = faultOfSwept(swept, held.displacement) ?? faultOfEffect(grid, values) ?? faultOfTrend(grid, flows);
+  const sweptFault =
+    faultOfSwept(swept, held.displacement) ?? faultOfEffect(effectOf(grid, values)) ?? faultOfTrend(grid, flows);
   const variation = swept.high / swept.low;
   if (power === undefined) return { fault: sweptFault, overall: null, ...against, variation };
   const efficiencies = flows.map((flow, index) => (flow * grid[index]!.states.isentropicWork) / power[index]!);
@@ -210,8 +213,10 @@ function againstExpected(
   powers: readonly number[] | undefined,
 ): Pick<Judgement, 'surprise' | 'ofExpected'> {
   const printed = expected.map(({ index }) => ({ flow: flows?.[index], power: powers?.[index] }));
-  const expectations = expected.map((each) => each.expected);
-  return { surprise: surpriseOf(expectations, printed), ofExpected: ofExpectedIn(expectations, printed) };
+  return heldAgainst(
+    expected.map((each) => each.expected),
+    printed,
+  );
 }
 
 /** Where a person looks first. Each level has its own unit, which is what the edges turn into the reader's. */
@@ -244,13 +249,6 @@ function effectOf(grid: readonly GridPoint[], { massFlow, capacity }: GroupValue
     }),
   );
   return ratio.likely;
-}
-
-/** Flow and capacity of the same machine must give the refrigerating effect of gas and liquid. */
-function faultOfEffect(grid: readonly GridPoint[], values: GroupValues): string | undefined {
-  const effect = effectOf(grid, values);
-  if (effect === null || Math.abs(effect - 1) <= effectDeviation.refused) return undefined;
-  return `capacity ${rounded(effect)} times what the flow beside it gives`;
 }
 
 /** Volumetric efficiency at the highest evaporating temperature over that at the lowest is above this. */
@@ -325,8 +323,7 @@ function allReadings(sets: readonly CoefficientSet[]): readonly Reading[] {
 
 /** Where the only change is, or else the first set. */
 function placeOf(group: CoefficientGroup, readings: readonly SensibleReading[]): string {
-  const paths = new Set(readings.flatMap(({ changes }) => changes.map(({ path }) => path)));
-  const path = paths.size === 1 ? [...paths][0]! : group.path;
+  const path = onePlaceOf(readings) ?? group.path;
   const set = setsOf(group).find((one) => one.path === path);
   const areDegrees =
     readings.length > 0 && readings.every(({ changes }) => changes.every(({ unit }) => unit === set?.unit));
@@ -356,10 +353,9 @@ function doubtsOf(
     const code = isLow ? 'efficiencyUnusuallyLow' : 'efficiencyUnusuallyHigh';
     return [{ code, path, efficiency: overall, ofExpected, effect, readings: fewestChanges(usualOrAll(found)) }];
   }
-  const isEffectUsual = effect === null || Math.abs(effect - 1) <= effectDeviation.told;
-  if (isUsual({ surprise }) && isEffectUsual) return [];
+  if (isUsual({ surprise }) && isEffectUsual(effect)) return [];
   const readings = likelierReadings(sensibleReadings(group, grid, held), surprise, toldGain);
   const isFarOff = surprise !== null && surprise >= farSurprise.severalPoints;
-  if (readings.length === 0 && isEffectUsual && !isFarOff) return [];
+  if (readings.length === 0 && isEffectUsual(effect) && !isFarOff) return [];
   return [{ code: 'notAsExpected', path, efficiency: overall, ofExpected, effect, readings }];
 }

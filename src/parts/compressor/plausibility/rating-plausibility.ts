@@ -8,15 +8,16 @@ import { spreadOf } from '../identification/priors.ts';
 import { flowOfCapacity, ratedStates } from '../polynomial/flow-and-capacity.ts';
 import { sheetTolerance } from '../polynomial/tolerance.ts';
 import { expectedAt, type UsualMachine, usualPrior } from './expected.ts';
-import { farSurprise, refusedGain, surpriseOf, toldGain } from './surprise.ts';
+import { farSurprise, refusedGain, toldGain } from './surprise.ts';
 import {
   type FoundReading,
   fewestChanges,
+  heldAgainst,
   ImplausibleUnitError,
   isUsual,
   likelierReadings,
   type OfExpected,
-  ofExpectedIn,
+  onePlaceOf,
   type SensibleReading,
   sensibleOverallEfficiency,
   unlikelyWords,
@@ -73,9 +74,7 @@ export function requirePlausibleRating(
     ? fewestChanges(usualOrAll(found.filter(hasSensibleEfficiency)))
     : likelierReadings(found, own.surprise, refusedGain);
   if (meant.length > 0) {
-    const paths = new Set(meant.flatMap(({ changes }) => changes.map((each) => each.path)));
-    const place = paths.size === 1 ? [...paths][0]! : path;
-    throw new ImplausibleUnitError(place, unlikelyWords(efficiency, own.ofExpected), meant);
+    throw new ImplausibleUnitError(onePlaceOf(meant) ?? path, unlikelyWords(efficiency, own.ofExpected), meant);
   }
   if (isImpossible) return undefined;
   const readings = likelierReadings(found, own.surprise, toldGain);
@@ -110,7 +109,7 @@ function judgeOf(fluid: Refrigerant, point: EvidencePoint, usual: UsualMachine):
     const watts = given.power && given.power.likely * power;
     const overallEfficiency = flow === undefined || watts === undefined ? null : (flow * isentropicWork) / watts;
     const printed = [{ flow, power: watts, spread }];
-    return { overallEfficiency, surprise: surpriseOf(expected, printed), ofExpected: ofExpectedIn(expected, printed) };
+    return { overallEfficiency, ...heldAgainst(expected, printed) };
   };
 }
 

@@ -6,7 +6,7 @@ import type { Band, Estimate } from '../../../quantities/index.ts';
 import { sheetTolerance } from '../polynomial/tolerance.ts';
 import type { PolynomialUnit, TemperatureUnit } from '../polynomial/units.ts';
 import type { Expected } from './expected.ts';
-import { type PrintedValues, usualSurprise } from './surprise.ts';
+import { type PrintedValues, surpriseOf, usualSurprise } from './surprise.ts';
 
 /** Overall efficiencies of small hermetic machines; typical, from memory: measured ones lie within 0.3 and 0.7. */
 export const sensibleOverallEfficiency = { lowest: 0.2, highest: 0.75 } as const;
@@ -30,7 +30,18 @@ const usualVolumetricEfficiency = 0.75;
  * A capacity over the flow beside it may differ this far from what gas and liquid give, relative: told beyond the first, refused
  * beyond the second. Own judgement: 20 K of the liquid are worth a fifth.
  */
-export const effectDeviation = { told: 0.08, refused: 0.3 } as const;
+const effectDeviation = { told: 0.08, refused: 0.3 } as const;
+
+/** @param effect  capacity over what the flow beside it gives [-]; null without both */
+export function isEffectUsual(effect: number | null): boolean {
+  return effect === null || Math.abs(effect - 1) <= effectDeviation.told;
+}
+
+/** What is impossible about a capacity beside its flow, in words. */
+export function faultOfEffect(effect: number | null): string | undefined {
+  if (effect === null || Math.abs(effect - 1) <= effectDeviation.refused) return undefined;
+  return `capacity ${rounded(effect)} times what the flow beside it gives`;
+}
 
 /** So many points of a set or table are held against what is expected: each takes some two dozen solved machines. */
 const comparedPoints = 3;
@@ -133,10 +144,15 @@ export interface OfExpected {
   readonly power: number | null;
 }
 
-export function ofExpectedIn(
+/** Printed numbers beside what is expected of the machine at the same points: D² as surpriseOf, and the median shares. */
+export function heldAgainst(
   expected: readonly (Expected | undefined)[],
   printed: readonly PrintedValues[],
-): OfExpected {
+): { readonly surprise: number | null; readonly ofExpected: OfExpected } {
+  return { surprise: surpriseOf(expected, printed), ofExpected: ofExpectedIn(expected, printed) };
+}
+
+function ofExpectedIn(expected: readonly (Expected | undefined)[], printed: readonly PrintedValues[]): OfExpected {
   const median = (of: 'flow' | 'power') => {
     const ratios = expected.flatMap((each, index) => {
       const value = printed[index]![of];
@@ -158,6 +174,12 @@ export function unlikelyWords(overall: Band | null, ofExpected: OfExpected): str
 
 function spanWords({ low, high }: Band): string {
   return low === high ? rounded(low) : `${rounded(low)} to ${rounded(high)}`;
+}
+
+/** The one place that all readings change; undefined where they change several, or none. */
+export function onePlaceOf(readings: readonly SensibleReading[]): string | undefined {
+  const paths = new Set(readings.flatMap(({ changes }) => changes.map(({ path }) => path)));
+  return paths.size === 1 ? [...paths][0] : undefined;
 }
 
 /** The readings with the fewest changes, those with the most usual efficiency first. */

@@ -8,20 +8,22 @@ import type { Band } from '../../../../quantities/index.ts';
 import type { Supply } from '../../hermetic/parameters.ts';
 import type { Prior } from '../../identification/priors.ts';
 import { type Expected, expectedAt } from '../../plausibility/expected.ts';
-import { farSurprise, refusedGain, surpriseOf, toldGain } from '../../plausibility/surprise.ts';
+import { farSurprise, refusedGain, toldGain } from '../../plausibility/surprise.ts';
 import {
   bandOf,
   comparedOf,
-  effectDeviation,
   type FoundReading,
+  faultOfEffect,
   faultOfOverall,
   faultOfSwept,
   fewestChanges,
+  heldAgainst,
   ImplausibleUnitError,
+  isEffectUsual,
   isUsual,
   likelierReadings,
   type OfExpected,
-  ofExpectedIn,
+  onePlaceOf,
   remarkableOverallEfficiency,
   rounded,
   type SensibleReading,
@@ -94,22 +96,21 @@ export function requirePlausiblePoints(
   if (fault !== undefined) {
     requirePossibleLines(path, points, overall);
     const readings = fewestChanges(sensibleReadings(judged, pasted, otherDegrees()));
-    throw new ImplausibleUnitError(placeOf(path, readings), fault.words, readings, fault.code);
+    throw new ImplausibleUnitError(onePlaceOf(readings) ?? path, fault.words, readings, fault.code);
   }
   const isEfficiencyUsual =
     overall === null ||
     (overall.likely >= remarkableOverallEfficiency && overall.likely <= sensibleOverallEfficiency.highest);
   const isExpected = isUsual(own);
-  const isEffectUsual = effect === null || Math.abs(effect - 1) <= effectDeviation.told;
-  if (isEfficiencyUsual && isExpected && isEffectUsual) return undefined;
+  if (isEfficiencyUsual && isExpected && isEffectUsual(effect)) return undefined;
   const readings = sensibleReadings(judged, pasted, otherDegrees());
   const meant = isExpected ? [] : likelierReadings(readings, surprise, refusedGain);
   if (meant.length > 0) {
-    throw new ImplausibleUnitError(placeOf(path, meant), unlikelyWords(overall, own.ofExpected), meant);
+    throw new ImplausibleUnitError(onePlaceOf(meant) ?? path, unlikelyWords(overall, own.ofExpected), meant);
   }
   const told = isExpected ? fewestChanges(readings) : likelierReadings(readings, surprise, toldGain);
   const isFarOff = surprise !== null && surprise >= farSurprise.severalPoints;
-  if (told.length === 0 && isEffectUsual && isEfficiencyUsual && !isFarOff) return undefined;
+  if (told.length === 0 && isEffectUsual(effect) && isEfficiencyUsual && !isFarOff) return undefined;
   return { path, efficiency: overall, ofExpected: own.ofExpected, effect, readings: told };
 }
 
@@ -170,13 +171,13 @@ function judge(
   const overall = efficiencies.length === 0 ? null : bandOf(efficiencies);
   const effect = isLiquidStated ? effectOf(points, factors) : null;
   const printed = expected.map(({ point }) => ({ flow: flowOf(point, factors), power: powerOf(point, factors) }));
-  const expectations = expected.map((each) => each.expected);
-  const surprise = surpriseOf(expectations, printed);
   return {
     fault: faultOf(points, supply.frequency, factors, overall, effect),
     overall,
-    surprise,
-    ofExpected: ofExpectedIn(expectations, printed),
+    ...heldAgainst(
+      expected.map((each) => each.expected),
+      printed,
+    ),
     effect,
   };
 }
@@ -196,8 +197,8 @@ function faultOf(
   });
   const sweptFault = swept.length === 0 ? undefined : faultOfSwept(bandOf(swept), null);
   if (sweptFault !== undefined) return { words: sweptFault, code: 'implausibleUnit' };
-  if (effect === null || Math.abs(effect - 1) <= effectDeviation.refused) return undefined;
-  return { words: `capacity ${rounded(effect)} times what the flow beside it gives`, code: 'flowAgainstCapacity' };
+  const effectFault = faultOfEffect(effect);
+  return effectFault === undefined ? undefined : { words: effectFault, code: 'flowAgainstCapacity' };
 }
 
 function flowOf({ massFlow, capacity, states }: JudgedPoint, factors: Factors): number | undefined {
@@ -228,7 +229,7 @@ function effectOf(points: readonly JudgedPoint[], factors: Factors): number | nu
 function isSensible({ fault, overall, effect }: Judgement): boolean {
   if (fault !== undefined) return false;
   if (overall !== null && overall.likely > sensibleOverallEfficiency.highest) return false;
-  return effect === null || Math.abs(effect - 1) <= effectDeviation.told;
+  return isEffectUsual(effect);
 }
 
 /** Other readings that are sensible: those that such a machine would have, or if there is none, all that are possible. */
@@ -253,10 +254,4 @@ function sensibleReadings(
     }
   }
   return usualOrAll(found);
-}
-
-/** The column that all readings change, or the table. */
-function placeOf(path: string, readings: readonly SensibleReading[]): string {
-  const paths = new Set(readings.flatMap(({ changes }) => changes.map((change) => change.path)));
-  return paths.size === 1 ? [...paths][0]! : path;
 }
